@@ -1,0 +1,16 @@
+import { hasErrors } from '../model/problem.ts'
+import { facilityFolder, projectFolders } from './folders.ts'
+import { findingsText } from './findings-text.ts'
+import { exit, type ExitCode, type Io } from './io.ts'
+import { loadManual } from './load/load-manual.ts'
+import { problemsText } from './problem-text.ts'
+
+/** Checks the library and a facility, prints problems and findings, writes nothing. */
+export async function check(folder: string | undefined, io: Io): Promise<ExitCode> {
+  const folders = projectFolders()
+  const { manual, problems } = await loadManual(facilityFolder(folder, io.cwd, folders), folders, io.today)
+  if (problems.length > 0) io.err(problemsText(problems, io.colors))
+  if (hasErrors(problems) || !manual) return exit.faults
+  io.out(findingsText(manual))
+  return exit.fine
+}

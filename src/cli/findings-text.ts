@@ -1,0 +1,30 @@
+import type { Manual } from '../model/manual.ts'
+import { placeholder } from '../model/placeholders.ts'
+
+/** Text for a terminal: quantities put in, Markdown marks taken out. */
+export function plainText(text: string, manual: Manual): string {
+  return text
+    .replace(placeholder, (_, name: string) => manual.quantities[name]?.text ?? name)
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    .replace(/[*_`]/g, '')
+}
+
+/** The findings of a facility, worst first, and what rests on values that nobody has measured. */
+export function findingsText(manual: Manual): string {
+  const lines = manual.findings.flatMap((f) => [
+    `${f.severity.toUpperCase().padEnd(8)} ${plainText(f.title, manual)}`,
+    `         ${plainText(f.text, manual)}`,
+    `         To do: ${plainText(f.do, manual)}`,
+    ...(f.where.length > 0 ? [`         See ${f.where.join(', ')}`] : []),
+    '',
+  ])
+  const estimates = manual.figures.filter((f) => f.estimate).length
+  const unknown = manual.figures.filter((f) => !f.value.ok)
+  return [
+    `${manual.facility.name}: ${manual.procedures.length} procedures, ${manual.figures.length} figures, ${estimates} of them estimates`,
+    '',
+    ...lines,
+    ...(unknown.length > 0 ? ['Figures without a number:', ...unknown.map((f) => `  ${f.id.padEnd(22)} ${f.value.ok ? '' : f.value.reason}`), ''] : []),
+    `${manual.findings.length} findings`,
+  ].join('\n')
+}

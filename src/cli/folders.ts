@@ -1,0 +1,19 @@
+import { fileURLToPath } from 'node:url'
+import path from 'node:path'
+import type { Folders } from './load/load-manual.ts'
+
+/** The project's own folders, wherever the command is started. */
+export function projectFolders(dist?: string): Folders {
+  const project = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..', '..')
+  const at = (name: string): string => path.join(project, name)
+  return { project, content: at('content'), shared: at('shared'), templates: at('templates'), dist: dist ?? at('dist') }
+}
+
+/** The demo facility, which stands in where no folder is named. */
+export const demoFacility = 'content/facilities/larkmoor'
+
+/** The facility folder meant by an argument: a path, or the id of a demo facility. */
+export function facilityFolder(argument: string | undefined, cwd: string, folders: Folders): string {
+  if (argument === undefined) return path.join(folders.project, demoFacility)
+  return path.resolve(cwd, argument)
+}

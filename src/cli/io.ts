@@ -1,0 +1,43 @@
+/** What a command may touch of the outside world, so that tests need no process. */
+export type Io = {
+  readonly out: (text: string) => void
+  readonly err: (text: string) => void
+  readonly colors: boolean
+  /** Whether messages go to a terminal, where progress may be shown. */
+  readonly terminal: boolean
+  readonly env: Readonly<Record<string, string | undefined>>
+  readonly cwd: string
+  /** Today, `YYYY-MM-DD`. */
+  readonly today: string
+}
+
+/** Exit codes; documented in the help and in DEVELOPERS.md. */
+export const exit = {
+  fine: 0,
+  /** The content or the facility file has errors; nothing was written. */
+  faults: 1,
+  /** The command line cannot be understood. */
+  usage: 2,
+  /** No browser can run: site and figures were written, PDFs were not. */
+  noBrowser: 3,
+  /** A fault of the program itself. */
+  bug: 70,
+} as const
+
+export type ExitCode = (typeof exit)[keyof typeof exit]
+
+/** The io of a real process. */
+export function processIo(): Io {
+  const epoch = process.env['SOURCE_DATE_EPOCH']
+  const now = epoch !== undefined && /^\d+$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date()
+  const terminal = process.stderr.isTTY === true && process.env['TERM'] !== 'dumb'
+  return {
+    out: (text) => process.stdout.write(`${text}\n`),
+    err: (text) => process.stderr.write(`${text}\n`),
+    colors: terminal && process.env['NO_COLOR'] === undefined,
+    terminal,
+    env: process.env,
+    cwd: process.cwd(),
+    today: now.toISOString().slice(0, 10),
+  }
+}

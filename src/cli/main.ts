@@ -1,0 +1,69 @@
+import { Command, CommanderError } from 'commander'
+import { build } from './build.ts'
+import { check } from './check.ts'
+import { explain } from './explain.ts'
+import { exit, type ExitCode, type Io, processIo } from './io.ts'
+import { preview } from './preview.ts'
+
+const exitCodes = `
+Exit codes:
+  0   done
+  1   the content or the facility file has errors; nothing was written
+  2   the command line cannot be understood
+  3   no browser can run: site and figures were written, PDFs were not
+  70  a fault of the program itself`
+
+const facilityHelp = 'facility folder (holds facility.yaml); the demo fair if left out'
+
+/** Sets up all commands; `done` receives the exit code of the one that ran. */
+function program(io: Io, done: (code: ExitCode) => void): Command {
+  const p = new Command('ovalkeep')
+    .description('Makes the manual of one harness-racing oval from the facts of its facility: website, binder, posted sheets, figures.')
+    .configureOutput({ writeOut: (s) => io.out(s.trimEnd()), writeErr: (s) => io.err(s.trimEnd()) })
+    .showSuggestionAfterError()
+    .exitOverride()
+    .addHelpText('after', exitCodes)
+  p.command('build')
+    .description('make the manual and write it to dist/<facility>/')
+    .argument('[folder]', facilityHelp)
+    .option('--quiet', 'say nothing but errors')
+    .option('--date <date>', 'date printed in the manual, such as 2027-06-14 (default: today)')
+    .option('--into <folder>', 'write below this folder instead of dist/')
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string | undefined, options: { quiet?: boolean; date?: string; into?: string }) => done(await build(folder, options, io)))
+  p.command('check')
+    .description('check everything and print what was found; writes nothing')
+    .argument('[folder]', facilityHelp)
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string | undefined) => done(await check(folder, io)))
+  p.command('explain')
+    .description('print the working of a figure; without one, list all figures')
+    .argument('[figure]', 'such as grade.time')
+    .option('--facility <folder>', facilityHelp)
+    .option('--json', 'print the same entry as in figures.json')
+    .addHelpText('after', exitCodes)
+    .action(async (figure: string | undefined, options: { facility?: string; json?: boolean }) => done(await explain(figure, options, io)))
+  p.command('preview')
+    .description('show the site on this computer and follow every change')
+    .argument('[folder]', facilityHelp)
+    .option('--port <number>', 'port on the loopback address', '4173')
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string | undefined, options: { port: string }) => done(await preview(folder, options, io)))
+  return p
+}
+
+/** Runs the command line; returns the exit code. */
+export async function main(args: readonly string[], io: Io = processIo()): Promise<ExitCode> {
+  let code: ExitCode = exit.fine
+  try {
+    await program(io, (c) => {
+      code = c
+    }).parseAsync([...args], { from: 'user' })
+    return code
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exit.fine : exit.usage
+    io.err(error instanceof Error ? (error.stack ?? error.message) : String(error))
+    io.err('This is a fault of the program itself; please report it with the lines above.')
+    return exit.bug
+  }
+}

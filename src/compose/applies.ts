@@ -1,0 +1,27 @@
+import type { When } from '../validate/schemas/when.ts'
+import type { UnitSystem } from '../model/quantity/kinds.ts'
+
+/** What a facility is, as far as the applicability of content goes. */
+export type Circumstances = {
+  readonly surface: string
+  readonly rail: string
+  readonly units: UnitSystem
+  readonly capabilities: ReadonlySet<string>
+}
+
+const listed = <T>(value: T | readonly T[] | undefined): readonly T[] => (value === undefined ? [] : Array.isArray(value) ? value : [value as T])
+
+/** Whether content with this condition belongs in the manual of a facility. */
+export function applies(when: When | undefined, here: Circumstances): boolean {
+  if (!when) return true
+  const one = (wanted: readonly string[], is: string): boolean => wanted.length === 0 || wanted.includes(is)
+  const any = listed(when.any)
+  return (
+    one(listed(when.surface), here.surface) &&
+    one(listed(when.rail), here.rail) &&
+    (when.units === undefined || when.units === here.units) &&
+    listed(when.has).every((c) => here.capabilities.has(c)) &&
+    !listed(when.lacks).some((c) => here.capabilities.has(c)) &&
+    (any.length === 0 || any.some((c) => here.capabilities.has(c)))
+  )
+}

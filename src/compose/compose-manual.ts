@@ -1,0 +1,138 @@
+import type { Computed } from '../compute/compute-facility.ts'
+import type { Engine } from '../compute/engine.ts'
+import type { Figure, Worksheet } from '../model/figure.ts'
+import type { Manual, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
+import { placeholder } from '../model/placeholders.ts'
+import type { Facility } from '../validate/check-facility.ts'
+import type { Library } from '../validate/check-library.ts'
+import { applies, type Circumstances } from './applies.ts'
+import { composeFindings } from './findings.ts'
+import { composeGeometry } from './geometry.ts'
+import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
+import { composeProcedure } from './procedure.ts'
+import { namedQuantity } from './quantities.ts'
+import { composeReckoner } from './reckoner.ts'
+import { referenceText, type SourceItem } from './sources.ts'
+
+export type ComposeInput = {
+  readonly facility: Facility
+  readonly computed: Computed
+  readonly library: Library
+  readonly sources: readonly SourceItem[]
+  /** Build date, `YYYY-MM-DD`, from outside: the same input gives the same manual. */
+  readonly date: string
+}
+
+/** Half-mile and other usual lengths by name, within one percent; else the length itself. */
+const usualOvals: readonly { readonly si: number; readonly system: string; readonly name: string }[] = [
+  { si: 804.672, system: 'us', name: 'half-mile' },
+  { si: 1005.84, system: 'us', name: 'five-eighths-mile' },
+  { si: 1207.008, system: 'us', name: 'three-quarter-mile' },
+  { si: 1609.344, system: 'us', name: 'one-mile' },
+  { si: 3218.688, system: 'us', name: 'two-mile' },
+]
+
+function ovalName(lap: number, system: string): string {
+  const usual = usualOvals.find((o) => o.system === system && Math.abs(o.si - lap) < 0.01 * lap)
+  if (usual) return usual.name
+  return system === 'us' ? `${Math.round(lap / 0.3048).toLocaleString('en-US')} ft` : `${Math.round(lap)} m`
+}
+
+/** All names that any text of the manual uses, found in its finished data. */
+function namesUsed(data: unknown, into: Set<string>): Set<string> {
+  if (typeof data === 'string') for (const m of data.matchAll(placeholder)) into.add(m[1] ?? '')
+  else if (Array.isArray(data)) for (const item of data) namesUsed(item, into)
+  else if (typeof data === 'object' && data !== null) for (const item of Object.values(data)) namesUsed(item, into)
+  return into
+}
+
+const allFigures = (engine: Engine): Figure[] => engine.uses.flatMap((u) => Object.keys(u.calculation.outputs).flatMap((o) => engine.figure(`${u.id}.${o}`) ?? []))
+
+function composeSections(library: Library, procedures: readonly ManualProcedure[]): Manual['sections'] {
+  return library.sections
+    .map(({ value }) => ({ ...value, procedures: procedures.filter((p) => p.section === value.id).map((p) => p.id) }))
+    .filter((s) => s.procedures.length > 0)
+    .map((s, i) => ({ ...s, number: i + 1 }))
+}
+
+function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: readonly ManualReckoner[]): ManualProcedure[] {
+  const { library, facility, computed } = input
+  const kept = library.procedures.map((p) => p.value).filter((p) => applies(p.when, here))
+  const ids = new Set(kept.map((p) => p.id))
+  const cautions = new Map<string, ManualCaution>(library.cautions.map((c) => c.value).filter((c) => applies(c.when, here)).map(({ id, signal, hazard, avoid, sources }) => [id, { id, signal, hazard, avoid, sources }]))
+  const named = (name: string) => namedQuantity(name, computed.engine, computed.locale)
+  const context = {
+    here,
+    facility: facility.file,
+    caution: (id: string) => cautions.get(id),
+    reckoner: (id: string) => reckoners.find((r) => r.id === id),
+    present: (id: string | undefined) => id !== undefined && ids.has(id),
+    worksheetOf: (name: string) => named(name).worksheet?.number,
+    known: (name: string) => named(name).ok,
+  }
+  const sections = library.sections.map((s) => s.value.id).filter((id) => kept.some((p) => p.section === id))
+  return sections.flatMap((section, i) =>
+    kept
+      .filter((p) => p.section === section)
+      .sort((a, b) => a.order - b.order)
+      .map((p, j) => composeProcedure(p, `${i + 1}-${j + 1}`, context)),
+  )
+}
+
+function cautionsUsed(procedures: readonly ManualProcedure[]): ManualCaution[] {
+  const all = procedures.flatMap((p) => [...p.cautions, ...p.sheet.cautions, ...p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions))])
+  return [...new Map(all.map((c) => [c.id, c])).values()]
+}
+
+function sourcesCited(input: ComposeInput, procedures: readonly ManualProcedure[], cautions: readonly ManualCaution[], worksheets: readonly Worksheet[]): Manual['sources'] {
+  const cited = new Set([
+    ...procedures.flatMap((p) => [...p.background.map((b) => b.source), ...p.references]),
+    ...cautions.flatMap((c) => c.sources),
+    ...worksheets.flatMap((w) => [...w.sources, ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : []))]),
+  ])
+  return input.sources.filter((s) => cited.has(s.id)).map((s) => ({ id: s.id, text: referenceText(s) }))
+}
+
+/** Chooses what applies to this facility and puts its figures in place: one value that says all that the pages say. */
+export function composeManual(input: ComposeInput): Manual {
+  const { facility, computed, library } = input
+  const { file } = facility
+  const { engine, locale } = computed
+  const { words } = library
+  const here: Circumstances = { surface: file.cushion.material, rail: file.oval.rail ?? 'pylons', units: file.units, capabilities: computed.capabilities }
+  const reckoners = library.reckoners.map((r) => r.value).filter((r) => applies(r.when, here)).flatMap((r) => composeReckoner(r, engine, locale) ?? [])
+  const procedures = composeProcedures(input, here, reckoners)
+  const present = new Set(procedures.map((p) => p.id))
+  const cautions = cautionsUsed(procedures)
+  const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
+  const geometry = composeGeometry(engine, file)
+  const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
+  const manual = {
+    facility: {
+      id: file.id, name: file.name, town: file.place.town, lang: file.language ?? 'en', system: file.units, currency: locale.currency, paper: file.paper,
+      material: file.cushion.material, revision: file.revision ?? '1', siteAddress: file['site-address']?.replace(/\/+$/, ''), ovalName: ovalName(geometry.lap, file.units),
+    },
+    date: input.date,
+    geometry,
+    glance: composeGlance(engine.facts, words.groups),
+    machines: composeMachines(facility, locale),
+    contacts: composeContacts(facility, words.roles),
+    raceDays: composeRaceDays(facility, locale),
+    sections: composeSections(library, procedures),
+    procedures,
+    cautions,
+    symptoms: library.symptoms.map((s) => s.value).flatMap((s) => {
+      const causes = s.causes.filter((c) => present.has(c.procedure) && applies(c.when, here))
+      return causes.length === 0 ? [] : [{ ...s, causes }]
+    }),
+    chapters: library.chapters.map((c) => c.value).sort((a, b) => a.order - b.order).map(({ id, title, place, text }) => ({ id, title, place, text })),
+    terms: library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en')),
+    reckoners,
+    findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax') }, library.findings.map((f) => f.value)),
+    worksheets,
+    figures: allFigures(engine),
+    sources: sourcesCited(input, procedures, cautions, worksheets),
+  }
+  const names = namesUsed(manual, new Set([...manual.figures.map((f) => f.id), ...engine.facts.keys(), ...procedures.flatMap((p) => p.time.flatMap((t) => t.figure ?? []))]))
+  return { ...manual, quantities: Object.fromEntries([...names].sort().map((name) => [name, namedQuantity(name, engine, locale)])) }
+}

@@ -1,0 +1,33 @@
+import type { Engine } from '../compute/engine.ts'
+import type { OvalGeometry } from '../model/manual.ts'
+import type { FacilityFile } from '../validate/schemas/facility.ts'
+
+/** The oval as drawings need it. Width, fall and shape always have a value: measured, stated or typical. */
+export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometry {
+  const value = (name: string): number => {
+    const figure = engine.figure(name)
+    const si = figure ? (figure.value.ok ? figure.value.si : undefined) : engine.facts.get(name)?.si
+    if (si === undefined) throw new RangeError(`the oval has no ${name}`)
+    return si
+  }
+  const shape = (part: 'straight' | 'radius' | 'lap'): number => engine.facts.get(`oval.${part}`)?.si ?? value(`shape.${part}`)
+  const marks = (file.oval.marks as readonly { kind: 'gate'; name: string; station?: { si: number }; side?: 'rail' | 'outside' }[] | undefined) ?? []
+  const widthTurns = value('oval.width.turns')
+  return {
+    straight: shape('straight'),
+    radius: shape('radius'),
+    lap: shape('lap'),
+    offset: value('oval.measuring-offset'),
+    railLength: 2 * shape('straight') + 2 * Math.PI * shape('radius'),
+    widthStraights: value('oval.width.straights'),
+    widthTurns,
+    crossFallStraights: value('oval.cross-fall.straights'),
+    crossFallTurns: value('oval.cross-fall.turns'),
+    stationSpacing: value('oval.station-spacing'),
+    rail: file.oval.rail ?? 'pylons',
+    direction: file.oval.direction ?? 'counterclockwise',
+    cushionDepth: value('cushion.depth.target'),
+    ridgeHeight: engine.facts.get('rail-ridge.height')?.si ?? value('practice.rail-build-up'),
+    marks: marks.map((m) => ({ kind: m.kind, name: m.name, station: m.station?.si ?? 0, offset: m.side === 'rail' ? 0 : widthTurns })),
+  }
+}

@@ -1,0 +1,46 @@
+import { calculation, type InputSpec, type OutputSpec, refuse } from '../calculation.ts'
+import { wholeUp } from '../coverage/whole-up.ts'
+import { areaInput } from '../oval/oval-inputs.ts'
+import { materialPriceInput, truckLoadInput, workedWeightInput } from './cushion-inputs.ts'
+
+const inputs = {
+  area: areaInput,
+  depth: { symbol: 'd', label: 'depth to add', kind: 'depth', range: [0.001, 0.3], howTo: 'As it lies after harrowing.' },
+  unitWeight: workedWeightInput,
+  load: truckLoadInput,
+} as const satisfies Readonly<Record<string, InputSpec>>
+
+const outputs = {
+  mass: { symbol: 'M', label: 'material, dry', kind: 'mass', tex: '@area \\cdot @depth \\cdot @unitWeight' },
+  loads: { symbol: 'n', label: 'truckloads', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
+} as const satisfies Readonly<Record<string, OutputSpec>>
+
+const about = 'Material for a layer over the whole track, as it lies after harrowing. The mass is dry: a weigh ticket counts the water in the material as well, so a ton of damp stone brings less than a ton.'
+const cost: OutputSpec = { symbol: 'K', label: 'price of the material', kind: 'money', tex: '@mass \\cdot @price' }
+
+const amounts = (x: Readonly<Record<keyof typeof inputs, number>>): { mass: number; loads: number } => {
+  const mass = x.area * x.depth * x.unitWeight
+  return { mass, loads: wholeUp(mass / x.load) }
+}
+
+/** Mass, truckloads and price of a layer over the whole track. */
+export const layerOrder = calculation({
+  id: 'layer-order',
+  title: 'Material for a layer over the whole track',
+  about,
+  inputs: { ...inputs, price: materialPriceInput },
+  outputs: { ...outputs, cost },
+  sources: ['geometry'],
+  compute: (x) => ({ ...amounts(x), cost: amounts(x).mass * x.price }),
+})
+
+/** The same where nobody has asked for a price. */
+export const layerOrderUnpriced = calculation({
+  id: 'layer-order-unpriced',
+  title: layerOrder.title,
+  about,
+  inputs,
+  outputs: { ...outputs, cost: { ...cost, tex: '@mass \\cdot p' } },
+  sources: ['geometry'],
+  compute: (x) => ({ ...amounts(x), cost: refuse('price of cushion material is not known') }),
+})

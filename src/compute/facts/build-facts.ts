@@ -1,0 +1,43 @@
+import { capabilityOf, factPaths, factSpec, type FactSpec, type Typical } from '../../model/fact-spec.ts'
+import type { Fact, Provenance } from '../../model/figure.ts'
+import type { Material } from '../../model/oval-choices.ts'
+import { formatExact } from '../../model/quantity/format-exact.ts'
+import type { Locale } from '../../model/quantity/format-quantity.ts'
+import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
+import type { KnownValue, KnownValues } from './known.ts'
+
+function typicalValue(typical: Typical, locale: Locale): KnownValue {
+  const parsed = parseQuantity(typical[locale.system], { plain: true })
+  if (!parsed.ok) throw new RangeError(`reference data: ${typical[locale.system]}`)
+  const provenance: Provenance = { kind: typical.basis === 'rule' ? 'rule' : 'typical', sources: typical.sources, note: typical.note }
+  return { si: parsed.quantity.si, provenance }
+}
+
+const toFact = (spec: FactSpec, known: KnownValue, locale: Locale): Fact => ({
+  path: spec.path,
+  label: spec.label,
+  kind: spec.kind,
+  si: known.si,
+  text: formatExact(known.si, spec.kind, locale),
+  provenance: known.provenance,
+  howTo: spec.howTo,
+})
+
+/**
+ * All facts of a facility: what it gives, and for the rest the sourced typical values. Machine facts exist only for
+ * what some machine here can do.
+ * @param known What the facility file says, by fact path.
+ * @param capabilities What the machines here can do.
+ */
+export function buildFacts(known: KnownValues, capabilities: ReadonlySet<string>, material: Material, locale: Locale): ReadonlyMap<string, Fact> {
+  const facts = new Map<string, Fact>()
+  for (const path of factPaths) {
+    const spec = factSpec(path)
+    const capability = capabilityOf(path)
+    if (!spec || (capability && !capabilities.has(capability))) continue
+    const typical = spec.typical(material)
+    const value = known.get(path) ?? (typical && typicalValue(typical, locale))
+    if (value) facts.set(path, toFact(spec, value, locale))
+  }
+  return facts
+}

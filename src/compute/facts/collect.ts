@@ -1,0 +1,97 @@
+import type { Capability } from '../../model/capability.ts'
+import { factSpec, gearFields } from '../../model/fact-spec.ts'
+import type { Place } from '../../model/problem.ts'
+import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Path, SourceTree } from '../../read/read-yaml.ts'
+import type { FacilityFile } from '../../validate/schemas/facility.ts'
+import { readMeasured } from '../../validate/schemas/quantity.ts'
+import type { KnownValue, KnownValues } from './known.ts'
+
+const isQuantity = (x: unknown): x is Quantity => typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
+
+const stated = (si: number, at: Place): KnownValue => ({ si, provenance: { kind: 'stated', at } })
+
+/** Every quantity of the file that stands outside a list, by its path. */
+function walk(data: unknown, path: readonly string[], tree: SourceTree, into: Map<string, KnownValue>): void {
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) return
+  for (const [key, value] of Object.entries(data)) {
+    const here = [...path, key]
+    if (isQuantity(value)) into.set(here.join('.'), stated(value.si, tree.placeOf(here)))
+    else walk(value, here, tree, into)
+  }
+}
+
+/** The machine that does a kind of work here: the first in the file that can, so the file's order is the order of choice. */
+export function machineFor(file: FacilityFile, capability: Capability): { readonly index: number; readonly name: string } | undefined {
+  const index = (file.equipment ?? []).findIndex((m) => m.can.includes(capability))
+  const found = file.equipment?.[index]
+  return found && { index, name: found.name }
+}
+
+function gear(file: FacilityFile, tree: SourceTree, capabilities: Iterable<Capability>, into: Map<string, KnownValue>): void {
+  for (const capability of capabilities) {
+    const chosen = machineFor(file, capability)
+    const machine = chosen && (file.equipment?.[chosen.index] as Readonly<Record<string, unknown>> | undefined)
+    if (!chosen || !machine) continue
+    for (const field of gearFields) {
+      const value = machine[field]
+      if (isQuantity(value)) into.set(`gear.${capability}.${field}`, stated(value.si, tree.placeOf(['equipment', chosen.index, field])))
+    }
+  }
+}
+
+const dayOfYear = (date: string): number => Math.round((Date.parse(`${date}T00:00:00Z`) - Date.parse(`${date.slice(0, 4)}-01-01T00:00:00Z`)) / 86_400_000) + 1
+
+/** What the race dates say: how many, the fullest card, the shortest interval, the time of year. */
+function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
+  const days = file['race-days'] ?? []
+  const first = [...days].sort((a, b) => a.date.localeCompare(b.date))[0]
+  if (!first) return
+  const at = (path: Path): Place => tree.placeOf(path)
+  into.set('race-days.count', stated(days.length, at(['race-days'])))
+  into.set('fair.day-of-year', stated(dayOfYear(first.date), at(['race-days', days.indexOf(first), 'date'])))
+  const fullest = days.reduce((a, b) => (b.races > a.races ? b : a))
+  into.set('race-days.races', stated(fullest.races, at(['race-days', days.indexOf(fullest), 'races'])))
+  const intervals = days.flatMap((d, i) => (isQuantity(d.interval) ? [{ si: d.interval.si, i }] : []))
+  const shortest = intervals.sort((a, b) => a.si - b.si)[0]
+  if (shortest) into.set('race-days.interval', stated(shortest.si, at(['race-days', shortest.i, 'interval'])))
+}
+
+/** Climate of the month in which the fair begins. */
+function climate(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
+  const first = [...(file['race-days'] ?? [])].map((d) => d.date).sort()[0]
+  const index = (file.climate ?? []).findIndex((m) => first !== undefined && m.month === Number(first.slice(5, 7)))
+  const month = file.climate?.[index] as Readonly<Record<string, unknown>> | undefined
+  for (const [key, value] of Object.entries(month ?? {})) {
+    if (isQuantity(value)) into.set(`climate.${key}`, stated(value.si, tree.placeOf(['climate', index, key])))
+  }
+}
+
+function coordinates(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
+  for (const key of ['latitude', 'longitude'] as const) {
+    const degrees = file.place[key]
+    if (degrees !== undefined) into.set(`place.${key}`, stated((degrees * Math.PI) / 180, tree.placeOf(['place', key])))
+  }
+}
+
+/** A measurement outranks what the file states, and the latest outranks the earlier ones. */
+function measurements(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
+  const list = (file.measurements ?? []).map((m, i) => ({ ...m, i })).sort((a, b) => a.date.localeCompare(b.date))
+  for (const { of, value, date, by, i } of list) {
+    if (!factSpec(of)) continue
+    const read = readMeasured(of, value)
+    if ('si' in read) into.set(of, { si: read.si, provenance: { kind: 'measured', at: tree.placeOf(['measurements', i, 'value']), date, by } })
+  }
+}
+
+/** Everything that a facility file says, by fact path, each with the place where it says so. */
+export function collectKnown(file: FacilityFile, tree: SourceTree, capabilities: Iterable<Capability>): KnownValues {
+  const known = new Map<string, KnownValue>()
+  walk(file, [], tree, known)
+  coordinates(file, tree, known)
+  gear(file, tree, capabilities, known)
+  raceDays(file, tree, known)
+  climate(file, tree, known)
+  measurements(file, tree, known)
+  return known
+}

@@ -1,0 +1,80 @@
+import { contactRoles } from '../../validate/schemas/facility.ts'
+import type { Engine } from '../engine.ts'
+
+/** What the rules look at. */
+export type FindingsInput = {
+  readonly engine: Engine
+  readonly capabilities: ReadonlySet<string>
+  readonly contactRoles: ReadonlySet<string>
+  readonly hasClimate: boolean
+}
+
+/** A rule says when its finding applies; the words are content. */
+export type FindingRule = {
+  readonly id: string
+  readonly holds: (input: FindingsInput) => boolean
+  /** Facts whose lines in the facility file the finding points to. */
+  readonly facts: readonly string[]
+  readonly figures: readonly string[]
+}
+
+const si = ({ engine }: FindingsInput, name: string): number | undefined => {
+  const figure = engine.figure(name)
+  if (figure) return figure.value.ok ? figure.value.si : undefined
+  return engine.facts.get(name)?.si
+}
+
+/** Both known, and the first larger than the second. */
+const exceeds = (more: string, less: string) => (input: FindingsInput): boolean => {
+  const [a, b] = [si(input, more), si(input, less)]
+  return a !== undefined && b !== undefined && a > b * (1 + 1e-9)
+}
+
+const lacks = (...capabilities: readonly string[]) => (input: FindingsInput): boolean => !capabilities.some((c) => input.capabilities.has(c))
+
+const emergency: readonly (typeof contactRoles)[number][] = ['ambulance', 'veterinarian', 'fire']
+
+const outside = (path: string, low: number, high: number) => (input: FindingsInput): boolean => {
+  const value = si(input, path)
+  return value !== undefined && (value < low || value > high)
+}
+
+/** In the order in which they are looked at; the manual sorts by severity. */
+export const findingRules: readonly FindingRule[] = [
+  { id: 'no-grader', holds: lacks('grade'), facts: [], figures: [] },
+  { id: 'no-harrow', holds: lacks('harrow', 'condition'), facts: [], figures: [] },
+  { id: 'no-spray', holds: lacks('spray'), facts: [], figures: [] },
+  { id: 'no-roller', holds: lacks('roll-tires', 'roll-drum'), facts: [], figures: [] },
+  { id: 'no-tamper', holds: lacks('tamp'), facts: [], figures: [] },
+  { id: 'seal-slow', holds: exceeds('seal.start-before', 'practice.seal.warning'), facts: ['gear.roll-tires.count', 'gear.screen.width', 'practice.seal.warning'], figures: ['seal.start-before'] },
+  { id: 'water-short', holds: exceeds('supply.hours', 'water.hours'), facts: ['water.fill-flow', 'water.hours'], figures: ['supply.need', 'supply.hours'] },
+  { id: 'storage-short', holds: exceeds('supply.need', 'water.storage'), facts: ['water.storage'], figures: ['supply.need'] },
+  { id: 'round-slow', holds: exceeds('round.time', 'race-days.interval'), facts: ['gear.spray.tank', 'gear.spray.flow', 'water.fill-flow', 'race-days.interval'], figures: ['round.time'] },
+  { id: 'harrow-slow', holds: exceeds('harrow.time', 'race-days.interval'), facts: ['gear.harrow.width', 'gear.harrow.speed', 'race-days.interval'], figures: ['harrow.time'] },
+  {
+    id: 'cushion-off',
+    holds: (input) => {
+      const [found, target, tolerance] = ['cushion.depth.found', 'cushion.depth.target', 'cushion.depth.tolerance'].map((p) => si(input, p))
+      return found !== undefined && target !== undefined && tolerance !== undefined && Math.abs(found - target) > tolerance * (1 + 1e-9)
+    },
+    facts: ['cushion.depth.found', 'cushion.depth.target'],
+    figures: [],
+  },
+  {
+    id: 'ridge-high',
+    holds: (input) => {
+      const [height, limit] = [si(input, 'rail-ridge.height'), si(input, 'practice.rail-build-up')]
+      return height !== undefined && limit !== undefined && height >= limit * (1 - 1e-9)
+    },
+    facts: ['rail-ridge.height'],
+    figures: ['ridge.dam-width', 'ridge.lift-width'],
+  },
+  { id: 'grit-low', holds: exceeds('cushion.grit.target', 'cushion.grit.found'), facts: ['cushion.grit.found', 'cushion.grit.target'], figures: ['grit.add'] },
+  // Straights about 1 to 4 % and turns 3 to 12.5 %: the span of published and remembered harness tracks.
+  { id: 'cross-fall-odd', holds: (input) => outside('oval.cross-fall.straights', 0.01, 0.04)(input) || outside('oval.cross-fall.turns', 0.03, 0.125)(input), facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'], figures: [] },
+  { id: 'no-contacts-emergency', holds: (input) => emergency.some((role) => !input.contactRoles.has(role)), facts: [], figures: [] },
+  { id: 'no-superintendent', holds: (input) => !input.contactRoles.has('superintendent'), facts: [], figures: [] },
+  { id: 'no-climate', holds: (input) => !input.hasClimate, facts: [], figures: [] },
+  { id: 'no-race-days', holds: ({ engine }) => !engine.facts.has('race-days.count'), facts: [], figures: [] },
+  { id: 'estimates', holds: ({ engine }) => [...engine.facts.values()].some((f) => f.provenance.kind === 'typical'), facts: [], figures: [] },
+]

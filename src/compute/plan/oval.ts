@@ -1,0 +1,54 @@
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { banking } from '../oval/banking.ts'
+import { edgeRise } from '../oval/edge-rise.ts'
+import { lapExtra } from '../oval/lap-extra.ts'
+import { outsideLength } from '../oval/outside-length.ts'
+import { railLength } from '../oval/rail-length.ts'
+import { shapeFromLapAndRadius } from '../oval/shape-from-lap-and-radius.ts'
+import { shapeFromLapAndStraight } from '../oval/shape-from-lap-and-straight.ts'
+import { shapeFromStraightAndRadius } from '../oval/shape-from-straight-and-radius.ts'
+import { stationCount } from '../oval/station-count.ts'
+import { trackArea } from '../oval/track-area.ts'
+import { turnLength } from '../oval/turn-length.ts'
+import { fact, figure, fixed, use, type Use } from '../use.ts'
+
+const offset = fact('oval.measuring-offset')
+export const straight = figure('shape.straight')
+export const radius = figure('shape.radius')
+const widthStraights = fact('oval.width.straights')
+const widthTurns = fact('oval.width.turns')
+const crossFallStraights = fact('oval.cross-fall.straights')
+const crossFallTurns = fact('oval.cross-fall.turns')
+
+/** Everything that depends on where the strip lies and how wide it is. */
+export const strip = { straight, radius, widthStraights, widthTurns }
+
+/**
+ * The shape from any two of lap, straight and radius. Where all three are known, the straight gives way: its ends are
+ * harder to see than a certified lap, or than how far apart the rails stand.
+ */
+function shape(known: ReadonlySet<string>): Use {
+  const measuredLap = fact('oval.lap')
+  const measuredStraight = fact('oval.straight')
+  const measuredRadius = fact('oval.radius')
+  if (known.has('oval.lap') && known.has('oval.radius')) return use(1, 'shape', shapeFromLapAndRadius, { measuredLap, measuredRadius, offset })
+  if (known.has('oval.straight') && known.has('oval.radius')) return use(1, 'shape', shapeFromStraightAndRadius, { measuredStraight, measuredRadius, offset })
+  return use(1, 'shape', shapeFromLapAndStraight, { measuredLap, measuredStraight, offset })
+}
+
+/**
+ * What the oval itself measures.
+ * @param known Paths of the facts that the facility has.
+ * @param system Decides whether "one step farther out" is a foot or a meter.
+ */
+export const ovalUses = (known: ReadonlySet<string>, system: UnitSystem): readonly Use[] => [
+  shape(known),
+  use(2, 'rail', railLength, { straight, radius }),
+  use(3, 'outside', outsideLength, { straight, radius, widthTurns }),
+  use(4, 'foot', lapExtra, { out: system === 'us' ? fixed(0.3048, 'one foot') : fixed(1, 'one meter') }, { title: system === 'us' ? 'Extra length of a lap one foot farther out' : 'Extra length of a lap one meter farther out' }),
+  use(5, 'turn', turnLength, { radius, offset }),
+  use(6, 'area', trackArea, strip),
+  use(7, 'stations', stationCount, { rail: figure('rail.length'), spacing: fact('oval.station-spacing') }),
+  use(8, 'rise', edgeRise, { widthStraights, widthTurns, crossFallStraights, crossFallTurns }),
+  use(9, 'banking', banking, { radius, offset, crossFall: crossFallTurns, pace: fact('oval.race-pace') }),
+]

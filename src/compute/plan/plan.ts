@@ -1,0 +1,19 @@
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import type { Use } from '../use.ts'
+import { cushionUses } from './cushion.ts'
+import { drainageUses } from './drainage.ts'
+import { ovalUses } from './oval.ts'
+import { pullbackUses } from './pullback.ts'
+import { repairUses } from './repairs.ts'
+import { sealingUses } from './sealing.ts'
+import { waterUses } from './water.ts'
+import { workingUses } from './working.ts'
+
+/**
+ * The plan: what is computed for a facility, from which facts and figures. Worksheet numbers follow the sections.
+ * @param known Paths of the facts that the facility has, with those that stand in for it.
+ * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
+ */
+export function planUses(known: ReadonlySet<string>, system: UnitSystem): readonly Use[] {
+  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, drainageUses].flatMap((uses) => [...uses(known, system)])
+}

@@ -1,0 +1,74 @@
+import { excess } from '../repairs/excess.ts'
+import { gritBlend } from '../repairs/grit-blend.ts'
+import { missingDepth, missingDepthUnpriced } from '../repairs/missing-depth.ts'
+import { squareCut } from '../repairs/square-cut.ts'
+import { type Binding, fact, figure, fixed, use, type Use } from '../use.ts'
+
+const area = figure('area.total')
+const worked = fact('cushion.unit-weight.worked')
+const looseWeight = fact('cushion.unit-weight.loose')
+const target = fact('cushion.depth.target')
+const load = fact('delivery.load')
+
+const washout = (): Use =>
+  use(60, 'washout', squareCut, {
+    width: fact('practice.washout.width'),
+    depth: fact('practice.washout.depth'),
+    length: fact('practice.washout.length'),
+    packedWeight: fact('cushion.unit-weight.compacted'),
+    looseWeight,
+    lift: fact('practice.washout.lift'),
+    moisture: fact('cushion.moisture.target'),
+    barrow: fact('practice.barrow'),
+    thin: fact('practice.thin-layer'),
+    people: fact('crew.people'),
+    labor: fact('practice.washout.labor'),
+  })
+
+function deep(known: ReadonlySet<string>): Use {
+  const or = (path: string, otherwise: Binding): Binding => (known.has(path) ? fact(path) : otherwise)
+  return use(62, 'deep', excess, {
+    area,
+    found: fact('cushion.depth.found'),
+    target,
+    worked,
+    looseWeight,
+    edge: figure('outside.length'),
+    repose: fact('practice.repose'),
+    load: or('gear.haul.bed', load),
+    grading: known.has('gear.grade.width') ? figure('grade.time') : fixed(0, 'no blade here; loading only'),
+    bucket: or('gear.load.bucket', fixed(27 * 0.3048 ** 3, 'a rented loader with a bucket of one cubic yard')),
+    bucketTime: fixed(60, 'a bucket a minute'),
+    loaders: or('gear.load.count', fixed(1, 'one rented loader')),
+  })
+}
+
+function hard(known: ReadonlySet<string>): Use {
+  const measured = known.has('cushion.depth.found')
+  const bindings = {
+    area,
+    target: measured ? target : fact('practice.harrow.step'),
+    found: measured ? fact('cushion.depth.found') : fixed(0, 'no depth was measured, so one step of the harrow is reckoned'),
+    unitWeight: worked,
+    load,
+    swell: fact('base.swell'),
+  }
+  return known.has('prices.material') ? use(63, 'hard', missingDepth, { ...bindings, price: fact('prices.material') }) : use(63, 'hard', missingDepthUnpriced, bindings)
+}
+
+/**
+ * Washouts, and a cushion that is too deep, too thin, or worn to powder.
+ * @param known Paths of the facts that the facility has.
+ */
+export const repairUses = (known: ReadonlySet<string>): readonly Use[] => [
+  washout(),
+  deep(known),
+  hard(known),
+  use(65, 'grit', gritBlend, {
+    cushion: figure('cushion.mass'),
+    found: fact('cushion.grit.found'),
+    target: fact('cushion.grit.target'),
+    stone: fixed(1, 'clean stone, all of it coarser than the grit size'),
+    load,
+  }),
+]

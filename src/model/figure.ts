@@ -1,0 +1,74 @@
+import type { KindName } from './quantity/kinds.ts'
+import type { Place } from './problem.ts'
+
+/** Where the value of an input comes from. */
+export type Provenance =
+  | { readonly kind: 'measured'; readonly at: Place; readonly date: string; readonly by: string }
+  | { readonly kind: 'stated'; readonly at: Place }
+  /** Nobody has said: a usual value from reference data. Whatever rests on it is an estimate. */
+  | { readonly kind: 'typical'; readonly sources: readonly string[]; readonly note: string }
+  /** A rule of the trade or of racing that the manual follows unless the facility says otherwise; nothing to measure. */
+  | { readonly kind: 'rule'; readonly sources: readonly string[]; readonly note: string }
+  | { readonly kind: 'derived'; readonly figure: string }
+
+/** A known quantity of the facility: a line of its file, or what stands in for it. */
+export type Fact = {
+  /** Path in the facility file, such as `oval.width.turns`, or `gear.grade.width` for the machine chosen to grade. */
+  readonly path: string
+  readonly label: string
+  readonly kind: KindName
+  readonly si: number
+  /** As printed in the facility's units. */
+  readonly text: string
+  readonly provenance: Provenance
+  /** How it is measured in the field, in plain words. */
+  readonly howTo: string
+}
+
+/** One input of a worksheet. */
+export type FigureInput = {
+  readonly name: string
+  readonly symbol: string
+  readonly label: string
+  readonly kind: KindName
+  readonly si: number
+  readonly text: string
+  /** The fact's path or the figure's id; a constant of the plan has none. */
+  readonly from: string
+  readonly provenance: Provenance
+  readonly howTo: string
+}
+
+/** A computed quantity with its history. */
+export type Figure = {
+  readonly id: string
+  readonly label: string
+  readonly kind: KindName
+  /** The worksheet that shows its working, such as `W-12`. */
+  readonly worksheet: string
+  readonly value:
+    | { readonly ok: true; readonly si: number; readonly number: string; readonly unit: string; readonly text: string; readonly rounding: string }
+    /** Why there is no number: out of the formula's range, or something is not known. */
+    | { readonly ok: false; readonly reason: string }
+  /** Rests, directly or not, on a typical value. */
+  readonly estimate: boolean
+  /** Paths of the typical facts that it rests on: what to measure to make it sharp. */
+  readonly toMeasure: readonly string[]
+}
+
+/** The working of one use of one calculation. */
+export type Worksheet = {
+  /** Stable number, such as `W-12`. */
+  readonly number: string
+  /** Id of the use, such as `grade`. */
+  readonly id: string
+  readonly title: string
+  readonly calculation: string
+  /** What it is for and how to read it, in plain words. */
+  readonly about: string
+  readonly inputs: readonly FigureInput[]
+  readonly outputs: readonly Figure[]
+  /** One TeX line per output: the formula, and the formula with this facility's numbers put in. */
+  readonly formulas: readonly { readonly figure: string; readonly tex: string; readonly numbers: string }[]
+  readonly sources: readonly string[]
+}

@@ -1,0 +1,211 @@
+import type { Figure, Provenance, Worksheet } from './figure.ts'
+import type { Material, Rail } from './oval-choices.ts'
+import type { UnitSystem } from './quantity/kinds.ts'
+
+/** Markdown in which `{grade.time}` stands for a quantity of `Manual.quantities`. */
+export type Text = string
+
+/** A quantity that text can name: a figure, or a fact of the facility. */
+export type NamedQuantity = {
+  readonly name: string
+  readonly label: string
+  /** As set large: "1 h 25" and "min". When there is no value, `text` says "not known" and `reason` why. */
+  readonly number: string
+  readonly unit: string
+  readonly text: string
+  readonly ok: boolean
+  readonly reason: string
+  readonly estimate: boolean
+  /** Labels of what to measure to make an estimate sharp. */
+  readonly toMeasure: readonly string[]
+  /** Number and id of the worksheet, for figures; undefined for facts. */
+  readonly worksheet: { readonly number: string; readonly id: string } | undefined
+}
+
+export type ManualCaution = {
+  readonly id: string
+  readonly signal: 'danger' | 'warning' | 'caution' | 'notice'
+  readonly hazard: Text
+  readonly avoid: Text
+  readonly sources: readonly string[]
+}
+
+export type ManualStep = {
+  readonly number: number
+  readonly do: Text
+  readonly note: Text | undefined
+  readonly cautions: readonly ManualCaution[]
+  /** Names of quantities for the margin. */
+  readonly figures: readonly string[]
+}
+
+export type ManualMethod = {
+  readonly id: string
+  readonly title: string
+  readonly choose: Text | undefined
+  readonly steps: readonly ManualStep[]
+}
+
+export type ManualSheet = {
+  readonly when: Text
+  readonly cautions: readonly ManualCaution[]
+  readonly figures: readonly { readonly name: string; readonly label: Text }[]
+  readonly steps: readonly ManualStep[]
+  /** Id in `Manual.drawings`. */
+  readonly drawing: string | undefined
+  readonly done: readonly Text[]
+  readonly stop: readonly Text[]
+  readonly reckoner: ManualReckoner | undefined
+  readonly worksheets: readonly string[]
+}
+
+/** A procedure with only what applies to this facility. */
+export type ManualProcedure = {
+  readonly id: string
+  /** Section page label such as `2-1`. */
+  readonly number: string
+  readonly title: string
+  readonly section: string
+  readonly purpose: Text
+  readonly triggers: readonly Text[]
+  readonly symptoms: readonly string[]
+  readonly who: { readonly people: number; readonly roles: Text; readonly authority: Text }
+  /** Each entry is "figure, words" ready to be read after "Time". */
+  readonly time: readonly { readonly figure: string | undefined; readonly text: Text | undefined }[]
+  /** Machines for each capability that the work asks for, or what to do instead. */
+  readonly gear: readonly { readonly can: string; readonly why: Text; readonly machine: string | undefined; readonly instead: Text | undefined }[]
+  readonly tools: readonly Text[]
+  readonly materials: readonly { readonly name: Text; readonly figure: string | undefined }[]
+  readonly cautions: readonly ManualCaution[]
+  readonly measure: readonly { readonly do: Text; readonly how: Text | undefined }[]
+  readonly branches: readonly { readonly found: Text; readonly do: Text; readonly method: string | undefined; readonly procedure: string | undefined }[]
+  readonly methods: readonly ManualMethod[]
+  readonly checks: readonly Text[]
+  readonly failures: readonly { readonly see: Text; readonly do: Text; readonly procedure: string | undefined }[]
+  readonly stop: readonly Text[]
+  readonly records: readonly Text[]
+  readonly background: readonly { readonly text: Text; readonly source: string }[]
+  readonly references: readonly string[]
+  readonly reckoners: readonly ManualReckoner[]
+  readonly next: string | undefined
+  /** What the facility itself adds to this procedure. */
+  readonly notes: readonly Text[]
+  readonly sheet: ManualSheet
+  readonly training: {
+    readonly aims: readonly Text[]
+    readonly show: readonly Text[]
+    readonly practice: readonly Text[]
+    readonly questions: readonly { readonly ask: Text; readonly choices: readonly Text[]; readonly right: number; readonly why: Text }[]
+  }
+}
+
+/** A table of one calculation over values that change in the field, in the facility's units. */
+export type ManualReckoner = {
+  readonly id: string
+  readonly title: string
+  readonly about: Text
+  /** What runs down the rows, and the heads of the other columns. */
+  readonly rowHead: string
+  readonly columnHeads: readonly string[]
+  /** What the columns are, when they are values of a second input. */
+  readonly columnsHead: string | undefined
+  readonly rows: readonly { readonly head: string; readonly cells: readonly string[]; /** The row of this facility's own value. */ readonly own: boolean }[]
+  readonly worksheet: { readonly number: string; readonly id: string }
+  readonly estimate: boolean
+}
+
+export type ManualSymptom = {
+  readonly id: string
+  readonly says: Text
+  readonly looks: Text
+  readonly causes: readonly { readonly check: Text; readonly cause: Text; readonly procedure: string }[]
+  readonly stop: Text
+}
+
+/** What this facility has, measured against what the figures ask. */
+export type Finding = {
+  readonly id: string
+  readonly severity: 'serious' | 'plan' | 'note'
+  readonly title: Text
+  readonly text: Text
+  readonly do: Text
+  readonly figures: readonly string[]
+  /** Where in the facility file it comes from, such as `facility.yaml:31`. */
+  readonly where: readonly string[]
+}
+
+/** A line of "facility at a glance". */
+export type GlanceRow = { readonly label: string; readonly text: string; readonly provenance: Provenance; readonly howTo: string }
+
+export type Contact = { readonly role: string; readonly roleTitle: string; readonly name: string; readonly phone: string; readonly note: string }
+
+export type RaceDay = { readonly date: string; readonly firstPost: string; readonly races: number; readonly interval: string }
+
+/** Dimensions that drawings are made from, SI. */
+export type OvalGeometry = {
+  readonly straight: number
+  readonly radius: number
+  readonly offset: number
+  readonly lap: number
+  readonly railLength: number
+  readonly widthStraights: number
+  readonly widthTurns: number
+  readonly crossFallStraights: number
+  readonly crossFallTurns: number
+  readonly stationSpacing: number
+  readonly rail: Rail
+  /** Counterclockwise seen from above unless the facility says otherwise. */
+  readonly direction: 'counterclockwise' | 'clockwise'
+  readonly cushionDepth: number
+  readonly ridgeHeight: number
+  /** Gates, drains, water points …: station along the rail from the start of the home straight, m; offset from the rail, m. */
+  readonly marks: readonly { readonly kind: 'gate' | 'drain' | 'water' | 'finish' | 'stand'; readonly name: string; readonly station: number; readonly offset: number }[]
+}
+
+export type Machine = {
+  readonly id: string
+  readonly name: string
+  readonly can: readonly string[]
+  readonly from: string
+  readonly facts: readonly GlanceRow[]
+}
+
+/** One facility's manual: plain data, everything that the pages say. */
+export type Manual = {
+  readonly facility: {
+    readonly id: string
+    readonly name: string
+    readonly town: string
+    readonly lang: string
+    readonly system: UnitSystem
+    readonly currency: string
+    readonly paper: 'letter' | 'a4'
+    readonly material: Material
+    readonly revision: string
+    /** Address of the site without a final slash, when it is put on a host: makes QR codes. */
+    readonly siteAddress: string | undefined
+    /** "half-mile", "800 m" … */
+    readonly ovalName: string
+  }
+  /** `YYYY-MM-DD`, given from outside. */
+  readonly date: string
+  readonly geometry: OvalGeometry
+  readonly glance: readonly { readonly title: string; readonly rows: readonly GlanceRow[] }[]
+  readonly machines: readonly Machine[]
+  readonly contacts: readonly Contact[]
+  readonly raceDays: readonly RaceDay[]
+  readonly sections: readonly { readonly id: string; readonly number: number; readonly title: string; readonly about: Text; readonly procedures: readonly string[] }[]
+  readonly procedures: readonly ManualProcedure[]
+  /** All cautions that some procedure here uses. */
+  readonly cautions: readonly ManualCaution[]
+  readonly symptoms: readonly ManualSymptom[]
+  readonly chapters: readonly { readonly id: string; readonly title: string; readonly place: 'front' | 'back'; readonly text: Text }[]
+  readonly terms: readonly { readonly term: string; readonly means: Text }[]
+  readonly reckoners: readonly ManualReckoner[]
+  readonly findings: readonly Finding[]
+  readonly quantities: Readonly<Record<string, NamedQuantity>>
+  readonly worksheets: readonly Worksheet[]
+  readonly figures: readonly Figure[]
+  /** Sources that something in the manual cites, as printed references. */
+  readonly sources: readonly { readonly id: string; readonly text: string }[]
+}

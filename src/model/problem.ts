@@ -1,0 +1,61 @@
+/** Where something stands in what the author wrote. Lines and columns count from 1. */
+export type Place = {
+  readonly file: string
+  readonly line: number
+  readonly column: number
+  /** Number of characters to underline. */
+  readonly length: number
+}
+
+/** Every kind of fault that input can have. The code is the contract; the wording is free. */
+export const problemCodes = {
+  'file/missing': 'a file that must be there is not',
+  'file/empty': 'a file has nothing in it',
+  'file/too-large': 'a file is larger than any real one would be',
+  'file/not-text': 'a file is not UTF-8 text',
+  'file/outside': 'a path leads out of the facility folder',
+  'yaml/syntax': 'the YAML cannot be read',
+  'yaml/duplicate-key': 'one key stands twice in the same map',
+  'yaml/alias': 'YAML anchors and aliases are not used in content',
+  'schema/type': 'a value of the wrong kind',
+  'schema/missing': 'a required entry is missing',
+  'schema/unknown-key': 'an entry that the schema does not know',
+  'schema/choice': 'a value that is not one of the listed choices',
+  'schema/format': 'text that is not in the expected form',
+  'quantity/number': 'the number of a quantity cannot be read',
+  'quantity/no-unit': 'a quantity without its unit',
+  'quantity/unknown-unit': 'a unit that is not known',
+  'quantity/dimension': 'a unit of another dimension than expected',
+  'quantity/range': 'a value outside the range in which it can be true',
+  'oval/impossible': 'an oval that cannot exist',
+  'oval/too-little': 'too few dimensions to know the shape of the oval',
+  'ref/duplicate-id': 'one id given to two things',
+  'ref/missing': 'a reference to something that is not there',
+  'ref/unused': 'something that nothing refers to',
+  'text/unknown-figure': 'a figure or fact named in text that does not exist',
+  'text/html': 'HTML in Markdown, which is not allowed',
+  'text/typed-number': 'a quantity typed in text instead of a figure',
+  'text/link': 'a link to nothing',
+  'template/unknown': 'a template that uses something it is not given',
+} as const
+
+export type ProblemCode = keyof typeof problemCodes
+
+/** One thing wrong with the input, and where. Problems are collected, never thrown one by one. */
+export type Problem = {
+  readonly code: ProblemCode
+  readonly severity: 'error' | 'warning'
+  /** What is wrong, in the author's words; no final stop. */
+  readonly message: string
+  /** What was expected, or what to do next. */
+  readonly hint?: string
+  readonly place: Place
+  /** The offending line as it stands in the file. */
+  readonly source?: string
+}
+
+/** What a stage returns: `value` is undefined only when no later stage could work at all. */
+export type Result<T> = { readonly value: T | undefined; readonly problems: readonly Problem[] }
+
+/** True when any of the problems forbids writing output. */
+export const hasErrors = (problems: readonly Problem[]): boolean => problems.some((p) => p.severity === 'error')

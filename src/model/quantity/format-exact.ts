@@ -1,0 +1,23 @@
+import type { KindName } from './kinds.ts'
+import { formatQuantity, type Locale, roundTo, styleOf, toUnit } from './format-quantity.ts'
+
+const significant = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 5 })
+
+/** The number of a quantity in a unit with up to five significant digits, never as 1e-7. */
+export function exactNumber(si: number, unit: string): string {
+  const value = toUnit(si, unit)
+  return significant.format(Math.abs(value) < 1e-12 ? 0 : value).replace('-', '−')
+}
+
+/**
+ * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing, else with five
+ * significant digits, so that a reader who works the sum again gets the same answer.
+ */
+export function formatExact(si: number, kind: KindName, locale: Locale): string {
+  const style = styleOf(kind, locale.system)
+  const value = toUnit(si, style.unit)
+  const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
+  if (style.form === 'money' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
+  const unit = style.label ?? style.unit
+  return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)} ${unit}`
+}

@@ -1,0 +1,111 @@
+import { type KindName, kindOf, type Rounding, type Style, type UnitSystem } from './kinds.ts'
+import { findUnit } from './units.ts'
+
+/** A quantity as it is printed: `number` and `unit` stand apart because the number is set large. */
+export type Printed = { readonly number: string; readonly unit: string; readonly text: string; readonly rounding: string }
+
+/** What printing must know about the facility. */
+export type Locale = { readonly system: UnitSystem; readonly currency: string }
+
+/** Rounds to a step; a tiny tolerance keeps 3.0000000001 loads from becoming 4. */
+export function roundTo(value: number, { step, mode }: Rounding): number {
+  const n = value / step
+  const nearest = Math.round(n)
+  if (mode === 'nearest' || Math.abs(n - nearest) < 1e-6 * Math.max(1, Math.abs(n))) return nearest * step
+  return (mode === 'up' ? Math.ceil(n) : Math.floor(n)) * step
+}
+
+/** How many of a unit expression such as `gal/min` or `ft3` an SI value is. */
+export function toUnit(si: number, expression: string): number {
+  if (expression === '') return si
+  const [top = '', ...under] = expression === 'km/h' ? [expression] : expression.split('/')
+  const factor = under.reduce((f, name) => f / factorOf(name), factorOf(top))
+  return si / factor - (under.length === 0 ? (findUnit(top)?.offset ?? 0) : 0)
+}
+
+function factorOf(name: string): number {
+  const direct = findUnit(name)
+  if (direct) return direct.factor
+  const base = findUnit(name.slice(0, -1))
+  const power = Number(name.slice(-1))
+  if (!base || !(power === 2 || power === 3)) throw new RangeError(`no unit ${name}`)
+  return base.factor ** power
+}
+
+const places = (step: number): number => (Number.isInteger(step) ? 0 : Math.min(4, (String(step).split('.')[1] ?? '').length))
+
+const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b))
+
+/** 2.25 with step 1/4 is `2 1/4`. */
+function fraction(value: number, step: number): string {
+  const parts = Math.round(1 / step)
+  const total = Math.round(Math.abs(value) * parts)
+  const whole = Math.floor(total / parts)
+  const rest = total % parts
+  const sign = value < 0 && total > 0 ? '−' : ''
+  if (rest === 0) return `${sign}${grouped(whole, 0)}`
+  const d = gcd(rest, parts)
+  return `${sign}${whole > 0 ? `${grouped(whole, 0)} ` : ''}${rest / d}/${parts / d}`
+}
+
+const formats = new Map<string, Intl.NumberFormat>()
+
+function cachedFormat(key: string, make: () => Intl.NumberFormat): Intl.NumberFormat {
+  let format = formats.get(key)
+  if (!format) {
+    format = make()
+    formats.set(key, format)
+  }
+  return format
+}
+
+const grouped = (value: number, digits: number): string =>
+  cachedFormat(`n${digits}`, () => new Intl.NumberFormat('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits }))
+    .format(Object.is(value, -0) ? 0 : value)
+    .replace('-', '−')
+
+function duration(minutes: number): string {
+  const h = Math.floor(minutes / 60)
+  const min = Math.round(minutes - 60 * h)
+  if (h === 0) return `${min} min`
+  return min === 0 ? `${h} h` : `${h} h ${min} min`
+}
+
+const roundingWords = ({ step, mode, form }: Style, unit: string): string => {
+  const to = form === 'fraction' ? fraction(step, step) : grouped(step, places(step))
+  return `${mode === 'up' ? 'up to the next' : mode === 'down' ? 'down to the last' : 'to the nearest'} ${to}${unit === '' ? '' : ` ${unit}`}`
+}
+
+/** The style of a kind in a unit system; a figure may ask for another rounding. */
+export const styleOf = (kind: KindName, system: UnitSystem, round?: Rounding['mode']): Style => {
+  const found: Style = kindOf(kind)[system]
+  return round ? { ...found, mode: round } : found
+}
+
+/**
+ * Prints an SI value with the rounding of the trade.
+ * @param si Value in SI units (or a plain number).
+ * @param kind What kind of quantity it is.
+ * @param locale Unit system and currency of the facility.
+ * @param round Rounds up, down or to the nearest instead of the kind's own way.
+ */
+export function formatQuantity(si: number, kind: KindName, locale: Locale, round?: Rounding['mode']): Printed {
+  const s = styleOf(kind, locale.system, round)
+  const value = roundTo(toUnit(si, s.unit), s)
+  const unit = s.label ?? s.unit
+  if (s.form === 'duration') {
+    const text = duration(value)
+    const at = text.lastIndexOf(' ')
+    return { number: text.slice(0, at), unit: text.slice(at + 1), text, rounding: roundingWords(s, 'min') }
+  }
+  if (s.form === 'money') {
+    const digits = s.step < 1 ? 2 : 0
+    const number = cachedFormat(`${locale.currency}${digits}`, () => new Intl.NumberFormat('en-US', { style: 'currency', currency: locale.currency, minimumFractionDigits: digits, maximumFractionDigits: digits })).format(value)
+    const per = unit.replace('money', '')
+    return { number, unit: per, text: number + per, rounding: roundingWords(s, locale.currency) }
+  }
+  const number = s.form === 'fraction' ? fraction(value, s.step) : grouped(value, places(s.step))
+  // One ton, one day: the only unit names that change with the number.
+  const named = number === '1' ? unit.replace(/^(ton|day|acre)s$/, '$1') : unit
+  return { number, unit: named, text: named === '' ? number : `${number} ${named}`, rounding: roundingWords(s, unit) }
+}

@@ -1,0 +1,132 @@
+import { closest } from '../closest.ts'
+import type { ProblemCode } from '../problem.ts'
+import { type Dims, dimensionless, findUnit, multiplyDims, sameDims, type Unit, unitNames } from './units.ts'
+
+/** A quantity read from text: its value in SI (kelvin, kilograms, square meters …) and its dimensions. */
+export type Quantity = { readonly si: number; readonly dims: Dims; readonly text: string }
+
+/** Why a text is no quantity; `at` and `length` point into that text. */
+export type QuantityFault = {
+  readonly code: Extract<ProblemCode, `quantity/${string}`>
+  readonly message: string
+  readonly hint?: string
+  readonly at: number
+  readonly length: number
+}
+
+export type ParsedQuantity = { readonly ok: true; readonly quantity: Quantity } | { readonly ok: false; readonly fault: QuantityFault }
+
+const vulgar: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' }
+const numberPattern = String.raw`[-+]?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)`
+const mixedPattern = new RegExp(String.raw`^\s*(?:(${numberPattern})(?:[ -]+(\d+)\s*[/⁄]\s*(\d+))?(?!\s*[/⁄]\s*\d)|([-+]?\d+)\s*[/⁄]\s*(\d+))`)
+const currency = /^\s*([$€£])/
+
+const toNumber = (text: string): number => Number(text.replaceAll(',', ''))
+
+/** Reads `2 1/2`, `1/4`, `2,000`, `0.5`; returns the value and how many characters it took. */
+function readNumber(text: string): { value: number; length: number } | undefined {
+  const m = mixedPattern.exec(text)
+  if (!m) return undefined
+  const [whole, , n2, d2, n, d] = m
+  if (n !== undefined && d !== undefined) return Number(d) === 0 ? undefined : { value: Number(n) / Number(d), length: whole.length }
+  const base = toNumber(m[1] ?? '')
+  if (n2 === undefined || d2 === undefined) return { value: base, length: whole.length }
+  if (Number(d2) === 0) return undefined
+  return { value: base + (base < 0 ? -1 : 1) * (Number(n2) / Number(d2)), length: whole.length }
+}
+
+const squareOrCubic: Readonly<Record<string, number>> = { sq: 2, square: 2, cu: 3, cubic: 3 }
+
+/** Reads one factor such as `ft`, `ft3`, `ft²`, `cu yd`, `short ton`. */
+function readFactor(words: string): { unit: Unit; power: number } | undefined {
+  const plain = words.trim().replace('²', '2').replace('³', '3').replace('^', '')
+  const known = findUnit(plain)
+  if (known) return { unit: known, power: 1 }
+  const lead = /^(sq|square|cu|cubic)\.?\s+(.+)$/.exec(plain)
+  if (lead) {
+    const unit = findUnit(lead[2] ?? '')
+    return unit && { unit, power: squareOrCubic[lead[1] ?? ''] ?? 1 }
+  }
+  const powered = /^(.+?)([23])$/.exec(plain)
+  const unit = powered ? findUnit((powered[1] ?? '').trim()) : undefined
+  return unit && { unit, power: Number(powered?.[2]) }
+}
+
+type UnitProduct = { factor: number; dims: Dims; offset: number }
+
+/** Reads a unit expression such as `gal/min`, `lb/cu ft`, `gal per h`, `kg/m3`. */
+function readUnits(text: string, at: number): UnitProduct | QuantityFault {
+  const whole = readFactor(text)
+  const parts = whole ? [text] : text.split(/\s*\/\s*|\s+per\s+/)
+  let product: UnitProduct = { factor: 1, dims: dimensionless, offset: 0 }
+  let from = 0
+  for (const [i, part] of parts.entries()) {
+    const start = text.indexOf(part, from)
+    from = start + part.length
+    const factor = readFactor(part)
+    if (!factor) {
+      const near = closest(part.trim(), unitNames)
+      return {
+        code: 'quantity/unknown-unit',
+        message: `unknown unit "${part.trim()}"`,
+        ...(near === undefined ? {} : { hint: `did you mean "${near}"?` }),
+        at: at + Math.max(0, start),
+        length: Math.max(1, part.length),
+      }
+    }
+    const power = (i === 0 ? 1 : -1) * factor.power
+    product = {
+      factor: product.factor * factor.unit.factor ** power,
+      dims: multiplyDims(product.dims, factor.unit.dims, power),
+      offset: parts.length === 1 && factor.power === 1 ? factor.unit.offset : 0,
+    }
+  }
+  return product
+}
+
+const fault = (code: QuantityFault['code'], message: string, at: number, length: number, hint?: string): ParsedQuantity => ({
+  ok: false,
+  fault: { code, message, at, length: Math.max(1, length), ...(hint === undefined ? {} : { hint }) },
+})
+
+/**
+ * Reads a quantity as people write it: `2 1/2 in`, `60 ft`, `2,000 gal`, `120 gal/min`, `452 ft 6 in`,
+ * `1 h 25 min`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault, except where a plain
+ * number is asked for with `plain`.
+ * @param text What stands in the file.
+ * @param options.plain Accept a number with no unit at all (counts, ratios).
+ * @returns The quantity in SI units, or the fault with its position inside `text`.
+ */
+export function parseQuantity(text: string, options: { readonly plain?: boolean } = {}): ParsedQuantity {
+  // Kept the same length where possible, so that positions in faults still point into the author's text.
+  const source = text.replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (c, i: number) => `${i > 0 && /\d/.test(text[i - 1] ?? '') ? ' ' : ''}${vulgar[c]}`)
+  const money = currency.exec(source)
+  let rest = money ? source.slice(money[0].length) : source
+  let at = money ? money[0].length : 0
+  if (rest.trim() === '') return fault('quantity/number', 'no number here', 0, text.length, 'write a number and a unit, such as "3 in"')
+  let total = 0
+  let dims: Dims | undefined
+  while (rest.trim() !== '') {
+    const number = readNumber(rest)
+    if (!number) return fault('quantity/number', `"${rest.trim()}" does not begin with a number`, at + rest.search(/\S/), rest.trim().length, 'write a number and a unit, such as "2 1/2 in"')
+    at += number.length
+    rest = rest.slice(number.length)
+    // The unit runs up to the next number that begins a further part, as in "452 ft 6 in".
+    const next = /(?<=[a-zA-Z"'″′²³°%\d])\s+(?=[-+.\d])/.exec(rest)
+    const unitText = next ? rest.slice(0, next.index) : rest
+    const lead = unitText.search(/\S/)
+    const written = money ? `$${unitText.trim()}` : unitText.trim()
+    if (written === '') {
+      if (options.plain) return { ok: true, quantity: { si: number.value, dims: dimensionless, text: text.trim() } }
+      return fault('quantity/no-unit', `"${text.trim()}" has no unit`, 0, text.length, 'every quantity is written with its unit, such as "3 in"')
+    }
+    const units = readUnits(written, at + Math.max(0, lead) - (money ? 1 : 0))
+    if ('code' in units) return { ok: false, fault: units }
+    if (dims && !sameDims(dims, units.dims)) return fault('quantity/dimension', `"${text.trim()}" adds unlike units`, at, unitText.length)
+    dims = units.dims
+    total += (number.value + units.offset) * units.factor
+    at += unitText.length
+    rest = rest.slice(unitText.length)
+  }
+  return { ok: true, quantity: { si: total, dims: dims ?? dimensionless, text: text.trim() } }
+}

@@ -1,0 +1,54 @@
+import { basename } from 'node:path'
+import type { Browser } from 'puppeteer'
+import { bundledBrowser } from './bundled-browser.ts'
+import type { Candidate, Environment } from './candidate.ts'
+import { launchBrowser } from './launch-browser.ts'
+import { type Attempt, badSetting, failureReason, noBrowser, type NoBrowser } from './no-browser.ts'
+import { systemBrowsers } from './system-browsers.ts'
+
+/** A browser that has started. The caller closes it. */
+export type BrowserFound = {
+  readonly kind: 'found'
+  readonly browser: Browser
+  /** Product and path, for the build report. */
+  readonly name: string
+  /** As the browser gives it, such as `Chrome/156.0.1.2`. */
+  readonly version: string
+}
+
+/** Browsers in the order in which they are tried when no setting names one. */
+export const defaultCandidates = (env: Environment): Candidate[] => [...systemBrowsers(env), bundledBrowser(env)]
+
+const settingCandidate = (executable: string, env: Environment): Candidate => ({
+  name: executable,
+  start: () => launchBrowser({ executable, shell: /headless[-_]shell/.test(basename(executable)), env }),
+})
+
+const tryCandidate = async ({ name, start }: Candidate): Promise<BrowserFound | Attempt> => {
+  try {
+    const browser = await start()
+    return { kind: 'found', browser, name, version: await browser.version() }
+  } catch (error) {
+    return { name, reason: failureReason(error) }
+  }
+}
+
+/**
+ * Finds a browser that prints and starts it. OVALKEEP_BROWSER, when set, is the only one tried; else the candidates
+ * in turn, until one starts.
+ * @param env Environment variables: OVALKEEP_BROWSER, PATH, HOME, XDG_CACHE_HOME, CI and what the browser needs itself.
+ */
+export const findBrowser = async (
+  env: Environment,
+  candidates: readonly Candidate[] = defaultCandidates(env),
+): Promise<BrowserFound | NoBrowser> => {
+  const setting = env['OVALKEEP_BROWSER']
+  const attempts: Attempt[] = []
+  for (const candidate of setting ? [settingCandidate(setting, env)] : candidates) {
+    const result = await tryCandidate(candidate)
+    if ('kind' in result) return result
+    attempts.push(result)
+  }
+  const [first] = attempts
+  return setting && first ? badSetting(first) : noBrowser(attempts)
+}

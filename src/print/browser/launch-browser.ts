@@ -1,0 +1,37 @@
+import puppeteer, { type Browser } from 'puppeteer'
+import type { Environment } from './candidate.ts'
+import { launchFlags } from './launch-flags.ts'
+
+/** Page margin boxes, which carry the running heads and page numbers, came with version 131. */
+const OLDEST_MAJOR = 131
+
+/** A whole binder on a slow machine takes longer than the driver's own limit of three minutes. */
+const PROTOCOL_TIMEOUT_MS = 600_000
+
+/** How to start one executable. */
+export type Launch = {
+  readonly executable: string
+  /** True for a headless shell, which has no other mode. */
+  readonly shell: boolean
+  readonly env: Environment
+}
+
+const major = (version: string): number => Number(/\/(\d+)\./.exec(version)?.[1] ?? 0)
+
+/**
+ * Starts a browser for printing.
+ * @throws Error when it does not start, or is too old to print running heads.
+ */
+export const launchBrowser = async ({ executable, shell, env }: Launch): Promise<Browser> => {
+  const browser = await puppeteer.launch({
+    executablePath: executable,
+    headless: shell ? 'shell' : true,
+    args: launchFlags(env),
+    env: { ...env },
+    protocolTimeout: PROTOCOL_TIMEOUT_MS,
+  })
+  const version = await browser.version()
+  if (major(version) >= OLDEST_MAJOR) return browser
+  await browser.close()
+  throw new Error(`${version} is too old: version ${OLDEST_MAJOR} or newer is needed`)
+}

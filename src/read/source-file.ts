@@ -1,0 +1,24 @@
+import type { Place, Problem, ProblemCode } from '../model/problem.ts'
+
+/** A text file as it was read; `path` is what problems name. */
+export type SourceFile = { readonly path: string; readonly text: string }
+
+/** The line of a text that holds an offset, 1-based, with the column in characters. */
+export function lineColumn(text: string, offset: number): { line: number; column: number } {
+  const before = text.slice(0, offset)
+  const line = before.split('\n').length
+  return { line, column: offset - before.lastIndexOf('\n') }
+}
+
+/** Where a stretch of a file stands. */
+export function placeAt(file: SourceFile, offset: number, length: number): Place {
+  return { file: file.path, ...lineColumn(file.text, offset), length: Math.max(1, length) }
+}
+
+const longestShown = 160
+
+/** A problem with the line of the file that it is about. */
+export function problemAt(file: SourceFile, place: Place, code: ProblemCode, message: string, more: { hint?: string; severity?: Problem['severity'] } = {}): Problem {
+  const source = (file.text.split('\n')[place.line - 1] ?? '').replace(/\r$/, '').slice(0, longestShown)
+  return { code, severity: more.severity ?? 'error', message, place, source, ...(more.hint === undefined ? {} : { hint: more.hint }) }
+}

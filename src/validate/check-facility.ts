@@ -1,0 +1,72 @@
+import { closest } from '../model/closest.ts'
+import { factPaths, factSpec } from '../model/fact-spec.ts'
+import type { Problem, Result } from '../model/problem.ts'
+import type { Quantity } from '../model/quantity/parse-quantity.ts'
+import type { SourceTree } from '../read/read-yaml.ts'
+import { checkSchema } from './check-schema.ts'
+import { facility, type FacilityFile } from './schemas/facility.ts'
+import { readMeasured } from './schemas/quantity.ts'
+
+/** A facility that has passed every check, with the tree that knows where each entry stands. */
+export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree }
+
+type OvalParts = { lap?: number; straight?: number; radius?: number; offset: number }
+
+function ovalParts(file: FacilityFile): OvalParts {
+  const oval = file.oval as Readonly<Record<string, unknown>>
+  const si = (key: string): number | undefined => (oval[key] as Quantity | undefined)?.si
+  const [lap, straight, radius] = [si('lap'), si('straight'), si('radius')]
+  // The offset of the harness rules, when the file gives none; only used to see whether the shape can exist.
+  return { ...(lap === undefined ? {} : { lap }), ...(straight === undefined ? {} : { straight }), ...(radius === undefined ? {} : { radius }), offset: si('measuring-offset') ?? 0.9144 }
+}
+
+const smallestRadius = 15
+
+/** An oval needs two of lap, straight and radius, and they must close. */
+function checkOval({ file, tree }: Facility): Problem[] {
+  const { lap, straight, radius, offset } = ovalParts(file)
+  const known = [lap, straight, radius].filter((x) => x !== undefined).length
+  const impossible = (key: string, message: string, hint: string): Problem[] => [tree.problem(tree.placeOf(['oval', key]), 'oval/impossible', message, { hint })]
+  if (known < 2) return [tree.problem(tree.keyPlaceOf(['oval']), 'oval/too-little', 'the shape of the oval is not known', { hint: 'give two of: lap, straight, radius' })]
+  if (lap !== undefined && straight !== undefined) {
+    const found = (lap - 2 * straight) / (2 * Math.PI) - offset
+    if (found < smallestRadius) return impossible('straight', 'two straights of this length leave no room for the turns in this lap', 'a lap is two straights and two turns: lap = 2 × straight + 2π × (radius + measuring offset)')
+    if (radius !== undefined && Math.abs(found - radius) > 0.005 * radius) {
+      return impossible('radius', `lap and straight ask for a turn radius of ${found.toFixed(2)} m (${(found / 0.3048).toFixed(1)} ft) at the rail`, 'leave out the least sure of the three, or measure again')
+    }
+  }
+  if (lap !== undefined && radius !== undefined && straight === undefined && (lap - 2 * Math.PI * (radius + offset)) / 2 < smallestRadius) {
+    return impossible('radius', 'turns of this radius leave no room for straights in this lap', 'a lap is two straights and two turns: lap = 2 × straight + 2π × (radius + measuring offset)')
+  }
+  return []
+}
+
+function duplicates(tree: SourceTree, path: string, ids: readonly string[], what: string): Problem[] {
+  return ids.flatMap((id, i) => (ids.indexOf(id) < i ? [tree.problem(tree.placeOf([path, i]), 'ref/duplicate-id', `${what} "${id}" stands here twice`, { hint: `the first is entry ${ids.indexOf(id) + 1} of the list` })] : []))
+}
+
+function checkMeasurements({ file, tree }: Facility): Problem[] {
+  return (file.measurements ?? []).flatMap((m, i) => {
+    if (!factSpec(m.of)) {
+      const near = closest(m.of, factPaths)
+      return [tree.problem(tree.placeOf(['measurements', i, 'of']), 'ref/missing', `there is nothing called "${m.of}" to measure`, { hint: near ? `did you mean "${near}"?` : 'write the path of an entry of this file, such as cushion.depth.found' })]
+    }
+    const read = readMeasured(m.of, m.value)
+    return 'params' in read ? [tree.problem(tree.placeOf(['measurements', i, 'value']), read.params.code, read.message, read.params.hint === undefined ? {} : { hint: read.params.hint })] : []
+  })
+}
+
+/** Checks a facility file: schema first, then what no schema can see. All faults are reported at once. */
+export function checkFacility(tree: SourceTree): Result<Facility> {
+  const parsed = checkSchema(tree, facility)
+  if (!parsed.value) return { value: undefined, problems: parsed.problems }
+  const value = { file: parsed.value, tree }
+  const problems = [
+    ...checkOval(value),
+    ...duplicates(tree, 'equipment', (value.file.equipment ?? []).map((m) => m.id), 'machine'),
+    ...duplicates(tree, 'race-days', (value.file['race-days'] ?? []).map((d) => d.date), 'race day'),
+    ...duplicates(tree, 'climate', (value.file.climate ?? []).map((m) => String(m.month)), 'month'),
+    ...checkMeasurements(value),
+  ]
+  return { value, problems }
+}

@@ -1,0 +1,104 @@
+import * as z from 'zod'
+import { capabilities } from '../../model/capability.ts'
+import { factPaths, gearFields } from '../../model/fact-spec.ts'
+import { materials, rails } from '../../model/oval-choices.ts'
+import { gearQuantity, quantity } from './quantity.ts'
+import { id, line, prose } from './text.ts'
+
+const date = z.iso.date({ error: 'a date such as 2027-08-03' })
+const clock = z.string().regex(/^([01]?\d|2[0-3]):[0-5]\d$/, { error: 'a time of day such as 13:30' })
+
+/** One quantity field for each fact directly under a path: `cushion.depth` has `target`, `found` … */
+function quantitiesUnder(prefix: string) {
+  const names = factPaths.filter((p) => p.startsWith(`${prefix}.`) && !p.slice(prefix.length + 1).includes('.')).map((p) => p.slice(prefix.length + 1))
+  return Object.fromEntries(names.map((name) => [name, quantity(`${prefix}.${name}`)]))
+}
+
+const group = (prefix: string, inner: Record<string, z.ZodType> = {}) => z.strictObject({ ...quantitiesUnder(prefix), ...inner }).optional()
+
+const place = z.strictObject({
+  town: line,
+  latitude: z.number().min(-66, { error: 'degrees, north positive, from -66 to 66' }).max(66, { error: 'degrees, north positive, from -66 to 66' }).optional(),
+  longitude: z.number().min(-180).max(180, { error: 'degrees, east positive, from -180 to 180' }).optional(),
+  elevation: quantity('place.elevation'),
+  'time-zone': z.string().regex(/^[A-Z][A-Za-z]+(\/[A-Za-z_+-]+)+$/, { error: 'a time zone such as America/New_York' }).optional(),
+})
+
+const mark = z.strictObject({
+  kind: z.enum(['gate', 'drain', 'water', 'finish', 'stand']),
+  name: line,
+  /** Along the rail from the start of the home straight, in the direction of travel. */
+  station: quantity('mark.station').pipe(z.any()),
+  side: z.enum(['rail', 'outside']).optional(),
+})
+
+const machine = z.strictObject({
+  id,
+  name: line,
+  can: z.array(z.enum(capabilities)).min(1),
+  from: z.enum(['own', 'borrowed', 'hired']),
+  owner: line.optional(),
+  note: line.optional(),
+  ...Object.fromEntries(gearFields.map((field) => [field, gearQuantity(field)])),
+})
+
+const month = z.strictObject({ month: z.int().min(1).max(12), ...quantitiesUnder('climate') })
+
+/** Who can be reached, by what they are there for. */
+export const contactRoles = ['superintendent', 'board', 'race-secretary', 'presiding-judge', 'ambulance', 'veterinarian', 'fire', 'grader-owner', 'quarry', 'water-supply', 'utility-locate'] as const
+
+/** A facility file. Only identity, units, the oval's shape and the material are required. */
+export const facility = z.strictObject({
+  id,
+  name: line,
+  place,
+  units: z.enum(['us', 'metric']),
+  paper: z.enum(['letter', 'a4']),
+  language: z.literal('en').optional(),
+  currency: z.string().regex(/^[A-Z]{3}$/, { error: 'a currency by its three letters, such as USD' }).optional(),
+  revision: z.union([z.string(), z.int()]).transform(String).optional(),
+  'site-address': z.url({ protocol: /^https?$/, error: 'a web address such as https://fair.example/track' }).optional(),
+  oval: z.strictObject({
+    ...quantitiesUnder('oval'),
+    width: group('oval.width'),
+    'cross-fall': group('oval.cross-fall'),
+    rail: z.enum(rails).optional(),
+    direction: z.enum(['counterclockwise', 'clockwise']).optional(),
+    marks: z.array(mark).optional(),
+  }),
+  cushion: z.strictObject({
+    material: z.enum(materials),
+    depth: group('cushion.depth'),
+    'unit-weight': group('cushion.unit-weight'),
+    moisture: group('cushion.moisture'),
+    grit: group('cushion.grit'),
+  }),
+  base: group('base', { material: line.optional() }),
+  'rail-ridge': group('rail-ridge'),
+  creep: group('creep'),
+  equipment: z.array(machine).optional(),
+  water: group('water'),
+  crew: group('crew'),
+  prices: group('prices'),
+  delivery: group('delivery'),
+  climate: z.array(month).max(12).optional(),
+  'race-days': z.array(z.strictObject({ date, 'first-post': clock, races: z.int().min(1).max(40), interval: quantity('race-days.interval') })).optional(),
+  contacts: z.array(z.strictObject({ role: z.enum(contactRoles), name: line, phone: line, note: line.optional() })).optional(),
+  measurements: z.array(z.strictObject({ of: z.string(), value: z.union([z.string(), z.number()]), date, by: line, note: line.optional() })).optional(),
+  practice: group('practice', {
+    washout: group('practice.washout'),
+    seal: group('practice.seal'),
+    harrow: group('practice.harrow'),
+    reopen: group('practice.reopen'),
+    grade: group('practice.grade'),
+    grit: group('practice.grit'),
+    water: group('practice.water'),
+    survey: group('practice.survey'),
+    drum: group('practice.drum'),
+    'race-day': group('practice.race-day'),
+  }),
+  /** What this facility adds to a procedure of the library. */
+  notes: z.array(z.strictObject({ procedure: id, text: prose })).optional(),
+})
+
+export type FacilityFile = z.output<typeof facility>

@@ -1,0 +1,70 @@
+import * as z from 'zod'
+import { id, line, prose } from './text.ts'
+import { when } from './when.ts'
+
+/** A caution: the hazard, what it can do, and how to avoid it. Signal words as ANSI Z535.6 uses them. */
+export const caution = z.strictObject({
+  id,
+  signal: z.enum(['danger', 'warning', 'caution', 'notice']),
+  /** The hazard and what it can do, in one short sentence: "A truck can hit a horse or a person." */
+  hazard: line,
+  /** How to avoid it, as orders: "Close every gate. Radio “track closed” before the first truck moves." */
+  avoid: line,
+  /** Law, standard or practice behind it. */
+  sources: z.array(id).min(1),
+  when: when.optional(),
+})
+
+export const cautions = z.strictObject({ cautions: z.array(caution).min(1) })
+
+/** Something seen on the track, in the words that people use. */
+export const symptom = z.strictObject({
+  id,
+  /** In horsemen's words: "The track is cuppy at the rail". */
+  says: line,
+  /** What that looks like to the crew. */
+  looks: line,
+  /** Checks that tell the causes apart, each with what it leads to. */
+  causes: z
+    .array(z.strictObject({ check: line, cause: line, procedure: id, when: when.optional() }))
+    .min(1),
+  /** When racing must stop. */
+  stop: line,
+})
+
+export const symptoms = z.strictObject({ symptoms: z.array(symptom).min(1) })
+
+/** A shelf of the binder. */
+export const sections = z.strictObject({ sections: z.array(z.strictObject({ id, title: line, about: line })).min(1) })
+
+export const glossary = z.strictObject({ terms: z.array(z.strictObject({ term: line, means: line })).min(1) })
+
+/** A table of one calculation over values that change in the field. */
+export const reckoner = z.strictObject({
+  id,
+  title: line,
+  about: line,
+  figure: z.string(),
+  /** The input, by fact path, that runs down the rows, and its values as people write them. */
+  rows: z.strictObject({ fact: z.string(), us: z.array(line).min(2), metric: z.array(line).min(2) }),
+  columns: z.strictObject({ fact: z.string(), us: z.array(line).min(2), metric: z.array(line).min(2) }).optional(),
+  /** Several figures side by side instead of a second input. */
+  figures: z.array(z.strictObject({ figure: z.string(), label: line })).optional(),
+  when: when.optional(),
+})
+
+export const reckoners = z.strictObject({ reckoners: z.array(reckoner).min(1) })
+
+/** A chapter of running text in the binder and on the site. */
+export const chapter = z.strictObject({ id, title: line, order: z.int(), place: z.enum(['front', 'back']), text: prose })
+
+/** Text of a finding; what sets it off is a rule in compute/findings. */
+export const findingText = z.strictObject({ id, severity: z.enum(['serious', 'plan', 'note']), title: line, text: line, do: line })
+
+export const findings = z.strictObject({ findings: z.array(findingText).min(1) })
+
+export type Caution = z.infer<typeof caution>
+export type Symptom = z.infer<typeof symptom>
+export type Reckoner = z.infer<typeof reckoner>
+export type Chapter = z.infer<typeof chapter>
+export type FindingText = z.infer<typeof findingText>

@@ -1,0 +1,118 @@
+import * as z from 'zod'
+import { capabilities } from '../../model/capability.ts'
+import { figureName, id, line, prose } from './text.ts'
+import { when } from './when.ts'
+
+/** What is done in one step, by one person or crew, as one action. */
+const step = z.strictObject({
+  id: id.optional(),
+  /** One action, beginning with a verb: "Cut both edges straight down to the full depth." */
+  do: line,
+  /** Why, how to tell, or what to mind; at most two short sentences. */
+  note: line.optional(),
+  /** Cautions that print directly above this step, by id. */
+  cautions: z.array(id).optional(),
+  /** Figures that stand in the margin beside this step. */
+  figures: z.array(figureName).max(3).optional(),
+  when: when.optional(),
+})
+
+/** A way of doing the work: its own numbered steps. */
+const method = z.strictObject({
+  id,
+  title: line,
+  /** When to choose this way, in one sentence. */
+  choose: line.optional(),
+  when: when.optional(),
+  steps: z.array(step).min(1),
+})
+
+/** A row of the table "what you found → what to do". */
+const branch = z.strictObject({
+  found: line,
+  do: line,
+  /** The method to follow, by id, or another procedure, by id. */
+  method: id.optional(),
+  procedure: id.optional(),
+  when: when.optional(),
+})
+
+const check = z.strictObject({ text: line, when: when.optional() })
+
+const question = z.strictObject({
+  ask: line,
+  choices: z.array(line).min(2).max(5),
+  /** Which choice is right, counted from 1. */
+  right: z.int().min(1).max(5),
+  why: line,
+})
+
+export const procedure = z.strictObject({
+  id,
+  /** As a reader looks for it: "Seal before rain". Also the title of the posted sheet. */
+  title: line,
+  /** Shelf in the binder: prepare, daily, rain, repair, surface. */
+  section: id,
+  /** Place within the section. */
+  order: z.int().min(1).max(999),
+  /** One sentence: what is better afterwards. */
+  purpose: line,
+  when: when.optional(),
+  /** What sets it off, each as one line. */
+  triggers: z.array(line).min(1),
+  /** Things seen on the track that lead here, by id in symptoms. */
+  symptoms: z.array(id).optional(),
+  who: z.strictObject({
+    people: z.int().min(1).max(20),
+    /** Who does what, in one sentence. */
+    roles: line,
+    /** Who may decide to begin and to stop. */
+    authority: line,
+  }),
+  /** How long it takes: a figure, and words where needed. */
+  time: z.strictObject({ figure: figureName.optional(), text: line.optional(), when: when.optional() }).array().min(1),
+  needs: z.array(z.strictObject({ can: z.enum(capabilities), why: line, instead: line.optional() })).optional(),
+  /** Hand tools and measuring gear. */
+  tools: z.array(line).optional(),
+  materials: z.array(z.strictObject({ name: line, figure: figureName.optional(), when: when.optional() })).optional(),
+  /** Cautions for the whole work, printed before anything else. */
+  cautions: z.array(id).min(1),
+  /** What to look at or measure before starting. */
+  measure: z.array(z.strictObject({ do: line, how: line.optional(), when: when.optional() })).min(1),
+  branches: z.array(branch).optional(),
+  methods: z.array(method).min(1),
+  /** Acceptance: it is right when … */
+  checks: z.array(check).min(1),
+  /** If it is not right: what you see, what to do. */
+  failures: z.array(z.strictObject({ see: line, do: line, procedure: id.optional(), when: when.optional() })).min(1),
+  /** Limits of authority: stop and call. */
+  stop: z.array(check).min(1),
+  records: z.array(line).min(1),
+  /** Why it works: trade practice, each marked as what it is. */
+  background: z.array(z.strictObject({ text: prose, source: id, when: when.optional() })).min(1),
+  references: z.array(id).optional(),
+  reckoners: z.array(id).optional(),
+  next: id.optional(),
+  sheet: z.strictObject({
+    /** One line under the title: when to do it. */
+    when: line,
+    cautions: z.array(id).min(1).max(2),
+    /** Up to five large figures, each with the words that stand under it. */
+    figures: z.array(z.strictObject({ figure: figureName, label: line, when: when.optional() })).min(1).max(8),
+    /** Method whose steps are posted; the first that applies here. */
+    methods: z.array(id).min(1),
+    drawing: id.optional(),
+    done: z.array(check).min(1).max(4),
+    reckoner: id.optional(),
+  }),
+  training: z.strictObject({
+    aims: z.array(line).min(1),
+    show: z.array(line).min(1),
+    practice: z.array(line).min(1),
+    questions: z.array(question).min(2),
+  }),
+})
+
+export type Procedure = z.infer<typeof procedure>
+export type ProcedureStep = z.infer<typeof step>
+export type ProcedureMethod = z.infer<typeof method>
