@@ -61,7 +61,7 @@ export const kinds = {
   waterFlow: { dims: dims('gpm'), means: 'a flow of water', example: '120 gal/min', us: style('gal/min', 1), metric: style('L/min', 1) },
   rainRate: { dims: dims('mph'), means: 'a rate of rain', example: '1.5 in/h', us: style('in/h', 0.1), metric: style('mm/h', 1) },
   unitWeight: { dims: dims('pcf'), means: 'a unit weight', example: '110 lb/ft3', us: style('lb/ft3', 1, { label: 'lb/ft³' }), metric: style('kg/m3', 10, { label: 'kg/m³' }) },
-  lineLoad: { dims: [0, 1, -2, 0, 0, 0], means: 'a load on each unit of width', example: '150 lbf/in', us: style('lbf/in', 5, { label: 'lb/in' }), metric: style('kN/m', 1) },
+  lineLoad: { dims: [0, 1, -2, 0, 0, 0], means: 'a load on each unit of width', example: '150 lbf/in', us: style('lbf/in', 5), metric: style('kN/m', 1) },
   laborRate: { dims: [-3, 0, 1, 0, 0, 0], means: 'work for each part of a volume', example: '0.5 h/ft3', us: style('h/ft3', 0.1, { label: 'h/ft³' }), metric: style('h/m3', 1, { label: 'h/m³' }) },
   pressure: { dims: dims('psi'), means: 'a pressure', example: '60 psi', us: style('psi', 1), metric: style('kPa', 5) },
   power: { dims: dims('hp'), means: 'a power', example: '50 hp', us: style('hp', 1), metric: style('kW', 1) },

@@ -18,21 +18,23 @@ export type ParsedQuantity = { readonly ok: true; readonly quantity: Quantity } 
 
 const vulgar: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' }
 const numberPattern = String.raw`[-+]?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)`
-const mixedPattern = new RegExp(String.raw`^\s*(?:(${numberPattern})(?:[ -]+(\d+)\s*[/⁄]\s*(\d+))?(?!\s*[/⁄]\s*\d)|([-+]?\d+)\s*[/⁄]\s*(\d+))`)
+const fractionPattern = /^\s*([-+]?\d+)\s*[/⁄]\s*(\d+)/
+const mixedPattern = new RegExp(String.raw`^\s*(${numberPattern})(?:[ -]+(\d+)\s*[/⁄]\s*(\d+))?`)
 const currency = /^\s*([$€£])/
 
 const toNumber = (text: string): number => Number(text.replaceAll(',', ''))
 
 /** Reads `2 1/2`, `1/4`, `2,000`, `0.5`; returns the value and how many characters it took. */
 function readNumber(text: string): { value: number; length: number } | undefined {
-  const m = mixedPattern.exec(text)
+  const plain = fractionPattern.exec(text)
+  const m = plain ?? mixedPattern.exec(text)
   if (!m) return undefined
-  const [whole, , n2, d2, n, d] = m
-  if (n !== undefined && d !== undefined) return Number(d) === 0 ? undefined : { value: Number(n) / Number(d), length: whole.length }
-  const base = toNumber(m[1] ?? '')
-  if (n2 === undefined || d2 === undefined) return { value: base, length: whole.length }
-  if (Number(d2) === 0) return undefined
-  return { value: base + (base < 0 ? -1 : 1) * (Number(n2) / Number(d2)), length: whole.length }
+  const [whole, first = '', second, third] = m
+  const [n, d] = plain ? [first, second] : [second, third]
+  if (n === undefined || d === undefined) return { value: toNumber(first), length: whole.length }
+  if (Number(d) === 0) return undefined
+  const base = plain ? 0 : toNumber(first)
+  return { value: base + (base < 0 ? -1 : 1) * (Number(n) / Number(d)), length: whole.length }
 }
 
 const squareOrCubic: Readonly<Record<string, number>> = { sq: 2, square: 2, cu: 3, cubic: 3 }
