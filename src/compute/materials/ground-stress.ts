@@ -3,7 +3,7 @@ import { notNegative, positive } from './guards.ts'
 /**
  * Vertical stress in even, elastic ground under loads on its surface. Signs are positive for pressing; nearer to the
  * surface than three times the radius of a load, use a circle, not a point.
- * @see das-geotechnical
+ * @see ufc-3-220-10n
  */
 
 /** Influence of a point load at a depth, by how far aside it lies for each unit of depth: 0.4775 straight below. */

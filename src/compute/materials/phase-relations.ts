@@ -4,7 +4,7 @@ import { notNegative, positive, share } from './guards.ts'
 /**
  * Densities here are mass per volume, kg/m³; unit weights in any one unit work the same way, as long as that of water
  * is given in it too. Moisture is by dry mass.
- * @see das-geotechnical
+ * @see ufc-3-220-10n
  */
 
 /** Dry density from wet: wet ÷ (1 + w). @throws RangeError when an argument is out of range. */

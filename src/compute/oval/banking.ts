@@ -1,8 +1,6 @@
-import { calculation, refuse } from '../calculation.ts'
+import { calculation } from '../calculation.ts'
+import { balancedSpeed, unbalancedPush } from './curve-balance.ts'
 import { crossFallTurnsInput, offsetInput, radiusInput } from './oval-inputs.ts'
-
-/** Standard gravity, m/s², by definition. */
-const GRAVITY = 9.80665
 
 /** Speed that a banked turn balances, and the sideways push that is left at race pace. */
 export const banking = calculation({
@@ -20,12 +18,8 @@ export const banking = calculation({
     'side-force': { symbol: 'f', label: 'share of the weight left for the footing to hold at race pace', kind: 'ratio', tex: '\\frac{(@pace)^2}{g\\,(@radius + @offset)} - @crossFall' },
   },
   sources: ['openstax-physics', 'aashto-green-book'],
-  compute: ({ radius, offset, crossFall, pace }) => {
-    const line = radius + offset
-    const left = pace ** 2 / (GRAVITY * line) - crossFall
-    return {
-      'balanced-speed': Math.sqrt(GRAVITY * line * crossFall),
-      'side-force': left >= 0 ? left : refuse('at that pace the bank more than balances the turn'),
-    }
-  },
+  compute: ({ radius, offset, crossFall, pace }) => ({
+    'balanced-speed': balancedSpeed(crossFall, radius + offset),
+    'side-force': unbalancedPush(pace, radius + offset, crossFall),
+  }),
 })

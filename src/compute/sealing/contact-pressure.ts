@@ -1,7 +1,5 @@
 import { calculation } from '../calculation.ts'
-
-/** Standard gravity, m/s², by definition. */
-const GRAVITY = 9.80665
+import { GRAVITY } from '../oval/curve-balance.ts'
 
 /** How hard a truck tire and a drum press on the surface. */
 export const contactPressure = calculation({
@@ -20,7 +18,7 @@ export const contactPressure = calculation({
     drum: { symbol: 'p_d', label: 'pressure under a drum', kind: 'pressure', tex: '\\frac{@share \\cdot @mass \\cdot g}{@width \\cdot @contact}' },
     ratio: { symbol: 'r', label: 'a tire presses harder by this factor', kind: 'ratio', tex: '\\frac{@tire}{@drum}' },
   },
-  sources: ['ufc-3-260-02', 'common-practice'],
+  sources: ['common-practice'],
   compute: ({ inflation, mass, share, width, contact }) => {
     const drum = (share * mass * GRAVITY) / (width * contact)
     return { tire: inflation, drum, ratio: inflation / drum }

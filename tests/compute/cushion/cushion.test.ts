@@ -1,0 +1,70 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { cushionMass } from '../../../src/compute/cushion/cushion-mass.ts'
+import { layerOrder, layerOrderUnpriced } from '../../../src/compute/cushion/layer-order.ts'
+import { surveyReadings } from '../../../src/compute/cushion/survey-readings.ts'
+import { expectRefused, numberOf } from '../support/answers.ts'
+import { FEW, feet, FT, IN, inches, pcf, PCF, TON, YD3 } from '../support/realistic.ts'
+
+const area = 180_000 * FT ** 2
+const quarter = { area, depth: IN / 4, unitWeight: 105 * PCF, load: 20 * TON }
+
+describe('cushion', () => {
+  it('weighs an inch of stone dust over a half mile at 788 tons', () => {
+    // 180,000 ÷ 12 = 15,000 ft³ = 555.6 yd³; × 105 = 1,575,000 lb
+    const { volume, mass } = cushionMass.compute({ area, depth: IN, unitWeight: 105 * PCF })
+    expect(numberOf(volume) / YD3).toBeCloseTo(555.56, 2)
+    expect(numberOf(mass) / TON).toBeCloseTo(787.5, 6)
+  })
+
+  it('grows in step with area and with depth', () => {
+    fc.assert(
+      fc.property(feet(20, 400), inches(1, 6), pcf(60, 150), (side, depth, unitWeight) => {
+        const one = numberOf(cushionMass.compute({ area: side ** 2, depth, unitWeight }).mass)
+        expect(numberOf(cushionMass.compute({ area: 2 * side ** 2, depth, unitWeight }).mass)).toBeCloseTo(2 * one, 3)
+        expect(numberOf(cushionMass.compute({ area: side ** 2, depth: depth / 2, unitWeight }).mass)).toBeCloseTo(one / 2, 3)
+      }),
+      FEW,
+    )
+  })
+
+  it('is nothing without depth', () => {
+    expect(cushionMass.compute({ area, depth: 0, unitWeight: 1680 })).toEqual({ volume: 0, mass: 0 })
+  })
+})
+
+describe('material for a layer', () => {
+  it('takes 197 tons, ten loads and $3,938 for a quarter inch', () => {
+    // 180,000 × 0.25 ÷ 12 × 105 ÷ 2000 = 196.875; ÷ 20 = 9.84; × 20
+    const { mass, loads, cost } = layerOrder.compute({ ...quarter, price: 20 / TON })
+    expect(numberOf(mass) / TON).toBeCloseTo(196.875, 6)
+    expect(loads).toBe(10)
+    expect(cost).toBeCloseTo(3937.5, 6)
+  })
+
+  it('does not send one more truck for a full last load', () => {
+    expect(layerOrder.compute({ ...quarter, load: (196.875 / 9) * TON, price: 0 }).loads).toBe(9)
+  })
+
+  it('gives no price where nobody knows it, and the same loads', () => {
+    const { loads, cost } = layerOrderUnpriced.compute(quarter)
+    expect(loads).toBe(10)
+    expectRefused([cost], /price/)
+  })
+
+  it('always brings enough, and never a whole truck too much', () => {
+    fc.assert(
+      fc.property(feet(50, 500), inches(1, 3), fc.integer({ min: 5, max: 30 }), (side, depth, tons) => {
+        const load = tons * TON
+        const { mass, loads } = layerOrderUnpriced.compute({ area: side ** 2, depth, unitWeight: 1700, load })
+        expect(numberOf(loads) * load).toBeGreaterThanOrEqual(numberOf(mass) * (1 - 1e-6))
+        expect((numberOf(loads) - 1) * load).toBeLessThan(numberOf(mass))
+      }),
+      FEW,
+    )
+  })
+})
+
+it('a survey of eight stations and three lines has 24 readings', () => {
+  expect(surveyReadings.compute({ stations: 8, lines: 3 }).readings).toBe(24)
+})

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest'
+import { calculation, refuse } from '../../src/compute/calculation.ts'
+import { createEngine } from '../../src/compute/engine.ts'
+import { fact, figure, fixed, use } from '../../src/compute/use.ts'
+import type { Fact } from '../../src/model/figure.ts'
+import type { KindName } from '../../src/model/quantity/kinds.ts'
+
+let runs = 0
+
+const area = calculation({
+  id: 'area', title: 'Area', about: '', sources: ['geometry'],
+  inputs: { a: { symbol: 'a', label: 'length', kind: 'distance', range: [0, 100] }, b: { symbol: 'b', label: 'width', kind: 'distance', range: [0, 100] } },
+  outputs: { total: { symbol: 'A', label: 'area', kind: 'area', tex: '@a\\,@b' } },
+  compute: (x) => {
+    runs++
+    return { total: x.a * x.b }
+  },
+})
+
+const layer = calculation({
+  id: 'layer', title: 'Layer', about: '', sources: ['geometry'],
+  inputs: { area: { symbol: 'A', label: 'area', kind: 'area', range: [0, 1e6] }, depth: { symbol: 'd', label: 'depth', kind: 'depth', range: [0, 1] } },
+  outputs: { volume: { symbol: 'V', label: 'volume', kind: 'fillVolume', tex: '@area\\,@depth' }, half: { symbol: 'H', label: 'half of it', kind: 'fillVolume', tex: '\\frac{@volume}{2}' } },
+  compute: (x) => (x.depth > 0.5 ? { volume: refuse('too thick'), half: refuse('too thick') } : { volume: x.area * x.depth, half: (x.area * x.depth) / 2 }),
+})
+
+const place = { file: 'f.yaml', line: 1, column: 1, length: 1 }
+const known = (path: string, si: number, kind: KindName, typical = false): [string, Fact] => [path, { path, label: path, kind, si, text: '', howTo: '', provenance: typical ? { kind: 'typical', sources: [], note: '' } : { kind: 'stated', at: place } }]
+
+const uses = [
+  use(1, 'ground', area, { a: fact('x.a'), b: fact('x.b') }),
+  use(2, 'cover', layer, { area: figure('ground.total'), depth: fact('x.d') }),
+  use(3, 'inch', layer, { area: figure('ground.total'), depth: fixed(0.0254, 'an inch') }),
+]
+
+const engineOf = (d = 0.1, typicalB = false) => createEngine(uses, new Map([known('x.a', 40, 'distance'), known('x.b', 20, 'distance', typicalB), known('x.d', d, 'depth')]), { system: 'metric', currency: 'EUR' })
+
+const si = (e: ReturnType<typeof engineOf>, id: string): number | string | undefined => {
+  const v = e.figure(id)?.value
+  return v && (v.ok ? v.si : v.reason)
+}
+
+describe('engine', () => {
+  it('computes through other figures', () => {
+    expect(si(engineOf(), 'cover.volume')).toBeCloseTo(80, 12)
+  })
+
+  it('computes each figure once', () => {
+    runs = 0
+    const e = engineOf()
+    for (const id of ['cover.volume', 'cover.half', 'inch.volume', 'ground.total', 'cover.volume']) e.figure(id)
+    expect(runs).toBe(1)
+  })
+
+  it('passes a refusal on to whatever rests on it', () => {
+    expect(si(engineOf(0.6), 'cover.half')).toBe('too thick')
+  })
+
+  it('gives a reason instead of a number outside the declared range', () => {
+    expect(si(engineOf(2), 'cover.volume')).toContain('the formula holds from 0 mm to')
+  })
+
+  it('says what is missing', () => {
+    const e = createEngine(uses, new Map([known('x.a', 40, 'distance')]), { system: 'metric', currency: 'EUR' })
+    expect(si(e, 'cover.volume')).toBe('width is not known')
+    expect(e.figure('cover.nothing')).toBeUndefined()
+    expect(e.hasFigure('cover.volume') && !e.hasFigure('cover.nothing')).toBe(true)
+  })
+
+  it('calls a figure an estimate when anything below it is typical', () => {
+    const e = engineOf(0.1, true)
+    expect(e.figure('cover.volume')).toMatchObject({ estimate: true, toMeasure: ['x.b'] })
+    expect(engineOf().figure('cover.volume')).toMatchObject({ estimate: false, toMeasure: [] })
+  })
+
+  it('varies a fact without touching the original, and computes again only what rests on it', () => {
+    const e = engineOf()
+    e.figure('cover.volume')
+    runs = 0
+    const other = e.vary(new Map([['x.d', 0.2]]))
+    expect(si(other, 'cover.volume')).toBeCloseTo(160, 12)
+    expect(si(e, 'cover.volume')).toBeCloseTo(80, 12)
+    expect(runs).toBe(0)
+    expect([...e.restsOn('cover.volume')].sort()).toEqual(['x.a', 'x.b', 'x.d'])
+  })
+
+  it('shows the formula in symbols and with numbers and units', () => {
+    const sheet = engineOf().worksheet('cover')
+    expect(sheet?.formulas[0]?.tex).toBe('V = {A}\\,{d}')
+    expect(sheet?.formulas[0]?.numbers).toContain('800')
+    expect(sheet?.formulas[1]?.numbers).toContain('40')
+  })
+
+  it('reports a plan that runs in a circle', () => {
+    const circle = [use(1, 'p', layer, { area: figure('q.volume'), depth: fixed(0.1, '') }), use(2, 'q', layer, { area: figure('p.volume'), depth: fixed(0.1, '') })]
+    expect(() => createEngine(circle, new Map(), { system: 'us', currency: 'USD' }).figure('p.volume')).toThrow(/depend on themselves/)
+  })
+})
