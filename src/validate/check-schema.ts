@@ -43,7 +43,8 @@ function unknownKeys(tree: SourceTree, schema: unknown, issue: Extract<Issue, { 
   const allowed = keysOf(schemaAt(schema, path))
   return issue.keys.map((key) => {
     const near = closest(key, allowed)
-    const hint = near ? `did you mean "${near}"?` : allowed.length > 0 ? `known here: ${allowed.join(', ')}` : undefined
+    // The usual slip in `{ station: 1,700 ft }`: inside braces the comma ends the entry.
+    const hint = /^\d/.test(key) ? 'inside { } a comma ends an entry: put the value in quotes, such as "1,700 ft"' : near ? `did you mean "${near}"?` : allowed.length > 0 ? `known here: ${allowed.join(', ')}` : undefined
     return tree.problem(tree.keyPlaceOf([...path, key]), 'schema/unknown-key', `unknown entry "${key}"`, hint === undefined ? {} : { hint })
   })
 }

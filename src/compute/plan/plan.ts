@@ -6,6 +6,7 @@ import { ovalUses } from './oval.ts'
 import { pullbackUses } from './pullback.ts'
 import { repairUses } from './repairs.ts'
 import { sealingUses } from './sealing.ts'
+import { stopgapUses } from './stopgap.ts'
 import { waterUses } from './water.ts'
 import { workingUses } from './working.ts'
 
@@ -15,5 +16,5 @@ import { workingUses } from './working.ts'
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
 export function planUses(known: ReadonlySet<string>, system: UnitSystem): readonly Use[] {
-  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, drainageUses].flatMap((uses) => [...uses(known, system)])
+  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses].flatMap((uses) => [...uses(known, system)])
 }

@@ -3,7 +3,7 @@ import { crossFallStraightsInput, crossFallTurnsInput, radiusInput, straightInpu
 
 /** Inputs of the water that stands behind a ridge. */
 export const ridgeInputs = {
-  height: { symbol: 'h', label: 'height of the ridge at the rail', kind: 'fineDepth', range: [0.001, 0.25], howTo: 'Lay a straightedge level from the ridge toward the outside; measure down to the surface one foot out.' },
+  height: { symbol: 'h', label: 'height of the ridge at the rail', kind: 'fineDepth', range: [0, 0.25], howTo: 'Lay a straightedge level from the ridge toward the outside; measure down to the surface one foot out.' },
   straight: straightInput,
   radius: radiusInput,
   crossFallStraights: crossFallStraightsInput,

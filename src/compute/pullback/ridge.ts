@@ -21,7 +21,7 @@ export const ridge = calculation({
     const out = x.harrowWidth * (1 - (x.teeth - x.print) / x.height)
     const lift =
       x.print > x.teeth ? refuse('prints of that depth are deeper than the teeth reach even without a ridge')
-      : out <= 0 ? refuse('the ridge is too low to lift the teeth clear of prints of that depth')
+      : !(out > 1e-6) ? refuse('the ridge is too low to lift the teeth clear of prints of that depth')
       : out
     return { ...damOf(x), 'lift-width': lift }
   },

@@ -25,7 +25,7 @@ export const excess = calculation({
     worked: workedWeightInput,
     looseWeight: looseWeightInput,
     edge: { symbol: 'L_o', label: 'length of the windrow', kind: 'distance', range: [50, 5000], howTo: 'Once around the outside edge.' },
-    repose: { symbol: '\\varphi', label: 'slope at which loose material stands', kind: 'angle', range: [0.35, 0.87], howTo: 'Lay a level and a ruler against a heap.' },
+    repose: { symbol: '\\varphi', label: 'slope at which loose material stands', kind: 'angle', range: [0.3, 0.95], howTo: 'Lay a level and a ruler against a heap.' },
     load: truckLoadInput,
     grading: { symbol: 't_g', label: 'time to grade the whole width', kind: 'duration', range: [0, 864_000], howTo: 'Time it once with the machines here.' },
     bucket: { symbol: 'V_1', label: 'bucket of the loader', kind: 'patchVolume', range: [0.02, 9], howTo: 'Read the plate.' },

@@ -17,7 +17,7 @@ export const squareCut = calculation({
     moisture: { symbol: 'u', label: 'wanted moisture, by dry weight', kind: 'fineShare', range: [0, 0.4], howTo: 'A squeezed handful holds, and breaks into a few pieces when dropped.' },
     barrow: { symbol: 'V_b', label: 'load of a barrow', kind: 'patchVolume', range: [0.02, 0.3], howTo: 'Count shovels, or read the plate.' },
     thin: { symbol: 'z', label: 'thinnest fill that holds', kind: 'depth', range: [0.005, 0.2], howTo: 'A rule of the trade; change it when your own records say so.' },
-    people: { symbol: 'N', label: 'people at work', kind: 'count', range: [1, 60], howTo: 'Count them.' },
+    people: { symbol: 'N', label: 'people at work', kind: 'count', range: [0, 100], howTo: 'Count them.' },
     labor: { symbol: 'r', label: 'work of one person for each part of a patch', kind: 'laborRate', range: [5000, 700_000], howTo: 'Time a patch; hours by people, over its packed volume.' },
   },
   outputs: {
@@ -44,7 +44,7 @@ export const squareCut = calculation({
       water: (mass * x.moisture) / 1000,
       barrows: wholeUp(loose / x.barrow),
       'thin-share': share,
-      time: (volume * x.labor) / x.people,
+      time: x.people > 0 ? (volume * x.labor) / x.people : refuse('nobody is there to do it'),
     }
   },
 })

@@ -1,6 +1,6 @@
 import { calculation, type InputSpec } from '../calculation.ts'
 
-const work = (symbol: string, label: string): InputSpec => ({ symbol, label, kind: 'duration', range: [0, 86_400], howTo: 'Time it once with the machines here.' })
+const work = (symbol: string, label: string): InputSpec => ({ symbol, label, kind: 'duration', range: [0, 864_000], howTo: 'Time it once with the machines here.' })
 
 /** How long sealing takes, and how long before rain it must begin. */
 export const sealingTime = calculation({

@@ -1,0 +1,19 @@
+import { escapeHtml } from './html.ts'
+
+const noBreak = '\u00a0'
+
+/** `2 1/4` with the fraction set as one figure. */
+export function numberHtml(number: string): string {
+  const m = /^(−?[\d,]*)\s?(\d+\/\d+)$/.exec(number)
+  if (!m) return escapeHtml(number).replaceAll(' ', noBreak)
+  const [, whole = '', fraction = ''] = m
+  // The space keeps copied and read-aloud text from running 2 and 1/4 together; the style sheet closes it up.
+  return `${whole}${whole === '' ? '' : `<span class="thin">${noBreak}</span>`}<span class="frac">${fraction}</span>`
+}
+
+/** `2 1/4 in` as it stands in running text: never broken between number and unit. */
+export function quantityHtml(text: string): string {
+  const m = /^(−?[\d,]*\s?\d+\/\d+)(?:\s(.*))?$/.exec(text)
+  if (!m) return escapeHtml(text).replaceAll(' ', noBreak)
+  return `${numberHtml(m[1] ?? '')}${m[2] === undefined ? '' : `${noBreak}${escapeHtml(m[2]).replaceAll(' ', noBreak)}`}`
+}

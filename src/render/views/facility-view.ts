@@ -1,0 +1,26 @@
+import type { GlanceRow, Manual } from '../../model/manual.ts'
+import { html, type Html } from '../text/html.ts'
+import { quantityHtml } from '../text/number-html.ts'
+import type { Pen } from './pen.ts'
+import { provenanceWords } from './provenance-words.ts'
+
+type FactRow = { readonly label: string; readonly value: Html; readonly origin: string; readonly howTo: string; readonly typical: boolean }
+
+const row = (r: GlanceRow, pen: Pen): FactRow => ({
+  label: r.label,
+  value: html(quantityHtml(r.text)),
+  origin: provenanceWords(r.provenance, pen),
+  howTo: r.provenance.kind === 'typical' ? r.howTo : '',
+  typical: r.provenance.kind === 'typical',
+})
+
+/** The facts of the facility for its own page. */
+export function facilityView(manual: Manual, pen: Pen) {
+  return {
+    groups: manual.glance.map((g) => ({ title: g.title, rows: g.rows.map((r) => row(r, pen)) })),
+    machines: manual.machines.map((m) => ({ name: m.name, from: m.from, can: m.can.map((c) => pen.words.capabilities[c] ?? c), rows: m.facts.map((r) => ({ label: r.label, value: html(quantityHtml(r.text)) })) })),
+    contacts: manual.contacts,
+    raceDays: manual.raceDays,
+    rail: pen.words.rails[manual.geometry.rail] ?? manual.geometry.rail,
+  }
+}

@@ -1,0 +1,39 @@
+import type { NamedQuantity } from '../../model/manual.ts'
+import type { Html } from '../text/html.ts'
+import { escapeHtml, html } from '../text/html.ts'
+import { numberHtml } from '../text/number-html.ts'
+import type { Pen } from './pen.ts'
+
+/** A quantity set large: number, unit beside it, what it is below, where it comes from in soft ink. */
+export type FigureView = {
+  readonly number: Html
+  readonly unit: string
+  readonly label: Html
+  readonly known: boolean
+  readonly reason: string
+  readonly estimate: boolean
+  readonly measure: string
+  readonly sheet: string
+  readonly href: string
+}
+
+function view(q: NamedQuantity, label: Html, pen: Pen): FigureView {
+  return {
+    number: html(numberHtml(q.number)),
+    unit: q.unit,
+    label,
+    known: q.ok,
+    reason: q.reason,
+    estimate: q.estimate,
+    measure: q.toMeasure.join('; '),
+    sheet: q.worksheet?.number ?? '',
+    href: (q.worksheet && pen.context.worksheetHref(q.worksheet.id)) ?? '',
+  }
+}
+
+/** A quantity by name, under the manual's own label or one of the author's. */
+export function figureView(name: string, pen: Pen, label?: string): FigureView {
+  const q = pen.manual.quantities[name]
+  if (!q) throw new RangeError(`the manual does not hold ${name}`)
+  return view(q, label === undefined ? html(escapeHtml(q.label)) : pen.line(label), pen)
+}

@@ -1,0 +1,108 @@
+import type { ManualMethod, ManualProcedure, ManualStep } from '../../model/manual.ts'
+import { html, type Html } from '../text/html.ts'
+import { type CautionView, cautionView } from './caution-view.ts'
+import { type FigureView, figureView } from './figure-view.ts'
+import type { Pen } from './pen.ts'
+import { type ReckonerView, reckonerView } from './reckoner-view.ts'
+
+export type StepView = { readonly number: number; readonly do: Html; readonly note: Html; readonly hasNote: boolean; readonly cautions: readonly CautionView[]; readonly figures: readonly FigureView[] }
+
+export type MethodView = { readonly id: string; readonly title: Html; readonly choose: Html; readonly hasChoose: boolean; readonly steps: readonly StepView[] }
+
+export const stepView = (s: ManualStep, pen: Pen): StepView => ({
+  number: s.number,
+  do: pen.line(s.do),
+  note: s.note === undefined ? html('') : pen.line(s.note),
+  hasNote: s.note !== undefined,
+  cautions: s.cautions.map((c) => cautionView(c, pen)),
+  figures: s.figures.map((f) => figureView(f, pen)),
+})
+
+const methodView = (m: ManualMethod, pen: Pen): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, steps: m.steps.map((s) => stepView(s, pen)) })
+
+/** A pair of words: a short head and what it says. */
+type Row = { readonly head: string; readonly lines: readonly Html[] }
+
+function gearLines(p: ManualProcedure, pen: Pen): Html[] {
+  return p.gear.flatMap((g) => {
+    const words = pen.words.capabilities[g.can] ?? g.can
+    if (g.machine !== undefined) return [html(`${pen.line(g.machine)} <span class="soft">(${words}: ${pen.line(g.why)})</span>`)]
+    return g.instead === undefined ? [] : [html(`<span class="soft">${words}: ${pen.words.procedure['instead']}</span> ${pen.line(g.instead)}`)]
+  })
+}
+
+function timeLines(p: ManualProcedure, pen: Pen): Html[] {
+  return p.time.map((t) => {
+    const words = t.text === undefined ? '' : pen.line(t.text).toString()
+    return html(t.figure === undefined ? words : `${pen.line(`{${t.figure}}`)} ${words}`)
+  })
+}
+
+function materialLines(p: ManualProcedure, pen: Pen): Html[] {
+  return p.materials.map((m) => html(m.figure === undefined ? pen.line(m.name).toString() : `${pen.line(m.name)}: ${pen.line(`{${m.figure}}`)}`))
+}
+
+function factRows(p: ManualProcedure, pen: Pen): Row[] {
+  const w = pen.words.procedure
+  const rows: readonly (readonly [string | undefined, readonly Html[]])[] = [
+    [w['when'], p.triggers.map(pen.line)],
+    [w['who'], [html(`${p.who.people} ${w['people']}. ${pen.line(p.who.roles)}`)]],
+    [w['authority'], [pen.line(p.who.authority)]],
+    [w['time'], timeLines(p, pen)],
+    [w['gear'], gearLines(p, pen)],
+    [w['tools'], p.tools.length === 0 ? [] : [pen.line(p.tools.join(', '))]],
+    [w['material'], materialLines(p, pen)],
+  ]
+  return rows.filter(([, lines]) => lines.length > 0).map(([head, lines]) => ({ head: head ?? '', lines }))
+}
+
+export type ProcedureView = {
+  readonly id: string
+  readonly number: string
+  readonly title: Html
+  readonly purpose: Html
+  readonly facts: readonly Row[]
+  readonly notes: readonly Html[]
+  readonly measure: readonly { readonly do: Html; readonly how: Html; readonly hasHow: boolean }[]
+  readonly branches: readonly { readonly found: Html; readonly do: Html; readonly href: string; readonly leads: Html }[]
+  readonly hasBranches: boolean
+  readonly cautions: readonly CautionView[]
+  readonly methods: readonly MethodView[]
+  readonly checks: readonly Html[]
+  readonly failures: readonly { readonly see: Html; readonly do: Html; readonly href: string; readonly leads: Html }[]
+  readonly stop: readonly Html[]
+  readonly records: readonly Html[]
+  readonly background: readonly { readonly text: Html; readonly source: string }[]
+  readonly reckoners: readonly ReckonerView[]
+  readonly next: { readonly title: string; readonly href: string } | false
+}
+
+/** A procedure as its pages show it; `methodHref` leads to a method on the same page. */
+export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string): ProcedureView {
+  const title = (id: string): string => pen.manual.procedures.find((q) => q.id === id)?.title ?? id
+  const leads = (procedure: string | undefined, method?: string): { href: string; leads: Html } => {
+    if (procedure !== undefined) return { href: pen.context.procedureHref(procedure) ?? '', leads: pen.line(title(procedure)) }
+    const found = p.methods.find((m) => m.id === method)
+    return found ? { href: methodHref(found.id), leads: pen.line(found.title) } : { href: '', leads: html('') }
+  }
+  return {
+    id: p.id,
+    number: p.number,
+    title: pen.line(p.title),
+    purpose: pen.line(p.purpose),
+    facts: factRows(p, pen),
+    notes: p.notes.map(pen.block),
+    measure: p.measure.map((m) => ({ do: pen.line(m.do), how: m.how === undefined ? html('') : pen.line(m.how), hasHow: m.how !== undefined })),
+    branches: p.branches.map((b) => ({ found: pen.line(b.found), do: pen.line(b.do), ...leads(b.procedure, b.method) })),
+    hasBranches: p.branches.length > 0,
+    cautions: p.cautions.map((c) => cautionView(c, pen)),
+    methods: p.methods.map((m) => methodView(m, pen)),
+    checks: p.checks.map(pen.line),
+    failures: p.failures.map((f) => ({ see: pen.line(f.see), do: pen.line(f.do), ...leads(f.procedure) })),
+    stop: p.stop.map(pen.line),
+    records: p.records.map(pen.line),
+    background: p.background.map((b) => ({ text: pen.line(b.text), source: pen.manual.sources.find((s) => s.id === b.source)?.text ?? b.source })),
+    reckoners: p.reckoners.map((r) => reckonerView(r, pen)),
+    next: p.next === undefined ? false : { title: title(p.next), href: pen.context.procedureHref(p.next) ?? '' },
+  }
+}

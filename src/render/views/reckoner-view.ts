@@ -1,0 +1,34 @@
+import type { ManualReckoner } from '../../model/manual.ts'
+import { html, type Html } from '../text/html.ts'
+import { quantityHtml } from '../text/number-html.ts'
+import type { Pen } from './pen.ts'
+
+export type ReckonerView = {
+  readonly id: string
+  readonly title: Html
+  readonly about: Html
+  readonly rowHead: string
+  readonly columnsHead: string
+  readonly columnHeads: readonly Html[]
+  readonly span: number
+  readonly rows: readonly { readonly head: Html; readonly own: boolean; readonly cells: readonly Html[] }[]
+  readonly sheet: string
+  readonly href: string
+  readonly estimate: boolean
+}
+
+const quantity = (text: string): Html => html(quantityHtml(text))
+
+export const reckonerView = (r: ManualReckoner, pen: Pen): ReckonerView => ({
+  id: r.id,
+  title: pen.line(r.title),
+  about: pen.line(r.about),
+  rowHead: r.rowHead,
+  columnsHead: r.columnsHead ?? '',
+  columnHeads: r.columnHeads.map((h) => (r.columnsHead === undefined ? pen.line(h) : quantity(h))),
+  span: r.columnHeads.length,
+  rows: r.rows.map((row) => ({ head: quantity(row.head), own: row.own, cells: row.cells.map(quantity) })),
+  sheet: r.worksheet.number,
+  href: pen.context.worksheetHref(r.worksheet.id) ?? '',
+  estimate: r.estimate,
+})

@@ -1,0 +1,16 @@
+import type { Manual } from '../../model/manual.ts'
+import type { Pen } from './pen.ts'
+
+const letters = 'ABCDE'
+
+/** Training, procedure by procedure. */
+export const trainingView = (manual: Manual, pen: Pen) =>
+  manual.procedures.map(({ id, title, training }) => ({
+    id,
+    title,
+    href: pen.context.procedureHref(id) ?? '',
+    aims: training.aims.map(pen.line),
+    show: training.show.map(pen.line),
+    practice: training.practice.map(pen.line),
+    questions: training.questions.map((q) => ({ ask: pen.line(q.ask), choices: q.choices.map((c, i) => ({ letter: letters[i] ?? '', text: pen.line(c) })), right: letters[q.right - 1] ?? '', why: pen.line(q.why) })),
+  }))

@@ -1,0 +1,74 @@
+import type { FigureInput, Worksheet } from '../../model/figure.ts'
+import { html, type Html } from '../text/html.ts'
+import { formulaHtml } from '../text/formula.ts'
+import { quantityHtml } from '../text/number-html.ts'
+import type { Pen } from './pen.ts'
+import { provenanceWords } from './provenance-words.ts'
+
+type InputView = { readonly symbol: Html; readonly value: Html; readonly label: string; readonly origin: string; readonly href: string; readonly howTo: string; readonly typical: boolean }
+
+type OutputView = {
+  readonly id: string
+  readonly label: string
+  readonly formula: Html
+  readonly numbers: Html
+  readonly hasNumbers: boolean
+  readonly known: boolean
+  readonly value: Html
+  readonly reason: string
+  readonly rounding: string
+  readonly estimate: boolean
+}
+
+export type WorksheetView = {
+  readonly id: string
+  readonly number: string
+  readonly title: string
+  readonly about: string
+  readonly inputs: readonly InputView[]
+  readonly outputs: readonly OutputView[]
+  readonly sources: readonly string[]
+}
+
+function inputView(i: FigureInput, pen: Pen): InputView {
+  const derivedFrom = i.provenance.kind === 'derived' ? i.provenance.figure : ''
+  const useId = derivedFrom.slice(0, derivedFrom.lastIndexOf('.'))
+  const sheet = pen.manual.worksheets.find((w) => w.id === useId)
+  return {
+    symbol: formulaHtml(i.symbol, i.label),
+    value: html(quantityHtml(i.text)),
+    label: i.label,
+    origin: sheet ? `${pen.words.provenance['derived']}, ${sheet.number}` : provenanceWords(i.provenance, pen),
+    href: (sheet && pen.context.worksheetHref(sheet.id)) ?? '',
+    howTo: i.provenance.kind === 'typical' ? i.howTo : '',
+    typical: i.provenance.kind === 'typical',
+  }
+}
+
+/** A worksheet with its formulas set; each formula is also given in words for those who listen. */
+export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
+  return {
+    id: w.id,
+    number: w.number,
+    title: w.title,
+    about: w.about,
+    inputs: w.inputs.map((i) => inputView(i, pen)),
+    outputs: w.outputs.map((o) => {
+      const f = w.formulas.find((line) => line.figure === o.id)
+      const numbers = f?.numbers ?? ''
+      return {
+        id: o.id,
+        label: o.label,
+        formula: formulaHtml(f?.tex ?? '', `${pen.words.worksheet['formula']}: ${o.label}`),
+        numbers: numbers === '' ? html('') : formulaHtml(numbers, `${pen.words.worksheet['numbers']}: ${o.label}, ${o.value.ok ? o.value.text : ''}`),
+        hasNumbers: numbers !== '',
+        known: o.value.ok,
+        value: html(o.value.ok ? quantityHtml(o.value.text) : ''),
+        reason: o.value.ok ? '' : o.value.reason,
+        rounding: o.value.ok ? o.value.rounding : '',
+        estimate: o.estimate,
+      }
+    }),
+    sources: w.sources.map((id) => pen.manual.sources.find((s) => s.id === id)?.text ?? id),
+  }
+}

@@ -1,0 +1,43 @@
+import * as z from 'zod'
+import { line } from './text.ts'
+
+const list = (...keys: readonly string[]) => z.strictObject(Object.fromEntries(keys.map((k) => [k, line])) as Record<string, typeof line>)
+const named = z.record(z.string(), line)
+
+/** All fixed words of the pages: what a reader would want to change stands in content, not in templates. */
+export const words = z.strictObject({
+  /** Titles of the groups of "facility at a glance", by the group's name in the facility file. */
+  groups: named,
+  /** Titles of contacts by role. */
+  roles: named,
+  /** What a capability is called. */
+  capabilities: named,
+  /** Shown for each provenance of a value. */
+  provenance: list('measured', 'stated', 'typical', 'rule', 'derived'),
+  signals: list('danger', 'warning', 'caution', 'notice'),
+  signalMeanings: list('danger', 'warning', 'caution', 'notice'),
+  severities: list('serious', 'plan', 'note'),
+  materials: named,
+  rails: named,
+  procedure: list(
+    'when', 'who', 'authority', 'gear', 'tools', 'material', 'time', 'people', 'measureFirst', 'found', 'whatToDo', 'choose', 'see', 'rightWhen', 'ifNot', 'ifNotSee', 'ifNotDo', 'stop', 'records',
+    'why', 'otherSizes', 'next', 'notes', 'instead', 'steps', 'sources', 'numbersHere', 'readMore',
+  ),
+  sheet: list('when', 'doneRight', 'stopAndCall', 'worksheets', 'readsTo', 'revision', 'next', 'scan'),
+  figure: list('estimate', 'measure', 'worksheet', 'notKnown', 'because', 'figures', 'value', 'what'),
+  worksheet: list('title', 'about', 'goesIn', 'comesOut', 'symbol', 'value', 'what', 'from', 'howTo', 'formula', 'numbers', 'result', 'rounded', 'sources', 'usedBy', 'noNumber'),
+  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep'),
+  site: list(
+    'skip', 'home', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
+    'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
+  ),
+  symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
+  findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout'),
+  safety: list('title', 'about', 'signals', 'call', 'limits'),
+  training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
+  reckoner: list('worksheet', 'own', 'estimate'),
+  facility: list('title', 'about', 'label', 'value', 'source', 'machine', 'can', 'from', 'role', 'name', 'phone', 'date', 'firstPost', 'races', 'interval', 'plan'),
+  drawings: list('scale', 'notToScale'),
+})
+
+export type Words = z.infer<typeof words>
