@@ -26,13 +26,13 @@ export async function preview(folder: string | undefined, options: { readonly po
   let shown: Shown = { files: new Map(), faults: 'Nothing has been built yet' }
   const rebuild = async (): Promise<void> => {
     const started = performance.now()
-    const { manual, problems } = await loadManual(facility, folders, io.today)
+    const { manual, library, problems } = await loadManual(facility, folders, io.today)
     if (problems.length > 0) io.err(problemsText(problems, io.colors))
-    if (!manual || hasErrors(problems)) {
+    if (!manual || !library || hasErrors(problems)) {
       shown = { files: shown.files, faults: problemsText(problems, false) }
       return
     }
-    const files = await siteFiles(manual, folders)
+    const files = await siteFiles(manual, library.words, folders)
     shown = { files: new Map(files.map((f) => [f.path, f.data])), faults: undefined }
     io.err(`${files.length} files in ${Math.round(performance.now() - started)} ms`)
   }

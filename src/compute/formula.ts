@@ -8,11 +8,11 @@ const name = /@([a-zA-Z][a-zA-Z0-9]*)/g
 
 /** `2 1/4 in` and `25 %` as TeX: the number, then its unit upright. */
 export function quantityTex(text: string): string {
-  const m = /^([−-]?[\d.,$€£]+)?(?:(?:^|\s)(\d+)\/(\d+))?\s*(.*)$/.exec(text)
-  if (!m) return `\\text{${text}}`
-  const [, whole = '', n, d, unit = ''] = m
+  const mixed = /^(?:([−-]?[\d,]+)\s)?(\d+)\/(\d+)(?:\s+(.*))?$/.exec(text)
+  const plain = /^([−-]?[\d.,$€£A-Z]*[\d.,]+)?\s*(.*)$/.exec(text)
+  const [whole = '', n, d, unit = ''] = mixed ? mixed.slice(1) : [plain?.[1], undefined, undefined, plain?.[2]]
   const fraction = n === undefined ? '' : `\\tfrac{${n}}{${d}}`
-  const number = whole.replaceAll(',', '{,}').replace('$', '\\$').replace('−', '-')
+  const number = whole.replaceAll(',', '{,}').replace(/^[A-Z]+\$?|\$/, (c) => `\\text{${c.replace('$', '\\$')}}`).replace('−', '-')
   return unit === '' ? `${number}${fraction}` : `${number}${fraction}\\,\\text{${unit.replaceAll('%', '\\%')}}`
 }
 

@@ -86,5 +86,5 @@ export function renderBinder(manual: Manual, assets: RenderAssets): string {
   const pages = namedPages(manual, back, words)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
   const style = [assets.fontCss, binderPageRules(manual.facility.paper, foot, pages.front, pages.body), ...pages.body.map((p) => `.${p.name}{page:${p.name}}`), assets.styles['shared'], assets.styles['binder']].join('\n')
-  return createTemplates(assets.templates).render('binder/book', { ...bookData(manual, words, pen, renderDrawings(manual), back), style: html(style), title: `${manual.facility.name}: ${words.binder['subject']}` })
+  return createTemplates(assets.templates).render('binder/book', { ...bookData(manual, words, pen, renderDrawings(manual, words), back), style: html(style), title: `${manual.facility.name}: ${words.binder['subject']}` })
 }

@@ -37,7 +37,12 @@ export const words = z.strictObject({
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
   facility: list('title', 'about', 'label', 'value', 'source', 'machine', 'can', 'from', 'role', 'name', 'phone', 'date', 'firstPost', 'races', 'interval', 'plan'),
-  drawings: list('scale', 'notToScale'),
+  drawings: list(
+    'lap', 'straight', 'radius', 'width', 'travel', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
+    'lapNumber', 'pile',
+  ),
+  /** What to see in each drawing; also its text alternative. */
+  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass'),
 })
 
 export type Words = z.infer<typeof words>

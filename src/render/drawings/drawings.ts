@@ -1,0 +1,39 @@
+import type { Manual } from '../../model/manual.ts'
+import { plainWords } from '../text/render-text.ts'
+import type { Words } from '../../validate/schemas/words.ts'
+import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
+import type { Drawing } from './drawing.ts'
+import type { DrawingContext } from './drawing-context.ts'
+import { planDrawing } from './plan.ts'
+import { sectionDrawing } from './section.ts'
+import { rollingDrawing, waterPassDrawing } from './strips.ts'
+import { washoutDrawing } from './washout.ts'
+
+const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
+  plan: planDrawing,
+  'section-straight': (c) => sectionDrawing('straights', c),
+  'section-turn': (c) => sectionDrawing('turns', c),
+  washout: washoutDrawing,
+  rolling: rollingDrawing,
+  pullback: pullbackDrawing,
+  ridge: ridgeDrawing,
+  'water-pass': waterPassDrawing,
+}
+
+/** Drawings that say nothing without this quantity. */
+const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width' }
+
+/** All drawings that this facility's numbers allow, by id. */
+export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
+  const q = (name: string): string => {
+    const found = manual.quantities[name]
+    return found?.ok ? found.text : ''
+  }
+  const made = Object.entries(makers)
+    .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
+    .map(([id, make]): [string, Drawing] => {
+      const caption = plainWords(words.captions[id] ?? '', manual.quantities)
+      return [id, { svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption }]
+    })
+  return Object.fromEntries(made)
+}

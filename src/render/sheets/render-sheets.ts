@@ -1,0 +1,72 @@
+import { generate } from 'lean-qr'
+import { toSvgSource } from 'lean-qr/extras/svg'
+import type { Manual, ManualProcedure } from '../../model/manual.ts'
+import type { RenderAssets } from '../assets.ts'
+import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
+import { renderDrawings } from '../drawings/drawings.ts'
+import { html, type Html } from '../text/html.ts'
+import { createTemplates } from '../text/templates.ts'
+import { cautionView } from '../views/caution-view.ts'
+import { figureView } from '../views/figure-view.ts'
+import { createPen, type Pen } from '../views/pen.ts'
+import { stepView } from '../views/procedure-view.ts'
+import { reckonerView } from '../views/reckoner-view.ts'
+
+export type Sheets = { readonly html: string; readonly sheets: readonly { readonly id: string; readonly title: string }[] }
+
+const sizes = { letter: { width: '8.5in', height: '11in' }, a4: { width: '210mm', height: '297mm' } } as const
+
+/** A code that opens the procedure's page on a phone; only where the site has an address. */
+function qrCode(manual: Manual, id: string, label: string): Html {
+  const { siteAddress } = manual.facility
+  if (siteAddress === undefined) return html('')
+  const svg = toSvgSource(generate(`${siteAddress}/procedures/${id}.html`), { on: 'black', pad: 0 })
+  return html(`<div class="qr" role="img" aria-label="${label}">${svg.replace(/^<\?xml[^>]*\?>/, '')}</div>`)
+}
+
+function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>) {
+  const s = p.sheet
+  const shown = new Set(s.cautions.map((c) => c.id))
+  const drawing = s.drawing === undefined ? undefined : drawings[s.drawing]
+  const qr = qrCode(manual, p.id, pen.words.sheet['scan'] ?? '')
+  return {
+    id: p.id,
+    number: p.number,
+    title: pen.line(p.title),
+    when: pen.line(s.when),
+    cautions: s.cautions.map((c) => cautionView(c, pen)),
+    figures: s.figures.map((f) => figureView(f.name, pen, f.label)),
+    // A caution that stands at the top of the sheet is not printed again above its step.
+    steps: s.steps.map((step) => stepView({ ...step, cautions: step.cautions.filter((c) => !shown.has(c.id)) }, pen)),
+    drawing: drawing ? drawingFigure(drawing) : html(''),
+    done: s.done.map(pen.line),
+    stop: s.stop.map(pen.line),
+    hasReckoner: s.reckoner !== undefined,
+    reckoner: s.reckoner ? reckonerView(s.reckoner, pen) : undefined,
+    worksheets: s.worksheets.join(', '),
+    next: manual.procedures.find((q) => q.id === p.next)?.title ?? '',
+    qr,
+    hasQr: qr.toString() !== '',
+  }
+}
+
+/**
+ * All posted sheets in one document, each exactly one page; the printer finds for each the largest type (`--fs`) at which
+ * nothing overflows, and fills in how far it can be read.
+ */
+export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
+  const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })
+  const drawings = renderDrawings(manual, assets.words)
+  const size = sizes[manual.facility.paper]
+  const page = `@page{size:${size.width} ${size.height};margin:0}.sheet{width:${size.width};height:${size.height}}`
+  const data = {
+    words: assets.words,
+    facility: manual.facility,
+    date: manual.date,
+    material: assets.words.materials[manual.facility.material] ?? manual.facility.material,
+    style: html([assets.fontCss, page, assets.styles['shared'], assets.styles['sheet']].join('\n')),
+    title: `${manual.facility.name}: ${assets.words.site['sheets']}`,
+    sheets: manual.procedures.map((p) => sheetData(p, manual, pen, drawings)),
+  }
+  return { html: createTemplates(assets.templates).render('sheet/sheets', data), sheets: manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}` })) }
+}

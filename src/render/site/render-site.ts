@@ -1,0 +1,80 @@
+import type { Manual } from '../../model/manual.ts'
+import type { RenderAssets } from '../assets.ts'
+import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
+import { renderDrawings } from '../drawings/drawings.ts'
+import { html } from '../text/html.ts'
+import { createTemplates } from '../text/templates.ts'
+import { bySignal, cautionView } from '../views/caution-view.ts'
+import { facilityView } from '../views/facility-view.ts'
+import { findingsView } from '../views/findings-view.ts'
+import { figureView } from '../views/figure-view.ts'
+import { createPen, type Pen } from '../views/pen.ts'
+import { procedureView } from '../views/procedure-view.ts'
+import { reckonerView } from '../views/reckoner-view.ts'
+import { signalView } from '../views/signal-view.ts'
+import { symptomsView } from '../views/symptoms-view.ts'
+import { trainingView } from '../views/training-view.ts'
+import { worksheetView } from '../views/worksheet-view.ts'
+
+export type SiteFile = { readonly path: string; readonly data: string }
+
+/** Links of pages at the top of the site, and of pages one folder down. */
+const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen => {
+  const ids = new Set(manual.procedures.map((p) => p.id))
+  return createPen(manual, words, { worksheetHref: (id) => `${up}worksheets/${id}.html`, procedureHref: (id) => (ids.has(id) ? `${up}procedures/${id}.html` : undefined) })
+}
+
+type Page = { readonly path: string; readonly template: string; readonly title: string; readonly part: string; readonly data: object }
+
+function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readonly<Record<string, Drawing>>): Page[] {
+  const pen = penFor(manual, words, '')
+  const plan = drawings['plan']
+  const w = words.site
+  const sections = manual.sections.map((s) => ({
+    title: s.title,
+    about: pen.line(s.about),
+    procedures: manual.procedures.filter((p) => p.section === s.id).map((p) => ({ id: p.id, title: p.title, purpose: pen.line(p.purpose) })),
+  }))
+  const symptoms = symptomsView(manual, pen)
+  const byUse = manual.worksheets.map((sheet) => ({ id: sheet.id, number: sheet.number, title: sheet.title, figures: sheet.outputs.map((o) => figureView(o.id, pen)) }))
+  return [
+    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: { sections, symptoms, plan: plan ? drawingFigure(plan) : html('') } },
+    { path: 'symptoms.html', template: 'site/symptoms', title: words.symptoms['title'] ?? '', part: 'see', data: { symptoms } },
+    { path: 'procedures.html', template: 'site/procedures', title: w['do'] ?? '', part: 'do', data: { sections } },
+    { path: 'numbers.html', template: 'site/numbers', title: w['numbers'] ?? '', part: 'numbers', data: { sheets: byUse } },
+    { path: 'reckoners.html', template: 'site/reckoners', title: w['reckoners'] ?? '', part: 'numbers', data: { reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) } },
+    { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: { signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) } },
+    { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: { training: trainingView(manual, pen) } },
+    { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: { findings: findingsView(manual, pen) } },
+    { path: 'facility.html', template: 'site/facility', title: words.facility['title'] ?? '', part: 'facility', data: { at: facilityView(manual, pen), plan: plan ? drawingFigure(plan) : html(''), sections: ['section-straight', 'section-turn'].flatMap((id) => drawings[id] ?? []).map(drawingFigure) } },
+    {
+      path: 'terms.html', template: 'site/terms', title: w['more'] ?? '', part: 'more',
+      data: { chapters: manual.chapters.map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })), terms: manual.terms.map((t) => ({ term: t.term, means: pen.line(t.means) })), sources: manual.sources },
+    },
+  ]
+}
+
+function lowerPages(manual: Manual, words: RenderAssets['words'], drawings: Readonly<Record<string, Drawing>>): Page[] {
+  const pen = penFor(manual, words, '../')
+  const procedures = manual.procedures.map((p): Page => {
+    const drawing = p.sheet.drawing === undefined ? undefined : drawings[p.sheet.drawing]
+    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: { ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing) : html('') } }
+  })
+  const worksheets = manual.worksheets.map((w): Page => ({ path: `worksheets/${w.id}.html`, template: 'site/worksheet', title: w.title, part: 'numbers', data: worksheetView(w, pen) }))
+  return [...procedures, ...worksheets]
+}
+
+/** All pages of the site and its style sheet. Links are relative, nothing is fetched from elsewhere, no script is needed. */
+export function renderSite(manual: Manual, assets: RenderAssets): readonly SiteFile[] {
+  const { words } = assets
+  const templates = createTemplates(assets.templates)
+  const drawings = renderDrawings(manual, words)
+  const menu = ['see', 'do', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'].map((part) => ({ part, title: words.site[part] ?? part, page: { see: 'symptoms', do: 'procedures', numbers: 'numbers', safety: 'safety', learn: 'learn', board: 'findings', facility: 'facility', more: 'terms' }[part] ?? part }))
+  const pages = [...topPages(manual, words, drawings), ...lowerPages(manual, words, drawings)].map((page): SiteFile => {
+    const up = page.path.includes('/') ? '../' : ''
+    const shared = { words, facility: manual.facility, date: manual.date, up, title: page.title, material: words.materials[manual.facility.material] ?? manual.facility.material }
+    const body = templates.render(page.template, { ...page.data, ...shared, name: page.title })
+    return { path: page.path, data: templates.render('site/page', { ...shared, home: page.part === 'home', menu: menu.map((m) => ({ ...m, here: m.part === page.part })), body: html(body) }) }
+  })
+  return [...pages, { path: 'assets/site.css', data: [assets.fontCss, assets.styles['shared'], assets.styles['site']].join('\n') }]
+}
