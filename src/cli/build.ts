@@ -1,0 +1,85 @@
+import { readFile } from 'node:fs/promises'
+import path from 'node:path'
+import { composeFiguresFile } from '../compose/figures-file.ts'
+import type { Manual } from '../model/manual.ts'
+import { hasErrors } from '../model/problem.ts'
+import { findBrowser } from '../print/browser/find-browser.ts'
+import { buildRecord, hashOf } from '../write/build-record.ts'
+import { replaceFolder } from '../write/replace-folder.ts'
+import { type OutputFile, writeFiles } from '../write/write-files.ts'
+import { facilityFolder, projectFolders } from './folders.ts'
+import { exit, type ExitCode, type Io } from './io.ts'
+import { type LoadedManual, loadManual } from './load/load-manual.ts'
+import { type Printed, printManual } from './print-manual.ts'
+import { problemsText } from './problem-text.ts'
+import { createProgress } from './progress.ts'
+import { siteFiles } from './site-files.ts'
+
+export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
+
+const isDate = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(`${text}T00:00:00Z`))
+
+function counts(manual: Manual, pages: number) {
+  return {
+    pages,
+    figures: manual.figures.length,
+    estimates: manual.figures.filter((f) => f.estimate).length,
+    findings: manual.findings.length,
+    worksheets: manual.worksheets.length,
+    procedures: manual.procedures.length,
+  }
+}
+
+function summary(manual: Manual, files: number, pages: number, printed: Printed | undefined, target: string, started: number): string {
+  const c = counts(manual, pages)
+  const paper = printed ? `, binder of ${printed.binderPages} pages, ${printed.sheets} sheets` : ''
+  return `${manual.facility.name}: ${pages} site pages${paper}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${target}; ${((performance.now() - started) / 1000).toFixed(1)} s`
+}
+
+type Ready = LoadedManual & { readonly manual: Manual; readonly library: NonNullable<LoadedManual['library']> }
+
+const isReady = (loaded: LoadedManual): loaded is Ready => loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
+
+/**
+ * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a browser the site and the
+ * figures are made all the same.
+ */
+export async function build(folder: string | undefined, options: BuildOptions, io: Io): Promise<ExitCode> {
+  const started = performance.now()
+  const date = options.date ?? io.today
+  if (!isDate(date)) {
+    io.err(`"${date}" is no date; expected one such as 2027-06-14`)
+    return exit.usage
+  }
+  const quiet = options.quiet === true
+  const folders = projectFolders(options.into === undefined ? undefined : path.resolve(io.cwd, options.into))
+  const progress = createProgress(io, quiet)
+  const loaded = await progress.stage('compute', () => loadManual(facilityFolder(folder, io.cwd, folders), folders, date), (l) => (l.manual ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures` : 'faults found'))
+  if (loaded.problems.length > 0) io.err(problemsText(loaded.problems, io.colors))
+  if (!isReady(loaded)) return exit.faults
+  const { manual, library } = loaded
+
+  const site = await progress.stage('render', () => siteFiles(manual, library.words, folders), (files) => `${files.filter((f) => f.path.endsWith('.html')).length} site pages`)
+  const version = String((JSON.parse(await readFile(path.join(folders.project, 'package.json'), 'utf8')) as { version: string }).version)
+  const hashes = { contentHash: hashOf(loaded.contentFiles), facilityHash: hashOf(loaded.facilityFiles) }
+  const found = await findBrowser(io.env)
+  let printed: Printed | undefined
+  if (found.kind === 'found') {
+    try {
+      printed = await progress.stage('print', (tell) => printManual(found.browser, manual, library.words, folders, `${hashes.contentHash}${hashes.facilityHash}${date}`, version, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
+    } finally {
+      await found.browser.close()
+    }
+  }
+
+  const pages = site.filter((f) => f.path.endsWith('.html')).length
+  const output: OutputFile[] = [...site.map((f) => ({ path: `site/${f.path}`, data: f.data })), ...(printed?.files ?? []), { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` }]
+  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), files: output })
+  const files = [...output, { path: 'build.json', data: record }]
+  const target = path.join(folders.dist, manual.facility.id)
+  await progress.stage('write', () => replaceFolder(target, (staging) => writeFiles(staging, files)), () => `${files.length} files`)
+  if (!quiet) io.err(summary(manual, files.length, pages, printed, path.relative(io.cwd, target) || target, started))
+  if (found.kind === 'found') return exit.fine
+  io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
+  return exit.noBrowser
+}

@@ -1,0 +1,56 @@
+import { deflateSync } from 'node:zlib'
+import { decodePDFRawStream, type PDFDocument, PDFName, PDFRawStream } from '@cantoo/pdf-lib'
+
+const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
+const shape = new Set(['m', 'l', 'c', 'v', 'y', 'h', 're', 'W', 'W*'])
+
+/**
+ * Wraps everything that is painted outside any tag (rules, backgrounds, running heads) as an artifact, so that readers
+ * for the blind pass it over. The browser writes one operator a line.
+ */
+export function wrapArtifacts(content: string): string {
+  const out: string[] = []
+  let depth = 0
+  let held: string[] = []
+  let holding: 'text' | 'path' | undefined
+  const close = (wrap: boolean): void => {
+    out.push(...(wrap ? ['/Artifact BMC', ...held, 'EMC'] : held))
+    held = []
+    holding = undefined
+  }
+  for (const line of content.split('\n')) {
+    const words = line.trim().split(/\s+/)
+    const operator = words.at(-1) ?? ''
+    if (operator === 'BDC' || operator === 'BMC') depth++
+    if (operator === 'EMC') depth--
+    if (depth > 0 || operator === 'EMC') {
+      out.push(line)
+      continue
+    }
+    if (holding) {
+      held.push(line)
+      if (holding === 'text' && operator === 'ET') close(true)
+      // A path that only clips paints nothing.
+      else if (holding === 'path' && paint.has(operator)) close(operator !== 'n')
+      continue
+    }
+    if (operator === 'BT' || shape.has(operator)) {
+      holding = operator === 'BT' ? 'text' : 'path'
+      held = [line]
+    } else if (operator === 'Do' || operator === 'sh') out.push('/Artifact BMC', line, 'EMC')
+    else out.push(line)
+  }
+  return [...out, ...held].join('\n')
+}
+
+/** Does so on every page. */
+export function markArtifacts(document: PDFDocument): void {
+  for (const page of document.getPages()) {
+    const ref = page.node.get(PDFName.of('Contents'))
+    const stream = document.context.lookup(ref)
+    if (!(stream instanceof PDFRawStream) || ref === undefined) continue
+    const content = Buffer.from(decodePDFRawStream(stream).decode()).toString('latin1')
+    const data = deflateSync(Buffer.from(wrapArtifacts(content), 'latin1'))
+    document.context.assign(ref as Parameters<typeof document.context.assign>[0], PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data))
+  }
+}

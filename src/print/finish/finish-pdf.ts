@@ -1,0 +1,39 @@
+import type { PDFDocument } from '@cantoo/pdf-lib'
+import { markArtifacts } from './artifacts.ts'
+import { describeLinks } from './links.ts'
+import { fixIdentity, writeMetadata } from './metadata.ts'
+import { closeOutline } from './outline.ts'
+import { labelPages } from './page-labels.ts'
+import { renumberStructure } from './structure.ts'
+import { lowerDestinations } from './targets.ts'
+
+/** What a document says about itself. */
+export type PdfAbout = {
+  readonly title: string
+  readonly author: string
+  readonly subject: string
+  readonly keywords: readonly string[]
+  readonly lang: string
+  /** `YYYY-MM-DD`; never the clock, so that the same input gives the same bytes. */
+  readonly date: string
+  readonly creator: string
+  /** What the file identifier is made from: what went into the document. */
+  readonly seed: string
+  /** First page (from 0) that is numbered in arabic; all are when it is left out. */
+  readonly bodyStart?: number
+  /** Top margin in points, for documents with links inside. */
+  readonly marginTop?: number
+}
+
+/** Finishes what a browser has printed, in one pass: metadata, page labels, tags, links, bookmarks, fixed identity. */
+export async function finishPdf(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
+  writeMetadata(document, about)
+  labelPages(document, about.bodyStart ?? 0)
+  markArtifacts(document)
+  renumberStructure(document)
+  describeLinks(document)
+  if (about.marginTop !== undefined) lowerDestinations(document, about.marginTop)
+  closeOutline(document)
+  fixIdentity(document, about.seed)
+  return document.save({ useObjectStreams: true, updateFieldAppearances: false })
+}

@@ -1,0 +1,36 @@
+import { createHash } from 'node:crypto'
+import { PDFHexString, PDFName, type PDFDocument } from '@cantoo/pdf-lib'
+import type { PdfAbout } from './finish-pdf.ts'
+
+const escaped = (text: string): string => text.replace(/[&<>]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[c] ?? c)
+
+/** The same facts as in the document information, in the form of ISO 16684-1 (XMP). */
+function xmp(about: PdfAbout): string {
+  const date = `${about.date}T00:00:00Z`
+  return `<?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><dc:title><rdf:Alt><rdf:li xml:lang="x-default">${escaped(about.title)}</rdf:li></rdf:Alt></dc:title><dc:creator><rdf:Seq><rdf:li>${escaped(about.author)}</rdf:li></rdf:Seq></dc:creator><dc:description><rdf:Alt><rdf:li xml:lang="x-default">${escaped(about.subject)}</rdf:li></rdf:Alt></dc:description><dc:language><rdf:Bag><rdf:li>${about.lang}</rdf:li></rdf:Bag></dc:language><pdf:Keywords>${escaped(about.keywords.join(', '))}</pdf:Keywords><pdf:Producer>${escaped(about.creator)}</pdf:Producer><xmp:CreatorTool>${escaped(about.creator)}</xmp:CreatorTool><xmp:CreateDate>${date}</xmp:CreateDate><xmp:ModifyDate>${date}</xmp:ModifyDate></rdf:Description></rdf:RDF></x:xmpmeta>
+<?xpacket end="w"?>`
+}
+
+/** Title, author, subject, keywords, language and dates, both as document information and as XMP. */
+export function writeMetadata(document: PDFDocument, about: PdfAbout): void {
+  const date = new Date(`${about.date}T00:00:00Z`)
+  document.setTitle(about.title, { showInWindowTitleBar: true })
+  document.setAuthor(about.author)
+  document.setSubject(about.subject)
+  document.setKeywords([...about.keywords])
+  document.setCreator(about.creator)
+  document.setProducer(about.creator)
+  document.setCreationDate(date)
+  document.setModificationDate(date)
+  document.setLanguage(about.lang)
+  const { context } = document
+  const stream = context.stream(new TextEncoder().encode(xmp(about)), { Type: 'Metadata', Subtype: 'XML' })
+  document.catalog.set(PDFName.of('Metadata'), context.register(stream))
+}
+
+/** A file identifier made from what went in, instead of from the moment of printing. */
+export function fixIdentity(document: PDFDocument, seed: string): void {
+  const id = PDFHexString.of(createHash('md5').update(seed).digest('hex'))
+  document.context.trailerInfo.ID = document.context.obj([id, id])
+}

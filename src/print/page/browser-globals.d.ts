@@ -1,0 +1,20 @@
+// The few things of a page's own world that functions run inside it use; the rest of the DOM stays out of node code.
+type PageElement = {
+  id: string
+  textContent: string | null
+  hidden: boolean
+  readonly scrollHeight: number
+  readonly scrollWidth: number
+  readonly clientHeight: number
+  readonly clientWidth: number
+  readonly dataset: Record<string, string | undefined>
+  readonly style: { setProperty(name: string, value: string): void; display: string }
+  querySelector(selector: string): PageElement | null
+  querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
+  getBoundingClientRect(): { readonly top: number; readonly bottom: number; readonly left: number; readonly right: number; readonly width: number; readonly height: number }
+}
+
+declare var document: PageElement & {
+  readonly fonts: Iterable<{ readonly family: string; readonly weight: string; readonly status: string; load(): Promise<unknown> }>
+  getElementById(id: string): PageElement | null
+}
