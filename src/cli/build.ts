@@ -9,10 +9,10 @@ import { replaceFolder } from '../write/replace-folder.ts'
 import { type OutputFile, writeFiles } from '../write/write-files.ts'
 import { facilityFolder, projectFolders } from './folders.ts'
 import { exit, type ExitCode, type Io } from './io.ts'
-import { type LoadedManual, loadManual } from './load/load-manual.ts'
+import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
 import { type Printed, printManual } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
-import { createProgress } from './progress.ts'
+import { createProgress, type Progress } from './progress.ts'
 import { siteFiles } from './site-files.ts'
 
 export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
@@ -54,6 +54,19 @@ export async function build(folder: string | undefined, options: BuildOptions, i
   const quiet = options.quiet === true
   const folders = projectFolders(options.into === undefined ? undefined : path.resolve(io.cwd, options.into))
   const progress = createProgress(io, quiet)
+  // A browser takes a second or two to start, so it starts while the rest is worked out.
+  const browser = findBrowser(io.env)
+  try {
+    return await buildWith(browser, { folder, date, quiet, folders, progress, io, started })
+  } finally {
+    const found = await browser
+    if (found.kind === 'found') await found.browser.close()
+  }
+}
+
+type Job = { readonly folder: string | undefined; readonly date: string; readonly quiet: boolean; readonly folders: Folders; readonly progress: Progress; readonly io: Io; readonly started: number }
+
+async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date, quiet, folders, progress, io, started }: Job): Promise<ExitCode> {
   const loaded = await progress.stage('compute', () => loadManual(facilityFolder(folder, io.cwd, folders), folders, date), (l) => (l.manual ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures` : 'faults found'))
   if (loaded.problems.length > 0) io.err(problemsText(loaded.problems, io.colors))
   if (!isReady(loaded)) return exit.faults
@@ -62,14 +75,10 @@ export async function build(folder: string | undefined, options: BuildOptions, i
   const site = await progress.stage('render', () => siteFiles(manual, library.words, folders), (files) => `${files.filter((f) => f.path.endsWith('.html')).length} site pages`)
   const version = String((JSON.parse(await readFile(path.join(folders.project, 'package.json'), 'utf8')) as { version: string }).version)
   const hashes = { contentHash: hashOf(loaded.contentFiles), facilityHash: hashOf(loaded.facilityFiles) }
-  const found = await findBrowser(io.env)
+  const found = await browser
   let printed: Printed | undefined
   if (found.kind === 'found') {
-    try {
-      printed = await progress.stage('print', (tell) => printManual(found.browser, manual, library.words, folders, `${hashes.contentHash}${hashes.facilityHash}${date}`, version, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
-    } finally {
-      await found.browser.close()
-    }
+    printed = await progress.stage('print', (tell) => printManual(found.browser, manual, library.words, folders, `${hashes.contentHash}${hashes.facilityHash}${date}`, version, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
   }
 
   const pages = site.filter((f) => f.path.endsWith('.html')).length

@@ -1,10 +1,19 @@
-import { fileURLToPath } from 'node:url'
+import { existsSync } from 'node:fs'
 import path from 'node:path'
+import { fileURLToPath } from 'node:url'
 import type { Folders } from './load/load-manual.ts'
+
+/** The project is the nearest folder upward that holds the library, whether this runs from its source or bundled. */
+function projectRoot(from: string): string {
+  if (existsSync(path.join(from, 'content', 'words.yaml'))) return from
+  const up = path.dirname(from)
+  if (up === from) throw new Error('the library of procedures (content/) is not where the program is')
+  return projectRoot(up)
+}
 
 /** The project's own folders, wherever the command is started. */
 export function projectFolders(dist?: string): Folders {
-  const project = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..', '..')
+  const project = projectRoot(path.dirname(fileURLToPath(import.meta.url)))
   const at = (name: string): string => path.join(project, name)
   return { project, content: at('content'), shared: at('shared'), templates: at('templates'), dist: dist ?? at('dist') }
 }

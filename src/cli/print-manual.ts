@@ -27,10 +27,13 @@ export async function printManual(browser: Browser, manual: Manual, words: Words
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
   const assets = { ...templates, words, fontCss: fonts.inline }
   const about = { author: manual.facility.name, subject: words.binder['subject'] ?? '', keywords: [manual.facility.name, manual.facility.ovalName, ...manual.sections.map((s) => s.title)], lang: manual.facility.lang, date: manual.date, creator: `Ovalkeep ${version}` }
-  tell('binder, print 1')
-  const binder = await printBinder(browser, renderBinder(manual, assets), { ...about, title: `${manual.facility.name}: ${words.binder['subject']}`, seed: `${seed}/binder` }, margins.top * pointsAnInch, tell)
+  tell('binder and sheets')
   const rendered = renderSheets(manual, assets)
-  const sheets = await printSheets(browser, rendered.html, rendered.sheets, { ...about, title: `${manual.facility.name}: ${words.site['sheets']}`, seed: `${seed}/sheets` }, (points) => distanceWords(points, manual), tell)
+  // One browser, two pages: each keeps a core busy.
+  const [binder, sheets] = await Promise.all([
+    printBinder(browser, renderBinder(manual, assets), { ...about, title: `${manual.facility.name}: ${words.binder['subject']}`, seed: `${seed}/binder` }, margins.top * pointsAnInch, tell),
+    printSheets(browser, rendered.html, rendered.sheets, { ...about, title: `${manual.facility.name}: ${words.site['sheets']}`, seed: `${seed}/sheets` }, (points) => distanceWords(points, manual), tell),
+  ])
   return {
     files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'sheets/sheets.pdf', data: sheets.all }, ...sheets.each.map((s) => ({ path: `sheets/${s.id}.pdf`, data: s.bytes }))],
     binderPages: binder.pages,

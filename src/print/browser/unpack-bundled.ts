@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs'
 import { mkdtemp, readFile, rename, rm } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { promisify } from 'node:util'
 import type { Environment } from './candidate.ts'
 import { cacheFolder } from './cache-folder.ts'
@@ -13,7 +14,7 @@ const PACKAGE = '@sparticuz/chromium'
 
 /** Where the package unpacks to is decided by TMPDIR; the second variable makes it unpack its libraries too. */
 const unpackInto = (folder: string, entry: string, env: Environment): Promise<unknown> =>
-  run(process.execPath, ['-e', 'require(process.argv[1]).default.executablePath()', entry], {
+  run(process.execPath, ['--input-type=module', '-e', 'const { default: found } = await import(process.argv[1]); await (found.default ?? found).executablePath()', pathToFileURL(entry).href], {
     env: { ...env, NODE_OPTIONS: '', TMPDIR: folder, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs20.x' },
   })
 

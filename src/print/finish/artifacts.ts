@@ -21,7 +21,8 @@ export function wrapArtifacts(content: string): string {
   for (const line of content.split('\n')) {
     const words = line.trim().split(/\s+/)
     const operator = words.at(-1) ?? ''
-    if (operator === 'BDC' || operator === 'BMC') depth++
+    // The operator may follow its operands without a space: `<</MCID 1 >>BDC`.
+    if (/(?:BDC|BMC)$/.test(operator)) depth++
     if (operator === 'EMC') depth--
     if (depth > 0 || operator === 'EMC') {
       out.push(line)
