@@ -14,11 +14,9 @@ import type { Folders } from './load/load-manual.ts'
 export type Printed = { readonly files: readonly OutputFile[]; readonly binderPages: number; readonly sheets: number }
 
 const pointsAnInch = 72
-/** Steps are set a fifth larger than the rest of a sheet. */
-const stepSize = 1.2
 
 function distanceWords(points: number, manual: Manual): string {
-  const meters = readingDistance(points * stepSize)
+  const meters = readingDistance(points)
   return manual.facility.system === 'us' ? `${Math.floor(meters / 0.3048)} ft` : `${Math.floor(meters * 10) / 10} m`
 }
 

@@ -60,7 +60,7 @@ function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: 
   const kept = library.procedures.map((p) => p.value).filter((p) => applies(p.when, here))
   const ids = new Set(kept.map((p) => p.id))
   const cautions = new Map<string, ManualCaution>(library.cautions.map((c) => c.value).filter((c) => applies(c.when, here)).map(({ id, signal, hazard, avoid, sources }) => [id, { id, signal, hazard, avoid, sources }]))
-  const named = (name: string) => namedQuantity(name, computed.engine, computed.locale)
+  const named = (name: string) => namedQuantity(name, computed.engine, computed.locale, library.words.capabilities)
   const context = {
     here,
     facility: facility.file,
@@ -134,5 +134,5 @@ export function composeManual(input: ComposeInput): Manual {
     sources: sourcesCited(input, procedures, cautions, worksheets),
   }
   const names = namesUsed(manual, new Set([...manual.figures.map((f) => f.id), ...engine.facts.keys(), ...procedures.flatMap((p) => p.time.flatMap((t) => t.figure ?? []))]))
-  return { ...manual, quantities: Object.fromEntries([...names].sort().map((name) => [name, namedQuantity(name, engine, locale)])) }
+  return { ...manual, quantities: Object.fromEntries([...names].sort().map((name) => [name, namedQuantity(name, engine, locale, words.capabilities)])) }
 }

@@ -1,32 +1,42 @@
 import type { Engine } from '../compute/engine.ts'
 import { useIdOf } from '../compute/engine.ts'
-import { factSpec } from '../model/fact-spec.ts'
+import { capabilityOf, factSpec } from '../model/fact-spec.ts'
 import type { NamedQuantity } from '../model/manual.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
 
-const measureLabels = (paths: readonly string[]): readonly string[] => paths.map((path) => factSpec(path)?.label ?? path)
+/** What to measure, in words: the fact, and for a machine's field which work it is for. */
+const measureLabels = (paths: readonly string[], work: Readonly<Record<string, string>>): readonly string[] =>
+  paths.map((path) => {
+    const label = factSpec(path)?.label ?? path
+    const capability = capabilityOf(path)
+    return capability ? `${label}, ${work[capability] ?? capability}` : label
+  })
 
-function ofFigure(name: string, engine: Engine): NamedQuantity | undefined {
+/** Number and unit as they are set large; a degree sign belongs to its number. */
+const large = ({ number, unit }: { readonly number: string; readonly unit: string }): { number: string; unit: string } => (unit === '°' ? { number: `${number}°`, unit: '' } : { number, unit })
+
+function ofFigure(name: string, engine: Engine, work: Readonly<Record<string, string>>): NamedQuantity | undefined {
   const figure = engine.figure(name)
   if (!figure) return undefined
-  const shared = { name, label: figure.label, estimate: figure.estimate, toMeasure: measureLabels(figure.toMeasure), worksheet: { number: figure.worksheet, id: useIdOf(name) } }
+  const shared = { name, label: figure.label, estimate: figure.estimate, toMeasure: measureLabels(figure.toMeasure, work), worksheet: { number: figure.worksheet, id: useIdOf(name) } }
   if (!figure.value.ok) return { ...shared, number: 'not known', unit: '', text: 'not known', ok: false, reason: figure.value.reason, estimate: false }
-  const { number, unit, text } = figure.value
-  return { ...shared, number, unit, text, ok: true, reason: '' }
+  return { ...shared, ...large(figure.value), text: figure.value.text, ok: true, reason: '' }
 }
 
 function ofFact(name: string, engine: Engine, locale: Locale): NamedQuantity | undefined {
   const fact = engine.facts.get(name)
   if (!fact) return undefined
-  const { number, unit } = formatQuantity(fact.si, fact.kind, locale, 'nearest')
   const estimate = fact.provenance.kind === 'typical'
-  return { name, label: fact.label, number, unit, text: fact.text, ok: true, reason: '', estimate, toMeasure: estimate ? [fact.label] : [], worksheet: undefined }
+  return { name, label: fact.label, ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')), text: fact.text, ok: true, reason: '', estimate, toMeasure: estimate ? [fact.label] : [], worksheet: undefined }
 }
 
-/** A figure or fact as text can show it; what does not exist here says so instead of giving a number. */
-export function namedQuantity(name: string, engine: Engine, locale: Locale): NamedQuantity {
+/**
+ * A figure or fact as text can show it; what does not exist here says so instead of giving a number.
+ * @param work What each capability is called.
+ */
+export function namedQuantity(name: string, engine: Engine, locale: Locale, work: Readonly<Record<string, string>>): NamedQuantity {
   return (
-    ofFigure(name, engine) ??
+    ofFigure(name, engine, work) ??
     ofFact(name, engine, locale) ?? {
       name,
       label: factSpec(name)?.label ?? name,

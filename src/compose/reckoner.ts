@@ -39,9 +39,9 @@ export function composeReckoner(spec: Reckoner, engine: Engine, locale: Locale):
     id: spec.id,
     title: spec.title,
     about: spec.about,
-    rowHead: factSpec(rows.fact)?.label ?? '',
+    rowHead: spec.rows.label ?? factSpec(rows.fact)?.label ?? '',
     columnHeads: columns ? columns.values.map((v) => v.head) : several.map((f) => f.label),
-    columnsHead: columns && factSpec(columns.fact)?.label,
+    columnsHead: columns && (spec.columns?.label ?? factSpec(columns.fact)?.label),
     rows: rows.values.map((row) => ({
       head: row.head,
       own: row.own,

@@ -104,8 +104,12 @@ export function formatQuantity(si: number, kind: KindName, locale: Locale, round
     const per = unit.replace('money', '')
     return { number, unit: per, text: number + per, rounding: roundingWords(s, locale.currency) }
   }
-  const number = s.form === 'fraction' ? fraction(value, s.step) : grouped(value, places(s.step))
+  // "12 mph" when it is just that; "6.0" only where rounding made it so.
+  const exact = Number.isInteger(roundTo(value, { step: 1e-6, mode: 'nearest' })) && Math.abs(toUnit(si, s.unit) - value) < 1e-6 * Math.max(1, Math.abs(value))
+  const number = s.form === 'fraction' ? fraction(value, s.step) : grouped(value, exact ? 0 : places(s.step))
   // One ton, one day: the only unit names that change with the number.
   const named = number === '1' ? unit.replace(/^(ton|day|acre)s$/, '$1') : unit
-  return { number, unit: named, text: named === '' ? number : `${number} ${named}`, rounding: roundingWords(s, unit) }
+  // A degree sign stands close to its number; every other unit is set off from it.
+  const text = named === '' ? number : named === '°' ? `${number}°` : `${number} ${named}`
+  return { number, unit: named, text, rounding: roundingWords(s, unit) }
 }

@@ -1,52 +1,50 @@
 import type { DrawingContext } from './drawing-context.ts'
-import { arrow, arrowHead, dashed, dimension, hatch, line, path, stipple, svg, text } from './svg.ts'
+import { arrow, dashed, dimension, hatch, line, path, stipple, svg, text } from './svg.ts'
 
-const left = 60
-const right = 580
-const y0 = 150
-const rise = 74
+const width = 400
+const left = 44
+const right = 384
+const y0 = 158
+const rise = 62
 const yAt = (x: number): number => y0 - (rise * (x - left)) / (right - left)
+const size = 17
 
 const ground = (words: DrawingContext['words']): string =>
-  [line([left, y0], [right, y0 - rise], 'line'), hatch([left, y0], [right, y0 - rise]), line([left, y0 + 4], [left - 8, y0 - 46], 'bold'), text([left - 14, y0 - 52], words['rail'] ?? '', 'middle', 15), text([right, y0 - rise - 10], words['outside'] ?? '', 'end', 15)].join('')
+  [line([left, y0], [right, y0 - rise], 'line'), hatch([left, y0], [right, y0 - rise]), line([left, y0 + 4], [left - 8, y0 - 46], 'bold'), text([left - 16, y0 - 54], words['rail'] ?? '', 'middle', size), text([right, y0 - rise - 12], words['outside'] ?? '', 'end', size)].join('')
 
 /** The heap at the rail, carried up the slope by the blade and spread thin. */
 export function pullbackDrawing({ words, q, caption }: DrawingContext): string {
-  const heap = `M${left + 4} ${y0 - 1}q16 -30 44 -${(rise * 44) / (right - left) + 1}`
-  return svg(620, 200, caption, [
+  const volume = q('creep.volume')
+  return svg(width, 224, caption, [
     ground(words),
-    path(`${heap}`, 'line'),
-    stipple(left + 10, left + 46, (x) => yAt(x) - 12, 10, 7),
-    text([left + 12, y0 + 38], `${words['lump']} ${q('creep.volume') === '' ? '' : `(${q('creep.volume')})`}`, 'start', 15),
-    line([left + 26, y0 + 22], [left + 26, y0 - 6], 'thin'),
-    ...[0, 1, 2].map((i) => {
-      const x = left + 80 + i * 95
-      return arrow([x, yAt(x) - 22], [x + 70, yAt(x + 70) - 22], 'line')
-    }),
-    text([left + 200, yAt(left + 200) - 40], words['up'] ?? '', 'middle', 15),
-    line([left + 290, yAt(left + 290) - 5], [right - 6, yAt(right - 6) - 5], 'thin', dashed),
-    stipple(left + 290, right - 6, (x) => yAt(x) - 7, 6, 12),
-    text([right - 110, yAt(right - 110) + 52], words['thin'] ?? '', 'middle', 15),
-    line([right - 110, yAt(right - 110) + 36], [right - 110, yAt(right - 110)], 'thin'),
+    path(`M${left + 3} ${y0}q14 -34 42 -8`, 'line'),
+    stipple(left + 10, left + 42, (x) => yAt(x) - 13, 11, 6),
+    line([left + 24, y0 + 26], [left + 24, y0 - 8], 'thin'),
+    text([left + 12, y0 + 44], words['lump'] ?? '', 'start', size),
+    ...(volume === '' ? [] : [text([left + 12, y0 + 63], volume, 'start', size)]),
+    ...[0, 1].map((i) => arrow([left + 66 + i * 74, yAt(left + 66 + i * 74) - 20], [left + 126 + i * 74, yAt(left + 126 + i * 74) - 20], 'line')),
+    text([left + 60, 62], words['up'] ?? '', 'start', size),
+    line([left + 214, yAt(left + 214) - 5], [right - 4, yAt(right - 4) - 5], 'thin', dashed),
+    stipple(left + 214, right - 4, (x) => yAt(x) - 7, 6, 10),
+    line([right - 46, yAt(right - 46) + 40], [right - 46, yAt(right - 46)], 'thin'),
+    text([right - 4, yAt(right - 46) + 58], words['thin'] ?? '', 'end', size),
   ].join(''))
 }
 
 /** Water that stands behind a ridge, level with its top. */
 export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
-  const top = y0 - 34
+  const top = y0 - 30
   const reach = left + ((y0 - top) / rise) * (right - left)
   const height = q('rail-ridge.height') === '' ? q('practice.rail-build-up') : q('rail-ridge.height')
-  return svg(620, 212, caption, [
+  return svg(width, 226, caption, [
     ground(words),
-    path(`M${left} ${y0}L${left + 6} ${top}Q${left + 18} ${top - 4} ${left + 30} ${top + 14}L${left + 46} ${yAt(left + 46)}`, 'bold'),
-    text([left + 16, top - 10], `${words['ridge']} ${height}`, 'start', 15),
-    path(`M${left + 25} ${top + 4}H${reach}`, 'line'),
-    ...[0, 1, 2].map((i) => path(`M${left + 60 + i * 50} ${top + 9 + i}h24`, 'thin')),
-    text([left + 150, top - 10], words['water'] ?? '', 'start', 15),
-    dimension([left, y0 + 30], [reach, y0 + 30]),
-    line([reach, top], [reach, y0 + 34], 'thin', dashed),
-    text([(left + reach) / 2, y0 + 48], q('ridge.dam-width'), 'middle', 16),
-    arrowHead([reach + 40, yAt(reach + 40) - 8], Math.PI - Math.atan2(rise, right - left) * 1, 10),
-    line([reach + 40, yAt(reach + 40) - 8], [reach + 130, yAt(reach + 130) - 8], 'thin'),
+    path(`M${left} ${y0}L${left + 5} ${top}Q${left + 14} ${top - 4} ${left + 22} ${top + 12}L${left + 34} ${yAt(left + 34)}`, 'bold'),
+    text([left + 4, top - 12], `${words['ridge']} ${height}`, 'start', size),
+    path(`M${left + 17} ${top + 3}H${reach}`, 'line'),
+    ...[0, 1, 2].map((i) => path(`M${left + 44 + i * 34} ${top + 9}h20`, 'thin')),
+    text([left + 122, top - 12], words['water'] ?? '', 'start', size),
+    dimension([left, y0 + 34], [reach, y0 + 34]),
+    line([reach, top], [reach, y0 + 38], 'thin', dashed),
+    text([(left + reach) / 2, y0 + 54], q('ridge.dam-width'), 'middle', size),
   ].join(''))
 }

@@ -107,7 +107,7 @@ export function planDrawing({ manual, words, q, caption }: DrawingContext): stri
     text([c[0], c[1] + 66], words['travel'] ?? '', 'middle', 14),
     line([c[0] + 40, top], [c[0] + 40, top - w], 'thin'),
     text([c[0] + 50, top - w / 2 + 5], `${q('oval.width.straights')} ${words['width']}`, 'start', 14),
-    text([c[0] + (k * g.straight) / 2 + k * (g.radius + g.widthTurns / 2) - k * g.widthTurns * 0.5 - 12, c[1] + 5], `${q('oval.width.turns')} ${words['width']}`, 'end', 14),
+    text([c[0] + way * ((k * g.straight) / 2 + k * g.radius - 34), c[1] + 5], `${q('oval.width.turns')} ${words['width']}`, 'end', 14),
     scaleBar(g, k, [margin - 30, height - 18], us),
   ].join(''))
 }

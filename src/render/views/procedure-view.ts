@@ -18,7 +18,20 @@ export const stepView = (s: ManualStep, pen: Pen): StepView => ({
   figures: s.figures.map((f) => figureView(f, pen)),
 })
 
-const methodView = (m: ManualMethod, pen: Pen): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, steps: m.steps.map((s) => stepView(s, pen)) })
+/** What to measure is said where it is first met in a method; further on the word "estimate" is enough. */
+function saidOnce(steps: readonly StepView[]): StepView[] {
+  const said = new Set<string>()
+  return steps.map((s) => ({
+    ...s,
+    figures: s.figures.map((f) => {
+      const again = said.has(f.measure)
+      said.add(f.measure)
+      return again ? { ...f, measure: '' } : f
+    }),
+  }))
+}
+
+const methodView = (m: ManualMethod, pen: Pen): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, steps: saidOnce(m.steps.map((s) => stepView(s, pen))) })
 
 /** A pair of words: a short head and what it says. */
 type Row = { readonly head: string; readonly lines: readonly Html[] }
@@ -77,6 +90,9 @@ export type ProcedureView = {
   readonly next: { readonly title: string; readonly href: string } | false
 }
 
+/** A caution that stands above a step of every method need not stand at the head of the procedure too. */
+const everyMethodWarns = (p: ManualProcedure, id: string): boolean => p.methods.every((m) => m.steps.some((s) => s.cautions.some((c) => c.id === id)))
+
 /** A procedure as its pages show it; `methodHref` leads to a method on the same page. */
 export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string): ProcedureView {
   const title = (id: string): string => pen.manual.procedures.find((q) => q.id === id)?.title ?? id
@@ -95,7 +111,7 @@ export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method:
     measure: p.measure.map((m) => ({ do: pen.line(m.do), how: m.how === undefined ? html('') : pen.line(m.how), hasHow: m.how !== undefined })),
     branches: p.branches.map((b) => ({ found: pen.line(b.found), do: pen.line(b.do), ...leads(b.procedure, b.method) })),
     hasBranches: p.branches.length > 0,
-    cautions: p.cautions.map((c) => cautionView(c, pen)),
+    cautions: p.cautions.filter((c) => !everyMethodWarns(p, c.id)).map((c) => cautionView(c, pen)),
     methods: p.methods.map((m) => methodView(m, pen)),
     checks: p.checks.map(pen.line),
     failures: p.failures.map((f) => ({ see: pen.line(f.see), do: pen.line(f.do), ...leads(f.procedure) })),

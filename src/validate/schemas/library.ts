@@ -46,8 +46,8 @@ export const reckoner = z.strictObject({
   about: line,
   figure: z.string(),
   /** The input, by fact path, that runs down the rows, and its values as people write them. */
-  rows: z.strictObject({ fact: z.string(), us: z.array(line).min(2), metric: z.array(line).min(2) }),
-  columns: z.strictObject({ fact: z.string(), us: z.array(line).min(2), metric: z.array(line).min(2) }).optional(),
+  rows: z.strictObject({ fact: z.string(), label: line.optional(), us: z.array(line).min(2), metric: z.array(line).min(2) }),
+  columns: z.strictObject({ fact: z.string(), label: line.optional(), us: z.array(line).min(2), metric: z.array(line).min(2) }).optional(),
   /** Several figures side by side instead of a second input. */
   figures: z.array(z.strictObject({ figure: z.string(), label: line })).optional(),
   when: when.optional(),
