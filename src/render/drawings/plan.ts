@@ -49,7 +49,8 @@ function marks(g: OvalGeometry, k: number, c: Point): string {
         const end = px(onOval(g, m.station, g.widthStraights).point)
         return line(p, end, 'bold') + text([p[0] - out[0] * 10, p[1] - out[1] * 10 + 4], m.name, 'middle', 14)
       }
-      const away = (m.kind === 'stand' ? 30 : 20) * (inside ? -1 : 1)
+      // Inside the rail the station numbers come first.
+      const away = inside ? -44 : m.kind === 'stand' ? 30 : 20
       const at: Point = [p[0] + out[0] * away, p[1] + out[1] * away + 5]
       const anchor = Math.abs(out[0]) < 0.35 ? 'middle' : (out[0] > 0) !== inside ? 'start' : 'end'
       const shift: Point = m.kind === 'stand' ? [p[0], p[1] + (out[1] > 0 ? 6 : -18)] : p
@@ -86,7 +87,8 @@ export function planDrawing({ manual, words, q, caption }: DrawingContext): stri
   const us = manual.facility.system === 'us'
   const width = 900
   const margin = 62
-  const k = (width - 2 * margin) / (g.straight + 2 * (g.radius + g.widthTurns))
+  const side = 96
+  const k = (width - 2 * side) / (g.straight + 2 * (g.radius + g.widthTurns))
   const c: Point = [width / 2, margin + k * (g.radius + g.widthTurns)]
   const height = c[1] + k * (g.radius + g.widthTurns) + margin
   const mid = k * g.radius

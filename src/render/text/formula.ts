@@ -11,7 +11,7 @@ const cache = new Map<string, string>()
 export function formulaHtml(tex: string, label: string): Html {
   let math = cache.get(tex)
   if (math === undefined) {
-    math = temml.renderToString(tex, { throwOnError: true, annotate: false })
+    math = temml.renderToString(`\\displaystyle ${tex}`, { throwOnError: true, annotate: false })
     cache.set(tex, math)
   }
   return html(`<span class="formula" role="img" aria-label="${escapeHtml(label)}">${math}</span>`)

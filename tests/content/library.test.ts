@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest'
+import { demos, demoManual, loadDemo } from '../support/demo.ts'
+
+describe('the library', () => {
+  it.each(demos)('has neither faults nor warnings for %s', async (id) => {
+    const { problems } = await loadDemo(id)
+    expect(problems.map((p) => `${p.place.file}:${p.place.line} ${p.message}`)).toEqual([])
+  })
+
+  it.each(demos)('names only quantities that have a value in the steps of %s', async (id) => {
+    const { manual } = await demoManual(id)
+    const words = manual.procedures.flatMap((p) => [...p.methods.flatMap((m) => m.steps.flatMap((s) => [s.do, s.note ?? ''])), p.sheet.when])
+    const unknown = words.flatMap((text) => [...text.matchAll(/\{([^}]*)\}/g)].map((m) => m[1] ?? '')).filter((name) => !manual.quantities[name]?.ok)
+    expect(unknown).toEqual([])
+  })
+
+  it('has the eight procedures, each with everything that a procedure must say', async () => {
+    const { manual } = await demoManual('larkmoor')
+    expect(manual.procedures.map((p) => p.id).sort()).toEqual(['deep', 'grade', 'hard', 'harrow', 'reopen', 'seal', 'washout', 'water'])
+  })
+
+  it.each(demos)('gives %s no step for a machine that it lacks', async (id) => {
+    const { manual } = await demoManual(id)
+    const can = new Set(manual.machines.flatMap((m) => m.can))
+    for (const p of manual.procedures) for (const g of p.gear) expect(g.machine !== undefined || g.instead !== undefined, `${p.id}: ${g.can}`).toBe(true)
+    const steps = manual.procedures.flatMap((p) => p.methods.flatMap((m) => m.steps.map((s) => s.do))).join('\n')
+    if (!can.has('grade')) expect(steps).not.toMatch(/\bblade\b|grader/)
+    if (!can.has('screen')) expect(steps).not.toMatch(/\bscreen\b/)
+    if (!can.has('roll-tires')) expect(steps).not.toMatch(/truck tires|rolling truck/)
+  })
+
+  it('begins every step with a verb and keeps it short', async () => {
+    const verbs = new Set('Build Break Call Carry Check Clear Close Count Cut Drag Draw Drive Fill Flag Give Harrow Leave Let Lift Load Lock Look Loosen Lay Make Mark Measure Moisten Move Open Order Overlap Park Pick Pull Push Put Rake Read Repeat Report Roll Scratch Set Shovel Spread Squeeze Stand Start Stop Stretch Switch Tamp Tip Treat Turn Wait Walk Water Wet Work Write'.split(' '))
+    for (const id of demos) {
+      const { manual } = await demoManual(id)
+      for (const p of manual.procedures) {
+        for (const s of p.methods.flatMap((m) => m.steps)) {
+          expect(verbs.has(s.do.split(' ')[0] ?? ''), `${p.id}: ${s.do}`).toBe(true)
+          expect(s.do.split(/\s+/).length, `${p.id}: ${s.do}`).toBeLessThanOrEqual(20)
+          expect(s.do, p.id).not.toMatch(/, then |\band then\b/)
+        }
+      }
+    }
+  })
+
+  it('prints cautions before the step that they belong to, and every caution somewhere', async () => {
+    const { manual } = await demoManual('larkmoor')
+    for (const p of manual.procedures) expect(p.cautions.length + p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)).length, p.id).toBeGreaterThan(2)
+    expect(manual.cautions.every((c) => c.sources.length > 0)).toBe(true)
+  })
+})

@@ -1,0 +1,144 @@
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
+import os from 'node:os'
+import path from 'node:path'
+import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { build } from '../../src/cli/build.ts'
+import type { Io } from '../../src/cli/io.ts'
+import { wrapArtifacts } from '../../src/print/finish/artifacts.ts'
+import { pageLabel, roman } from '../../src/print/binder/page-numbers.ts'
+import { date, demoFolder, demoManual, demos } from '../support/demo.ts'
+
+
+let root: string
+const said: string[] = []
+const io = (): Io => ({ out: (t) => said.push(t), err: (t) => said.push(t), colors: false, terminal: false, env: process.env, cwd: root, today: date })
+
+const at = (run: string, id: string, ...rest: string[]): string => path.join(root, run, id, ...rest)
+
+const open = async (file: string): Promise<PDFDocumentProxy> => getDocument({ data: new Uint8Array(await readFile(file)), verbosity: 0 }).promise
+
+const textOf = async (pdf: PDFDocumentProxy, page: number): Promise<string> => {
+  const content = await (await pdf.getPage(page)).getTextContent()
+  return content.items.map((i) => ('str' in i ? i.str : '')).join(' ').replace(/\s+/g, ' ')
+}
+
+beforeAll(async () => {
+  root = await mkdtemp(path.join(os.tmpdir(), 'manual-'))
+  for (const id of demos) expect(await build(demoFolder(id), { into: path.join(root, 'a'), date }, io()), said.join('\n')).toBe(0)
+  expect(await build(demoFolder('brambleford'), { into: path.join(root, 'b'), date, quiet: true }, io())).toBe(0)
+}, 240_000)
+
+afterAll(() => rm(root, { recursive: true, force: true }))
+
+describe.each(demos)('binder of %s', (id) => {
+  const binder = (): Promise<PDFDocumentProxy> => open(at('a', id, 'binder.pdf'))
+
+  it('has contents whose numbers are the pages where things stand', async () => {
+    const pdf = await binder()
+    const labels = (await pdf.getPageLabels()) ?? []
+    const { manual } = await demoManual(id)
+    const contents = await textOf(pdf, 3)
+    for (const p of manual.procedures) {
+      const [number, page] = [p.number, new RegExp(`${p.number} ${p.title} (\\d+)`).exec(contents)?.[1]]
+      expect(page, `${number} ${p.title} in ${contents}`).toBeDefined()
+      expect(await textOf(pdf, labels.indexOf(page ?? '') + 1)).toContain(p.title)
+    }
+  })
+
+  it('labels its pages roman in front and arabic in the body, as printed', async () => {
+    const pdf = await binder()
+    const labels = (await pdf.getPageLabels()) ?? []
+    expect(labels[0]).toBe('i')
+    const body = labels.indexOf('1')
+    expect(body).toBeGreaterThan(4)
+    expect(await textOf(pdf, body + 1)).toMatch(/ 1$|^1 /)
+    expect(await textOf(pdf, body - 1)).toMatch(new RegExp(` ${labels[body - 2]}$|^${labels[body - 2]} | ${labels[body - 2]} `))
+  })
+
+  it('has bookmarks for sections and procedures, a title and a language', async () => {
+    const pdf = await binder()
+    const { manual } = await demoManual(id)
+    const outline = (await pdf.getOutline()) ?? []
+    const titles = (items: typeof outline): string[] => items.flatMap((i) => [i.title.replace(/\s+/g, ' '), ...titles(i.items)])
+    for (const p of manual.procedures) expect(titles(outline)).toContain(p.title)
+    const { info } = (await pdf.getMetadata()) as { info: Record<string, unknown> }
+    expect(info['Title']).toBe(`${manual.facility.name}: Track manual`)
+    expect(info['Language']).toBe('en')
+    expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true })
+  })
+
+  it('holds every worksheet, and every internal link leads to a page', async () => {
+    const pdf = await binder()
+    const { manual } = await demoManual(id)
+    const pages = await Promise.all(Array.from({ length: pdf.numPages }, (_, i) => textOf(pdf, i + 1)))
+    const all = pages.join(' ')
+    for (const w of manual.worksheets) expect(all, w.number).toContain(`${w.number} ${w.title}`)
+    let links = 0
+    for (let n = 1; n <= pdf.numPages; n++) {
+      for (const a of await (await pdf.getPage(n)).getAnnotations()) {
+        if (a.subtype !== 'Link') continue
+        links++
+        const target = typeof a.dest === 'string' ? await pdf.getDestination(a.dest) : a.dest
+        expect(target?.[0], JSON.stringify(a.dest)).toBeDefined()
+      }
+    }
+    expect(links).toBeGreaterThan(manual.procedures.length)
+  })
+
+  it('is on the paper of the facility', async () => {
+    const { manual } = await demoManual(id)
+    const { width, height } = (await (await binder()).getPage(1)).getViewport({ scale: 1 })
+    expect([Math.round(width), Math.round(height)]).toEqual(manual.facility.paper === 'letter' ? [612, 792] : [595, 842])
+  })
+
+  it('has one page for each posted sheet, with all its steps', async () => {
+    const { manual } = await demoManual(id)
+    for (const p of manual.procedures) {
+      const pdf = await open(at('a', id, 'sheets', `${p.id}.pdf`))
+      expect(pdf.numPages, p.id).toBe(1)
+      const text = (await textOf(pdf, 1)).replace(/\s/g, '')
+      expect(text, p.id).toContain(p.title.replace(/\s/g, ''))
+      for (const s of p.sheet.steps) expect(text, p.id).toContain(s.do.replace(/\{[^}]*\}.*$/, '').replace(/\s/g, ''))
+      expect(text).toMatch(/Stepsreadwellto\d/)
+    }
+    expect((await open(at('a', id, 'sheets', 'sheets.pdf'))).numPages).toBe(manual.procedures.length)
+  })
+})
+
+describe('a build', () => {
+  it('gives the same bytes for the same input', async () => {
+    const names = (await readdir(at('a', 'brambleford'), { recursive: true, withFileTypes: true })).filter((e) => e.isFile()).map((e) => path.relative(at('a', 'brambleford'), path.join(e.parentPath, e.name)))
+    expect(names.length).toBeGreaterThan(50)
+    for (const name of names) expect((await readFile(at('a', 'brambleford', name))).equals(await readFile(at('b', 'brambleford', name))), name).toBe(true)
+  })
+
+  it('records what went in and what came out', async () => {
+    const record = JSON.parse(await readFile(at('a', 'larkmoor', 'build.json'), 'utf8')) as { contentHash: string; facilityHash: string; files: { path: string; bytes: number }[] }
+    expect(record.contentHash).toMatch(/^[0-9a-f]{64}$/)
+    expect(record.files.map((f) => f.path)).toContain('binder.pdf')
+    for (const f of record.files) expect((await readFile(at('a', 'larkmoor', f.path))).length).toBe(f.bytes)
+  })
+
+  it('says how it went on plain lines when nobody watches, and nothing when asked to be quiet', () => {
+    expect(said.some((l) => /^Larkmoor County Fair: \d+ site pages, binder of \d+ pages, 8 sheets; \d+ figures/.test(l))).toBe(true)
+    expect(said.join('')).not.toContain('\u001b')
+    expect(said.filter((l) => l.startsWith('Brambleford')).length).toBe(1)
+  })
+})
+
+describe('page numbers', () => {
+  it.each([[1, 'i'], [4, 'iv'], [9, 'ix'], [14, 'xiv'], [40, 'xl'], [99, 'xcix']])('%d is %s', (n, text) => {
+    expect(roman(n)).toBe(text)
+  })
+  it('start anew with the body', () => {
+    expect([0, 3, 4, 10].map((p) => pageLabel(p, 4))).toEqual(['i', 'iv', '1', '7'])
+  })
+})
+
+describe('wrapArtifacts', () => {
+  it('wraps what is painted outside tags, and nothing inside them', () => {
+    const content = 'q\n/P <</MCID 0 >>BDC\nBT\n(a) Tj\nET\nEMC\n0 0 m\n1 1 l\nS\nBT\n(head) Tj\nET\n0 0 1 1 re\nW\nn\nQ'
+    expect(wrapArtifacts(content)).toBe('q\n/P <</MCID 0 >>BDC\nBT\n(a) Tj\nET\nEMC\n/Artifact BMC\n0 0 m\n1 1 l\nS\nEMC\n/Artifact BMC\nBT\n(head) Tj\nET\nEMC\n0 0 1 1 re\nW\nn\nQ')
+  })
+})
