@@ -10,14 +10,18 @@ import { type OutputFile, writeFiles } from '../write/write-files.ts'
 import { facilityFolder, projectFolders } from './folders.ts'
 import { exit, type ExitCode, type Io } from './io.ts'
 import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
-import { type Printed, printManual } from './print-manual.ts'
+import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import { createProgress, type Progress } from './progress.ts'
 import { siteFiles } from './site-files.ts'
 
 export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
 
-const isDate = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(`${text}T00:00:00Z`))
+/** A day that exists: 2027-02-31 would be read as a day in March. */
+function isDate(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`)
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
+}
 
 function counts(manual: Manual, pages: number) {
   return {
@@ -78,6 +82,7 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date
   const found = await browser
   let printed: Printed | undefined
   if (found.kind === 'found') {
+    const { printManual } = await import('./print-manual.ts')
     printed = await progress.stage('print', (tell) => printManual(found.browser, manual, library.words, folders, `${hashes.contentHash}${hashes.facilityHash}${date}`, version, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
   }
 

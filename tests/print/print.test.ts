@@ -1,10 +1,13 @@
 import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
+import { createRequire } from 'node:module'
 import os from 'node:os'
 import path from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { build } from '../../src/cli/build.ts'
 import type { Io } from '../../src/cli/io.ts'
+import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { wrapArtifacts } from '../../src/print/finish/artifacts.ts'
 import { pageLabel, roman } from '../../src/print/binder/page-numbers.ts'
 import { date, demoFolder, demoManual, demos } from '../support/demo.ts'
@@ -62,7 +65,7 @@ describe.each(demos)('binder of %s', (id) => {
     const outline = (await pdf.getOutline()) ?? []
     const titles = (items: typeof outline): string[] => items.flatMap((i) => [i.title.replace(/\s+/g, ' '), ...titles(i.items)])
     for (const p of manual.procedures) expect(titles(outline)).toContain(p.title)
-    const { info } = (await pdf.getMetadata()) as { info: Record<string, unknown> }
+    const info = (await pdf.getMetadata()).info as Record<string, unknown>
     expect(info['Title']).toBe(`${manual.facility.name}: Track manual`)
     expect(info['Language']).toBe('en')
     expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true })
@@ -124,6 +127,30 @@ describe('a build', () => {
     expect(said.some((l) => /^Larkmoor County Fair: \d+ site pages, binder of \d+ pages, 8 sheets; \d+ figures/.test(l))).toBe(true)
     expect(said.join('')).not.toContain('\u001b')
     expect(said.filter((l) => l.startsWith('Brambleford')).length).toBe(1)
+  })
+})
+
+describe('site in a browser', () => {
+  it('has no accessibility faults, and nothing wider than a phone', async () => {
+    const found = await findBrowser(process.env)
+    if (found.kind !== 'found') throw new Error(found.message)
+    const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+    try {
+      for (const id of demos) {
+        const page = await found.browser.newPage()
+        await page.setViewport({ width: 375, height: 800 })
+        for (const name of ['index', 'symptoms', 'procedures/seal', 'worksheets/area', 'numbers', 'safety', 'learn', 'findings', 'facility']) {
+          await page.goto(pathToFileURL(at('a', id, 'site', `${name}.html`)).href)
+          await page.evaluate(axe)
+          const faults = (await page.evaluate('axe.run({ runOnly: ["wcag2a", "wcag2aa", "best-practice"] }).then((r) => r.violations.map((v) => `${v.id}: ${v.nodes[0].html.slice(0, 120)}`))')) as string[]
+          expect(faults, `${id} ${name}`).toEqual([])
+          expect(await page.evaluate('document.documentElement.scrollWidth - window.innerWidth'), `${id} ${name}`).toBeLessThanOrEqual(0)
+        }
+        await page.close()
+      }
+    } finally {
+      await found.browser.close()
+    }
   })
 })
 

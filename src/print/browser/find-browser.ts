@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { basename } from 'node:path'
 import type { Browser } from 'puppeteer'
 import { bundledBrowser } from './bundled-browser.ts'
@@ -19,9 +20,11 @@ export type BrowserFound = {
 /** Browsers in the order in which they are tried when no setting names one. */
 export const defaultCandidates = (env: Environment): Candidate[] => [...systemBrowsers(env), bundledBrowser(env)]
 
+const notThere = (): Promise<Browser> => Promise.reject(new Error('ENOENT: there is no such file'))
+
 const settingCandidate = (executable: string, env: Environment): Candidate => ({
   name: executable,
-  start: () => launchBrowser({ executable, shell: /headless[-_]shell/.test(basename(executable)), env }),
+  start: () => (existsSync(executable) ? launchBrowser : notThere)({ executable, shell: /headless[-_]shell/.test(basename(executable)), env }),
 })
 
 const tryCandidate = async ({ name, start }: Candidate): Promise<BrowserFound | Attempt> => {

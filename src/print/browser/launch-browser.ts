@@ -1,4 +1,4 @@
-import puppeteer, { type Browser } from 'puppeteer'
+import type { Browser } from 'puppeteer'
 import type { Environment } from './candidate.ts'
 import { launchFlags } from './launch-flags.ts'
 
@@ -23,6 +23,8 @@ const major = (version: string): number => Number(/\/(\d+)\./.exec(version)?.[1]
  * @throws Error when it does not start, or is too old to print running heads.
  */
 export const launchBrowser = async ({ executable, shell, env }: Launch): Promise<Browser> => {
+  // Loaded only when a browser is really started: it is the largest package of all.
+  const { default: puppeteer } = await import('puppeteer')
   const browser = await puppeteer.launch({
     executablePath: executable,
     headless: shell ? 'shell' : true,

@@ -1,17 +1,19 @@
 import { existsSync } from 'node:fs'
 import { delimiter, join } from 'node:path'
-import puppeteer from 'puppeteer'
 import type { Candidate, Environment } from './candidate.ts'
 import { launchBrowser } from './launch-browser.ts'
 
 const programs = [
-  'chromium',
-  'chromium-browser',
   'google-chrome',
   'google-chrome-stable',
+  'chromium',
+  'chromium-browser',
   'microsoft-edge',
   'microsoft-edge-stable',
 ]
+
+/** Where the makers' own packages put their programs on Linux. */
+const linuxFiles = ['/opt/google/chrome/chrome', '/opt/microsoft/msedge/msedge']
 
 const linuxPlaces = ['/usr/bin', '/usr/local/bin', '/snap/bin']
 
@@ -27,18 +29,9 @@ const windowsPlaces = [
   'Microsoft\\Edge\\Application\\msedge.exe',
 ]
 
-/** Where the driver itself would look for Chrome; it throws when nothing is there. */
-const driversChrome = (): string[] => {
-  try {
-    return [puppeteer.executablePath('chrome')]
-  } catch {
-    return []
-  }
-}
-
 const onPath = (env: Environment): string[] => {
   const folders = (env['PATH'] ?? '').split(delimiter).filter(Boolean)
-  return programs.flatMap((program) => [...folders, ...linuxPlaces].map((folder) => join(folder, program)))
+  return [...programs.flatMap((program) => [...folders, ...linuxPlaces].map((folder) => join(folder, program))), ...linuxFiles]
 }
 
 const onMac = (env: Environment): string[] =>
@@ -58,7 +51,7 @@ const places = (env: Environment): string[] => {
 
 /** @returns the paths of the installed browsers that can print, Chrome first. */
 const installed = (env: Environment): string[] =>
-  [...new Set([...driversChrome(), ...places(env)])].filter((path) => existsSync(path))
+  [...new Set(places(env))].filter((path) => existsSync(path))
 
 /** The browsers installed on this machine; one candidate that says so when there are none. */
 export const systemBrowsers = (env: Environment): Candidate[] => {

@@ -1,0 +1,124 @@
+import { spawn } from 'node:child_process'
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises'
+import os from 'node:os'
+import path from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { build } from '../../src/cli/build.ts'
+import type { Io } from '../../src/cli/io.ts'
+import { date, demoFolder, folders } from '../support/demo.ts'
+
+let root: string
+let said: string
+const fair = (): string => path.join(root, 'fair')
+const out = (): string => path.join(root, 'out')
+
+/** No browser is needed to see that input is refused; an explicit one that is not there keeps the builds fast. */
+const io = (): Io => ({ out: (t) => (said += `${t}\n`), err: (t) => (said += `${t}\n`), colors: false, terminal: false, env: { ...process.env, OVALKEEP_BROWSER: path.join(root, 'no-browser') }, cwd: root, today: date })
+
+const run = (): Promise<number> => build(fair(), { into: out(), date, quiet: true }, io())
+
+const change = async (file: string, edit: (text: string) => string): Promise<void> => writeFile(path.join(fair(), file), edit(await readFile(path.join(fair(), file), 'utf8')))
+
+beforeEach(async () => {
+  said = ''
+  root = await mkdtemp(path.join(os.tmpdir(), 'bad-'))
+  await cp(demoFolder('brambleford'), fair(), { recursive: true })
+})
+afterEach(() => rm(root, { recursive: true, force: true }))
+
+const ownProcedure = async (edit: (text: string) => string): Promise<void> => {
+  await mkdir(path.join(fair(), 'procedures'))
+  const text = await readFile(path.join(folders.content, 'procedures', 'deep.yaml'), 'utf8')
+  await writeFile(path.join(fair(), 'procedures', 'own.yaml'), edit(text.replace(/^id: deep$/m, 'id: own')))
+}
+
+describe('a build', () => {
+  it('without any browser still makes site and figures, says what to install, and exits with 3', async () => {
+    expect(await run()).toBe(3)
+    expect(said).toContain('OVALKEEP_BROWSER names a browser that does not work')
+    const files = await readdir(path.join(out(), 'brambleford'))
+    expect(files.sort()).toEqual(['build.json', 'figures.json', 'site'])
+  })
+
+  it('takes up procedures and notes that the facility brings along', async () => {
+    await ownProcedure((t) => t.replace('title: Surface too deep', 'title: Our own way'))
+    await change('facility.yaml', (t) => `${t}\nnotes:\n  - procedure: own\n    text: Ask **Theo** first.\n`)
+    expect(await run()).toBe(3)
+    expect(await readFile(path.join(out(), 'brambleford', 'site', 'procedures', 'own.html'), 'utf8')).toContain('Ask <strong>Theo</strong> first.')
+  })
+})
+
+describe('bad input leaves the last good build alone and is pointed at:', () => {
+  it.each<[string, () => Promise<void>, RegExp]>([
+    ['a wrong unit', () => change('facility.yaml', (t) => t.replace('180 m', '180 mm')), /facility\.yaml:14:13: error: "180 mm" is outside/],
+    ['an unknown key', () => change('facility.yaml', (t) => t.replace('units:', 'unit:')), /facility\.yaml:8:1: error: unknown entry "unit"[\s\S]*did you mean "units"/],
+    ['malformed YAML', () => change('facility.yaml', (t) => t.replace('oval:', 'oval: [')), /facility\.yaml:\d+:\d+: error: .*\[yaml\/syntax\]/],
+    ['an empty file', () => change('facility.yaml', () => ''), /\[file\/empty\]/],
+    ['a huge file', () => change('facility.yaml', () => 'x: 1\n'.repeat(300_000)), /\[file\/too-large\]/],
+    ['a binary file', () => change('facility.yaml', () => 'id: a\u0000b'), /\[file\/not-text\]/],
+    ['a missing file', () => rm(path.join(fair(), 'facility.yaml')), /\[file\/missing\]/],
+    ['a duplicate id', () => ownProcedure((t) => t.replace('id: own', 'id: seal')), /own\.yaml:1:5: error: procedure "seal" exists already/],
+    ['a missing reference', () => ownProcedure((t) => t.replace('next: harrow', 'next: harow')), /error: there is no procedure "harow"[\s\S]*did you mean "harrow"/],
+    ['an unknown figure in text', () => ownProcedure((t) => t.replace('{practice.print-depth}', '{practice.print-dept}')), /own\.yaml:\d+:\d+: error: there is no figure or fact "practice\.print-dept"[\s\S]*did you mean "practice\.print-depth"/],
+    ['HTML in Markdown', () => ownProcedure((t) => t.replace('Stones or base come up', '<b onclick=x>Stones</b>')), /\[text\/html\]/],
+    ['a script in a note', () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: seal, text: "<script>alert(1)</script>" }]\n`), /facility\.yaml:\d+:\d+: error: HTML is not allowed[\s\S]*\[text\/html\]/],
+    ['a link to the outside', () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: seal, text: "[x](http://x.example)" }]\n`), /\[text\/link\]/],
+    ['a note on a procedure that is not there', () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: mow, text: "x" }]\n`), /there is no procedure "mow"/],
+  ])('%s', async (_, spoil, expected) => {
+    await mkdir(path.join(out(), 'brambleford'), { recursive: true })
+    await writeFile(path.join(out(), 'brambleford', 'good'), 'last good build')
+    await spoil()
+    expect(await run()).toBe(1)
+    expect(said).toMatch(expected)
+    expect(await readdir(path.join(out(), 'brambleford'))).toEqual(['good'])
+    expect(await readdir(out())).toEqual(['brambleford'])
+  })
+
+  it('a file that leads out of the folder', async () => {
+    await writeFile(path.join(root, 'secret.yaml'), 'id: secret\n')
+    await rm(path.join(fair(), 'facility.yaml'))
+    await symlink(path.join(root, 'secret.yaml'), path.join(fair(), 'facility.yaml'))
+    expect(await run()).toBe(1)
+    expect(said).toContain('[file/outside]')
+  })
+
+  it('several faults of several files, all in one run', async () => {
+    await ownProcedure((t) => t.replace('next: harrow', 'next: harow'))
+    await change('facility.yaml', (t) => t.replace('180 m', '180 mm').replace('paper: a4', 'paper: a5'))
+    expect(await run()).toBe(1)
+    for (const code of ['quantity/range', 'schema/choice', 'ref/missing']) expect(said).toContain(`[${code}]`)
+    expect(said).toContain('3 errors, 0 warnings in 2 files')
+  })
+
+  it('a date that does not exist', async () => {
+    expect(await build(fair(), { into: out(), date: '2027-02-31' }, io())).toBe(2)
+  })
+})
+
+it('a build that is killed while writing leaves the last good folder, and the next one cleans up', async () => {
+  const target = path.join(out(), 'fair')
+  await mkdir(target, { recursive: true })
+  await writeFile(path.join(target, 'good'), 'good')
+  const script = path.join(root, 'fill.mjs')
+  const module = pathToFileURL(path.join(folders.project, 'src', 'write', 'replace-folder.ts')).href
+  await writeFile(script, `
+    import { build } from ${JSON.stringify(pathToFileURL(path.join(folders.project, 'node_modules', 'esbuild', 'lib', 'main.js')).href)}
+    import { writeFileSync } from 'node:fs'
+    const { outputFiles } = await build({ entryPoints: [new URL(${JSON.stringify(module)}).pathname], bundle: true, write: false, format: 'esm', platform: 'node' })
+    const { replaceFolder } = await import('data:text/javascript;base64,' + Buffer.from(outputFiles[0].contents).toString('base64'))
+    await replaceFolder(${JSON.stringify(target)}, async (staging) => {
+      writeFileSync(staging + '/half', 'half')
+      console.log('filling')
+      await new Promise((r) => setTimeout(r, 60000))
+    })`)
+  const child = spawn(process.execPath, [script], { stdio: ['ignore', 'pipe', 'inherit'] })
+  await new Promise<void>((resolve) => child.stdout.once('data', () => resolve()))
+  child.kill('SIGKILL')
+  await new Promise((resolve) => child.once('close', resolve))
+  expect(await readdir(target)).toEqual(['good'])
+  const { replaceFolder } = await import('../../src/write/replace-folder.ts')
+  await replaceFolder(target, (staging) => writeFile(path.join(staging, 'new'), 'new'))
+  expect(await readdir(out())).toEqual(['fair'])
+  expect(await readdir(target)).toEqual(['new'])
+})

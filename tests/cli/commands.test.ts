@@ -1,0 +1,84 @@
+import path from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { figuresFile } from '../../src/compose/figures-file.ts'
+import type { Io } from '../../src/cli/io.ts'
+import { main } from '../../src/cli/main.ts'
+import { serve } from '../../src/cli/serve.ts'
+import { date, demoFolder, folders } from '../support/demo.ts'
+
+async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
+  let [out, err] = ['', '']
+  const io: Io = { out: (t) => (out += `${t}\n`), err: (t) => (err += `${t}\n`), colors: false, terminal: false, env: process.env, cwd: folders.project, today: date }
+  return { code: await main(args, io), out, err }
+}
+
+describe('command line', () => {
+  it.each(['build', 'check', 'explain', 'preview'])('%s explains itself', async (command) => {
+    const { code, out } = await run(command, '--help')
+    expect(code).toBe(0)
+    expect(out).toMatch(/Usage: ovalkeep/)
+    expect(out).toMatch(/Exit codes:\n {2}0 /)
+  })
+  it('suggests the command or option that was meant', async () => {
+    expect(await run('biuld')).toMatchObject({ code: 2, err: expect.stringContaining('Did you mean build?') })
+    expect(await run('build', '--quit')).toMatchObject({ code: 2, err: expect.stringContaining('Did you mean --quiet?') })
+  })
+})
+
+describe('check', () => {
+  it('prints findings with severity, figures, what to do and where it comes from', async () => {
+    const { code, out } = await run('check', demoFolder('brambleford'))
+    expect(code).toBe(0)
+    expect(out).toMatch(/SERIOUS {2}The cushion is not as deep as wanted\n.*Found 25 mm; wanted 40 mm[\s\S]*To do: [\s\S]*facility\.yaml:\d+/)
+    expect(out).toMatch(/PLAN {5}No grader/)
+    expect(out).not.toMatch(/[{}]/)
+  })
+  it('fails on a folder that is none', async () => {
+    expect(await run('check', path.join(folders.project, 'nowhere'))).toMatchObject({ code: 1, err: expect.stringContaining('[file/missing]') })
+  })
+})
+
+describe('explain', () => {
+  it('prints the working of a figure', async () => {
+    const { code, out } = await run('explain', 'seal.start-before')
+    expect(code).toBe(0)
+    for (const part of ['W-50', 'What goes in', 'What comes out', 'Sources', 'rounded up to the next 5 min']) expect(out).toContain(part)
+    expect(out).not.toMatch(/\\[a-z]+/)
+  })
+  it('lists all figures when it is asked for none', async () => {
+    const { out } = await run('explain')
+    expect(out.split('\n').length).toBeGreaterThan(80)
+    expect(out).toMatch(/^W-1 +shape\.lap +2,640 ft/m)
+  })
+  it('gives the entry of figures.json', async () => {
+    const { out } = await run('explain', 'washout.volume', '--json')
+    const entry = figuresFile.shape.figures.element.parse(JSON.parse(out))
+    expect(entry).toMatchObject({ id: 'washout.volume', printed: '6 ft³', worksheet: 'W-60' })
+  })
+  it('suggests a figure that was meant', async () => {
+    expect(await run('explain', 'seal.start-befor')).toMatchObject({ code: 2, err: expect.stringContaining('Did you mean "seal.start-before"?') })
+  })
+})
+
+describe('preview server', () => {
+  it('serves what is shown now, tells pages of changes, and lists faults instead of an old page', async () => {
+    let faults: string | undefined
+    const server = await serve(() => ({ files: new Map([['index.html', '<body>hello</body>'], ['a/b.html', '<body>b</body>']]), faults }), 0)
+    const get = (p: string): Promise<string> => fetch(new URL(p, server.address)).then((r) => r.text())
+    try {
+      expect(await get('/')).toContain('hello')
+      expect(await get('/')).toContain('EventSource')
+      expect(await get('/a/b.html')).toContain('b')
+      expect((await fetch(new URL('/../../etc/passwd', server.address))).status).toBe(404)
+      const stream = (await fetch(new URL('/changes-of-this-preview', server.address))).body?.getReader()
+      server.changed()
+      const chunks = [await stream?.read(), await stream?.read()].map((c) => new TextDecoder().decode(c?.value))
+      expect(chunks.join('')).toContain('data: changed')
+      await stream?.cancel()
+      faults = 'facility.yaml:1:1: error: <bad>'
+      expect(await get('/')).toContain('error: &lt;bad&gt;')
+    } finally {
+      await server.close()
+    }
+  })
+})
