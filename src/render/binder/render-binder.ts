@@ -22,7 +22,7 @@ const backParts = ['symptoms', 'reckoners', 'safety', 'training', 'worksheets', 
 
 const drawingOf = (drawings: Readonly<Record<string, Drawing>>, id: string | undefined) => {
   const d = id === undefined ? undefined : drawings[id]
-  return d ? drawingFigure(d) : html('')
+  return d ? drawingFigure(d, 'paper') : html('')
 }
 
 function namedPages(manual: Manual, back: readonly BackPart[], words: RenderAssets['words']): { front: NamedPage[]; body: NamedPage[] } {
@@ -50,6 +50,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     }),
   }))
   return {
+    sub: 'h3',
     words,
     facility: manual.facility,
     date: manual.date,

@@ -38,7 +38,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Reado
     figures: s.figures.map((f) => figureView(f.name, pen, f.label)),
     // A caution that stands at the top of the sheet is not printed again above its step.
     steps: s.steps.map((step) => stepView({ ...step, cautions: step.cautions.filter((c) => !shown.has(c.id)) }, pen)),
-    drawing: drawing ? drawingFigure(drawing) : html(''),
+    drawing: drawing ? drawingFigure(drawing, 'paper') : html(''),
     done: s.done.map(pen.line),
     stop: s.stop.map(pen.line),
     hasReckoner: s.reckoner !== undefined,

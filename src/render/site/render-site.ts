@@ -38,7 +38,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
   const symptoms = symptomsView(manual, pen)
   const byUse = manual.worksheets.map((sheet) => ({ id: sheet.id, number: sheet.number, title: sheet.title, figures: sheet.outputs.map((o) => figureView(o.id, pen)) }))
   return [
-    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: { sections, symptoms, plan: plan ? drawingFigure(plan) : html('') } },
+    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: { sections, symptoms, plan: plan ? drawingFigure(plan, 'screen') : html('') } },
     { path: 'symptoms.html', template: 'site/symptoms', title: words.symptoms['title'] ?? '', part: 'see', data: { symptoms } },
     { path: 'procedures.html', template: 'site/procedures', title: w['do'] ?? '', part: 'do', data: { sections } },
     { path: 'numbers.html', template: 'site/numbers', title: w['numbers'] ?? '', part: 'numbers', data: { sheets: byUse } },
@@ -46,7 +46,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
     { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: { signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) } },
     { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: { training: trainingView(manual, pen) } },
     { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: { findings: findingsView(manual, pen) } },
-    { path: 'facility.html', template: 'site/facility', title: words.facility['title'] ?? '', part: 'facility', data: { at: facilityView(manual, pen), plan: plan ? drawingFigure(plan) : html(''), sections: ['section-straight', 'section-turn'].flatMap((id) => drawings[id] ?? []).map(drawingFigure) } },
+    { path: 'facility.html', template: 'site/facility', title: words.facility['title'] ?? '', part: 'facility', data: { at: facilityView(manual, pen), plan: plan ? drawingFigure(plan, 'screen') : html(''), sections: ['section-straight', 'section-turn'].flatMap((id) => drawings[id] ?? []).map((d) => drawingFigure(d, 'screen')) } },
     {
       path: 'terms.html', template: 'site/terms', title: w['more'] ?? '', part: 'more',
       data: { chapters: manual.chapters.map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })), terms: manual.terms.map((t) => ({ term: t.term, means: pen.line(t.means) })), sources: manual.sources },
@@ -58,7 +58,7 @@ function lowerPages(manual: Manual, words: RenderAssets['words'], drawings: Read
   const pen = penFor(manual, words, '../')
   const procedures = manual.procedures.map((p): Page => {
     const drawing = p.sheet.drawing === undefined ? undefined : drawings[p.sheet.drawing]
-    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: { ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing) : html('') } }
+    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: { ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing, 'screen') : html('') } }
   })
   const worksheets = manual.worksheets.map((w): Page => ({ path: `worksheets/${w.id}.html`, template: 'site/worksheet', title: w.title, part: 'numbers', data: worksheetView(w, pen) }))
   return [...procedures, ...worksheets]
@@ -72,7 +72,8 @@ export function renderSite(manual: Manual, assets: RenderAssets): readonly SiteF
   const menu = ['see', 'do', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'].map((part) => ({ part, title: words.site[part] ?? part, page: { see: 'symptoms', do: 'procedures', numbers: 'numbers', safety: 'safety', learn: 'learn', board: 'findings', facility: 'facility', more: 'terms' }[part] ?? part }))
   const pages = [...topPages(manual, words, drawings), ...lowerPages(manual, words, drawings)].map((page): SiteFile => {
     const up = page.path.includes('/') ? '../' : ''
-    const shared = { words, facility: manual.facility, date: manual.date, up, title: page.title, material: words.materials[manual.facility.material] ?? manual.facility.material }
+    // Headings of shared parts stand one level below the page's own.
+    const shared = { sub: 'h2', words, facility: manual.facility, date: manual.date, up, title: page.title, material: words.materials[manual.facility.material] ?? manual.facility.material }
     const body = templates.render(page.template, { ...page.data, ...shared, name: page.title })
     return { path: page.path, data: templates.render('site/page', { ...shared, home: page.part === 'home', menu: menu.map((m) => ({ ...m, here: m.part === page.part })), body: html(body) }) }
   })
