@@ -6,7 +6,7 @@ import { exit, type ExitCode, type Io } from './io.ts'
 import { loadManual } from './load/load-manual.ts'
 import { problemsText } from './problem-text.ts'
 import { serve, type Shown } from './serve.ts'
-import { siteFiles } from './site-files.ts'
+import { siteOnDemand } from './site-files.ts'
 
 /** Editors save in several steps; a change is taken up when this long nothing more has come, ms. */
 const settle = 25
@@ -32,9 +32,8 @@ export async function preview(folder: string | undefined, options: { readonly po
       shown = { files: shown.files, faults: problemsText(problems, false) }
       return
     }
-    const files = await siteFiles(manual, library.words, folders)
-    shown = { files: new Map(files.map((f) => [f.path, f.data])), faults: undefined }
-    io.err(`${files.length} files in ${Math.round(performance.now() - started)} ms`)
+    shown = { files: await siteOnDemand(manual, library.words, folders), faults: undefined }
+    io.err(`${shown.files.size} files ready in ${Math.round(performance.now() - started)} ms`)
   }
   await rebuild()
   const server = await serve(() => shown, port)

@@ -2,7 +2,7 @@ import { createServer, type Server, type ServerResponse } from 'node:http'
 import path from 'node:path'
 
 /** What is shown now: files by path, or, while the input has faults, a page that lists them. */
-export type Shown = { readonly files: ReadonlyMap<string, string | Uint8Array>; readonly faults: string | undefined }
+export type Shown = { readonly files: ReadonlyMap<string, () => string | Uint8Array>; readonly faults: string | undefined }
 
 const types: Readonly<Record<string, string>> = { '.html': 'text/html; charset=utf-8', '.css': 'text/css; charset=utf-8', '.js': 'text/javascript; charset=utf-8', '.svg': 'image/svg+xml', '.woff2': 'font/woff2', '.json': 'application/json', '.txt': 'text/plain; charset=utf-8' }
 
@@ -32,7 +32,7 @@ export function serve(current: () => Shown, port: number): Promise<{ readonly ad
       response.writeHead(200, { 'content-type': type, 'cache-control': 'no-store' }).end(faultsPage(faults))
       return
     }
-    const data = files.get(name)
+    const data = files.get(name)?.()
     if (data === undefined) {
       response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end(`There is no page ${name}`)
       return

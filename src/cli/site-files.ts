@@ -1,5 +1,5 @@
 import type { Manual } from '../model/manual.ts'
-import { renderSite } from '../render/site/render-site.ts'
+import { renderSite, sitePages } from '../render/site/render-site.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts, loadTemplates } from './load/load-assets.ts'
@@ -10,4 +10,17 @@ export async function siteFiles(manual: Manual, words: Words, folders: Folders):
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
   const pages = renderSite(manual, { ...templates, words, fontCss: fonts.linked })
   return [...pages, ...fonts.files.map((f) => ({ path: `assets/${f.path}`, data: f.data }))]
+}
+
+/** The same, with each page made when it is first asked for: what the preview shows. */
+export async function siteOnDemand(manual: Manual, words: Words, folders: Folders): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
+  const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
+  const made = new Map<string, string>()
+  const once = (path: string, make: () => string) => (): string => {
+    const page = made.get(path) ?? make()
+    made.set(path, page)
+    return page
+  }
+  const pages = [...sitePages(manual, { ...templates, words, fontCss: fonts.linked })].map(([path, make]): [string, () => string] => [path, once(path, make)])
+  return new Map<string, () => string | Uint8Array>([...pages, ...fonts.files.map((f): [string, () => Uint8Array] => [`assets/${f.path}`, () => f.data])])
 }

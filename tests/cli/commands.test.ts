@@ -63,7 +63,7 @@ describe('explain', () => {
 describe('preview server', () => {
   it('serves what is shown now, tells pages of changes, and lists faults instead of an old page', async () => {
     let faults: string | undefined
-    const server = await serve(() => ({ files: new Map([['index.html', '<body>hello</body>'], ['a/b.html', '<body>b</body>']]), faults }), 0)
+    const server = await serve(() => ({ files: new Map([['index.html', () => '<body>hello</body>'], ['a/b.html', () => '<body>b</body>']]), faults }), 0)
     const get = (p: string): Promise<string> => fetch(new URL(p, server.address)).then((r) => r.text())
     try {
       expect(await get('/')).toContain('hello')

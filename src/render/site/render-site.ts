@@ -24,7 +24,7 @@ const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen =
   return createPen(manual, words, { worksheetHref: (id) => `${up}worksheets/${id}.html`, procedureHref: (id) => (ids.has(id) ? `${up}procedures/${id}.html` : undefined) })
 }
 
-type Page = { readonly path: string; readonly template: string; readonly title: string; readonly part: string; readonly data: object }
+type Page = { readonly path: string; readonly template: string; readonly title: string; readonly part: string; /** Worked out only when the page is wanted. */ readonly data: () => object }
 
 function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readonly<Record<string, Drawing>>): Page[] {
   const pen = penFor(manual, words, '')
@@ -36,20 +36,20 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
     procedures: manual.procedures.filter((p) => p.section === s.id).map((p) => ({ id: p.id, title: p.title, purpose: pen.line(p.purpose) })),
   }))
   const symptoms = symptomsView(manual, pen)
-  const byUse = manual.worksheets.map((sheet) => ({ id: sheet.id, number: sheet.number, title: sheet.title, figures: sheet.outputs.map((o) => figureView(o.id, pen)) }))
+  const byUse = () => manual.worksheets.map((sheet) => ({ id: sheet.id, number: sheet.number, title: sheet.title, figures: sheet.outputs.map((o) => figureView(o.id, pen)) }))
   return [
-    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: { sections, symptoms, plan: plan ? drawingFigure(plan, 'screen') : html('') } },
-    { path: 'symptoms.html', template: 'site/symptoms', title: words.symptoms['title'] ?? '', part: 'see', data: { symptoms } },
-    { path: 'procedures.html', template: 'site/procedures', title: w['do'] ?? '', part: 'do', data: { sections } },
-    { path: 'numbers.html', template: 'site/numbers', title: w['numbers'] ?? '', part: 'numbers', data: { sheets: byUse } },
-    { path: 'reckoners.html', template: 'site/reckoners', title: w['reckoners'] ?? '', part: 'numbers', data: { reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) } },
-    { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: { signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) } },
-    { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: { training: trainingView(manual, pen) } },
-    { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: { findings: findingsView(manual, pen) } },
-    { path: 'facility.html', template: 'site/facility', title: words.facility['title'] ?? '', part: 'facility', data: { at: facilityView(manual, pen), plan: plan ? drawingFigure(plan, 'screen') : html(''), sections: ['section-straight', 'section-turn'].flatMap((id) => drawings[id] ?? []).map((d) => drawingFigure(d, 'screen')) } },
+    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: () => ({ sections, symptoms, plan: plan ? drawingFigure(plan, 'screen') : html('') }) },
+    { path: 'symptoms.html', template: 'site/symptoms', title: words.symptoms['title'] ?? '', part: 'see', data: () => ({ symptoms }) },
+    { path: 'procedures.html', template: 'site/procedures', title: w['do'] ?? '', part: 'do', data: () => ({ sections }) },
+    { path: 'numbers.html', template: 'site/numbers', title: w['numbers'] ?? '', part: 'numbers', data: () => ({ sheets: byUse() }) },
+    { path: 'reckoners.html', template: 'site/reckoners', title: w['reckoners'] ?? '', part: 'numbers', data: () => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }) },
+    { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: () => ({ signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) }) },
+    { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: () => ({ training: trainingView(manual, pen) }) },
+    { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: () => ({ findings: findingsView(manual, pen) }) },
+    { path: 'facility.html', template: 'site/facility', title: words.facility['title'] ?? '', part: 'facility', data: () => ({ at: facilityView(manual, pen), plan: plan ? drawingFigure(plan, 'screen') : html(''), sections: ['section-straight', 'section-turn'].flatMap((id) => drawings[id] ?? []).map((d) => drawingFigure(d, 'screen')) }) },
     {
       path: 'terms.html', template: 'site/terms', title: w['more'] ?? '', part: 'more',
-      data: { chapters: manual.chapters.map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })), terms: manual.terms.map((t) => ({ term: t.term, means: pen.line(t.means) })), sources: manual.sources },
+      data: () => ({ chapters: manual.chapters.map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })), terms: manual.terms.map((t) => ({ term: t.term, means: pen.line(t.means) })), sources: manual.sources }),
     },
   ]
 }
@@ -58,24 +58,33 @@ function lowerPages(manual: Manual, words: RenderAssets['words'], drawings: Read
   const pen = penFor(manual, words, '../')
   const procedures = manual.procedures.map((p): Page => {
     const drawing = p.sheet.drawing === undefined ? undefined : drawings[p.sheet.drawing]
-    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: { ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing, 'screen') : html('') } }
+    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: () => ({ ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing, 'screen') : html('') }) }
   })
-  const worksheets = manual.worksheets.map((w): Page => ({ path: `worksheets/${w.id}.html`, template: 'site/worksheet', title: w.title, part: 'numbers', data: worksheetView(w, pen) }))
+  const worksheets = manual.worksheets.map((w): Page => ({ path: `worksheets/${w.id}.html`, template: 'site/worksheet', title: w.title, part: 'numbers', data: () => worksheetView(w, pen) }))
   return [...procedures, ...worksheets]
 }
 
-/** All pages of the site and its style sheet. Links are relative, nothing is fetched from elsewhere, no script is needed. */
-export function renderSite(manual: Manual, assets: RenderAssets): readonly SiteFile[] {
+/**
+ * All pages of the site and its style sheet, each made when it is asked for. Links are relative, nothing is fetched from
+ * elsewhere, no script is needed.
+ */
+export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<string, () => string> {
   const { words } = assets
   const templates = createTemplates(assets.templates)
   const drawings = renderDrawings(manual, words)
   const menu = ['see', 'do', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'].map((part) => ({ part, title: words.site[part] ?? part, page: { see: 'symptoms', do: 'procedures', numbers: 'numbers', safety: 'safety', learn: 'learn', board: 'findings', facility: 'facility', more: 'terms' }[part] ?? part }))
-  const pages = [...topPages(manual, words, drawings), ...lowerPages(manual, words, drawings)].map((page): SiteFile => {
-    const up = page.path.includes('/') ? '../' : ''
-    // Headings of shared parts stand one level below the page's own.
-    const shared = { sub: 'h2', words, facility: manual.facility, date: manual.date, up, title: page.title, material: words.materials[manual.facility.material] ?? manual.facility.material }
-    const body = templates.render(page.template, { ...page.data, ...shared, name: page.title })
-    return { path: page.path, data: templates.render('site/page', { ...shared, home: page.part === 'home', menu: menu.map((m) => ({ ...m, here: m.part === page.part })), body: html(body) }) }
-  })
-  return [...pages, { path: 'assets/site.css', data: [assets.fontCss, assets.styles['shared'], assets.styles['site']].join('\n') }]
+  const pages = [...topPages(manual, words, drawings), ...lowerPages(manual, words, drawings)].map((page): [string, () => string] => [
+    page.path,
+    () => {
+      const up = page.path.includes('/') ? '../' : ''
+      // Headings of shared parts stand one level below the page's own.
+      const shared = { sub: 'h2', words, facility: manual.facility, date: manual.date, up, title: page.title, material: words.materials[manual.facility.material] ?? manual.facility.material }
+      const body = templates.render(page.template, { ...page.data(), ...shared, name: page.title })
+      return templates.render('site/page', { ...shared, home: page.part === 'home', menu: menu.map((m) => ({ ...m, here: m.part === page.part })), body: html(body) })
+    },
+  ])
+  return new Map([...pages, ['assets/site.css', () => [assets.fontCss, assets.styles['shared'], assets.styles['site']].join('\n')]])
 }
+
+/** The whole site at once. */
+export const renderSite = (manual: Manual, assets: RenderAssets): readonly SiteFile[] => [...sitePages(manual, assets)].map(([path, make]) => ({ path, data: make() }))
