@@ -1,9 +1,14 @@
 import { figureEntry } from '../compose/figures-file.ts'
-import { useIdOf } from '../compute/engine.ts'
+import type { Computed } from '../compute/compute-facility.ts'
+import { createEngine, useIdOf } from '../compute/engine.ts'
+import { type Binding, fixed, type Use } from '../compute/use.ts'
 import { closest } from '../model/closest.ts'
 import type { FigureInput, Worksheet } from '../model/figure.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
+import { kindOf } from '../model/quantity/kinds.ts'
+import { parseQuantity } from '../model/quantity/parse-quantity.ts'
+import { dimensionless, sameDims } from '../model/quantity/units.ts'
 import { facilityFolder, projectFolders } from './folders.ts'
 import { exit, type ExitCode, type Io } from './io.ts'
 import { loadManual } from './load/load-manual.ts'
@@ -20,7 +25,7 @@ function origin(input: FigureInput): string {
     case 'typical':
       return `typical, not measured here: ${p.note}`
     case 'rule':
-      return p.note
+      return p.note === '' ? 'rule of the trade' : p.note
     case 'derived':
       return `from ${p.figure}`
   }
@@ -38,14 +43,56 @@ export function worksheetText(sheet: Worksheet, manual: Manual): string {
   return [`${sheet.number}  ${sheet.title}`, '', sheet.about, '', 'What goes in', ...inputs, '', 'What comes out', ...results, 'Sources', ...sources.map((s) => `  ${s}`)].join('\n')
 }
 
-const listText = (manual: Manual): string =>
-  manual.figures.map((f) => `${f.worksheet.padEnd(5)} ${f.id.padEnd(22)} ${(f.value.ok ? f.value.text : 'no number').padEnd(14)} ${f.label}`).join('\n')
+/** All uses of calculations with their figures, one line each. */
+function listText(manual: Manual): string {
+  return manual.worksheets
+    .map((w) => {
+      const figures = w.outputs.map((o) => `${o.id.slice(w.id.length + 1)} ${o.value.ok ? o.value.text : 'no number'}`).join(', ')
+      return `${w.number.padEnd(5)} ${w.id.padEnd(12)} ${w.title}: ${figures}`
+    })
+    .join('\n')
+}
 
-/** Prints the worksheet behind a figure, or lists all figures. */
-export async function explain(figure: string | undefined, options: { readonly facility?: string; readonly json?: boolean }, io: Io): Promise<ExitCode> {
+const findSheet = (manual: Manual, wanted: string): Worksheet | undefined =>
+  manual.worksheets.find((w) => w.id === wanted || w.calculation === wanted || w.number.toLowerCase() === wanted.toLowerCase() || (w.id === useIdOf(wanted) && w.outputs.some((o) => o.id === wanted)))
+
+/** Inputs written as `width="9 ft"`, by the names of the worksheet's inputs. */
+function readInputs(texts: readonly string[], sheet: Worksheet): { values: ReadonlyMap<string, number>; faults: string[] } {
+  const values = new Map<string, number>()
+  const faults: string[] = []
+  for (const text of texts) {
+    const [name = '', ...rest] = text.split('=')
+    const input = sheet.inputs.find((i) => i.name === name)
+    if (!input) {
+      const near = closest(name, sheet.inputs.map((i) => i.name))
+      faults.push(`${text}: ${sheet.id} has no input "${name}".${near ? ` Did you mean "${near}"?` : ''} It has: ${sheet.inputs.map((i) => i.name).join(', ')}`)
+      continue
+    }
+    const kind = kindOf(input.kind)
+    const parsed = parseQuantity(rest.join('='), { plain: sameDims(kind.dims, dimensionless) })
+    if (!parsed.ok) faults.push(`${text}: ${parsed.fault.message}; expected ${kind.means} such as "${kind.example}"`)
+    else if (!sameDims(parsed.quantity.dims, kind.dims)) faults.push(`${text}: not ${kind.means}; expected such as "${kind.example}"`)
+    else values.set(name, parsed.quantity.si)
+  }
+  return { values, faults }
+}
+
+/** Works a use again with some of its inputs given; the rest stay as the facility has them. */
+function workAgain(loaded: { readonly computed: Computed }, sheet: Worksheet, values: ReadonlyMap<string, number>): Worksheet {
+  const { engine, locale } = loaded.computed
+  const given = (name: string): Binding | undefined => {
+    const si = values.get(name)
+    return si === undefined ? undefined : fixed(si, 'given')
+  }
+  const uses = engine.uses.map((u): Use => (u.id === sheet.id ? { ...u, bindings: Object.fromEntries(Object.entries(u.bindings).map(([name, b]) => [name, given(name) ?? b])) } : u))
+  return createEngine(uses, engine.facts, locale).worksheet(sheet.id) ?? sheet
+}
+
+/** Prints the worksheet behind a figure, also with other inputs; alone, lists all calculations. */
+export async function explain(figure: string | undefined, inputs: readonly string[], options: { readonly facility?: string; readonly json?: boolean }, io: Io): Promise<ExitCode> {
   const folders = projectFolders()
-  const { manual, problems } = await loadManual(facilityFolder(options.facility, io.cwd, folders), folders, io.today)
-  if (!manual || hasErrors(problems)) {
+  const { manual, computed, problems } = await loadManual(facilityFolder(options.facility, io.cwd, folders), folders, io.today)
+  if (!manual || !computed || hasErrors(problems)) {
     io.err(problemsText(problems, io.colors))
     return exit.faults
   }
@@ -53,12 +100,18 @@ export async function explain(figure: string | undefined, options: { readonly fa
     io.out(listText(manual))
     return exit.fine
   }
-  const sheet = manual.worksheets.find((w) => w.id === figure || w.number.toLowerCase() === figure.toLowerCase() || (w.id === useIdOf(figure) && w.outputs.some((o) => o.id === figure)))
-  if (!sheet) {
+  const found = findSheet(manual, figure)
+  if (!found) {
     const near = closest(figure, [...manual.figures.map((f) => f.id), ...manual.worksheets.map((w) => w.id)])
     io.err(`There is no figure "${figure}" in this manual.${near ? ` Did you mean "${near}"?` : ''} "explain" alone lists all.`)
     return exit.usage
   }
+  const { values, faults } = readInputs(inputs, found)
+  if (faults.length > 0) {
+    io.err(faults.join('\n'))
+    return exit.usage
+  }
+  const sheet = values.size === 0 ? found : workAgain({ computed }, found, values)
   const wanted = sheet.outputs.filter((o) => o.id === figure)
   const entries = (wanted.length > 0 ? wanted : sheet.outputs).map((o) => figureEntry(o, sheet))
   io.out(options.json ? JSON.stringify(wanted.length === 1 ? entries[0] : entries, null, 1) : worksheetText(sheet, manual))

@@ -25,9 +25,9 @@ export const coverage = calculation({
   outputs: {
     effective: { symbol: 'w_e', label: 'width that one lap adds', kind: 'width', tex: '@width \\cos(@angle) - @overlap' },
     strips: { symbol: 'n', label: 'strips side by side', kind: 'whole', tex: '\\left\\lceil \\frac{\\max(@widthStraights,\\,@widthTurns)}{@effective} \\right\\rceil' },
-    laps: { symbol: 'N_l', label: 'laps, all passes and machines together', kind: 'whole', tex: '@passes \\cdot @strips' },
+    laps: { symbol: 'N_l', label: 'laps in all', kind: 'whole', tex: '@passes \\cdot @strips' },
     distance: { symbol: 'D', label: 'distance driven', kind: 'longDistance', tex: '@laps \\cdot \\bigl(2 \\cdot @straight + 2\\pi(@radius + \\tfrac{1}{2} \\cdot @widthTurns)\\bigr)' },
-    time: { symbol: 't', label: 'time', kind: 'duration', tex: '\\frac{@distance}{@machines \\cdot @speed \\cdot @efficiency}' },
+    time: { symbol: 't', label: 'for all laps', kind: 'duration', tex: '\\frac{@distance}{@machines \\cdot @speed \\cdot @efficiency}' },
   },
   sources: ['geometry', 'navedtra-14081', 'isu-pm-696'],
   compute: (x) => {

@@ -26,7 +26,7 @@ export const rolling = calculation({
     laps: { symbol: 'N_l', label: 'laps of all trucks together', kind: 'whole', tex: '@passes \\left\\lceil \\frac{\\max(@widthStraights,\\,@widthTurns)}{2 \\cdot @move} \\right\\rceil' },
     each: { symbol: 'N_1', label: 'laps for each truck', kind: 'whole', tex: '\\left\\lceil \\frac{@laps}{@machines} \\right\\rceil' },
     distance: { symbol: 'D', label: 'distance driven by all trucks together', kind: 'longDistance', tex: '@laps \\cdot \\bigl(2 \\cdot @straight + 2\\pi(@radius + \\tfrac{1}{2} \\cdot @widthTurns)\\bigr)' },
-    time: { symbol: 't', label: 'time', kind: 'duration', tex: '\\frac{@distance}{@machines \\cdot @speed \\cdot @efficiency}' },
+    time: { symbol: 't', label: 'for all laps', kind: 'duration', tex: '\\frac{@distance}{@machines \\cdot @speed \\cdot @efficiency}' },
   },
   sources: ['geometry', 'common-practice'],
   compute: (x) => {
