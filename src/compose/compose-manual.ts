@@ -1,5 +1,6 @@
 import type { Computed } from '../compute/compute-facility.ts'
 import type { Engine } from '../compute/engine.ts'
+import { rankUnmeasured } from '../compute/sensitivity.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
 import type { Manual, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
 import { placeholder } from '../model/placeholders.ts'
@@ -10,7 +11,7 @@ import { composeFindings } from './findings.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
 import { composeProcedure } from './procedure.ts'
-import { namedQuantity } from './quantities.ts'
+import { measureLabel, namedQuantity } from './quantities.ts'
 import { composeReckoner } from './reckoner.ts'
 import { referenceText, type SourceItem } from './sources.ts'
 
@@ -93,6 +94,18 @@ function sourcesCited(input: ComposeInput, procedures: readonly ManualProcedure[
   return input.sources.filter((s) => cited.has(s.id)).map((s) => ({ id: s.id, text: referenceText(s) }))
 }
 
+/** The unmeasured values that some figure hangs on. */
+function composeToMeasure(engine: Engine, work: Readonly<Record<string, string>>): Manual['toMeasure'] {
+  return rankUnmeasured(engine).filter((s) => s.figures > 0).map((s) => ({
+    label: measureLabel(s.fact.path, work),
+    text: s.fact.text,
+    howTo: s.fact.howTo,
+    figures: s.figures,
+    most: engine.figure(s.most.figure)?.label ?? '',
+    percent: Math.round(s.most.share * 100),
+  }))
+}
+
 /** Chooses what applies to this facility and puts its figures in place: one value that says all that the pages say. */
 export function composeManual(input: ComposeInput): Manual {
   const { facility, computed, library } = input
@@ -130,6 +143,7 @@ export function composeManual(input: ComposeInput): Manual {
     reckoners,
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax') }, library.findings.map((f) => f.value)),
     worksheets,
+    toMeasure: composeToMeasure(engine, words.capabilities),
     figures: allFigures(engine),
     sources: sourcesCited(input, procedures, cautions, worksheets),
   }

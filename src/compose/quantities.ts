@@ -4,13 +4,12 @@ import { capabilityOf, factSpec } from '../model/fact-spec.ts'
 import type { NamedQuantity } from '../model/manual.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
 
-/** What to measure, in words: the fact, and for a machine's field which work it is for. */
-const measureLabels = (paths: readonly string[], work: Readonly<Record<string, string>>): readonly string[] =>
-  paths.map((path) => {
-    const label = factSpec(path)?.label ?? path
-    const capability = capabilityOf(path)
-    return capability ? `${label}, ${work[capability] ?? capability}` : label
-  })
+/** A fact in words, and for a machine's field which work it is for. */
+export function measureLabel(path: string, work: Readonly<Record<string, string>>): string {
+  const label = factSpec(path)?.label ?? path
+  const capability = capabilityOf(path)
+  return capability ? `${label}, ${work[capability] ?? capability}` : label
+}
 
 /** Number and unit as they are set large; a degree sign belongs to its number. */
 const large = ({ number, unit }: { readonly number: string; readonly unit: string }): { number: string; unit: string } => (unit === '°' ? { number: `${number}°`, unit: '' } : { number, unit })
@@ -18,7 +17,7 @@ const large = ({ number, unit }: { readonly number: string; readonly unit: strin
 function ofFigure(name: string, engine: Engine, work: Readonly<Record<string, string>>): NamedQuantity | undefined {
   const figure = engine.figure(name)
   if (!figure) return undefined
-  const shared = { name, label: figure.label, estimate: figure.estimate, toMeasure: measureLabels(figure.toMeasure, work), worksheet: { number: figure.worksheet, id: useIdOf(name) } }
+  const shared = { name, label: figure.label, estimate: figure.estimate, toMeasure: figure.toMeasure.map((path) => measureLabel(path, work)), worksheet: { number: figure.worksheet, id: useIdOf(name) } }
   if (!figure.value.ok) return { ...shared, number: 'not known', unit: '', text: 'not known', ok: false, reason: figure.value.reason, estimate: false }
   return { ...shared, ...large(figure.value), text: figure.value.text, ok: true, reason: '' }
 }

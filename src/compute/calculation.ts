@@ -24,6 +24,8 @@ export type OutputSpec = {
   readonly kind: KindName
   /** Right-hand side in TeX; `@name` stands for an input (or for an output named before it). */
   readonly tex: string
+  /** For empirical formulas: the unit in which later outputs take this number, bare. */
+  readonly formulaUnit?: string
   readonly round?: Rounding['mode']
 }
 

@@ -39,6 +39,7 @@ export function formulaLines(use: Use, inputs: readonly FigureInput[], values: R
       if (given) return grouped(unit === undefined ? quantityTex(given.text) : exactNumber(given.si, unit))
       const earlier = values[input]
       const outSpec = calculation.outputs[input]
+      if (outSpec?.formulaUnit !== undefined && typeof earlier === 'number') return grouped(exactNumber(earlier, outSpec.formulaUnit))
       if (outSpec && typeof earlier === 'number') return grouped(quantityTex(formatExact(earlier, outSpec.kind, locale)))
       return symbol(input)
     }
@@ -55,7 +56,7 @@ export function formulaLines(use: Use, inputs: readonly FigureInput[], values: R
 /** A result before rounding: five significant digits in the unit of its kind. */
 function exactText(si: number, kind: Parameters<typeof styleOf>[0], locale: Locale): string {
   const style = styleOf(kind, locale.system)
-  if (style.form === 'money') return formatExact(si, kind, locale)
+  if (style.form === 'money' || style.form === 'clock') return formatExact(si, kind, locale)
   const unit = style.label ?? style.unit
   return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)} ${unit}`
 }

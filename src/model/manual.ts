@@ -134,6 +134,17 @@ export type Finding = {
   readonly where: readonly string[]
 }
 
+/** A value that stands in for a measurement, and how much hangs on it. */
+export type ToMeasure = {
+  readonly label: string
+  readonly text: string
+  readonly howTo: string
+  /** How many figures move when it is a tenth off, and which moves most by how many percent. */
+  readonly figures: number
+  readonly most: string
+  readonly percent: number
+}
+
 /** A line of "facility at a glance". */
 export type GlanceRow = { readonly label: string; readonly text: string; readonly provenance: Provenance; readonly howTo: string }
 
@@ -203,6 +214,8 @@ export type Manual = {
   readonly terms: readonly { readonly term: string; readonly means: Text }[]
   readonly reckoners: readonly ManualReckoner[]
   readonly findings: readonly Finding[]
+  /** What nobody has measured, the most telling first. */
+  readonly toMeasure: readonly ToMeasure[]
   readonly quantities: Readonly<Record<string, NamedQuantity>>
   readonly worksheets: readonly Worksheet[]
   readonly figures: readonly Figure[]

@@ -56,6 +56,20 @@ function checkMeasurements({ file, tree }: Facility): Problem[] {
   })
 }
 
+const knownZone = (zone: string): boolean => {
+  try {
+    return new Intl.DateTimeFormat('en-US', { timeZone: zone }).resolvedOptions().timeZone !== ''
+  } catch {
+    return false
+  }
+}
+
+function checkZone({ file, tree }: Facility): Problem[] {
+  const zone = file.place['time-zone']
+  if (zone === undefined || knownZone(zone)) return []
+  return [tree.problem(tree.placeOf(['place', 'time-zone']), 'schema/choice', `there is no time zone "${zone}"`, { hint: 'expected a zone of the IANA list, such as America/New_York' })]
+}
+
 /** Checks a facility file: schema first, then what no schema can see. All faults are reported at once. */
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const parsed = checkSchema(tree, facility)
@@ -63,6 +77,7 @@ export function checkFacility(tree: SourceTree): Result<Facility> {
   const value = { file: parsed.value, tree }
   const problems = [
     ...checkOval(value),
+    ...checkZone(value),
     ...duplicates(tree, 'equipment', (value.file.equipment ?? []).map((m) => m.id), 'machine'),
     ...duplicates(tree, 'race-days', (value.file['race-days'] ?? []).map((d) => d.date), 'race day'),
     ...duplicates(tree, 'climate', (value.file.climate ?? []).map((m) => String(m.month)), 'month'),

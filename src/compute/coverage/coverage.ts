@@ -2,7 +2,7 @@ import { calculation, refuse } from '../calculation.ts'
 import { radiusInput, straightInput, widthStraightsInput, widthTurnsInput } from '../oval/oval-inputs.ts'
 import { efficiencyInput, machinesInput, passesInput, speedInput } from './coverage-inputs.ts'
 import { lapLengths } from './lap-lengths.ts'
-import { wholeUp } from './whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** Laps, distance and time to work the track with any implement, lap by lap from the rail to the outside. */
 export const coverage = calculation({

@@ -2,7 +2,7 @@ import { calculation } from '../calculation.ts'
 import { radiusInput, straightInput, widthStraightsInput, widthTurnsInput } from '../oval/oval-inputs.ts'
 import { efficiencyInput, machinesInput, passesInput, speedInput } from './coverage-inputs.ts'
 import { lapLengths } from './lap-lengths.ts'
-import { wholeUp } from './whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** Rolling a track with the tires of trucks. */
 export const rolling = calculation({

@@ -1,5 +1,5 @@
 import { calculation, type InputSpec, type OutputSpec, refuse } from '../calculation.ts'
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
 import { materialPriceInput, truckLoadInput, workedWeightInput } from './cushion-inputs.ts'
 

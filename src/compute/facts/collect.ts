@@ -42,6 +42,14 @@ function gear(file: FacilityFile, tree: SourceTree, capabilities: Iterable<Capab
 
 const dayOfYear = (date: string): number => Math.round((Date.parse(`${date}T00:00:00Z`) - Date.parse(`${date.slice(0, 4)}-01-01T00:00:00Z`)) / 86_400_000) + 1
 
+/** Seconds by which the clock of a zone is ahead of Universal Time at noon of a day; daylight saving is in the zone's own rules. */
+function zoneOffset(date: string, timeZone: string): number | undefined {
+  const noon = new Date(`${date}T12:00:00Z`)
+  const name = new Intl.DateTimeFormat('en-US', { timeZone, timeZoneName: 'longOffset' }).formatToParts(noon).find((p) => p.type === 'timeZoneName')?.value ?? ''
+  const m = /^GMT(?:([+-])(\d\d):(\d\d))?$/.exec(name)
+  return m ? (m[1] === '-' ? -1 : 1) * (Number(m[2] ?? 0) * 3600 + Number(m[3] ?? 0) * 60) : undefined
+}
+
 /** What the race dates say: how many, the fullest card, the shortest interval, the time of year. */
 function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const days = file['race-days'] ?? []
@@ -49,7 +57,11 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
   if (!first) return
   const at = (path: Path): Place => tree.placeOf(path)
   into.set('race-days.count', stated(days.length, at(['race-days'])))
-  into.set('fair.day-of-year', stated(dayOfYear(first.date), at(['race-days', days.indexOf(first), 'date'])))
+  const dated = at(['race-days', days.indexOf(first), 'date'])
+  into.set('fair.day-of-year', stated(dayOfYear(first.date), dated))
+  into.set('fair.day-number', stated(Date.parse(`${first.date}T00:00:00Z`) / 86_400_000, dated))
+  const zone = file.place['time-zone'] === undefined ? undefined : zoneOffset(first.date, file.place['time-zone'])
+  if (zone !== undefined) into.set('fair.zone', stated(zone, at(['place', 'time-zone'])))
   const fullest = days.reduce((a, b) => (b.races > a.races ? b : a))
   into.set('race-days.races', stated(fullest.races, at(['race-days', days.indexOf(fullest), 'races'])))
   const intervals = days.flatMap((d, i) => (isQuantity(d.interval) ? [{ si: d.interval.si, i }] : []))

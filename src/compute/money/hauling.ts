@@ -1,4 +1,4 @@
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { notNegative, positive } from '../materials/guards.ts'
 
 /** Parts of a truck's round trip, s. */

@@ -1,4 +1,4 @@
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { positive, share } from '../materials/guards.ts'
 
 /** A roller at work, in m and m/s: width less overlap, working speed, share of the time at work, passes over a strip. */

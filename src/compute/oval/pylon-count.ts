@@ -1,4 +1,4 @@
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { positive } from '../materials/guards.ts'
 
 /**

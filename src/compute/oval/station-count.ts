@@ -1,5 +1,5 @@
 import { calculation } from '../calculation.ts'
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { railLengthInput } from './oval-inputs.ts'
 
 /** How many stations stand around the rail. */

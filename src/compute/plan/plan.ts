@@ -8,6 +8,7 @@ import { repairUses } from './repairs.ts'
 import { sealingUses } from './sealing.ts'
 import { stopgapUses } from './stopgap.ts'
 import { waterUses } from './water.ts'
+import { weatherUses } from './weather.ts'
 import { workingUses } from './working.ts'
 
 /**
@@ -16,5 +17,5 @@ import { workingUses } from './working.ts'
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
 export function planUses(known: ReadonlySet<string>, system: UnitSystem): readonly Use[] {
-  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses].flatMap((uses) => [...uses(known, system)])
+  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses].flatMap((uses) => [...uses(known, system)])
 }

@@ -1,5 +1,5 @@
 import { calculation, refuse } from '../calculation.ts'
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { truckLoadInput } from '../cushion/cushion-inputs.ts'
 
 /** Coarse stone that brings the grit of a cushion back to its share. */

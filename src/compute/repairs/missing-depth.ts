@@ -1,5 +1,5 @@
 import { calculation, type InputSpec, type OutputSpec, type Refusal, refuse } from '../calculation.ts'
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { depthFoundInput, depthTargetInput, materialPriceInput, truckLoadInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
 

@@ -1,5 +1,5 @@
 import { calculation, type Refusal, refuse } from '../calculation.ts'
-import { wholeUp } from '../coverage/whole-up.ts'
+import { wholeUp } from '../whole-up.ts'
 import { looseWeightInput, packedWeightInput } from '../cushion/cushion-inputs.ts'
 
 /** Material, lifts, water and hand work for a washout that is cut square and filled. */

@@ -1,3 +1,4 @@
+import { wholeUp } from '../whole-up.ts'
 import { calculation, type InputSpec, isRefusal, type Refusal, refuse } from '../calculation.ts'
 
 /** Density of water, kg/m³, at field temperatures. */
@@ -58,9 +59,9 @@ export const moistureByTruck = calculation({
   compute: (x) => {
     const { water, depth } = addMoisture(x)
     if (isRefusal(water)) return { water, depth, loads: water, passes: water, time: water }
-    const loads = Math.ceil(water / x.load - 1e-9)
-    const passes = Math.ceil(water / (x.area * x.passDepth) - 1e-9)
-    return { water, depth, loads, passes, time: Math.max(Math.ceil(loads / x.trucks - 1e-9) * x.cycle, Math.max(0, passes - 1) * x.soak) }
+    const loads = wholeUp(water / x.load)
+    const passes = wholeUp(water / (x.area * x.passDepth))
+    return { water, depth, loads, passes, time: Math.max(wholeUp(loads / x.trucks) * x.cycle, Math.max(0, passes - 1) * x.soak) }
   },
 })
 

@@ -1,3 +1,4 @@
+import { wholeUp } from '../whole-up.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 
 const tank = { symbol: 'T', label: 'tank', kind: 'waterVolume', range: [0.05, 60] } as const
@@ -77,8 +78,8 @@ export const waterRound = calculation({
   },
   compute: (x) => {
     const water = x.area * x.depth
-    const loads = Math.ceil(water / x.load - 1e-9)
-    return { water, loads, time: Math.ceil(loads / x.trucks - 1e-9) * x.cycle }
+    const loads = wholeUp(water / x.load)
+    return { water, loads, time: wholeUp(loads / x.trucks) * x.cycle }
   },
 })
 

@@ -17,7 +17,7 @@ export function formatExact(si: number, kind: KindName, locale: Locale): string 
   const style = styleOf(kind, locale.system)
   const value = toUnit(si, style.unit)
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
-  if (style.form === 'money' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
+  if (style.form === 'money' || style.form === 'clock' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
   const unit = style.label ?? style.unit
   return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)}${unit === '°' ? '' : ' '}${unit}`
 }

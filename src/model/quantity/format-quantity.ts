@@ -19,6 +19,7 @@ export function roundTo(value: number, { step, mode }: Rounding): number {
 export function toUnit(si: number, expression: string): number {
   if (expression === '') return si
   const [top = '', ...under] = expression === 'km/h' ? [expression] : expression.split('/')
+  if (expression === 'MJ/m2') return si / 1e6
   const factor = under.reduce((f, name) => f / factorOf(name), factorOf(top))
   return si / factor - (under.length === 0 ? (findUnit(top)?.offset ?? 0) : 0)
 }
@@ -97,6 +98,10 @@ export function formatQuantity(si: number, kind: KindName, locale: Locale, round
     const text = duration(value)
     const at = text.lastIndexOf(' ')
     return { number: text.slice(0, at), unit: text.slice(at + 1), text, rounding: roundingWords(s, 'min') }
+  }
+  if (s.form === 'clock') {
+    const text = `${Math.floor(value / 60)}:${String(Math.round(value % 60)).padStart(2, '0')}`
+    return { number: text, unit: '', text, rounding: roundingWords(s, 'min') }
   }
   if (s.form === 'money') {
     const digits = s.step < 1 ? 2 : 0

@@ -10,8 +10,8 @@ export type Style = Rounding & {
   readonly unit: string
   /** What stands after the number; the unit's own name where it differs from what people write. */
   readonly label?: string
-  /** `fraction`: 2 1/4; `decimal`: as many places as the step has; `duration`: 1 h 25 min. */
-  readonly form: 'fraction' | 'decimal' | 'duration' | 'money'
+  /** `fraction`: 2 1/4; `decimal`: as many places as the step has; `duration`: 1 h 25 min; `clock`: 6:34. */
+  readonly form: 'fraction' | 'decimal' | 'duration' | 'clock' | 'money'
 }
 
 type Kind = { readonly dims: Dims; readonly means: string; readonly example: string; readonly us: Style; readonly metric: Style }
@@ -63,6 +63,11 @@ export const kinds = {
   unitWeight: { dims: dims('pcf'), means: 'a unit weight', example: '110 lb/ft3', us: style('lb/ft3', 1, { label: 'lb/ft³' }), metric: style('kg/m3', 10, { label: 'kg/m³' }) },
   lineLoad: { dims: [0, 1, -2, 0, 0, 0], means: 'a load on each unit of width', example: '150 lbf/in', us: style('lbf/in', 5), metric: style('kN/m', 1) },
   laborRate: { dims: [-3, 0, 1, 0, 0, 0], means: 'work for each part of a volume', example: '0.5 h/ft3', us: style('h/ft3', 0.1, { label: 'h/ft³' }), metric: style('h/m3', 1, { label: 'h/m³' }) },
+  vapor: { dims: dims('kPa'), means: 'a vapor pressure', example: '1.8 kPa', ...both(style('kPa', 0.001)) },
+  radiation: { dims: [0, 1, -2, 0, 0, 0], means: 'energy on an area in a day', example: '20 MJ/m2', ...both(style('MJ/m2', 0.01, { label: 'MJ/m²' })) },
+  dailyWater: { dims: dims('mph'), means: 'water lost in a day', example: '0.25 in/day', us: style('in/day', 0.01), metric: style('mm/day', 0.1) },
+  hourlyWater: { dims: dims('mph'), means: 'water lost in an hour', example: '0.03 in/h', us: style('in/h', 0.001), metric: style('mm/h', 0.01) },
+  clock: { dims: dims('s'), means: 'a time of day', example: '6 h', ...both(style('min', 1, { form: 'clock' })) },
   pressure: { dims: dims('psi'), means: 'a pressure', example: '60 psi', us: style('psi', 1), metric: style('kPa', 5) },
   power: { dims: dims('hp'), means: 'a power', example: '50 hp', us: style('hp', 1), metric: style('kW', 1) },
   fuelRate: { dims: dims('gpm'), means: 'fuel used in an hour', example: '3 gal/h', us: style('gal/h', 0.1), metric: style('L/h', 0.5) },

@@ -32,7 +32,7 @@ export const words = z.strictObject({
     'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
   ),
   symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
-  findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout'),
+  findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout', 'moves'),
   safety: list('title', 'about', 'signals', 'call', 'limits'),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),

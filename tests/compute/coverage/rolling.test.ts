@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { fieldCapacity } from '../../../src/compute/coverage/field-capacity.ts'
 import { rolling } from '../../../src/compute/coverage/rolling.ts'
-import { wholeUp } from '../../../src/compute/coverage/whole-up.ts'
+import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, FT, IN, inches, MPH, ovals, whole } from '../support/realistic.ts'
 

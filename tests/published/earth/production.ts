@@ -1,5 +1,5 @@
 import { coverage } from '../../../src/compute/coverage/coverage.ts'
-import { wholeUp } from '../../../src/compute/coverage/whole-up.ts'
+import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { graderTime, meanPassSpeed } from '../../../src/compute/money/grader-time.ts'
 import { drivingTime, tripTime, trucksInBalance, trucksWithSpare } from '../../../src/compute/money/hauling.ts'
 import { loadingRate, loadRate } from '../../../src/compute/money/loading.ts'

@@ -1,4 +1,4 @@
-import { wholeUp } from '../../../src/compute/coverage/whole-up.ts'
+import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { layerVolume } from '../../../src/compute/materials/layer.ts'
 import { conePile, type Pile, windrowPile } from '../../../src/compute/materials/pile.ts'
 import { bankFromCompacted, bankFromLoose, compactedFromBank, looseDensity, looseFromBank, looseToCompacted } from '../../../src/compute/materials/volume-states.ts'

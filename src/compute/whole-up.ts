@@ -1,4 +1,4 @@
-import { roundTo } from '../../model/quantity/format-quantity.ts'
+import { roundTo } from '../model/quantity/format-quantity.ts'
 
 /**
  * Rounds up to whole things: laps, loads, passes, barrows. A hair above a whole number, left over from arithmetic, does not count.

@@ -1,0 +1,26 @@
+import { daylight } from '../daylight/daylight.ts'
+import { fact, figure, type Use, use } from '../use.ts'
+import { drying } from '../weather/drying.ts'
+import { heat } from '../weather/heat.ts'
+import { evapotranspiration, evapotranspirationByTemperature } from '../weather/reference-evapotranspiration.ts'
+
+const all = (known: ReadonlySet<string>, ...paths: readonly string[]): boolean => paths.every((p) => known.has(p))
+
+function air(known: ReadonlySet<string>): Use[] {
+  if (!all(known, 'climate.tmax', 'climate.tmin', 'place.latitude', 'fair.day-of-year')) return []
+  const shared = { tmax: fact('climate.tmax'), tmin: fact('climate.tmin'), latitude: fact('place.latitude'), day: fact('fair.day-of-year') }
+  const whole = all(known, 'climate.humidity', 'climate.wind', 'climate.sun', 'place.elevation')
+  return [
+    whole
+      ? use(52, 'air', evapotranspiration, { ...shared, humidity: fact('climate.humidity'), wind: fact('climate.wind'), height: fact('practice.wind-height'), sun: fact('climate.sun'), elevation: fact('place.elevation') })
+      : use(52, 'air', evapotranspirationByTemperature, shared),
+    use(53, 'dry', drying, { rate: figure('air.rate'), depth: fact('practice.water.pass-depth'), latitude: shared.latitude, day: shared.day }),
+  ]
+}
+
+/** Figures of weather and daylight, as far as the facility gives place, dates and climate. */
+export const weatherUses = (known: ReadonlySet<string>): readonly Use[] => [
+  ...air(known),
+  ...(all(known, 'climate.tmax', 'climate.humidity') ? [use(54, 'heat', heat, { temperature: fact('climate.tmax'), humidity: fact('climate.humidity') })] : []),
+  ...(all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone') ? [use(55, 'daylight', daylight, { latitude: fact('place.latitude'), longitude: fact('place.longitude'), day: fact('fair.day-number'), zone: fact('fair.zone') })] : []),
+]

@@ -1,0 +1,43 @@
+import type { Fact } from '../model/figure.ts'
+import type { Engine } from './engine.ts'
+
+/** How much the figures of a manual move when a value that nobody has measured moves by a tenth. */
+export type Sensitivity = {
+  readonly fact: Fact
+  /** Figures that move at all. */
+  readonly figures: number
+  /** Sum of their relative changes. */
+  readonly movement: number
+  /** The figure that moves most, and by what share. */
+  readonly most: { readonly figure: string; readonly share: number }
+}
+
+/** The step: a tenth more, and a tenth less. */
+const step = 0.1
+
+function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensitivity {
+  const changes = new Map<string, number>()
+  for (const factor of [1 + step, 1 - step]) {
+    const other = engine.vary(new Map([[fact.path, fact.si * factor]]))
+    for (const id of ids) {
+      const [before, after] = [engine.figure(id)?.value, other.figure(id)?.value]
+      if (!before?.ok || !after?.ok || before.si === 0) continue
+      changes.set(id, Math.max(changes.get(id) ?? 0, Math.abs(after.si / before.si - 1)))
+    }
+  }
+  const moved = [...changes].filter(([, share]) => share > 1e-9).sort((a, b) => b[1] - a[1])
+  const [figure = '', share = 0] = moved[0] ?? []
+  return { fact, figures: moved.length, movement: moved.reduce((sum, [, s]) => sum + s, 0), most: { figure, share } }
+}
+
+/**
+ * Ranks the values that stand in for what nobody has measured by how much the manual's figures move with them, the most
+ * telling first. Figures that a value does not reach are not computed again.
+ */
+export function rankUnmeasured(engine: Engine): readonly Sensitivity[] {
+  const ids = engine.uses.flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
+  return [...engine.facts.values()]
+    .filter((f) => f.provenance.kind === 'typical')
+    .map((f) => movementOf(engine, f, ids.filter((id) => engine.restsOn(id).has(f.path))))
+    .sort((a, b) => b.movement - a.movement || a.fact.path.localeCompare(b.fact.path, 'en'))
+}
