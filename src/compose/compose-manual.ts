@@ -10,6 +10,7 @@ import { applies, type Circumstances } from './applies.ts'
 import { composeFindings } from './findings.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
+import { composeMonths } from './months.ts'
 import { composeProcedure } from './procedure.ts'
 import { measureLabel, namedQuantity } from './quantities.ts'
 import { composeReckoner } from './reckoner.ts'
@@ -114,7 +115,9 @@ export function composeManual(input: ComposeInput): Manual {
   const { words } = library
   const here: Circumstances = { surface: file.cushion.material, rail: file.oval.rail ?? 'pylons', units: file.units, capabilities: computed.capabilities }
   const reckoners = library.reckoners.map((r) => r.value).filter((r) => applies(r.when, here)).flatMap((r) => composeReckoner(r, engine, locale) ?? [])
-  const procedures = composeProcedures(input, here, reckoners)
+  const months = composeMonths(engine, file, words.months)
+  const tables = months ? [...reckoners, months] : reckoners
+  const procedures = composeProcedures(input, here, tables)
   const present = new Set(procedures.map((p) => p.id))
   const cautions = cautionsUsed(procedures)
   const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
@@ -140,7 +143,7 @@ export function composeManual(input: ComposeInput): Manual {
     }),
     chapters: library.chapters.map((c) => c.value).sort((a, b) => a.order - b.order).map(({ id, title, place, text }) => ({ id, title, place, text })),
     terms: library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en')),
-    reckoners,
+    reckoners: tables,
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax') }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

@@ -51,6 +51,7 @@ export const findingRules: readonly FindingRule[] = [
   { id: 'storage-short', holds: exceeds('supply.need', 'water.storage'), facts: ['water.storage'], figures: ['supply.need'] },
   { id: 'round-slow', holds: exceeds('round.time', 'race-days.interval'), facts: ['gear.spray.tank', 'gear.spray.flow', 'water.fill-flow', 'race-days.interval'], figures: ['round.time'] },
   { id: 'harrow-slow', holds: exceeds('harrow.time', 'race-days.interval'), facts: ['gear.harrow.width', 'gear.harrow.speed', 'race-days.interval'], figures: ['harrow.time'] },
+  { id: 'budget-short', holds: exceeds('race-day.fair', 'prices.budget'), facts: ['prices.budget'], figures: ['race-day.fair'] },
   {
     id: 'cushion-off',
     holds: (input) => {

@@ -2,8 +2,10 @@ import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Use } from '../use.ts'
 import { cushionUses } from './cushion.ts'
 import { drainageUses } from './drainage.ts'
+import { moneyUses } from './money.ts'
 import { ovalUses } from './oval.ts'
 import { pullbackUses } from './pullback.ts'
+import { racingUses } from './racing.ts'
 import { repairUses } from './repairs.ts'
 import { sealingUses } from './sealing.ts'
 import { stopgapUses } from './stopgap.ts'
@@ -17,5 +19,5 @@ import { workingUses } from './working.ts'
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
 export function planUses(known: ReadonlySet<string>, system: UnitSystem): readonly Use[] {
-  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses].flatMap((uses) => [...uses(known, system)])
+  return [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses, racingUses, moneyUses].flatMap((uses) => [...uses(known, system)])
 }

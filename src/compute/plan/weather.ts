@@ -1,5 +1,6 @@
 import { daylight } from '../daylight/daylight.ts'
 import { fact, figure, type Use, use } from '../use.ts'
+import { dailyDemand } from '../water/daily-demand.ts'
 import { drying } from '../weather/drying.ts'
 import { heat } from '../weather/heat.ts'
 import { evapotranspiration, evapotranspirationByTemperature } from '../weather/reference-evapotranspiration.ts'
@@ -14,6 +15,7 @@ function air(known: ReadonlySet<string>): Use[] {
     whole
       ? use(52, 'air', evapotranspiration, { ...shared, humidity: fact('climate.humidity'), wind: fact('climate.wind'), height: fact('practice.wind-height'), sun: fact('climate.sun'), elevation: fact('place.elevation') })
       : use(52, 'air', evapotranspirationByTemperature, shared),
+    ...(known.has('gear.spray.tank') ? [use(56, 'demand', dailyDemand, { rate: figure('air.rate'), area: figure('area.total'), load: figure('cycle.water') })] : []),
     use(53, 'dry', drying, { rate: figure('air.rate'), depth: fact('practice.water.pass-depth'), latitude: shared.latitude, day: shared.day }),
   ]
 }

@@ -36,6 +36,7 @@ export const words = z.strictObject({
   safety: list('title', 'about', 'signals', 'call', 'limits'),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
+  months: list('title', 'about', 'month', 'air', 'water', 'loads', 'dry'),
   facility: list('title', 'about', 'label', 'value', 'source', 'machine', 'can', 'from', 'role', 'name', 'phone', 'date', 'firstPost', 'races', 'interval', 'plan'),
   drawings: list(
     'lap', 'straight', 'radius', 'width', 'travel', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
