@@ -1,5 +1,5 @@
 import type { Computed } from '../compute/compute-facility.ts'
-import type { Engine } from '../compute/engine.ts'
+import { type Engine, useIdOf } from '../compute/engine.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
 import type { Manual, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
@@ -102,7 +102,7 @@ function composeToMeasure(engine: Engine, work: Readonly<Record<string, string>>
     text: s.fact.text,
     howTo: s.fact.howTo,
     figures: s.figures,
-    most: engine.figure(s.most.figure)?.label ?? '',
+    most: `${engine.worksheet(useIdOf(s.most.figure))?.title ?? ''}: ${engine.figure(s.most.figure)?.label ?? ''}`,
     percent: Math.round(s.most.share * 100),
   }))
 }

@@ -16,6 +16,9 @@ export function quantityTex(text: string): string {
   return unit === '' ? `${number}${fraction}` : `${number}${fraction}\\,\\text{${unit.replaceAll('%', '\\%')}}`
 }
 
+/** Symbols stand side by side for a product; numbers need the sign. A thin space after a comma only parts a list. */
+const withSigns = (tex: string): string => tex.replace(/(?<!,)\\,(?=@)/g, ' \\cdot ').replace(/(@[a-zA-Z][a-zA-Z0-9]*)\\,(?=[\\(])/g, '$1 \\cdot ')
+
 /** Replaces `@name` by what stands for it. */
 const put = (tex: string, stand: (input: string) => string | undefined): string => tex.replace(name, (all, input: string) => stand(input) ?? all)
 
@@ -48,7 +51,7 @@ export function formulaLines(use: Use, inputs: readonly FigureInput[], values: R
     return {
       figure: `${use.id}.${output}`,
       tex: `${spec.symbol} = ${put(spec.tex, symbol)}`,
-      numbers: result === '' ? '' : `${spec.symbol} = ${put(spec.tex, number)} = ${result}`,
+      numbers: result === '' ? '' : `${spec.symbol} = ${put(withSigns(spec.tex), number)} = ${result}`,
     }
   })
 }

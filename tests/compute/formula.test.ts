@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { quantityTex } from '../../src/compute/formula.ts'
+import { demos, demoManual } from '../support/demo.ts'
 
 describe('quantityTex', () => {
   it.each([
@@ -14,5 +15,15 @@ describe('quantityTex', () => {
     ['CA$90', '\\text{CA\\$}90'],
   ])('sets %s', (text, tex) => {
     expect(quantityTex(text)).toBe(tex)
+  })
+})
+
+describe.each(demos)('formulas of %s', (id) => {
+  it('leave no name unreplaced, and put a sign between any two numbers', async () => {
+    const { manual } = await demoManual(id)
+    for (const f of manual.worksheets.flatMap((w) => w.formulas)) {
+      expect(`${f.tex}${f.numbers}`, f.figure).not.toMatch(/@[a-z]/)
+      expect(f.numbers.replace(/\\text\{[^}]*\}|\\[td]?frac\{\d+\}\{\d+\}/g, ''), f.figure).not.toMatch(/\d\}\s*(?:\\,)?\s*\{\d/)
+    }
   })
 })

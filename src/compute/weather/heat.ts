@@ -1,7 +1,10 @@
-import { calculation } from '../calculation.ts'
+import { calculation, refuse } from '../calculation.ts'
 import { heatIndex } from './felt-temperature.ts'
 
 const fahrenheit = (kelvin: number): number => kelvin * 1.8 - 459.67
+
+/** Where the weather service's chart ends, °F: beyond it the regression has nothing behind it. */
+const hottest = 137
 
 /** Heat index in the shade, K. */
 export const heat = calculation({
@@ -14,5 +17,8 @@ export const heat = calculation({
     humidity: { symbol: 'RH', label: 'relative humidity', kind: 'share', range: [0, 1], formulaUnit: '%' },
   },
   outputs: { index: { symbol: 'HI', label: 'heat index in the shade', kind: 'temperature', tex: '-42.379 + 2.04901523\\,@temperature + 10.14333127\\,@humidity - 0.22475541\\,@temperature\\,@humidity - \\dots' } },
-  compute: (x) => ({ index: (heatIndex(fahrenheit(x.temperature), x.humidity * 100) + 459.67) / 1.8 }),
+  compute: (x) => {
+    const index = heatIndex(fahrenheit(x.temperature), x.humidity * 100)
+    return { index: index > hottest ? refuse('hotter than the weather service\'s chart goes: no work') : (index + 459.67) / 1.8 }
+  },
 })

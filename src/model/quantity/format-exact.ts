@@ -9,6 +9,10 @@ export function exactNumber(si: number, unit: string): string {
   return significant.format(Math.abs(value) < 1e-12 ? 0 : value).replace('-', '−')
 }
 
+/** A price with as many digits as it has: a gallon for $0.006. */
+const exactMoney = (value: number, unit: string, locale: Locale): string =>
+  `${new Intl.NumberFormat('en-US', { style: 'currency', currency: locale.currency, minimumFractionDigits: 2, maximumFractionDigits: Math.abs(value) < 1 ? 5 : 2 }).format(value)}${unit.replace('money', '')}`
+
 /**
  * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing, else with five
  * significant digits, so that a reader who works the sum again gets the same answer.
@@ -17,7 +21,8 @@ export function formatExact(si: number, kind: KindName, locale: Locale): string 
   const style = styleOf(kind, locale.system)
   const value = toUnit(si, style.unit)
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
-  if (style.form === 'money' || style.form === 'clock' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
+  if (style.form === 'clock' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
+  if (style.form === 'money') return exactMoney(value, style.unit, locale)
   const unit = style.label ?? style.unit
   return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)}${unit === '°' ? '' : ' '}${unit}`
 }
