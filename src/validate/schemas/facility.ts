@@ -90,6 +90,7 @@ export const facility = z.strictObject({
     seal: group('practice.seal'),
     harrow: group('practice.harrow'),
     reopen: group('practice.reopen'),
+    heat: group('practice.heat'),
     grade: group('practice.grade'),
     grit: group('practice.grit'),
     water: group('practice.water'),
