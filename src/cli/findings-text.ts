@@ -2,7 +2,7 @@ import type { Manual } from '../model/manual.ts'
 import { placeholder } from '../model/placeholders.ts'
 
 /** Text for a terminal: quantities put in, Markdown marks taken out. */
-export function plainText(text: string, manual: Manual): string {
+function plainText(text: string, manual: Manual): string {
   return text
     .replace(placeholder, (_, name: string) => manual.quantities[name]?.text ?? name)
     .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')

@@ -19,7 +19,7 @@ export function projectFolders(dist?: string): Folders {
 }
 
 /** The demo facility, which stands in where no folder is named. */
-export const demoFacility = 'content/facilities/larkmoor'
+const demoFacility = 'content/facilities/larkmoor'
 
 /** The facility folder meant by an argument: a path, or the id of a demo facility. */
 export function facilityFolder(argument: string | undefined, cwd: string, folders: Folders): string {

@@ -9,7 +9,7 @@ const paint = (colors: boolean): Paint => (style, text) => (colors ? styleText(s
 const indentLike = (text: string): string => text.replace(/[^\t]/g, ' ')
 
 /** One problem: `file:line:column`, what is wrong, the line itself, what was expected. */
-export function problemText(problem: Problem, colors: boolean): string {
+function problemText(problem: Problem, colors: boolean): string {
   const p = paint(colors)
   const { file, line, column, length } = problem.place
   const head = `${p('bold', `${file}:${line}:${column}`)}: ${p(problem.severity === 'error' ? 'red' : 'yellow', problem.severity)}: ${problem.message} ${p('dim', `[${problem.code}]`)}`

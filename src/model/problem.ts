@@ -31,12 +31,10 @@ export const problemCodes = {
   'oval/too-little': 'too few dimensions to know the shape of the oval',
   'ref/duplicate-id': 'one id given to two things',
   'ref/missing': 'a reference to something that is not there',
-  'ref/unused': 'something that nothing refers to',
   'text/unknown-figure': 'a figure or fact named in text that does not exist',
   'text/html': 'HTML in Markdown, which is not allowed',
   'text/typed-number': 'a quantity typed in text instead of a figure',
   'text/link': 'a link to nothing',
-  'template/unknown': 'a template that uses something it is not given',
 } as const
 
 export type ProblemCode = keyof typeof problemCodes

@@ -4,7 +4,7 @@ import type { Place, Problem, ProblemCode } from '../model/problem.ts'
 export type SourceFile = { readonly path: string; readonly text: string }
 
 /** The line of a text that holds an offset, 1-based, with the column in characters. */
-export function lineColumn(text: string, offset: number): { line: number; column: number } {
+function lineColumn(text: string, offset: number): { line: number; column: number } {
   const before = text.slice(0, offset)
   const line = before.split('\n').length
   return { line, column: offset - before.lastIndexOf('\n') }

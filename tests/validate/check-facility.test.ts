@@ -31,6 +31,7 @@ describe('checkFacility', () => {
     ['a wrong unit', good.replace('2,640 ft', '2,640 fet'), 'quantity/unknown-unit 7:14', '"ft"'],
     ['a wrong dimension', good.replace('600 ft', '600 gal'), 'quantity/dimension 8:13', 'a distance'],
     ['a number without unit', good.replace('600 ft', '600'), 'quantity/no-unit 8:13', 'a distance'],
+    ['a word instead of a number', good.replace('600 ft', 'long'), 'quantity/number 8:13', 'such as'],
     ['a value out of range', good.replace('600 ft', '6 ft'), 'quantity/range 8:13', '50 ft to 4,000 ft'],
     ['an impossible oval', good.replace('600 ft', '1,300 ft'), 'oval/impossible 8:13', 'lap = 2'],
     ['an oval of which too little is known', good.replace('  straight: 600 ft\n', ''), 'oval/too-little 6:1', 'two of'],

@@ -26,7 +26,7 @@ export type LoadedManual = {
 }
 
 /** Every figure there can be, for any facility: what text may name. */
-export const allFigureIds = (): readonly string[] => planUses(new Set(factPaths), 'us').flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
+const allFigureIds = (): readonly string[] => planUses(new Set(factPaths), 'us').flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
 
 function textProblems(library: Library, facility: Facility): Problem[] {
   const targets = { quantities: new Set([...allFigureIds(), ...factPaths]), procedures: new Set(library.procedures.map((p) => p.value.id)) }

@@ -13,8 +13,8 @@ import { turnLength } from '../oval/turn-length.ts'
 import { fact, figure, fixed, use, type Use } from '../use.ts'
 
 const offset = fact('oval.measuring-offset')
-export const straight = figure('shape.straight')
-export const radius = figure('shape.radius')
+const straight = figure('shape.straight')
+const radius = figure('shape.radius')
 const widthStraights = fact('oval.width.straights')
 const widthTurns = fact('oval.width.turns')
 const crossFallStraights = fact('oval.cross-fall.straights')

@@ -35,7 +35,7 @@ export const tankRun = calculation({
   sources: ['osu-b817', 'geometry'],
   inputs: { tank, usable, depth, sprayWidth, flow },
   outputs: {
-    distance: { symbol: 'D', label: 'reached with one tank', kind: 'distance', tex: '\\frac{@usable\\,@tank}{@depth\\,@sprayWidth}' },
+    distance: { symbol: 'D', label: 'reached with one tank', kind: 'reach', tex: '\\frac{@usable\\,@tank}{@depth\\,@sprayWidth}' },
     time: { symbol: 't', label: 'until the tank is empty', kind: 'minutes', tex: '\\frac{@usable\\,@tank}{@flow}' },
   },
   compute: (x) => ({ distance: (x.usable * x.tank) / (x.depth * x.sprayWidth), time: (x.usable * x.tank) / x.flow }),

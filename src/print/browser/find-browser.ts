@@ -18,7 +18,7 @@ export type BrowserFound = {
 }
 
 /** Browsers in the order in which they are tried when no setting names one. */
-export const defaultCandidates = (env: Environment): Candidate[] => [...systemBrowsers(env), bundledBrowser(env)]
+const defaultCandidates = (env: Environment): Candidate[] => [...systemBrowsers(env), bundledBrowser(env)]
 
 const notThere = (): Promise<Browser> => Promise.reject(new Error('ENOENT: there is no such file'))
 

@@ -6,7 +6,7 @@ const right = 352
 const size = 17
 
 /** Surface from the rail up to the outside edge, as pixels; heights are drawn larger by a whole factor. */
-export function slope(width: number, fall: number): { k: number; factor: number; rise: number } {
+function slope(width: number, fall: number): { k: number; factor: number; rise: number } {
   const k = (right - left) / width
   const natural = width * fall * k
   const factor = Math.max(1, Math.min(8, Math.round(54 / natural)))

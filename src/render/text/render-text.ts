@@ -42,7 +42,7 @@ function namesToMarks() {
 const processor = unified().use(remarkParse).use(namesToMarks).use(remarkHtml, { sanitize: schema }).freeze()
 
 /** A quantity in running text. What has no value says so, and why. */
-export function quantitySpan(q: NamedQuantity | undefined, name: string, context: TextContext): string {
+function quantitySpan(q: NamedQuantity | undefined, name: string, context: TextContext): string {
   if (!q) throw new RangeError(`text names ${name}, which the manual does not hold`)
   const href = q.worksheet && context.worksheetHref(q.worksheet.id)
   const kind = q.ok ? (q.estimate ? 'q estimate' : 'q') : 'q unknown'

@@ -3,7 +3,7 @@ import { id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
 /** A caution: the hazard, what it can do, and how to avoid it. Signal words as ANSI Z535.6 uses them. */
-export const caution = z.strictObject({
+const caution = z.strictObject({
   id,
   signal: z.enum(['danger', 'warning', 'caution', 'notice']),
   /** The hazard and what it can do, in one short sentence: "A truck can hit a horse or a person." */
@@ -18,7 +18,7 @@ export const caution = z.strictObject({
 export const cautions = z.strictObject({ cautions: z.array(caution).min(1) })
 
 /** Something seen on the track, in the words that people use. */
-export const symptom = z.strictObject({
+const symptom = z.strictObject({
   id,
   /** In horsemen's words: "The track is cuppy at the rail". */
   says: line,
@@ -40,7 +40,7 @@ export const sections = z.strictObject({ sections: z.array(z.strictObject({ id, 
 export const glossary = z.strictObject({ terms: z.array(z.strictObject({ term: line, means: line })).min(1) })
 
 /** A table of one calculation over values that change in the field. */
-export const reckoner = z.strictObject({
+const reckoner = z.strictObject({
   id,
   title: line,
   about: line,
@@ -59,7 +59,7 @@ export const reckoners = z.strictObject({ reckoners: z.array(reckoner).min(1) })
 export const chapter = z.strictObject({ id, title: line, order: z.int(), place: z.enum(['front', 'back']), text: prose })
 
 /** Text of a finding; what sets it off is a rule in compute/findings. */
-export const findingText = z.strictObject({ id, severity: z.enum(['serious', 'plan', 'note']), title: line, text: line, do: line })
+const findingText = z.strictObject({ id, severity: z.enum(['serious', 'plan', 'note']), title: line, text: line, do: line })
 
 export const findings = z.strictObject({ findings: z.array(findingText).min(1) })
 
