@@ -139,7 +139,7 @@ describe('site in a browser', () => {
       for (const id of demos) {
         const page = await found.browser.newPage()
         await page.setViewport({ width: 375, height: 800 })
-        for (const name of ['index', 'symptoms', 'procedures/seal', 'worksheets/area', 'numbers', 'safety', 'learn', 'findings', 'facility']) {
+        for (const name of ['index', 'symptoms', 'procedures/seal', 'worksheets/area', 'numbers', 'reckoners', 'safety', 'learn', 'findings', 'facility', 'terms']) {
           await page.goto(pathToFileURL(at('a', id, 'site', `${name}.html`)).href)
           await page.evaluate(axe)
           const faults = (await page.evaluate('axe.run({ runOnly: ["wcag2a", "wcag2aa", "best-practice"] }).then((r) => r.violations.map((v) => `${v.id}: ${v.nodes[0].html.slice(0, 120)}`))')) as string[]
