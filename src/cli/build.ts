@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
+import * as z from 'zod'
 import { composeFiguresFile } from '../compose/figures-file.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
@@ -16,6 +17,8 @@ import { createProgress, type Progress } from './progress.ts'
 import { siteFiles } from './site-files.ts'
 
 export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
+
+const lastBuild = z.object({ pageLabels: z.record(z.string(), z.string()) })
 
 /** A day that exists: 2027-02-31 would be read as a day in March. */
 function isDate(text: string): boolean {
@@ -43,6 +46,16 @@ function summary(manual: Manual, files: number, pages: number, printed: Printed 
 type Ready = LoadedManual & { readonly manual: Manual; readonly library: NonNullable<LoadedManual['library']> }
 
 const isReady = (loaded: LoadedManual): loaded is Ready => loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
+
+/** Page numbers of the last build of the same facility, which save a print where nothing has moved. */
+async function lastPageLabels(target: string): Promise<Readonly<Record<string, string>> | undefined> {
+  try {
+    return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8'))).pageLabels
+  } catch {
+    // No build before this one, or one by another version: the numbers are found by printing.
+    return undefined
+  }
+}
 
 /**
  * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a browser the site and the
@@ -79,18 +92,19 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date
   const site = await progress.stage('render', () => siteFiles(manual, library.words, folders), (files) => `${files.filter((f) => f.path.endsWith('.html')).length} site pages`)
   const version = String((JSON.parse(await readFile(path.join(folders.project, 'package.json'), 'utf8')) as { version: string }).version)
   const hashes = { contentHash: hashOf(loaded.contentFiles), facilityHash: hashOf(loaded.facilityFiles) }
+  const target = path.join(folders.dist, manual.facility.id)
   const found = await browser
   let printed: Printed | undefined
   if (found.kind === 'found') {
     const { printManual } = await import('./print-manual.ts')
-    printed = await progress.stage('print', (tell) => printManual(found.browser, manual, library.words, folders, `${hashes.contentHash}${hashes.facilityHash}${date}`, version, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
+    const last = await lastPageLabels(target)
+    printed = await progress.stage('print', (tell) => printManual({ browser: found.browser, manual, words: library.words, folders, seed: `${hashes.contentHash}${hashes.facilityHash}${date}`, version, last }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
   }
 
   const pages = site.filter((f) => f.path.endsWith('.html')).length
   const output: OutputFile[] = [...site.map((f) => ({ path: `site/${f.path}`, data: f.data })), ...(printed?.files ?? []), { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` }]
-  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), files: output })
+  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), pageLabels: printed?.labels ?? {}, files: output })
   const files = [...output, { path: 'build.json', data: record }]
-  const target = path.join(folders.dist, manual.facility.id)
   await progress.stage('write', () => replaceFolder(target, (staging) => writeFiles(staging, files)), () => `${files.length} files`)
   if (!quiet) io.err(summary(manual, files.length, pages, printed, path.relative(io.cwd, target) || target, started))
   if (found.kind === 'found') return exit.fine

@@ -5,7 +5,10 @@ import { destinations } from '../inspect/destinations.ts'
 import { openPage } from '../page/open-page.ts'
 import { slotLabels } from './page-numbers.ts'
 
-export type BinderPrint = { readonly bytes: Uint8Array; readonly pages: number; readonly bodyStart: number }
+/** What stands in each slot of the contents, by the place that it points to. */
+export type PageLabels = Readonly<Record<string, string>>
+
+export type BinderPrint = { readonly bytes: Uint8Array; readonly pages: number; readonly labels: PageLabels }
 
 /** Numbers may move lines and so pages; more rounds than this would mean that they never settle. */
 const mostRounds = 4
@@ -32,23 +35,26 @@ function labelsOf(printed: PDFDocument, slots: readonly string[]): { labels: Rea
 }
 
 /**
- * Prints a binder with page numbers in its contents. A first print tells where things stand; the numbers are put in and
- * the document is printed again, tagged and with bookmarks, until what is printed is where it is.
+ * Prints a binder with page numbers in its contents. Numbers are put in and the document is printed, tagged and with
+ * bookmarks, until what is printed is where it is. The first numbers are those of the last build, which seldom move; where
+ * there was none, a quick print without tags tells them.
  * @param marginTop Top margin of the pages in points: the browser's link targets lie that much too high.
+ * @param last Page numbers of the last build of this binder.
  */
-export async function printBinder(browser: Browser, html: string, about: PdfAbout, marginTop: number, tell: (what: string) => void): Promise<BinderPrint> {
+export async function printBinder(browser: Browser, html: string, about: PdfAbout, marginTop: number, last: PageLabels | undefined, tell: (what: string) => void): Promise<BinderPrint> {
   const page = await openPage(browser, html)
   try {
     const slots = await readSlots(page)
-    let { labels } = labelsOf(await print(page, false), slots)
+    const known = last !== undefined && slots.every((id) => id in last)
+    let labels: PageLabels = known ? last : labelsOf(await print(page, false), slots).labels
     for (let round = 1; round <= mostRounds; round++) {
-      tell(`binder, print ${round + 1}`)
+      tell(`binder, print ${known ? round : round + 1}`)
       await fillSlots(page, labels)
       const printed = await print(page, true)
       const now = labelsOf(printed, slots)
       if (slots.every((id) => now.labels[id] === labels[id])) {
         const bytes = await finishPdf(printed, { ...about, bodyStart: now.bodyStart, marginTop })
-        return { bytes, pages: printed.getPageCount(), bodyStart: now.bodyStart }
+        return { bytes, pages: printed.getPageCount(), labels: now.labels }
       }
       labels = now.labels
     }
