@@ -11,6 +11,8 @@ import { composeFindings } from './findings.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
 import { composeMonths } from './months.ts'
+import { composePlans } from './plans/compose-plans.ts'
+import { composeCushionMap } from './plans/survey-rows.ts'
 import { composeProcedure } from './procedure.ts'
 import { measureLabel, namedQuantity } from './quantities.ts'
 import { composeReckoner } from './reckoner.ts'
@@ -122,6 +124,7 @@ export function composeManual(input: ComposeInput): Manual {
   const cautions = cautionsUsed(procedures)
   const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
   const geometry = composeGeometry(engine, file)
+  const planContext = { facility, computed, here, words: words.plans }
   const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
   const manual = {
     facility: {
@@ -144,6 +147,8 @@ export function composeManual(input: ComposeInput): Manual {
     chapters: library.chapters.map((c) => c.value).sort((a, b) => a.order - b.order).map(({ id, title, place, text }) => ({ id, title, place, text })),
     terms: library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en')),
     reckoners: tables,
+    plans: composePlans(library.plans.map((p) => p.value), planContext),
+    cushionMap: composeCushionMap(planContext),
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax') }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

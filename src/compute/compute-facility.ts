@@ -4,15 +4,18 @@ import type { Facility } from '../validate/check-facility.ts'
 import { createEngine, type Engine } from './engine.ts'
 import { buildFacts } from './facts/build-facts.ts'
 import { collectKnown, machineFor } from './facts/collect.ts'
+import { latestDay } from './survey/latest-day.ts'
 import { planUses } from './plan/plan.ts'
+import type { PlanData } from './plan/plan-data.ts'
 
 export type Computed = { readonly engine: Engine; readonly locale: Locale; readonly capabilities: ReadonlySet<Capability> }
 
 /** From a checked facility to an engine that answers for it. Nothing is computed before it is asked for. */
 export function computeFacility(facility: Facility): Computed {
-  const { file, tree } = facility
+  const { file, tree, surveys } = facility
   const locale: Locale = { system: file.units, currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR') }
   const here = new Set(capabilities.filter((c) => machineFor(file, c) !== undefined))
-  const facts = buildFacts(collectKnown(file, tree, here), here, file.cushion.material, locale)
-  return { engine: createEngine(planUses(new Set(facts.keys()), locale.system), facts, locale), locale, capabilities: here }
+  const facts = buildFacts(collectKnown(file, tree, surveys, here), here, file.cushion.material, locale)
+  const data: PlanData = { depths: latestDay(surveys, 'cushion-depth'), levels: latestDay(surveys, 'surface-level') }
+  return { engine: createEngine(planUses(new Set(facts.keys()), locale.system, data), facts, locale), locale, capabilities: here }
 }

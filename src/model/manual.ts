@@ -122,6 +122,27 @@ export type ManualSymptom = {
   readonly stop: Text
 }
 
+/** A list worked out for this facility; the first cell of a row is its head. */
+export type ManualTable = {
+  readonly id: string
+  readonly title: Text
+  readonly about: Text | undefined
+  readonly heads: readonly Text[]
+  readonly rows: readonly (readonly Text[])[]
+}
+
+/** A plan on pages of its own. */
+export type ManualPlan = {
+  readonly id: string
+  readonly title: string
+  readonly about: Text
+  readonly drawing: string | undefined
+  readonly tables: readonly ManualTable[]
+}
+
+/** One reading of the depth survey with the ground that it stands for, for the map; meters. */
+export type MapCell = { readonly from: number; readonly to: number; readonly inner: number; readonly outer: number; readonly value: number; readonly text: string }
+
 /** What this facility has, measured against what the figures ask. */
 export type Finding = {
   readonly id: string
@@ -213,6 +234,9 @@ export type Manual = {
   readonly chapters: readonly { readonly id: string; readonly title: string; readonly place: 'front' | 'back'; readonly text: Text }[]
   readonly terms: readonly { readonly term: string; readonly means: Text }[]
   readonly reckoners: readonly ManualReckoner[]
+  readonly plans: readonly ManualPlan[]
+  /** The latest depth survey, as far as a map needs it. */
+  readonly cushionMap: { readonly date: string; readonly target: number; readonly tolerance: number; readonly cells: readonly MapCell[] } | undefined
   readonly findings: readonly Finding[]
   /** What nobody has measured, the most telling first. */
   readonly toMeasure: readonly ToMeasure[]

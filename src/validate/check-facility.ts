@@ -2,13 +2,25 @@ import { closest } from '../model/closest.ts'
 import { factPaths, factSpec } from '../model/fact-spec.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
+import type { SurveyedOval } from '../model/survey.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { facility, type FacilityFile } from './schemas/facility.ts'
+import type { Survey } from './check-survey.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
 /** A facility that has passed every check, with the tree that knows where each entry stands. */
-export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree }
+export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[] }
+
+/** Straight, radius and widths as far as a survey has to know them; undefined while the shape is not known. */
+export function surveyedOval(file: FacilityFile): SurveyedOval | undefined {
+  const { lap, straight, radius, offset } = ovalParts(file)
+  const turns = radius ?? (lap !== undefined && straight !== undefined ? (lap - 2 * straight) / (2 * Math.PI) - offset : undefined)
+  const sides = straight ?? (lap !== undefined && radius !== undefined ? (lap - 2 * Math.PI * (radius + offset)) / 2 : undefined)
+  if (turns === undefined || sides === undefined) return undefined
+  const width = (part: 'straights' | 'turns'): number => (file.oval.width as Readonly<Record<string, Quantity>> | undefined)?.[part]?.si ?? usualWidth
+  return { straight: sides, radius: turns, widthStraights: width('straights'), widthTurns: width('turns') }
+}
 
 type OvalParts = { lap?: number; straight?: number; radius?: number; offset: number }
 
@@ -21,6 +33,9 @@ function ovalParts(file: FacilityFile): OvalParts {
 }
 
 const smallestRadius = 15
+
+/** Where a file gives no width, readings out to this are believed. */
+const usualWidth = 25
 
 /** An oval needs two of lap, straight and radius, and they must close. */
 function checkOval({ file, tree }: Facility): Problem[] {
@@ -74,7 +89,7 @@ function checkZone({ file, tree }: Facility): Problem[] {
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const parsed = checkSchema(tree, facility)
   if (!parsed.value) return { value: undefined, problems: parsed.problems }
-  const value = { file: parsed.value, tree }
+  const value = { file: parsed.value, tree, surveys: [] }
   const problems = [
     ...checkOval(value),
     ...checkZone(value),

@@ -4,6 +4,7 @@ import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { type Caution, cautions, type Chapter, chapter, findings, type FindingText, glossary, type Reckoner, reckoners, sections, type Symptom, symptoms } from './schemas/library.ts'
+import { type Plan, plans } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
 import { words, type Words } from './schemas/words.ts'
 
@@ -17,6 +18,7 @@ export type LibraryTrees = {
   readonly glossary: SourceTree
   readonly reckoners: SourceTree
   readonly findings: SourceTree
+  readonly plans: SourceTree
   readonly words: SourceTree
 }
 
@@ -33,6 +35,7 @@ export type Library = {
   readonly terms: readonly Sourced<{ term: string; means: string }>[]
   readonly reckoners: readonly Sourced<Reckoner>[]
   readonly findings: readonly Sourced<FindingText>[]
+  readonly plans: readonly Sourced<Plan>[]
   readonly words: Words
 }
 
@@ -111,8 +114,9 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   const terms = listOf<{ term: string; means: string }>(trees.glossary, glossary, 'terms')
   const reckonerList = listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners')
   const findingList = listOf<FindingText>(trees.findings, findings, 'findings')
+  const planList = listOf<Plan>(trees.plans, plans, 'plans')
   const wordList = checkSchema(trees.words, words)
-  const schemaProblems = [procedures, chapters, cautionList, symptomList, sectionList, terms, reckonerList, findingList, wordList].flatMap((l) => l.problems)
+  const schemaProblems = [procedures, chapters, cautionList, symptomList, sectionList, terms, reckonerList, findingList, planList, wordList].flatMap((l) => l.problems)
   const t: Targets = {
     procedures: names('procedure', procedures.list),
     cautions: names('caution', cautionList.list),
@@ -136,12 +140,13 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     ...duplicateIds(sectionList.list, 'section'),
     ...duplicateIds(reckonerList.list, 'reckoner'),
     ...duplicateIds(findingList.list, 'finding'),
+    ...duplicateIds(planList.list, 'plan'),
     ...refs,
   ]
   if (!wordList.value) return { value: undefined, problems }
   const value: Library = {
     procedures: procedures.list, chapters: chapters.list, cautions: cautionList.list, symptoms: symptomList.list, sections: sectionList.list,
-    terms: terms.list, reckoners: reckonerList.list, findings: findingList.list, words: wordList.value,
+    terms: terms.list, reckoners: reckonerList.list, findings: findingList.list, plans: planList.list, words: wordList.value,
   }
   return { value, problems }
 }

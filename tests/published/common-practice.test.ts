@@ -40,7 +40,7 @@ describe('common practice, no source', () => {
 
   it('pulling back next to the rail takes one to two hours, and a week left alone is one truckload', () => {
     expectBetween(usual('grade-band.time', 'h'), 0.75, 2)
-    expectBetween(usual('creep.skip-week', 'yd3'), 3, 8)
+    expectBetween(usual('creep.left', 'yd3'), 3, 8)
   })
 
   it('an inch of ridge holds water four feet out on a straight of 2 %', () => {

@@ -2,6 +2,7 @@ import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { computeFacility, type Computed } from '../../compute/compute-facility.ts'
 import { planUses } from '../../compute/plan/plan.ts'
+import { sampleData } from '../../compute/plan/plan-data.ts'
 import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
@@ -9,6 +10,7 @@ import { checkFacility, type Facility } from '../../validate/check-facility.ts'
 import { checkLibrary, type Library, type LibraryTrees, type Sourced } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
+import { loadSurveys } from './load-surveys.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
 
 /** Where the project's own folders are. */
@@ -26,13 +28,13 @@ export type LoadedManual = {
 }
 
 /** Every figure there can be, for any facility: what text may name. */
-const allFigureIds = (): readonly string[] => planUses(new Set(factPaths), 'us').flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
+const allFigureIds = (): readonly string[] => planUses(new Set(factPaths), 'us', sampleData).flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
 
 function textProblems(library: Library, facility: Facility): Problem[] {
   const targets = { quantities: new Set([...allFigureIds(), ...factPaths]), procedures: new Set(library.procedures.map((p) => p.value.id)) }
   const notes: Sourced<unknown>[] = (facility.file.notes ?? []).map((value, i) => ({ value, tree: facility.tree, path: ['notes', i] }))
   const unknownNotes = (facility.file.notes ?? []).flatMap((n, i) => (targets.procedures.has(n.procedure) ? [] : [facility.tree.problem(facility.tree.placeOf(['notes', i, 'procedure']), 'ref/missing', `there is no procedure "${n.procedure}"`, { hint: `known: ${[...targets.procedures].join(', ')}` })]))
-  const lists = [library.procedures, library.chapters, library.cautions, library.symptoms, library.sections, library.terms, library.findings, library.reckoners]
+  const lists = [library.procedures, library.chapters, library.cautions, library.symptoms, library.sections, library.terms, library.findings, library.reckoners, library.plans]
   return [...unknownNotes, ...lists.flatMap((list) => checkText(list as readonly Sourced<unknown>[], targets)), ...checkText(notes, targets)]
 }
 
@@ -48,12 +50,13 @@ export async function loadManual(folder: string, folders: Folders, date: string)
   const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([loadLibrary(folders.content), loadSources(folders.shared), readTree(folder, 'facility.yaml', shownRoot), readTrees(folder, 'procedures', shownRoot)])
   const checkedFacility = facilityTree.value ? checkFacility(facilityTree.value) : { value: undefined, problems: [] }
   const checkedLibrary = libraryTrees.value ? checkLibrary(withOwn(libraryTrees.value, ownTrees.value ?? []), new Set(sources.map((s) => s.id))) : { value: undefined, problems: [] }
-  const early = [...facilityTree.problems, ...ownTrees.problems, ...checkedFacility.problems, ...libraryTrees.problems, ...checkedLibrary.problems]
-  const facility = checkedFacility.value
+  const surveys = checkedFacility.value ? await loadSurveys(folder, shownRoot, checkedFacility.value) : { value: [], problems: [], files: [] }
+  const early = [...facilityTree.problems, ...ownTrees.problems, ...checkedFacility.problems, ...surveys.problems, ...libraryTrees.problems, ...checkedLibrary.problems]
+  const facility = checkedFacility.value && { ...checkedFacility.value, surveys: surveys.value ?? [] }
   const library = checkedLibrary.value
   const text = facility && library ? textProblems(library, facility) : []
   const problems = [...early, ...text]
-  const read = { contentFiles: libraryTrees.files, facilityFiles: [...facilityTree.files, ...ownTrees.files] }
+  const read = { contentFiles: libraryTrees.files, facilityFiles: [...facilityTree.files, ...ownTrees.files, ...surveys.files] }
   if (!facility || !library || hasErrors(problems)) return { manual: undefined, computed: undefined, library, facility, problems, ...read }
   const computed = computeFacility(facility)
   const manual = composeManual({ facility, computed, library, sources, date })

@@ -4,8 +4,10 @@ import type { Place } from '../../model/problem.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
+import type { Survey } from '../../validate/check-survey.ts'
 import { readMeasured } from '../../validate/schemas/quantity.ts'
 import type { KnownValue, KnownValues } from './known.ts'
+import { dayNumber, dayOfYear, secondsOf, zoneOffset } from './race-day-values.ts'
 
 const isQuantity = (x: unknown): x is Quantity => typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
 
@@ -40,16 +42,6 @@ function gear(file: FacilityFile, tree: SourceTree, capabilities: Iterable<Capab
   }
 }
 
-const dayOfYear = (date: string): number => Math.round((Date.parse(`${date}T00:00:00Z`) - Date.parse(`${date.slice(0, 4)}-01-01T00:00:00Z`)) / 86_400_000) + 1
-
-/** Seconds by which the clock of a zone is ahead of Universal Time at noon of a day; daylight saving is in the zone's own rules. */
-function zoneOffset(date: string, timeZone: string): number | undefined {
-  const noon = new Date(`${date}T12:00:00Z`)
-  const name = new Intl.DateTimeFormat('en-US', { timeZone, timeZoneName: 'longOffset' }).formatToParts(noon).find((p) => p.type === 'timeZoneName')?.value ?? ''
-  const m = /^GMT(?:([+-])(\d\d):(\d\d))?$/.exec(name)
-  return m ? (m[1] === '-' ? -1 : 1) * (Number(m[2] ?? 0) * 3600 + Number(m[3] ?? 0) * 60) : undefined
-}
-
 /** What the race dates say: how many, the fullest card, the shortest interval, the time of year. */
 function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const days = file['race-days'] ?? []
@@ -59,11 +51,12 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
   into.set('race-days.count', stated(days.length, at(['race-days'])))
   const dated = at(['race-days', days.indexOf(first), 'date'])
   into.set('fair.day-of-year', stated(dayOfYear(first.date), dated))
-  into.set('fair.day-number', stated(Date.parse(`${first.date}T00:00:00Z`) / 86_400_000, dated))
+  into.set('fair.day-number', stated(dayNumber(first.date), dated))
   const zone = file.place['time-zone'] === undefined ? undefined : zoneOffset(first.date, file.place['time-zone'])
   if (zone !== undefined) into.set('fair.zone', stated(zone, at(['place', 'time-zone'])))
   const fullest = days.reduce((a, b) => (b.races > a.races ? b : a))
   into.set('race-days.races', stated(fullest.races, at(['race-days', days.indexOf(fullest), 'races'])))
+  into.set('race-days.first-post', stated(secondsOf(fullest['first-post']), at(['race-days', days.indexOf(fullest), 'first-post'])))
   const intervals = days.flatMap((d, i) => (isQuantity(d.interval) ? [{ si: d.interval.si, i }] : []))
   const shortest = intervals.sort((a, b) => a.si - b.si)[0]
   if (shortest) into.set('race-days.interval', stated(shortest.si, at(['race-days', shortest.i, 'interval'])))
@@ -86,24 +79,33 @@ function coordinates(file: FacilityFile, tree: SourceTree, into: Map<string, Kno
   }
 }
 
-/** A measurement outranks what the file states, and the latest outranks the earlier ones. */
-function measurements(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
-  const list = (file.measurements ?? []).map((m, i) => ({ ...m, i })).sort((a, b) => a.date.localeCompare(b.date))
-  for (const { of, value, date, by, i } of list) {
-    if (!factSpec(of)) continue
-    const read = readMeasured(of, value)
-    if ('si' in read) into.set(of, { si: read.si, provenance: { kind: 'measured', at: tree.placeOf(['measurements', i, 'value']), date, by } })
-  }
+type Measured = { readonly of: string; readonly si: number; readonly date: string; readonly by: string; readonly at: Place }
+
+function listedMeasurements(file: FacilityFile, tree: SourceTree): Measured[] {
+  return (file.measurements ?? []).flatMap(({ of, value, date, by }, i) => {
+    const read = factSpec(of) ? readMeasured(of, value) : undefined
+    return read && 'si' in read ? [{ of, si: read.si, date, by, at: tree.placeOf(['measurements', i, 'value']) }] : []
+  })
+}
+
+/** The mean of each depth survey is a measurement of the depth found. */
+const surveyedDepths = (surveys: readonly Survey[]): Measured[] =>
+  surveys.filter((s) => s.of === 'cushion-depth').flatMap((s) => s.days.map((d) => ({ of: 'cushion.depth.found', si: d.readings.reduce((sum, r) => sum + r.value, 0) / d.readings.length, date: d.date, by: s.by, at: s.at })))
+
+/** A measurement outranks what the file states, and the latest outranks the earlier ones; a survey outranks a single value of the same day. */
+function measurements(file: FacilityFile, tree: SourceTree, surveys: readonly Survey[], into: Map<string, KnownValue>): void {
+  const list = [...listedMeasurements(file, tree), ...surveyedDepths(surveys)].sort((a, b) => a.date.localeCompare(b.date))
+  for (const { of, si, date, by, at } of list) into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
 }
 
 /** Everything that a facility file says, by fact path, each with the place where it says so. */
-export function collectKnown(file: FacilityFile, tree: SourceTree, capabilities: Iterable<Capability>): KnownValues {
+export function collectKnown(file: FacilityFile, tree: SourceTree, surveys: readonly Survey[], capabilities: Iterable<Capability>): KnownValues {
   const known = new Map<string, KnownValue>()
   walk(file, [], tree, known)
   coordinates(file, tree, known)
   gear(file, tree, capabilities, known)
   raceDays(file, tree, known)
   climate(file, tree, known)
-  measurements(file, tree, known)
+  measurements(file, tree, surveys, known)
   return known
 }

@@ -27,6 +27,7 @@ export const taskCost = calculation({
 })
 
 const money = (symbol: string, label: string): InputSpec => ({ symbol, label, kind: 'money', range: [0, 1e7] })
+const fuel = (symbol: string, label: string): InputSpec => ({ symbol, label, kind: 'fuelVolume', range: [0, 1000] })
 const count = (symbol: string, label: string): InputSpec => ({ symbol, label, kind: 'count', range: [0, 1000] })
 
 /** What a race day and the whole fair cost (money): pulling back, harrowing, rounds of water with the price of the water. */
@@ -44,13 +45,21 @@ export const raceDayCost = calculation({
     water: { symbol: 'V', label: 'water for a race day', kind: 'waterVolume', range: [0, 1e5] },
     waterPrice: { symbol: 'c_w', label: 'price of water', kind: 'volumePrice', range: [0, 300] },
     days: count('n', 'race days'),
+    pullFuel: fuel('V_1', 'fuel for pulling back'),
+    harrowFuel: fuel('V_2', 'fuel for harrowing the whole width'),
+    roundFuel: fuel('V_3', 'fuel for one round of water'),
+    fuelPrice: { symbol: 'c_f', label: 'price of fuel', kind: 'volumePrice', range: [0, 20_000] },
   },
   outputs: {
     day: { symbol: 'C', label: 'for a race day', kind: 'money', tex: '@pullBack + @harrowings\\,@harrow + @rounds\\,@round + @water\\,@waterPrice', round: 'up' },
     fair: { symbol: 'C_n', label: 'for all race days', kind: 'money', tex: '@days\\,@day', round: 'up' },
+    water: { symbol: 'C_w', label: 'of it for water', kind: 'money', tex: '@days\\,@water\\,@waterPrice', round: 'up' },
+    fuel: { symbol: 'V_f', label: 'of fuel for all race days', kind: 'fuelVolume', tex: '@days\\,(@pullFuel + @harrowings\\,@harrowFuel + @rounds\\,@roundFuel)' },
+    'fuel-price': { symbol: 'C_f', label: 'of it for fuel', kind: 'money', tex: 'V_f\\,@fuelPrice', round: 'up' },
   },
   compute: (x) => {
     const day = x.pullBack + x.harrowings * x.harrow + x.rounds * x.round + x.water * x.waterPrice
-    return { day, fair: x.days * day }
+    const burnt = x.days * (x.pullFuel + x.harrowings * x.harrowFuel + x.rounds * x.roundFuel)
+    return { day, fair: x.days * day, water: x.days * x.water * x.waterPrice, fuel: burnt, 'fuel-price': burnt * x.fuelPrice }
   },
 })

@@ -30,6 +30,10 @@ export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
     water: figure('supply.need'),
     waterPrice: known.has('prices.water') ? fact('prices.water') : fixed(0, 'no price of water is given'),
     days: fact('race-days.count'),
+    pullFuel: figure('band-cost.fuel'),
+    harrowFuel: figure('harrow-cost.fuel'),
+    roundFuel: figure('round-cost.fuel'),
+    fuelPrice: fact('prices.fuel'),
   })
   return [...tasks, day]
 }

@@ -1,7 +1,7 @@
 import { creep } from '../pullback/creep.ts'
 import { ridge } from '../pullback/ridge.ts'
 import { ridgeWater } from '../pullback/ridge-water.ts'
-import { fact, figure, fixed, use, type Use } from '../use.ts'
+import { fact, figure, use, type Use } from '../use.ts'
 import { strip } from './oval.ts'
 
 /**
@@ -25,7 +25,7 @@ export function pullbackUses(known: ReadonlySet<string>): readonly Use[] {
       width: fact('creep.width'),
       height: fact('creep.height'),
       unitWeight: fact('cushion.unit-weight.worked'),
-      days: fixed(7 * 86_400, 'a week without pulling back'),
+      days: fact('practice.skipped'),
     }),
     harrow === undefined
       ? use(31, 'ridge', ridgeWater, water)

@@ -1,8 +1,64 @@
+import { crewDay } from '../people/crew-day.ts'
 import { betweenRaces } from '../racing/between-races.ts'
-import { fact, figure, type Use, use } from '../use.ts'
+import { intervalClock } from '../racing/interval-clock.ts'
+import { raceDayClock } from '../racing/race-day-clock.ts'
+import { raceDayWater, raceDayWaterFromStore } from '../racing/race-day-water.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from '../use.ts'
 
-/** What fits between races with the harrow at hand. */
-export const racingUses = (known: ReadonlySet<string>): readonly Use[] =>
-  known.has('gear.harrow.width')
-    ? [use(68, 'between', betweenRaces, { interval: fact('race-days.interval'), clear: fact('practice.clear-track'), whole: figure('harrow.time'), laps: figure('harrow.laps'), gain: figure('harrow.effective') })]
-    : []
+const none = (why: string): Binding => fixed(0, why)
+const interval = fact('race-days.interval')
+const clear = fact('practice.clear-track')
+
+/** What fits between races with the harrow at hand, and by which minute. */
+function between(known: ReadonlySet<string>): Use[] {
+  if (!known.has('gear.harrow.width')) return []
+  return [
+    use(68, 'between', betweenRaces, { interval, clear, whole: figure('harrow.time'), laps: figure('harrow.laps'), gain: figure('harrow.effective') }),
+    use(69, 'gap', intervalClock, {
+      interval, clear, lap: figure('between.lap'), laps: figure('between.laps'), whole: figure('harrow.laps'), rail: figure('rail.length'),
+      speed: known.has('gear.spray.tank') ? figure('pass.speed') : none('there is no water truck here'),
+    }),
+  ]
+}
+
+type Day = { readonly harrow: Binding; readonly pullBack: Binding; readonly round: Binding; readonly rounds: Binding }
+
+/** The harrow is the drag harrow, or the conditioner where there is none; what nobody here can do takes no time. */
+function dayOf(known: ReadonlySet<string>): Day {
+  const spray = known.has('gear.spray.tank')
+  return {
+    harrow: known.has('gear.harrow.width') ? figure('harrow.time') : known.has('gear.condition.width') ? figure('condition.time') : none('nothing here harrows'),
+    pullBack: known.has('gear.grade.width') ? figure('grade-band.time') : none('there is no grader here; the strip is pulled back by hand on another day'),
+    round: spray ? figure('round.time') : none('there is no water truck here'),
+    rounds: spray ? figure('supply.rounds') : none('there is no water truck here'),
+  }
+}
+
+function water(known: ReadonlySet<string>): Use[] {
+  const needed = ['gear.spray.tank', 'climate.tmax', 'climate.tmin', 'place.latitude', 'place.longitude', 'fair.day-of-year', 'fair.zone']
+  if (!needed.every((path) => known.has(path))) return []
+  const bindings = {
+    rate: figure('air.rate'), area: figure('area.total'), load: figure('cycle.water'), usable: fact('gear.spray.usable'), cycle: figure('cycle.time'), spread: figure('cycle.spread'), trucks: fact('gear.spray.count'),
+    rise: figure('daylight.rise'), set: figure('daylight.set'), start: figure('clock.start'), done: figure('clock.done'), horses: figure('clock.horses'), first: fact('race-days.first-post'), last: figure('clock.last'),
+    interval, clear,
+  }
+  const recharge = known.has('water.recharge') ? fact('water.recharge') : none('nothing is said of a refill')
+  return [known.has('water.storage') ? use(77, 'day-water', raceDayWaterFromStore, { ...bindings, full: fact('water.storage'), recharge }) : use(77, 'day-water', raceDayWater, bindings)]
+}
+
+/** Race days by the clock, with the crew and the water that they take. */
+export function racingUses(known: ReadonlySet<string>): readonly Use[] {
+  if (!known.has('race-days.first-post')) return between(known)
+  const { rounds, ...day } = dayOf(known)
+  const first = fact('race-days.first-post')
+  const walk = fact('practice.opening-walk')
+  return [
+    ...between(known),
+    use(76, 'clock', raceDayClock, {
+      first, races: fact('race-days.races'), interval, warmUp: fact('practice.warm-up'), check: fact('practice.opening-check'), ...day, walk, soak: fact('practice.water.soak'),
+      rounds: known.has('gear.spray.tank') ? fact('practice.race-day.rounds') : none('there is no water truck here'),
+    }),
+    ...water(known),
+    use(79, 'crew-day', crewDay, { ...day, rounds, walk, walkers: fact('practice.walkers'), first, after: figure('clock.after'), people: fact('crew.race-day') }),
+  ]
+}

@@ -3,6 +3,7 @@ import { fact, figure, type Use, use } from '../use.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
 import { drying } from '../weather/drying.ts'
 import { heat } from '../weather/heat.ts'
+import { rainAndDrying } from '../weather/rain-and-drying.ts'
 import { evapotranspiration, evapotranspirationByTemperature } from '../weather/reference-evapotranspiration.ts'
 
 const all = (known: ReadonlySet<string>, ...paths: readonly string[]): boolean => paths.every((p) => known.has(p))
@@ -17,6 +18,10 @@ function air(known: ReadonlySet<string>): Use[] {
       : use(52, 'air', evapotranspirationByTemperature, shared),
     ...(known.has('gear.spray.tank') ? [use(56, 'demand', dailyDemand, { rate: figure('air.rate'), area: figure('area.total'), load: figure('cycle.water') })] : []),
     use(53, 'dry', drying, { rate: figure('air.rate'), depth: fact('practice.water.pass-depth'), latitude: shared.latitude, day: shared.day }),
+    use(47, 'rain', rainAndDrying, {
+      rain: fact('practice.rain'), open: fact('practice.open-curve-number'), closed: fact('practice.closed-curve-number'), depth: fact('cushion.depth.target'), unitWeight: fact('cushion.unit-weight.worked'),
+      target: fact('cushion.moisture.target'), held: fact('cushion.moisture.held'), rate: figure('air.rate'), daylight: figure('dry.daylight'),
+    }),
   ]
 }
 

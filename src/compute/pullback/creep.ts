@@ -19,11 +19,12 @@ export const creep = calculation({
     volume: { symbol: 'V', label: "volume of a day's lump around the oval", kind: 'heap', tex: '\\tfrac{1}{2} \\cdot @width \\cdot @height \\cdot @rail' },
     mass: { symbol: 'M', label: "dry mass of a day's lump around the oval", kind: 'patchMass', tex: '@volume \\cdot @unitWeight' },
     depth: { symbol: 'd', label: "depth of a day's lump spread back over the whole track", kind: 'thinDepth', tex: '\\frac{@volume}{@area}' },
-    'skip-week': { symbol: 'V_n', label: 'volume when it is left a week', kind: 'heap', tex: '\\frac{@days}{1\\,\\text{day}} \\cdot @volume' },
+    left: { symbol: 'V_n', label: 'volume when it is left alone so long', kind: 'heap', tex: '\\frac{@days}{1\\,\\text{day}} \\cdot @volume' },
+    ridge: { symbol: 'h_n', label: 'height of the ridge by then', kind: 'fineDepth', tex: '@height \\sqrt{\\frac{@days}{1\\,\\text{day}}}' },
   },
   sources: ['geometry', 'common-practice'],
   compute: ({ rail, area, width, height, unitWeight, days }) => {
     const volume = 0.5 * width * height * rail
-    return { volume, mass: volume * unitWeight, depth: volume / area, 'skip-week': (days / 86_400) * volume }
+    return { volume, mass: volume * unitWeight, depth: volume / area, left: (days / 86_400) * volume, ridge: height * Math.sqrt(days / 86_400) }
   },
 })

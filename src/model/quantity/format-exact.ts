@@ -1,5 +1,5 @@
 import type { KindName } from './kinds.ts'
-import { formatQuantity, type Locale, roundTo, styleOf, toUnit } from './format-quantity.ts'
+import { formatQuantity, fractionText, type Locale, roundTo, styleOf, toUnit } from './format-quantity.ts'
 
 const significant = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 5 })
 
@@ -23,6 +23,8 @@ export function formatExact(si: number, kind: KindName, locale: Locale): string 
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
   if (style.form === 'clock' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
   if (style.form === 'money') return exactMoney(value, style.unit, locale)
+  const finer = style.form === 'fraction' ? [8, 16].find((parts) => Math.abs(roundTo(value, { step: 1 / parts, mode: 'nearest' }) - value) < 1e-6) : undefined
+  if (finer !== undefined) return fractionText(value, 1 / finer, style.label ?? style.unit)
   const unit = style.label ?? style.unit
   return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)}${unit === '°' ? '' : ' '}${unit}`
 }

@@ -49,6 +49,9 @@ function fraction(value: number, step: number): string {
   return `${sign}${whole > 0 ? `${grouped(whole, 0)} ` : ''}${rest / d}/${parts / d}`
 }
 
+/** A value in its unit as a mixed fraction: `2 1/4 in`. */
+export const fractionText = (value: number, step: number, unit: string): string => `${fraction(value, step)} ${unit}`
+
 const formats = new Map<string, Intl.NumberFormat>()
 
 function cachedFormat(key: string, make: () => Intl.NumberFormat): Intl.NumberFormat {

@@ -8,6 +8,7 @@ import { bySignal, cautionView } from '../views/caution-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
+import { plansView } from '../views/plans-view.ts'
 import { procedureView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
 import { signalView } from '../views/signal-view.ts'
@@ -18,7 +19,7 @@ import { binderPageRules, type NamedPage } from './page-rules.ts'
 
 type BackPart = { readonly id: string; readonly title: string; readonly number: number }
 
-const backParts = ['symptoms', 'reckoners', 'safety', 'training', 'worksheets', 'glossary'] as const
+const backParts = ['plans', 'symptoms', 'reckoners', 'safety', 'training', 'worksheets', 'glossary'] as const
 
 const drawingOf = (drawings: Readonly<Record<string, Drawing>>, id: string | undefined) => {
   const d = id === undefined ? undefined : drawings[id]
@@ -65,6 +66,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     sections,
     back: Object.fromEntries(back.map((b) => [b.id, b])),
     backList: back,
+    plans: plansView(manual, pen, drawings, 'paper'),
     symptoms: symptomsView(manual, pen),
     reckoners: manual.reckoners.map((r) => reckonerView(r, pen)),
     signals: signalView(pen),
@@ -83,7 +85,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
 export function renderBinder(manual: Manual, assets: RenderAssets): string {
   const { words } = assets
   const pen = createPen(manual, words, { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined) })
-  const back = backParts.map((id, i) => ({ id, title: words.binder[id] ?? id, number: manual.sections.length + i + 1 }))
+  const back = backParts.filter((id) => id !== 'plans' || manual.plans.length > 0).map((id, i) => ({ id, title: words.binder[id] ?? id, number: manual.sections.length + i + 1 }))
   const pages = namedPages(manual, back, words)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
   const style = [assets.fontCss, binderPageRules(manual.facility.paper, foot, pages.front, pages.body), ...pages.body.map((p) => `.${p.name}{page:${p.name}}`), assets.styles['shared'], assets.styles['binder']].join('\n')

@@ -2,6 +2,7 @@ import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
+import { cushionDrawing } from './cushion.ts'
 import type { Drawing } from './drawing.ts'
 import type { DrawingContext } from './drawing-context.ts'
 import { planDrawing } from './plan.ts'
@@ -18,10 +19,14 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   pullback: pullbackDrawing,
   ridge: ridgeDrawing,
   'water-pass': waterPassDrawing,
+  cushion: cushionDrawing,
 }
 
 /** Drawings that say nothing without this quantity. */
-const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width' }
+const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean' }
+
+/** Drawings that are made to be read across a page. */
+const wide: ReadonlySet<string> = new Set(['plan', 'cushion'])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
@@ -33,7 +38,7 @@ export function renderDrawings(manual: Manual, words: Words): Readonly<Record<st
     .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
     .map(([id, make]): [string, Drawing] => {
       const caption = plainWords(words.captions[id] ?? '', manual.quantities)
-      return [id, { svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption, small: id !== 'plan' }]
+      return [id, { svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption, small: !wide.has(id) }]
     })
   return Object.fromEntries(made)
 }

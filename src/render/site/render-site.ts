@@ -9,6 +9,7 @@ import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
+import { plansView } from '../views/plans-view.ts'
 import { procedureView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
 import { signalView } from '../views/signal-view.ts'
@@ -43,6 +44,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
     { path: 'procedures.html', template: 'site/procedures', title: w['do'] ?? '', part: 'do', data: () => ({ sections }) },
     { path: 'numbers.html', template: 'site/numbers', title: w['numbers'] ?? '', part: 'numbers', data: () => ({ sheets: byUse() }) },
     { path: 'reckoners.html', template: 'site/reckoners', title: w['reckoners'] ?? '', part: 'numbers', data: () => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }) },
+    { path: 'plans.html', template: 'site/plans', title: words.plans['title'] ?? '', part: 'plan', data: () => ({ plans: manual.plans }) },
     { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: () => ({ signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) }) },
     { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: () => ({ training: trainingView(manual, pen) }) },
     { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: () => ({ findings: findingsView(manual, pen) }) },
@@ -61,7 +63,8 @@ function lowerPages(manual: Manual, words: RenderAssets['words'], drawings: Read
     return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: () => ({ ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing, 'screen') : html('') }) }
   })
   const worksheets = manual.worksheets.map((w): Page => ({ path: `worksheets/${w.id}.html`, template: 'site/worksheet', title: w.title, part: 'numbers', data: () => worksheetView(w, pen) }))
-  return [...procedures, ...worksheets]
+  const plans = manual.plans.map((plan, i): Page => ({ path: `plans/${plan.id}.html`, template: 'site/plan', title: plan.title, part: 'plan', data: () => ({ plan: plansView(manual, pen, drawings, 'screen')[i], scrolls: true }) }))
+  return [...procedures, ...plans, ...worksheets]
 }
 
 /**
@@ -72,7 +75,7 @@ export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<str
   const { words } = assets
   const templates = createTemplates(assets.templates)
   const drawings = renderDrawings(manual, words)
-  const menu = ['see', 'do', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'].map((part) => ({ part, title: words.site[part] ?? part, page: { see: 'symptoms', do: 'procedures', numbers: 'numbers', safety: 'safety', learn: 'learn', board: 'findings', facility: 'facility', more: 'terms' }[part] ?? part }))
+  const menu = ['see', 'do', 'plan', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'].map((part) => ({ part, title: words.site[part] ?? part, page: { see: 'symptoms', do: 'procedures', plan: 'plans', numbers: 'numbers', safety: 'safety', learn: 'learn', board: 'findings', facility: 'facility', more: 'terms' }[part] ?? part }))
   const pages = [...topPages(manual, words, drawings), ...lowerPages(manual, words, drawings)].map((page): [string, () => string] => [
     page.path,
     () => {

@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
 import { factPaths, gearFields } from '../../model/fact-spec.ts'
 import { materials, rails } from '../../model/oval-choices.ts'
+import { surveyKinds } from '../../model/survey.ts'
 import { gearQuantity, quantity } from './quantity.ts'
 import { id, line, prose } from './text.ts'
 
@@ -40,6 +41,13 @@ const machine = z.strictObject({
   owner: line.optional(),
   note: line.optional(),
   ...Object.fromEntries(gearFields.map((field) => [field, gearQuantity(field)])),
+})
+
+const survey = z.strictObject({
+  of: z.enum(surveyKinds),
+  /** A table in the facility folder: station, offset, depth or level, date. */
+  file: z.string().regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' }),
+  by: line,
 })
 
 const month = z.strictObject({ month: z.int().min(1).max(12), ...quantitiesUnder('climate') })
@@ -85,6 +93,7 @@ export const facility = z.strictObject({
   'race-days': z.array(z.strictObject({ date, 'first-post': clock, races: z.int().min(1).max(40), interval: quantity('race-days.interval') })).optional(),
   contacts: z.array(z.strictObject({ role: z.enum(contactRoles), name: line, phone: line, note: line.optional() })).optional(),
   measurements: z.array(z.strictObject({ of: z.string(), value: z.union([z.string(), z.number()]), date, by: line, note: line.optional() })).optional(),
+  surveys: z.array(survey).optional(),
   practice: group('practice', {
     washout: group('practice.washout'),
     seal: group('practice.seal'),

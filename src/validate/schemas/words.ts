@@ -26,9 +26,9 @@ export const words = z.strictObject({
   sheet: list('when', 'doneRight', 'stopAndCall', 'worksheets', 'readsTo', 'revision', 'next', 'scan'),
   figure: list('estimate', 'measure', 'worksheet', 'notKnown', 'because', 'figures', 'value', 'what'),
   worksheet: list('title', 'about', 'goesIn', 'comesOut', 'symbol', 'value', 'what', 'from', 'howTo', 'formula', 'numbers', 'result', 'rounded', 'sources', 'usedBy', 'noNumber'),
-  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep'),
+  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'plans', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep'),
   site: list(
-    'skip', 'home', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
+    'skip', 'home', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'plan', 'planAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
     'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
   ),
   symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
@@ -36,14 +36,15 @@ export const words = z.strictObject({
   safety: list('title', 'about', 'signals', 'call', 'limits'),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
+  plans: list('title', 'about', 'stockpile', 'across'),
   months: list('title', 'about', 'month', 'air', 'water', 'loads', 'dry'),
   facility: list('title', 'about', 'label', 'value', 'source', 'machine', 'can', 'from', 'role', 'name', 'phone', 'date', 'firstPost', 'races', 'interval', 'plan'),
   drawings: list(
     'lap', 'straight', 'radius', 'width', 'travel', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
-    'lapNumber', 'pile',
+    'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep',
   ),
   /** What to see in each drawing; also its text alternative. */
-  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass'),
+  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion'),
 })
 
 export type Words = z.infer<typeof words>

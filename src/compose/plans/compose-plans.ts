@@ -1,0 +1,70 @@
+import type { Engine } from '../../compute/engine.ts'
+import type { ManualPlan, ManualTable } from '../../model/manual.ts'
+import { placeholder } from '../../model/placeholders.ts'
+import type { Plan, PlanRow, PlanTable } from '../../validate/schemas/plans.ts'
+import { applies } from '../applies.ts'
+import { daysFrom, raceWeek, shortDate } from './dates.ts'
+import { type PlanContext, textOf, valueOf } from './plan-context.ts'
+import { raceDayHourRows } from './race-day-hours.ts'
+import { raceDayGroups } from './race-days.ts'
+import { levelStationRows, surveyDayRows, surveyMoveRows, surveyStationRows } from './survey-rows.ts'
+
+const day = 86_400
+
+const sum = (names: readonly string[], engine: Engine): number => names.reduce((total, name) => total + (valueOf(engine, name) ?? 0), 0)
+
+const isKept = (row: PlanRow, engine: Engine, { here }: PlanContext): boolean =>
+  applies(row.when, here) && (row.needs ?? []).every((name) => valueOf(engine, name) !== undefined) && !(row.lacks ?? []).some((name) => valueOf(engine, name) !== undefined)
+
+type Dated = { readonly date: string; readonly cells: readonly string[] }
+
+/** The date that a row begins with; undefined for rows without one, and where there are no race days. */
+function dateOf(row: PlanRow, engine: Engine, { facility }: PlanContext): string | undefined {
+  const week = raceWeek(facility.file)
+  if (!week) return undefined
+  if (row.on) return daysFrom(week.first, -sum(row.on, engine) / day)
+  return row.after ? daysFrom(week.last, sum(row.after, engine) / day) : undefined
+}
+
+function writtenRows(rows: readonly PlanRow[], engine: Engine, context: PlanContext): readonly (readonly string[])[] {
+  const dated = rows.filter((row) => isKept(row, engine, context)).map((row): Dated => ({ date: dateOf(row, engine, context) ?? '', cells: row.cells }))
+  return [...dated].sort((a, b) => a.date.localeCompare(b.date)).map(({ date, cells }) => (date === '' ? cells : [shortDate(date, context.computed.locale.system), ...cells]))
+}
+
+/** A text with another day's numbers in place of names. */
+const filled = (text: string, engine: Engine): string => text.replace(placeholder, (_, name: string) => textOf(engine, name) ?? '–')
+
+/** Tables that are repeated for each race day, with its dates in the title. */
+function byRaceDay(table: PlanTable, context: PlanContext, rowsOf: (engine: Engine) => readonly (readonly string[])[]): ManualTable[] {
+  return raceDayGroups(context).map(({ dates, engine }, i) => ({
+    id: `${table.id}-${i + 1}`, title: `${table.title}: ${dates}`, about: i === 0 ? table.about : undefined, heads: table.heads, rows: rowsOf(engine).map((cells) => cells.map((c) => filled(c, engine))),
+  }))
+}
+
+function composeTable(table: PlanTable, context: PlanContext): ManualTable[] {
+  const { engine } = context.computed
+  const plain = (rows: readonly (readonly string[])[]): ManualTable[] => [{ id: table.id, title: table.title, about: table.about, heads: table.heads, rows }]
+  switch (table.from) {
+    case 'race-day-hours':
+      return byRaceDay(table, context, (varied) => raceDayHourRows(varied, context))
+    case 'survey-days':
+      return plain(surveyDayRows(context))
+    case 'survey-stations':
+      return plain(surveyStationRows(context))
+    case 'survey-moves':
+      return plain(surveyMoveRows(context))
+    case 'level-stations':
+      return plain(levelStationRows(context))
+    case undefined:
+      return table['each-race-day'] ? byRaceDay(table, context, (varied) => writtenRows(table.rows ?? [], varied, context)) : plain(writtenRows(table.rows ?? [], engine, context))
+  }
+}
+
+/** The plans that this facility's facts allow, with their tables. */
+export function composePlans(plans: readonly Plan[], context: PlanContext): readonly ManualPlan[] {
+  const { engine } = context.computed
+  return plans
+    .filter((plan) => applies(plan.when, context.here) && (plan.needs ?? []).every((name) => valueOf(engine, name) !== undefined))
+    .map((plan) => ({ id: plan.id, title: plan.title, about: plan.about, drawing: plan.drawing, tables: plan.tables.flatMap((t) => composeTable(t, context)).filter((t) => t.rows.length > 0) }))
+    .filter((plan) => plan.tables.length > 0)
+}

@@ -1,0 +1,9 @@
+import type { SurveyDay } from '../../model/survey.ts'
+
+/** What a plan works with beside single facts: the latest survey of each kind. */
+export type PlanData = { readonly depths?: SurveyDay | undefined; readonly levels?: SurveyDay | undefined }
+
+const sampleDay: SurveyDay = { date: '', readings: [0, 100, 200].flatMap((station) => [1, 9].map((offset) => ({ station, offset, value: 0.03 }))) }
+
+/** Data of every kind, so that a plan made with it has every figure there can be. */
+export const sampleData: PlanData = { depths: sampleDay, levels: sampleDay }

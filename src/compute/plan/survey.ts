@@ -1,0 +1,17 @@
+import { depthBalance } from '../survey/depth-balance.ts'
+import { depthSurvey } from '../survey/depth-survey.ts'
+import { levelSurvey } from '../survey/level-survey.ts'
+import { fact, type Use, use } from '../use.ts'
+import { strip } from './oval.ts'
+import type { PlanData } from './plan-data.ts'
+
+const target = fact('cushion.depth.target')
+const unitWeight = fact('cushion.unit-weight.worked')
+
+/** What the latest surveys of depth and of level say. */
+export function surveyUses({ depths, levels }: PlanData): readonly Use[] {
+  return [
+    ...(levels ? [use(13, 'levels', levelSurvey(levels), { ...strip, wantedStraights: fact('oval.cross-fall.straights'), wantedTurns: fact('oval.cross-fall.turns'), unitWeight })] : []),
+    ...(depths ? [use(14, 'depths', depthSurvey(depths), { target, tolerance: fact('cushion.depth.tolerance') }), use(15, 'balance', depthBalance(depths), { ...strip, target, unitWeight })] : []),
+  ]
+}

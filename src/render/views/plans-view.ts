@@ -1,0 +1,24 @@
+import type { Manual, ManualPlan, ManualTable } from '../../model/manual.ts'
+import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
+import { html, type Html } from '../text/html.ts'
+import { quantityHtml } from '../text/number-html.ts'
+import type { Pen } from './pen.ts'
+
+/** A cell that is a quantity and nothing else keeps number and unit together. */
+const cell = (text: string, pen: Pen): Html => (/^−?[\d,./ ]+(?: ?[a-zA-Z°%/²³]+){0,2}$/.test(text) ? html(quantityHtml(text)) : pen.line(text))
+
+const tableView = (t: ManualTable, pen: Pen) => ({
+  id: t.id,
+  title: pen.line(t.title),
+  about: t.about === undefined ? undefined : pen.line(t.about),
+  heads: t.heads.map((h) => pen.line(h)),
+  rows: t.rows.map(([head = '', ...cells]) => ({ head: cell(head, pen), cells: cells.map((c) => cell(c, pen)) })),
+})
+
+const planView = (p: ManualPlan, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => {
+  const drawing = p.drawing === undefined ? undefined : drawings[p.drawing]
+  return { id: p.id, title: p.title, about: pen.block(p.about), drawing: drawing ? drawingFigure(drawing, medium) : html(''), tables: p.tables.map((t) => tableView(t, pen)) }
+}
+
+/** Plans and surveys with their tables. */
+export const plansView = (manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => manual.plans.map((p) => planView(p, pen, drawings, medium))

@@ -1,0 +1,49 @@
+import * as z from 'zod'
+import { figureName, id, line, prose } from './text.ts'
+import { when } from './when.ts'
+
+/** Rows that are worked out from surveys and race days; all other rows are written by authors. */
+export const rowSources = ['survey-days', 'survey-stations', 'survey-moves', 'level-stations', 'race-day-hours'] as const
+export type RowSource = (typeof rowSources)[number]
+
+const row = z.strictObject({
+  cells: z.array(line).min(1),
+  /** Days before the first race day, as facts that are added up: the row then begins with the date and rows are sorted by it. */
+  on: z.array(figureName).min(1).optional(),
+  /** Days after the last race day instead. */
+  after: z.array(figureName).min(1).optional(),
+  /** Figures and facts without which the row says nothing here. */
+  needs: z.array(figureName).optional(),
+  /** Figures that, where they have a value, make this row superfluous. */
+  lacks: z.array(figureName).optional(),
+  when: when.optional(),
+})
+
+const table = z.strictObject({
+  id,
+  title: line,
+  about: line.optional(),
+  heads: z.array(line).min(2),
+  rows: z.array(row).min(1).optional(),
+  from: z.enum(rowSources).optional(),
+  /** Repeated for each race day that differs from the others, with that day's numbers. */
+  'each-race-day': z.literal(true).optional(),
+})
+
+/** A plan on pages of its own: text, perhaps a drawing, and tables. */
+export const plan = z.strictObject({
+  id,
+  title: line,
+  about: prose,
+  /** Figures and facts without which the plan says nothing here. */
+  needs: z.array(figureName).optional(),
+  when: when.optional(),
+  drawing: id.optional(),
+  tables: z.array(table).min(1),
+})
+
+export const plans = z.strictObject({ plans: z.array(plan).min(1) })
+
+export type Plan = z.infer<typeof plan>
+export type PlanTable = z.infer<typeof table>
+export type PlanRow = z.infer<typeof row>
