@@ -1,5 +1,6 @@
 import type { Computed } from '../compute/compute-facility.ts'
 import { type Engine, useIdOf } from '../compute/engine.ts'
+import { dayNumber } from '../compute/facts/race-day-values.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
 import type { Manual, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
@@ -149,7 +150,7 @@ export function composeManual(input: ComposeInput): Manual {
     reckoners: tables,
     plans: composePlans(library.plans.map((p) => p.value), planContext),
     cushionMap: composeCushionMap(planContext),
-    findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax') }, library.findings.map((f) => f.value)),
+    findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),
     figures: allFigures(engine),

@@ -57,6 +57,11 @@ describe('bad input leaves the last good build alone and is pointed at:', () => 
     ['an empty file', () => change('facility.yaml', () => ''), /\[file\/empty\]/],
     ['a huge file', () => change('facility.yaml', () => 'x: 1\n'.repeat(300_000)), /\[file\/too-large\]/],
     ['a binary file', () => change('facility.yaml', () => 'id: a\u0000b'), /\[file\/not-text\]/],
+    ['a survey file that is not there', () => change('facility.yaml', (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: none.csv, by: A. B. }\n`), /facility\.yaml:\d+:\d+: error: there is no file [^\n]*none\.csv \[file\/missing\]/],
+    ['a fault in a survey', async () => {
+      await writeFile(path.join(fair(), 'depths.csv'), 'station,offset,depth,date\n0 m,1 m,20,2027-05-01\n')
+      await change('facility.yaml', (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: depths.csv, by: A. B. }\n`)
+    }, /depths\.csv:2:9: error: "20" has no unit/],
     ['a missing file', () => rm(path.join(fair(), 'facility.yaml')), /\[file\/missing\]/],
     ['a duplicate id', () => ownProcedure((t) => t.replace('id: own', 'id: seal')), /own\.yaml:1:5: error: procedure "seal" exists already/],
     ['a missing reference', () => ownProcedure((t) => t.replace('next: harrow', 'next: harow')), /error: there is no procedure "harow" \[ref\/missing\][\s\S]*did you mean "harrow"/],

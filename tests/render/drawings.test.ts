@@ -62,6 +62,7 @@ describe.each(demos)('drawings of %s', (id) => {
       expect(d.svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
       expect(d.caption).not.toBe('')
     }
+    expect('cushion' in drawings).toBe(manual.cushionMap !== undefined)
     expect('rolling' in drawings).toBe(manual.machines.some((m) => m.can.includes('roll-tires')))
   })
   it('escape names that people give', async () => {

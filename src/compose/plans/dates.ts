@@ -3,9 +3,15 @@ import type { FacilityFile } from '../../validate/schemas/facility.ts'
 
 const day = 86_400_000
 
-/** "Tue, Aug 3" or "Tue 3 Aug", from `YYYY-MM-DD`. */
-export const shortDate = (date: string, system: UnitSystem): string =>
-  new Intl.DateTimeFormat(system === 'us' ? 'en-US' : 'en-GB', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' }).format(new Date(`${date}T00:00:00Z`))
+const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat']
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
+
+/** "Tue, Aug 3" or "Tue 3 Aug", from `YYYY-MM-DD`; written here because the system's own format changes with its version. */
+export function shortDate(date: string, system: UnitSystem): string {
+  const at = new Date(`${date}T00:00:00Z`)
+  const [weekday, month, number] = [weekdays[at.getUTCDay()], months[at.getUTCMonth()], at.getUTCDate()]
+  return system === 'us' ? `${weekday}, ${month} ${number}` : `${weekday} ${number} ${month}`
+}
 
 /** The date a number of days from another; before it when negative. */
 export const daysFrom = (date: string, days: number): string => new Date(Date.parse(`${date}T00:00:00Z`) + Math.round(days) * day).toISOString().slice(0, 10)

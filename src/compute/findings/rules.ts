@@ -7,6 +7,8 @@ export type FindingsInput = {
   readonly capabilities: ReadonlySet<string>
   readonly contactRoles: ReadonlySet<string>
   readonly hasClimate: boolean
+  /** Build date, counted in days from 1970. */
+  readonly today: number
 }
 
 /** A rule says when its finding applies; the words are content. */
@@ -39,6 +41,26 @@ const outside = (path: string, low: number, high: number) => (input: FindingsInp
   return value !== undefined && (value < low || value > high)
 }
 
+/** Known, but refused for a reason of its own. */
+const refused = (name: string) => ({ engine }: FindingsInput): boolean => {
+  const figure = engine.figure(name)
+  return figure !== undefined && !figure.value.ok
+}
+
+/** Cross-fall by levels against what the file states: further off than a level board would miss. */
+const offBy = (found: string, stated: string, limit: number) => (input: FindingsInput): boolean => {
+  const [a, b] = [si(input, found), si(input, stated)]
+  return a !== undefined && b !== undefined && Math.abs(a - b) > limit
+}
+
+/** Material is wanted, the fair is ahead, and the day to order it has gone by. */
+function isOrderLate(input: FindingsInput): boolean {
+  const [fair, before, lead] = [si(input, 'fair.day-number'), si(input, 'practice.order-before'), si(input, 'delivery.lead-time')]
+  const wanted = (si(input, 'hard.mass') ?? 0) + (si(input, 'grit.add') ?? 0) > 0
+  if (fair === undefined || before === undefined || lead === undefined || !wanted) return false
+  return input.today <= fair && input.today > fair - (before + lead) / 86_400
+}
+
 /** In the order in which they are looked at; the manual sorts by severity. */
 export const findingRules: readonly FindingRule[] = [
   { id: 'no-grader', holds: lacks('grade'), facts: [], figures: [] },
@@ -51,6 +73,16 @@ export const findingRules: readonly FindingRule[] = [
   { id: 'storage-short', holds: exceeds('supply.need', 'water.storage'), facts: ['water.storage'], figures: ['supply.need'] },
   { id: 'round-slow', holds: exceeds('round.time', 'race-days.interval'), facts: ['gear.spray.tank', 'gear.spray.flow', 'water.fill-flow', 'race-days.interval'], figures: ['round.time'] },
   { id: 'harrow-slow', holds: exceeds('harrow.time', 'race-days.interval'), facts: ['gear.harrow.width', 'gear.harrow.speed', 'race-days.interval'], figures: ['harrow.time'] },
+  { id: 'uneven', holds: exceeds('practice.even-share', 'depths.share'), facts: ['cushion.depth.found', 'practice.even-share'], figures: ['depths.share', 'depths.spread'] },
+  { id: 'cross-fall-off', holds: (input) => offBy('levels.turns', 'oval.cross-fall.turns', 0.005)(input) || offBy('levels.straights', 'oval.cross-fall.straights', 0.005)(input), facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'], figures: ['levels.straights', 'levels.turns'] },
+  { id: 'no-day', holds: refused('clock.start'), facts: ['race-days.first-post'], figures: [] },
+  { id: 'early-start', holds: exceeds('daylight.dawn', 'clock.start'), facts: ['race-days.first-post'], figures: ['clock.start', 'daylight.dawn'] },
+  { id: 'late-end', holds: (input) => exceeds('clock.done', 'daylight.dusk')(input) || refused('clock.done')(input), facts: ['race-days.first-post'], figures: ['daylight.dusk'] },
+  { id: 'day-long', holds: exceeds('clock.long', 'practice.long-day'), facts: ['race-days.first-post', 'practice.long-day'], figures: ['clock.long'] },
+  { id: 'crew-short', holds: exceeds('crew-day.each', 'practice.long-day'), facts: ['crew.race-day', 'practice.long-day'], figures: ['crew-day.each'] },
+  { id: 'dries-out', holds: exceeds('day-water.behind', 'practice.water.pass-depth'), facts: ['gear.spray.tank', 'water.fill-flow', 'race-days.interval'], figures: ['day-water.behind'] },
+  { id: 'store-runs-dry', holds: exceeds('cycle.water', 'day-water.low'), facts: ['water.storage', 'water.recharge'], figures: ['day-water.low'] },
+  { id: 'order-late', holds: isOrderLate, facts: ['delivery.lead-time', 'practice.order-before'], figures: ['hard.mass', 'grit.add'] },
   { id: 'budget-short', holds: exceeds('race-day.fair', 'prices.budget'), facts: ['prices.budget'], figures: ['race-day.fair'] },
   {
     id: 'cushion-off',
