@@ -52,7 +52,9 @@ async function bundled(entry) {
     const { build } = await import('esbuild')
     const own = `${folder}.${process.pid}`
     await build({ entryPoints: [entry], outdir: own, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20', packages: 'external', sourcemap: 'linked', outExtension: { '.js': '.mjs' }, logLevel: 'error' })
-    for (const old of readdirSync(cache)) if (old !== path.basename(own)) rmSync(path.join(cache, old), { recursive: true, force: true })
+    // A program that still runs from an older bundle loads parts of it later, so only what is a day old goes.
+    const dayAgo = Date.now() - 86_400_000
+    for (const old of readdirSync(cache)) if (old !== path.basename(own) && statSync(path.join(cache, old)).mtimeMs < dayAgo) rmSync(path.join(cache, old), { recursive: true, force: true })
     if (!existsSync(folder)) renameSync(own, folder)
   }
   return pathToFileURL(file).href

@@ -45,6 +45,27 @@ bench.add('the same and the whole site (warm)', async () => {
 await bench.run()
 for (const t of bench.tasks) console.log(`${t.name.padEnd(48)} ${t.result && 'latency' in t.result ? t.result.latency.mean.toFixed(0) : '?'} ms`)
 
+// What the numbers cost, by section, in a warm process: every figure once, then tables, ranking, findings and plans on top of them.
+const { facility: checked, library } = await loadManual(facility, folders, date)
+if (checked && library) {
+  const { computeFacility } = await import('../../src/compute/compute-facility.ts')
+  const { composeReckoner } = await import('../../src/compose/reckoner.ts')
+  const { rankUnmeasured } = await import('../../src/compute/sensitivity.ts')
+  const { composeManual } = await import('../../src/compose/compose-manual.ts')
+  const everyFigure = (c: ReturnType<typeof computeFacility>): void => c.engine.uses.forEach((u) => c.engine.worksheet(u.id))
+  const sections: readonly [string, () => void][] = [
+    ['facts and figures', () => everyFigure(computeFacility(checked))],
+    ['figures and ready reckoners', () => { const c = computeFacility(checked); everyFigure(c); library.reckoners.forEach((r) => composeReckoner(r.value, c.engine, c.locale)) }],
+    ['figures and ranking of what nobody measured', () => { const c = computeFacility(checked); everyFigure(c); rankUnmeasured(c.engine) }],
+    ['all of it, with findings and plans', () => void composeManual({ facility: checked, computed: computeFacility(checked), library, sources: [], date })],
+  ]
+  const numbers = new Bench({ time: 1500, warmupTime: 500 })
+  for (const [name, work] of sections) numbers.add(name, work)
+  await numbers.run()
+  console.log('\nthe numbers alone (aim: all under 150 ms):')
+  for (const t of numbers.tasks) console.log(`${t.name.padEnd(48)} ${t.result && 'latency' in t.result ? t.result.latency.mean.toFixed(0) : '?'} ms`)
+}
+
 console.log('\nby stage, one build:')
 await build(facility, { date, into }, processIo())
 rmSync(into, { recursive: true, force: true })

@@ -12,7 +12,7 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   title: pen.line(t.title),
   about: t.about === undefined ? undefined : pen.line(t.about),
   heads: t.heads.map((h) => pen.line(h)),
-  rows: t.rows.map(([head = '', ...cells]) => ({ head: cell(head, pen), cells: cells.map((c) => cell(c, pen)) })),
+  rows: t.rows.map(([head = '', ...cells]) => ({ head: cell(head, pen), cells: cells.map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
 })
 
 const planView = (p: ManualPlan, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => {
