@@ -3,6 +3,7 @@ import { factPaths, factSpec } from '../model/fact-spec.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { SurveyedOval } from '../model/survey.ts'
+import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { facility, type FacilityFile } from './schemas/facility.ts'
@@ -10,7 +11,7 @@ import type { Survey } from './check-survey.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
 /** A facility that has passed every check, with the tree that knows where each entry stands. */
-export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[] }
+export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[]; readonly weather: readonly WeatherDay[] }
 
 /** Straight, radius and widths as far as a survey has to know them; undefined while the shape is not known. */
 export function surveyedOval(file: FacilityFile): SurveyedOval | undefined {
@@ -89,7 +90,7 @@ function checkZone({ file, tree }: Facility): Problem[] {
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const parsed = checkSchema(tree, facility)
   if (!parsed.value) return { value: undefined, problems: parsed.problems }
-  const value = { file: parsed.value, tree, surveys: [] }
+  const value = { file: parsed.value, tree, surveys: [], weather: [] }
   const problems = [
     ...checkOval(value),
     ...checkZone(value),

@@ -10,7 +10,7 @@ import { checkFacility, type Facility } from '../../validate/check-facility.ts'
 import { checkLibrary, type Library, type LibraryTrees, type Sourced } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
-import { loadSurveys } from './load-surveys.ts'
+import { loadTables } from './load-tables.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
 
 /** Where the project's own folders are. */
@@ -50,13 +50,13 @@ export async function loadManual(folder: string, folders: Folders, date: string)
   const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([loadLibrary(folders.content), loadSources(folders.shared), readTree(folder, 'facility.yaml', shownRoot), readTrees(folder, 'procedures', shownRoot)])
   const checkedFacility = facilityTree.value ? checkFacility(facilityTree.value) : { value: undefined, problems: [] }
   const checkedLibrary = libraryTrees.value ? checkLibrary(withOwn(libraryTrees.value, ownTrees.value ?? []), new Set(sources.map((s) => s.id))) : { value: undefined, problems: [] }
-  const surveys = checkedFacility.value ? await loadSurveys(folder, shownRoot, checkedFacility.value) : { value: [], problems: [], files: [] }
-  const early = [...facilityTree.problems, ...ownTrees.problems, ...checkedFacility.problems, ...surveys.problems, ...libraryTrees.problems, ...checkedLibrary.problems]
-  const facility = checkedFacility.value && { ...checkedFacility.value, surveys: surveys.value ?? [] }
+  const tables = checkedFacility.value ? await loadTables(checkedFacility.value, { root: folder, shown: shownRoot }) : { value: undefined, problems: [], files: [] }
+  const early = [...facilityTree.problems, ...ownTrees.problems, ...checkedFacility.problems, ...tables.problems, ...libraryTrees.problems, ...checkedLibrary.problems]
+  const facility = tables.value
   const library = checkedLibrary.value
   const text = facility && library ? textProblems(library, facility) : []
   const problems = [...early, ...text]
-  const read = { contentFiles: libraryTrees.files, facilityFiles: [...facilityTree.files, ...ownTrees.files, ...surveys.files] }
+  const read = { contentFiles: libraryTrees.files, facilityFiles: [...facilityTree.files, ...ownTrees.files, ...tables.files] }
   if (!facility || !library || hasErrors(problems)) return { manual: undefined, computed: undefined, library, facility, problems, ...read }
   const computed = computeFacility(facility)
   const manual = composeManual({ facility, computed, library, sources, date })

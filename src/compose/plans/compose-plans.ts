@@ -7,6 +7,7 @@ import { daysFrom, raceWeek, shortDate } from './dates.ts'
 import { type PlanContext, textOf, valueOf } from './plan-context.ts'
 import { raceDayHourRows } from './race-day-hours.ts'
 import { raceDayGroups } from './race-days.ts'
+import { weatherRows } from './weather-rows.ts'
 import { levelStationRows, surveyDayRows, surveyMoveRows, surveyStationRows } from './survey-rows.ts'
 
 const day = 86_400
@@ -53,6 +54,8 @@ function composeTable(table: PlanTable, context: PlanContext): ManualTable[] {
       return plain(surveyStationRows(context))
     case 'survey-moves':
       return plain(surveyMoveRows(context))
+    case 'weather-days':
+      return plain(weatherRows(context))
     case 'level-stations':
       return plain(levelStationRows(context))
     case undefined:

@@ -12,16 +12,16 @@ import { sealingUses } from './sealing.ts'
 import { stopgapUses } from './stopgap.ts'
 import { surveyUses } from './survey.ts'
 import { waterUses } from './water.ts'
-import { weatherUses } from './weather.ts'
+import { recordUses, weatherUses } from './weather.ts'
 import { workingUses } from './working.ts'
 
 /**
  * The plan: what is computed for a facility, from which facts and figures. Worksheet numbers follow the sections.
  * @param known Paths of the facts that the facility has, with those that stand in for it.
- * @param data Surveys, whose readings are worked with as they are.
+ * @param data Surveys and records, whose readings are worked with as they are.
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
 export function planUses(known: ReadonlySet<string>, system: UnitSystem, data: PlanData): readonly Use[] {
   const bySection = [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses, racingUses, moneyUses].flatMap((uses) => [...uses(known, system)])
-  return [...bySection, ...surveyUses(data)]
+  return [...bySection, ...surveyUses(data), ...recordUses(known, data)]
 }

@@ -1,10 +1,18 @@
 import { daylight } from '../daylight/daylight.ts'
-import { fact, figure, type Use, use } from '../use.ts'
+import { fact, figure, fixed, type Use, use } from '../use.ts'
+import type { PlanData } from './plan-data.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
 import { drying } from '../weather/drying.ts'
 import { heat } from '../weather/heat.ts'
 import { rainAndDrying } from '../weather/rain-and-drying.ts'
+import { weatherRecord } from '../weather/weather-record.ts'
+import { layerDrying } from '../weather/layer-drying.ts'
 import { evapotranspiration, evapotranspirationByTemperature } from '../weather/reference-evapotranspiration.ts'
+
+const cushion = {
+  depth: fact('cushion.depth.target'), unitWeight: fact('cushion.unit-weight.worked'), held: fact('cushion.moisture.held'), target: fact('cushion.moisture.target'), dusty: fact('cushion.moisture.dusty'),
+  share: fact('practice.readily'),
+}
 
 const all = (known: ReadonlySet<string>, ...paths: readonly string[]): boolean => paths.every((p) => known.has(p))
 
@@ -18,11 +26,19 @@ function air(known: ReadonlySet<string>): Use[] {
       : use(52, 'air', evapotranspirationByTemperature, shared),
     ...(known.has('gear.spray.tank') ? [use(56, 'demand', dailyDemand, { rate: figure('air.rate'), area: figure('area.total'), load: figure('cycle.water') })] : []),
     use(53, 'dry', drying, { rate: figure('air.rate'), depth: fact('practice.water.pass-depth'), latitude: shared.latitude, day: shared.day }),
+    use(48, 'layer-dry', layerDrying, { ...cushion, rate: figure('air.rate') }),
     use(47, 'rain', rainAndDrying, {
       rain: fact('practice.rain'), open: fact('practice.open-curve-number'), closed: fact('practice.closed-curve-number'), depth: fact('cushion.depth.target'), unitWeight: fact('cushion.unit-weight.worked'),
       target: fact('cushion.moisture.target'), held: fact('cushion.moisture.held'), rate: figure('air.rate'), daylight: figure('dry.daylight'),
     }),
   ]
+}
+
+/** The record of daily weather that the facility keeps. */
+export function recordUses(known: ReadonlySet<string>, { weather }: PlanData): readonly Use[] {
+  if (!weather || !known.has('place.latitude')) return []
+  const elevation = known.has('place.elevation') ? fact('place.elevation') : fixed(0, 'no height is given: as at the sea')
+  return [use(43, 'record', weatherRecord(weather), { ...cushion, curve: fact('practice.open-curve-number'), latitude: fact('place.latitude'), elevation, windHeight: fact('practice.wind-height'), area: figure('area.total') })]
 }
 
 /** Figures of weather and daylight, as far as the facility gives place, dates and climate. */

@@ -57,6 +57,7 @@ export const kinds = {
   seconds: { dims: dims('s'), means: 'a short time', example: '30 s', ...both(style('s', 1)) },
   hours: { dims: dims('s'), means: 'hours of work', example: '6 h', ...both(style('h', 0.1)) },
   days: { dims: dims('s'), means: 'a number of days', example: '3 days', ...both(style('day', 1, { label: 'days' })) },
+  dryDays: { dims: dims('s'), means: 'a number of days and tenths', example: '2.5 days', ...both(style('day', 0.1, { label: 'days' })) },
   speed: { dims: dims('mph'), means: 'a speed', example: '4 mph', us: style('mph', 0.1), metric: style('km/h', 0.1) },
   wind: { dims: dims('mph'), means: 'a wind speed', example: '5 mph', us: style('mph', 1), metric: style('km/h', 1) },
   waterFlow: { dims: dims('gpm'), means: 'a flow of water', example: '120 gal/min', us: style('gal/min', 1), metric: style('L/min', 1) },

@@ -43,10 +43,12 @@ const machine = z.strictObject({
   ...Object.fromEntries(gearFields.map((field) => [field, gearQuantity(field)])),
 })
 
+const csvName = z.string().regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' })
+
 const survey = z.strictObject({
   of: z.enum(surveyKinds),
   /** A table in the facility folder: station, offset, depth or level, date. */
-  file: z.string().regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' }),
+  file: csvName,
   by: line,
 })
 
@@ -94,6 +96,8 @@ export const facility = z.strictObject({
   contacts: z.array(z.strictObject({ role: z.enum(contactRoles), name: line, phone: line, note: line.optional() })).optional(),
   measurements: z.array(z.strictObject({ of: z.string(), value: z.union([z.string(), z.number()]), date, by: line, note: line.optional() })).optional(),
   surveys: z.array(survey).optional(),
+  /** A table in the facility folder: date, high, low, rain; humidity, wind and sunshine where they are observed. */
+  weather: z.strictObject({ file: csvName }).optional(),
   practice: group('practice', {
     washout: group('practice.washout'),
     seal: group('practice.seal'),
