@@ -22,6 +22,19 @@ export function layerWater(depth: number, unitWeight: number, held: number, dust
 export const dryingTime = (lost: number, total: number, readily: number, rate: number): number =>
   lost <= readily ? lost / rate : readily / rate + ((total - readily) / rate) * Math.log((total - readily) / (total - lost))
 
+/**
+ * Depletion, m, of a bare layer after a time: the same law the other way around. Steps of a whole day, as FAO-56 takes them,
+ * overshoot on a layer as thin as a cushion.
+ * @param start Depletion at the beginning, m.
+ * @param time s.
+ */
+export function depletionAfter(start: number, total: number, readily: number, rate: number, time: number): number {
+  const fast = Math.max(0, readily - start) / rate
+  if (time <= fast) return start + rate * time
+  const from = Math.max(start, readily)
+  return total - (total - from) * Math.exp((-rate * (time - fast)) / (total - readily))
+}
+
 /** How long the whole cushion takes to dry from full to the moisture wanted, and from there to dust. */
 export const layerDrying = calculation({
   id: 'layer-drying',

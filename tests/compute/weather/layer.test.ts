@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { evaporationDay } from '../../../src/compute/weather/bare-soil.ts'
-import { dryingTime, layerDrying } from '../../../src/compute/weather/layer-drying.ts'
+import { depletionAfter, dryingTime, layerDrying } from '../../../src/compute/weather/layer-drying.ts'
 import { evapotranspiration } from '../../../src/compute/weather/reference-evapotranspiration.ts'
 import { weatherRecord } from '../../../src/compute/weather/weather-record.ts'
 import { observedEvapotranspiration, weatherRun } from '../../../src/compute/weather/weather-run.ts'
@@ -20,7 +20,11 @@ describe('how fast a layer dries', () => {
       for (let i = 0; i < days * 1000; i++) depleted = evaporationDay({ start: depleted, readily: 5, total: 12, kcMax: 1.2, kcb: 0, exposed: 1, wetted: 1, eto: 5e-3 }).end
       return depleted
     }
-    for (const lost of [3, 5, 8, 11]) expect(steps(dryingTime(lost, 12, 5, 6))).toBeCloseTo(lost, 1)
+    for (const lost of [3, 5, 8, 11]) {
+      expect(steps(dryingTime(lost, 12, 5, 6))).toBeCloseTo(lost, 1)
+      expect(depletionAfter(0, 12, 5, 6, dryingTime(lost, 12, 5, 6))).toBeCloseTo(lost, 9)
+      expect(depletionAfter(depletionAfter(2, 12, 5, 6, 0.4), 12, 5, 6, 0.6)).toBeCloseTo(depletionAfter(2, 12, 5, 6, 1), 9)
+    }
   })
 
   const layer = { depth: 0.032, unitWeight: 1670, held: 0.14, target: 0.08, dusty: 0.03, share: 0.5, rate: 5e-3 / 86_400 }
