@@ -8,6 +8,7 @@ import type { PlanData } from './plan-data.ts'
 import { pullbackUses } from './pullback.ts'
 import { racingUses } from './racing.ts'
 import { repairUses } from './repairs.ts'
+import { safetyUses } from './safety.ts'
 import { sealingUses } from './sealing.ts'
 import { stopgapUses } from './stopgap.ts'
 import { surveyUses } from './survey.ts'
@@ -22,6 +23,6 @@ import { workingUses } from './working.ts'
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
 export function planUses(known: ReadonlySet<string>, system: UnitSystem, data: PlanData): readonly Use[] {
-  const bySection = [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses, racingUses, moneyUses].flatMap((uses) => [...uses(known, system)])
+  const bySection = [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses, safetyUses, racingUses, moneyUses].flatMap((uses) => [...uses(known, system)])
   return [...bySection, ...surveyUses(data), ...recordUses(known, data)]
 }

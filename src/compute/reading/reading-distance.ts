@@ -1,8 +1,7 @@
+import { readingRatios } from '../safety/letter-height.ts'
+
 /** Height of capitals over type size, for the humanist sans of the sheets (Source Sans: 660 of 1000 units). */
 const capitalRatio = 0.66
-
-/** ANSI Z535.2 (2011), clause 9.2.3: message text is 1/300 of the distance at which it is read. */
-const heightToDistance = 300
 
 const metersPerPoint = 0.0254 / 72
 
@@ -17,5 +16,5 @@ const metersPerPoint = 0.0254 / 72
  */
 export function readingDistance(points: number): number {
   if (!(points > 0 && points < Infinity)) throw new RangeError('readingDistance requires a positive type size')
-  return heightToDistance * points * capitalRatio * metersPerPoint
+  return readingRatios.message * points * capitalRatio * metersPerPoint
 }
