@@ -12,10 +12,10 @@ export type Computed = { readonly engine: Engine; readonly locale: Locale; reado
 
 /** From a checked facility to an engine that answers for it. Nothing is computed before it is asked for. */
 export function computeFacility(facility: Facility): Computed {
-  const { file, tree, surveys, weather } = facility
+  const { surveys, weather, file } = facility
   const locale: Locale = { system: file.units, currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR') }
   const here = new Set(capabilities.filter((c) => machineFor(file, c) !== undefined))
-  const facts = buildFacts(collectKnown(file, tree, surveys, here), here, file.cushion.material, locale)
+  const facts = buildFacts(collectKnown(facility, here), here, file.cushion.material, locale)
   const data: PlanData = { depths: latestDay(surveys, 'cushion-depth'), levels: latestDay(surveys, 'surface-level'), weather: weather.length > 0 ? weather : undefined }
   return { engine: createEngine(planUses(new Set(facts.keys()), locale.system, data), facts, locale), locale, capabilities: here }
 }

@@ -13,6 +13,7 @@ export const problemCodes = {
   'file/empty': 'a file has nothing in it',
   'file/too-large': 'a file is larger than any real one would be',
   'file/not-text': 'a file is not UTF-8 text',
+  'file/format': 'a file that is not in the format that its name promises',
   'file/outside': 'a path leads out of the facility folder',
   'yaml/syntax': 'the YAML cannot be read',
   'yaml/duplicate-key': 'one key stands twice in the same map',

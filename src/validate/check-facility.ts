@@ -7,11 +7,12 @@ import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { facility, type FacilityFile } from './schemas/facility.ts'
+import type { RailLine } from './check-rail-line.ts'
 import type { Survey } from './check-survey.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
 /** A facility that has passed every check, with the tree that knows where each entry stands. */
-export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[]; readonly weather: readonly WeatherDay[] }
+export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[]; readonly weather: readonly WeatherDay[]; readonly railLine: RailLine | undefined }
 
 /** Straight, radius and widths as far as a survey has to know them; undefined while the shape is not known. */
 export function surveyedOval(file: FacilityFile): SurveyedOval | undefined {
@@ -90,7 +91,7 @@ function checkZone({ file, tree }: Facility): Problem[] {
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const parsed = checkSchema(tree, facility)
   if (!parsed.value) return { value: undefined, problems: parsed.problems }
-  const value = { file: parsed.value, tree, surveys: [], weather: [] }
+  const value = { file: parsed.value, tree, surveys: [], weather: [], railLine: undefined }
   const problems = [
     ...checkOval(value),
     ...checkZone(value),

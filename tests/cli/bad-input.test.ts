@@ -57,6 +57,10 @@ describe('bad input leaves the last good build alone and is pointed at:', () => 
     ['an empty file', () => change('facility.yaml', () => ''), /\[file\/empty\]/],
     ['a huge file', () => change('facility.yaml', () => 'x: 1\n'.repeat(300_000)), /\[file\/too-large\]/],
     ['a binary file', () => change('facility.yaml', () => 'id: a\u0000b'), /\[file\/not-text\]/],
+    ['a broken rail line', async () => {
+      await writeFile(path.join(fair(), 'rail.gpx'), '<gpx>\n<trk>')
+      await change('facility.yaml', (t) => t.replace(/^oval:\n/m, 'oval:\n  rail-line: { file: rail.gpx, date: 2027-05-01, by: A. B. }\n'))
+    }, /rail\.gpx:2:\d+: error: [^\n]* \[file\/format\]/],
     ['a survey file that is not there', () => change('facility.yaml', (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: none.csv, by: A. B. }\n`), /facility\.yaml:\d+:\d+: error: there is no file [^\n]*none\.csv \[file\/missing\]/],
     ['a fault in a survey', async () => {
       await writeFile(path.join(fair(), 'depths.csv'), 'station,offset,depth,date\n0 m,1 m,20,2027-05-01\n')

@@ -1,11 +1,15 @@
 import type { Capability } from '../../model/capability.ts'
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
+import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
+import type { Facility } from '../../validate/check-facility.ts'
+import type { RailLine } from '../../validate/check-rail-line.ts'
 import type { Survey } from '../../validate/check-survey.ts'
 import { readMeasured } from '../../validate/schemas/quantity.ts'
+import { fitOval } from '../oval/rail-line/fit-oval.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { dayNumber, dayOfYear, secondsOf, zoneOffset } from './race-day-values.ts'
 
@@ -98,14 +102,22 @@ function measurements(file: FacilityFile, tree: SourceTree, surveys: readonly Su
   for (const { of, si, date, by, at } of list) into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
 }
 
+/** What the walked line of the rail measures. */
+function walkedLine({ points, date, by, at }: RailLine, into: Map<string, KnownValue>): void {
+  const { straight, radius, worst } = fitOval(localPlane(points))
+  const values = { length: closedLine(points).length, straight, radius, worst }
+  for (const [key, si] of Object.entries(values)) into.set(`rail-line.${key}`, { si, provenance: { kind: 'measured', at, date, by } })
+}
+
 /** Everything that a facility file says, by fact path, each with the place where it says so. */
-export function collectKnown(file: FacilityFile, tree: SourceTree, surveys: readonly Survey[], capabilities: Iterable<Capability>): KnownValues {
+export function collectKnown({ file, tree, surveys, railLine: line }: Facility, capabilities: Iterable<Capability>): KnownValues {
   const known = new Map<string, KnownValue>()
   walk(file, [], tree, known)
   coordinates(file, tree, known)
   gear(file, tree, capabilities, known)
   raceDays(file, tree, known)
   climate(file, tree, known)
+  if (line) walkedLine(line, known)
   measurements(file, tree, surveys, known)
   return known
 }

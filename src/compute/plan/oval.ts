@@ -3,6 +3,8 @@ import { banking } from '../oval/banking.ts'
 import { edgeRise } from '../oval/edge-rise.ts'
 import { lapExtra } from '../oval/lap-extra.ts'
 import { outsideLength } from '../oval/outside-length.ts'
+import { fittedShape } from '../oval/rail-line/fitted-shape.ts'
+import { walkedLine } from '../oval/rail-line/walked-line.ts'
 import { railLength } from '../oval/rail-length.ts'
 import { shapeFromLapAndRadius } from '../oval/shape-from-lap-and-radius.ts'
 import { shapeFromLapAndStraight } from '../oval/shape-from-lap-and-straight.ts'
@@ -36,6 +38,17 @@ function shape(known: ReadonlySet<string>): Use {
   return use(1, 'shape', shapeFromLapAndStraight, { measuredLap, measuredStraight, offset })
 }
 
+/** The oval by the line of the rail as it was walked. */
+function walked(known: ReadonlySet<string>): Use[] {
+  if (!known.has('rail-line.length')) return []
+  const off = fact('oval.rail-line.offset')
+  const lap = figure('shape.lap')
+  return [
+    use(86, 'walked', walkedLine, { length: fact('rail-line.length'), walked: off, offset, lap }),
+    use(87, 'fitted', fittedShape, { straightFitted: fact('rail-line.straight'), radiusFitted: fact('rail-line.radius'), walked: off, worst: fact('rail-line.worst'), straight, radius }),
+  ]
+}
+
 /**
  * What the oval itself measures.
  * @param known Paths of the facts that the facility has.
@@ -50,5 +63,6 @@ export const ovalUses = (known: ReadonlySet<string>, system: UnitSystem): readon
   use(6, 'area', trackArea, strip),
   use(7, 'stations', stationCount, { rail: figure('rail.length'), spacing: fact('oval.station-spacing') }),
   use(8, 'rise', edgeRise, { widthStraights, widthTurns, crossFallStraights, crossFallTurns }),
+  ...walked(known),
   use(9, 'banking', banking, { radius, offset, crossFall: crossFallTurns, pace: fact('oval.race-pace') }),
 ]

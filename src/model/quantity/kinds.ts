@@ -79,6 +79,7 @@ export const kinds = {
   fuelVolume: { dims: [3, 0, 0, 0, 0, 0], means: 'a volume of fuel', example: '20 gal', us: style('gal', 1, { mode: 'up' }), metric: style('L', 5, { mode: 'up' }) },
   share: { dims: [0, 0, 0, 0, 0, 0], means: 'a share', example: '30 %', ...both(style('%', 1)) },
   fineShare: { dims: [0, 0, 0, 0, 0, 0], means: 'a slope or share', example: '2.5 %', ...both(style('%', 0.1)) },
+  closeShare: { dims: [0, 0, 0, 0, 0, 0], means: 'a small share', example: '0.25 %', ...both(style('%', 0.01)) },
   ratio: { dims: [0, 0, 0, 0, 0, 0], means: 'a plain number', example: '0.85', ...both(style('', 0.01)) },
   tenths: { dims: [0, 0, 0, 0, 0, 0], means: 'a plain number', example: '1.5', ...both(style('', 0.1)) },
   count: { dims: [0, 0, 0, 0, 0, 0], means: 'a whole number', example: '3', ...both(style('', 1)) },

@@ -73,6 +73,13 @@ export const facility = z.strictObject({
     width: group('oval.width'),
     'cross-fall': group('oval.cross-fall'),
     rail: z.enum(rails).optional(),
+    /** The line of the rail as walked or surveyed, once around: GPX 1.1 or GeoJSON (RFC 7946) in the facility folder. */
+    'rail-line': z.strictObject({
+      file: z.string().regex(/^[\w.-]+\.(gpx|geojson|json)$/i, { error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx' }),
+      date,
+      by: line,
+      offset: quantity('oval.rail-line.offset'),
+    }).optional(),
     direction: z.enum(['counterclockwise', 'clockwise']).optional(),
     marks: z.array(mark).optional(),
   }),
