@@ -13,6 +13,7 @@ import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
 import { composeMonths } from './months.ts'
 import { composePlans } from './plans/compose-plans.ts'
+import { composeGrainCurve } from './plans/material-rows.ts'
 import { composeCushionMap } from './plans/survey-rows.ts'
 import { composeProcedure } from './procedure.ts'
 import { measureLabel, namedQuantity } from './quantities.ts'
@@ -125,7 +126,7 @@ export function composeManual(input: ComposeInput): Manual {
   const cautions = cautionsUsed(procedures)
   const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
   const geometry = composeGeometry(engine, file)
-  const planContext = { facility, computed, here, words: words.plans }
+  const planContext = { facility, computed, here, words: words.plans, soils: words.soils }
   const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
   const manual = {
     facility: {
@@ -150,6 +151,7 @@ export function composeManual(input: ComposeInput): Manual {
     reckoners: tables,
     plans: composePlans(library.plans.map((p) => p.value), planContext),
     cushionMap: composeCushionMap(planContext),
+    grainCurve: composeGrainCurve(planContext),
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

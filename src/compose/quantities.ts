@@ -2,6 +2,7 @@ import type { Engine } from '../compute/engine.ts'
 import { useIdOf } from '../compute/engine.ts'
 import { capabilityOf, factSpec } from '../model/fact-spec.ts'
 import type { NamedQuantity } from '../model/manual.ts'
+import { formatExact } from '../model/quantity/format-exact.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
 
 /** A fact in words, and for a machine's field which work it is for. */
@@ -26,7 +27,7 @@ function ofFact(name: string, engine: Engine, locale: Locale): NamedQuantity | u
   const fact = engine.facts.get(name)
   if (!fact) return undefined
   const estimate = fact.provenance.kind === 'typical'
-  return { name, label: fact.label, ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')), text: fact.text, ok: true, reason: '', estimate, toMeasure: estimate ? [fact.label] : [], worksheet: undefined }
+  return { name, label: fact.label, ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')), text: formatExact(fact.si, fact.kind, locale, 'prose'), ok: true, reason: '', estimate, toMeasure: estimate ? [fact.label] : [], worksheet: undefined }
 }
 
 /**

@@ -12,10 +12,10 @@ export type Computed = { readonly engine: Engine; readonly locale: Locale; reado
 
 /** From a checked facility to an engine that answers for it. Nothing is computed before it is asked for. */
 export function computeFacility(facility: Facility): Computed {
-  const { surveys, weather, file } = facility
+  const { surveys, weather, file, tests } = facility
   const locale: Locale = { system: file.units, currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR') }
   const here = new Set(capabilities.filter((c) => machineFor(file, c) !== undefined))
   const facts = buildFacts(collectKnown(facility, here), here, file.cushion.material, locale)
-  const data: PlanData = { depths: latestDay(surveys, 'cushion-depth'), levels: latestDay(surveys, 'surface-level'), weather: weather.length > 0 ? weather : undefined }
+  const data: PlanData = { depths: latestDay(surveys, 'cushion-depth'), levels: latestDay(surveys, 'surface-level'), weather: weather.length > 0 ? weather : undefined, sieve: tests.sieves.at(-1), densities: tests.densities.length > 0 ? tests.densities : undefined }
   return { engine: createEngine(planUses(new Set(facts.keys()), locale.system, data), facts, locale), locale, capabilities: here }
 }

@@ -237,6 +237,15 @@ export type Manual = {
   readonly plans: readonly ManualPlan[]
   /** The latest depth survey, as far as a map needs it. */
   readonly cushionMap: { readonly date: string; readonly target: number; readonly tolerance: number; readonly cells: readonly MapCell[] } | undefined
+  /** The latest sieve analysis: openings and sizes in meters. */
+  readonly grainCurve:
+    | {
+        readonly points: readonly { readonly name: string; readonly opening: number; readonly passing: number }[]
+        readonly grit: number
+        readonly gritText: string
+        readonly sizes: readonly { readonly name: string; readonly share: number; readonly size: number }[]
+      }
+    | undefined
   readonly findings: readonly Finding[]
   /** What nobody has measured, the most telling first. */
   readonly toMeasure: readonly ToMeasure[]

@@ -7,12 +7,13 @@ import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { facility, type FacilityFile } from './schemas/facility.ts'
+import { checkMaterialTests, type MaterialTests } from './check-material-tests.ts'
 import type { RailLine } from './check-rail-line.ts'
 import type { Survey } from './check-survey.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
 /** A facility that has passed every check, with the tree that knows where each entry stands. */
-export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[]; readonly weather: readonly WeatherDay[]; readonly railLine: RailLine | undefined }
+export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[]; readonly weather: readonly WeatherDay[]; readonly railLine: RailLine | undefined; readonly tests: MaterialTests }
 
 /** Straight, radius and widths as far as a survey has to know them; undefined while the shape is not known. */
 export function surveyedOval(file: FacilityFile): SurveyedOval | undefined {
@@ -91,13 +92,15 @@ function checkZone({ file, tree }: Facility): Problem[] {
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const parsed = checkSchema(tree, facility)
   if (!parsed.value) return { value: undefined, problems: parsed.problems }
-  const value = { file: parsed.value, tree, surveys: [], weather: [], railLine: undefined }
+  const tests = checkMaterialTests(parsed.value, tree)
+  const value: Facility = { file: parsed.value, tree, surveys: [], weather: [], railLine: undefined, tests: tests.value ?? { sieves: [], densities: [] } }
   const problems = [
     ...checkOval(value),
     ...checkZone(value),
     ...duplicates(tree, 'equipment', (value.file.equipment ?? []).map((m) => m.id), 'machine'),
     ...duplicates(tree, 'race-days', (value.file['race-days'] ?? []).map((d) => d.date), 'race day'),
     ...duplicates(tree, 'climate', (value.file.climate ?? []).map((m) => String(m.month)), 'month'),
+    ...tests.problems,
     ...checkMeasurements(value),
   ]
   return { value, problems }

@@ -22,6 +22,22 @@ function problemsOf(text: string): readonly Problem[] {
 
 const at = (p: Problem | undefined) => p && `${p.code} ${p.place.line}:${p.place.column}`
 
+describe('tests of the material', () => {
+  const check = (sieve: string) => {
+    const tree = readYaml({ path: 'facility.yaml', text: `id: any\nname: Any Fair\nplace: { town: Nowhere }\nunits: us\npaper: letter\noval: { lap: 2640 ft, straight: 600 ft }\ncushion:\n  material: clay\n  sieve:\n    - ${sieve}\n` }).value
+    if (!tree) throw new Error('no tree')
+    return checkFacility(tree).problems
+  }
+
+  it.each<[string, string, string]>([
+    ['an unknown sieve', '{ date: 2027-06-12, by: A, passing: { "No. 4": 90 %, "No. 41": 40 %, "No. 200": 9 % } }', 'ref/missing'],
+    ['more through a finer sieve', '{ date: 2027-06-12, by: A, passing: { "No. 4": 40 %, "No. 40": 90 %, "No. 200": 9 % } }', 'quantity/range'],
+    ['more than all', '{ date: 2027-06-12, by: A, passing: { "No. 4": 140 %, "No. 40": 90 %, "No. 200": 9 % } }', 'quantity/range'],
+    ['two sieves only', '{ date: 2027-06-12, by: A, passing: { "No. 4": 90 %, "No. 200": 9 % } }', 'schema/missing'],
+    ['limits that have changed places', '{ date: 2027-06-12, by: A, passing: { "No. 4": 90 %, "No. 40": 50 %, "No. 200": 9 % }, limits: { liquid: 12 %, plastic: 20 % } }', 'quantity/range'],
+  ])('are refused with %s', (_, text, code) => expect(check(text)).toMatchObject([{ code, place: { line: 10 } }]))
+})
+
 describe('checkFacility', () => {
   it('accepts the smallest facility that has a shape', () => {
     expect(problemsOf(good)).toEqual([])

@@ -5,6 +5,7 @@ import type { Plan, PlanRow, PlanTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { daysFrom, raceWeek, shortDate } from './dates.ts'
 import { type PlanContext, textOf, valueOf } from './plan-context.ts'
+import { materialClassRows, sievePointRows } from './material-rows.ts'
 import { raceDayHourRows } from './race-day-hours.ts'
 import { raceDayGroups } from './race-days.ts'
 import { weatherRows } from './weather-rows.ts'
@@ -56,6 +57,10 @@ function composeTable(table: PlanTable, context: PlanContext): ManualTable[] {
       return plain(surveyMoveRows(context))
     case 'weather-days':
       return plain(weatherRows(context))
+    case 'sieve-points':
+      return plain(sievePointRows(context))
+    case 'material-class':
+      return plain(materialClassRows(context))
     case 'level-stations':
       return plain(levelStationRows(context))
     case undefined:

@@ -6,7 +6,7 @@ import type { Facility } from '../../validate/check-facility.ts'
 import type { Circumstances } from '../applies.ts'
 
 /** What a plan is composed with. */
-export type PlanContext = { readonly facility: Facility; readonly computed: Computed; readonly here: Circumstances; /** Fixed words of plans. */ readonly words: Readonly<Record<string, string>> }
+export type PlanContext = { readonly facility: Facility; readonly computed: Computed; readonly here: Circumstances; /** Fixed words of plans. */ readonly words: Readonly<Record<string, string>>; /** Plain meanings of soil groups, and how textures feel. */ readonly soils: { readonly groups: Readonly<Record<string, string>>; readonly feel: Readonly<Record<string, string>> } }
 
 /** A figure or fact in SI; undefined where it has no value here. */
 export function valueOf(engine: Engine, name: string): number | undefined {

@@ -2,13 +2,16 @@ import type { Capability } from '../../model/capability.ts'
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
 import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import { parseQuantity, type Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import type { Facility } from '../../validate/check-facility.ts'
 import type { RailLine } from '../../validate/check-rail-line.ts'
 import type { Survey } from '../../validate/check-survey.ts'
 import { readMeasured } from '../../validate/schemas/quantity.ts'
+import { isRefusal } from '../calculation.ts'
+import { coarserThan } from '../materials/gradation.ts'
+import { curveOf } from '../materials/sieve-analysis.ts'
 import { fitOval } from '../oval/rail-line/fit-oval.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { dayNumber, dayOfYear, secondsOf, zoneOffset } from './race-day-values.ts'
@@ -96,9 +99,27 @@ function listedMeasurements(file: FacilityFile, tree: SourceTree): Measured[] {
 const surveyedDepths = (surveys: readonly Survey[]): Measured[] =>
   surveys.filter((s) => s.of === 'cushion-depth').flatMap((s) => s.days.map((d) => ({ of: 'cushion.depth.found', si: d.readings.reduce((sum, r) => sum + r.value, 0) / d.readings.length, date: d.date, by: s.by, at: s.at })))
 
-/** A measurement outranks what the file states, and the latest outranks the earlier ones; a survey outranks a single value of the same day. */
-function measurements(file: FacilityFile, tree: SourceTree, surveys: readonly Survey[], into: Map<string, KnownValue>): void {
-  const list = [...listedMeasurements(file, tree), ...surveyedDepths(surveys)].sort((a, b) => a.date.localeCompare(b.date))
+/** Grit read from each sieve analysis, at the grit size of the file or the usual one. */
+function sievedGrit({ file, tests, tree }: Facility): Measured[] {
+  const given = (file.cushion.grit as Readonly<Record<string, Quantity>> | undefined)?.['size']?.si
+  const size = given ?? usualGrit(file.units)
+  return tests.sieves.flatMap((test) => {
+    const share = coarserThan(size, curveOf(test))
+    const index = (file.cushion.sieve ?? []).findIndex((s) => s.date === test.date)
+    return isRefusal(share) ? [] : [{ of: 'cushion.grit.found', si: share, date: test.date, by: test.by, at: tree.placeOf(['cushion', 'sieve', index, 'passing']) }]
+  })
+}
+
+/** The grit size that stands in where a file gives none, m. */
+function usualGrit(units: FacilityFile['units']): number {
+  const read = parseQuantity(factSpec('cushion.grit.size')?.typical('stone-dust')?.[units] ?? '')
+  if (!read.ok) throw new RangeError('reference data: cushion.grit.size')
+  return read.quantity.si
+}
+
+/** A measurement outranks what the file states, and the latest outranks the earlier ones; a survey or a sieve analysis outranks a single value of the same day. */
+function measurements(facility: Facility, into: Map<string, KnownValue>): void {
+  const list = [...listedMeasurements(facility.file, facility.tree), ...surveyedDepths(facility.surveys), ...sievedGrit(facility)].sort((a, b) => a.date.localeCompare(b.date))
   for (const { of, si, date, by, at } of list) into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
 }
 
@@ -110,7 +131,8 @@ function walkedLine({ points, date, by, at }: RailLine, into: Map<string, KnownV
 }
 
 /** Everything that a facility file says, by fact path, each with the place where it says so. */
-export function collectKnown({ file, tree, surveys, railLine: line }: Facility, capabilities: Iterable<Capability>): KnownValues {
+export function collectKnown(facility: Facility, capabilities: Iterable<Capability>): KnownValues {
+  const { file, tree, railLine: line } = facility
   const known = new Map<string, KnownValue>()
   walk(file, [], tree, known)
   coordinates(file, tree, known)
@@ -118,6 +140,6 @@ export function collectKnown({ file, tree, surveys, railLine: line }: Facility, 
   raceDays(file, tree, known)
   climate(file, tree, known)
   if (line) walkedLine(line, known)
-  measurements(file, tree, surveys, known)
+  measurements(facility, known)
   return known
 }

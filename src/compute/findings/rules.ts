@@ -75,6 +75,8 @@ export const findingRules: readonly FindingRule[] = [
   { id: 'harrow-slow', holds: exceeds('harrow.time', 'race-days.interval'), facts: ['gear.harrow.width', 'gear.harrow.speed', 'race-days.interval'], figures: ['harrow.time'] },
   { id: 'uneven', holds: exceeds('practice.even-share', 'depths.share'), facts: ['cushion.depth.found', 'practice.even-share'], figures: ['depths.share', 'depths.spread'] },
   { id: 'cross-fall-off', holds: (input) => offBy('levels.turns', 'oval.cross-fall.turns', 0.005)(input) || offBy('levels.straights', 'oval.cross-fall.straights', 0.005)(input), facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'], figures: ['levels.straights', 'levels.turns'] },
+  { id: 'fines-high', holds: exceeds('sieve.fines', 'practice.fines-limit'), facts: ['cushion.grit.found', 'practice.fines-limit'], figures: ['sieve.fines'] },
+  { id: 'base-loose', holds: exceeds('practice.packing', 'packing.lowest'), facts: ['base.proctor.highest', 'practice.packing'], figures: ['packing.lowest', 'packing.relative'] },
   { id: 'rail-line-off', holds: exceeds('walked.share', 'practice.lap-tolerance'), facts: ['rail-line.length', 'oval.lap'], figures: ['walked.off', 'walked.lap'] },
   { id: 'no-day', holds: refused('clock.start'), facts: ['race-days.first-post'], figures: [] },
   { id: 'early-start', holds: exceeds('daylight.dawn', 'clock.start'), facts: ['race-days.first-post'], figures: ['clock.start', 'daylight.dawn'] },

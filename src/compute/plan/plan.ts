@@ -2,6 +2,7 @@ import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Use } from '../use.ts'
 import { cushionUses } from './cushion.ts'
 import { drainageUses } from './drainage.ts'
+import { materialUses } from './materials.ts'
 import { moneyUses } from './money.ts'
 import { ovalUses } from './oval.ts'
 import type { PlanData } from './plan-data.ts'
@@ -24,5 +25,5 @@ import { workingUses } from './working.ts'
  */
 export function planUses(known: ReadonlySet<string>, system: UnitSystem, data: PlanData): readonly Use[] {
   const bySection = [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses, safetyUses, racingUses, moneyUses].flatMap((uses) => [...uses(known, system)])
-  return [...bySection, ...surveyUses(data), ...recordUses(known, data)]
+  return [...bySection, ...surveyUses(data), ...recordUses(known, data), ...materialUses(known, data)]
 }

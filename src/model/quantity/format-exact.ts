@@ -1,12 +1,13 @@
 import type { KindName } from './kinds.ts'
 import { formatQuantity, fractionText, type Locale, roundTo, styleOf, toUnit } from './format-quantity.ts'
 
-const significant = new Intl.NumberFormat('en-US', { maximumSignificantDigits: 5 })
+const significant = (digits: number): Intl.NumberFormat => new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits })
+const [forSums, forReading] = [significant(5), significant(3)]
 
 /** The number of a quantity in a unit with up to five significant digits, never as 1e-7. */
-export function exactNumber(si: number, unit: string): string {
+export function exactNumber(si: number, unit: string, format = forSums): string {
   const value = toUnit(si, unit)
-  return significant.format(Math.abs(value) < 1e-12 ? 0 : value).replace('-', '−')
+  return format.format(Math.abs(value) < 1e-12 ? 0 : value).replace('-', '−')
 }
 
 /** A price with as many digits as it has: a gallon for $0.006. */
@@ -16,8 +17,9 @@ const exactMoney = (value: number, unit: string, locale: Locale): string =>
 /**
  * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing, else with five
  * significant digits, so that a reader who works the sum again gets the same answer.
+ * @param use In prose three digits are enough.
  */
-export function formatExact(si: number, kind: KindName, locale: Locale): string {
+export function formatExact(si: number, kind: KindName, locale: Locale, use: 'sum' | 'prose' = 'sum'): string {
   const style = styleOf(kind, locale.system)
   const value = toUnit(si, style.unit)
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
@@ -26,5 +28,6 @@ export function formatExact(si: number, kind: KindName, locale: Locale): string 
   const finer = style.form === 'fraction' ? [8, 16].find((parts) => Math.abs(roundTo(value, { step: 1 / parts, mode: 'nearest' }) - value) < 1e-6) : undefined
   if (finer !== undefined) return fractionText(value, 1 / finer, style.label ?? style.unit)
   const unit = style.label ?? style.unit
-  return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)}${unit === '°' ? '' : ' '}${unit}`
+  const number = exactNumber(si, style.unit, use === 'sum' ? forSums : forReading)
+  return unit === '' ? number : `${number}${unit === '°' ? '' : ' '}${unit}`
 }

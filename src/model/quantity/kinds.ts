@@ -35,6 +35,7 @@ export const kinds = {
   waterDepth: { dims: length, means: 'a depth of water', example: '0.10 in', us: style('in', 0.01), metric: style('mm', 0.1) },
   thinDepth: { dims: length, means: 'a very small depth', example: '0.002 in', us: style('in', 0.001), metric: style('mm', 0.01) },
   grain: { dims: length, means: 'a grain size', example: '1/8 in', us: style('in', 1 / 16, { form: 'fraction' }), metric: style('mm', 0.5) },
+  sieveSize: { dims: length, means: 'a grain size', example: '0.3 mm', ...both(style('mm', 0.01)) },
   smallWidth: { dims: length, means: 'a width', example: '8 in', us: style('in', 1), metric: style('cm', 1) },
   width: { dims: length, means: 'a width', example: '65 ft', us: style('ft', 0.5), metric: style('m', 0.1) },
   distance: { dims: length, means: 'a distance', example: '600 ft', us: style('ft', 0.1), metric: style('m', 0.01) },

@@ -1,6 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { grainsDrawing } from './grains.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
 import { cushionDrawing } from './cushion.ts'
 import type { Drawing } from './drawing.ts'
@@ -20,13 +21,14 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   ridge: ridgeDrawing,
   'water-pass': waterPassDrawing,
   cushion: cushionDrawing,
+  grains: grainsDrawing,
 }
 
 /** Drawings that say nothing without this quantity. */
-const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean' }
+const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean', grains: 'sieve.share' }
 
 /** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set(['plan', 'cushion'])
+const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains'])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {

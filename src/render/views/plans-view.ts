@@ -11,8 +11,11 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
   title: pen.line(t.title),
   about: t.about === undefined ? undefined : pen.line(t.about),
+  // A table that fits on a page is not torn.
+  short: t.rows.length <= 16,
   heads: t.heads.map((h) => pen.line(h)),
-  rows: t.rows.map(([head = '', ...cells]) => ({ head: cell(head, pen), cells: cells.map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
+  // Columns that a row leaves open are there to be written in.
+  rows: t.rows.map(([head = '', ...cells]) => ({ head: cell(head, pen), cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
 })
 
 const planView = (p: ManualPlan, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => {

@@ -43,6 +43,17 @@ const machine = z.strictObject({
   ...Object.fromEntries(gearFields.map((field) => [field, gearQuantity(field)])),
 })
 
+/** What passes each sieve, by its designation: `"No. 4": 92 %`. */
+const sieveTest = z.strictObject({
+  date,
+  by: line,
+  passing: z.record(z.string(), z.union([z.string(), z.number()])),
+  clay: quantity('sieve.clay'),
+  limits: z.strictObject({ liquid: quantity('sieve.liquid'), plastic: quantity('sieve.plastic') }).optional(),
+})
+
+const densityTest = z.strictObject({ date, by: line, station: quantity('survey.station'), wet: quantity('density.wet'), moisture: quantity('density.moisture') })
+
 const csvName = z.string().regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' })
 
 const survey = z.strictObject({
@@ -89,8 +100,9 @@ export const facility = z.strictObject({
     'unit-weight': group('cushion.unit-weight'),
     moisture: group('cushion.moisture'),
     grit: group('cushion.grit'),
+    sieve: z.array(sieveTest).optional(),
   }),
-  base: group('base', { material: line.optional() }),
+  base: group('base', { material: line.optional(), proctor: group('base.proctor', { test: z.enum(['standard', 'modified']) }), density: z.array(densityTest).optional() }),
   'rail-ridge': group('rail-ridge'),
   creep: group('creep'),
   equipment: z.array(machine).optional(),

@@ -36,15 +36,17 @@ export const words = z.strictObject({
   safety: list('title', 'about', 'signals', 'call', 'limits'),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
-  plans: list('title', 'about', 'stockpile', 'across'),
+  plans: list('title', 'about', 'stockpile', 'across', 'sample', 'group', 'texture', 'feel', 'notTold', 'noClay'),
+  /** Plain meanings of the symbols of soil groups, and how each kind of texture feels when it is squeezed. */
+  soils: z.strictObject({ groups: named, feel: named }),
   months: list('title', 'about', 'month', 'air', 'water', 'loads', 'dry'),
   facility: list('title', 'about', 'label', 'value', 'source', 'machine', 'can', 'from', 'role', 'name', 'phone', 'date', 'firstPost', 'races', 'interval', 'plan'),
   drawings: list(
     'lap', 'straight', 'radius', 'width', 'travel', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
-    'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep',
+    'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep', 'passes', 'grainSize', 'grit',
   ),
   /** What to see in each drawing; also its text alternative. */
-  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion'),
+  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion', 'grains'),
 })
 
 export type Words = z.infer<typeof words>

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { coarserThan, coefficients, grainSize, type Passing } from '../../../src/compute/materials/gradation.ts'
-import { sieveNames, sieveOpening } from '../../../src/compute/materials/sieves.ts'
+import { sieveNames, sieveOpening } from '../../../src/model/sieves.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture, textures } from '../../../src/compute/materials/soil-texture.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'

@@ -1,5 +1,5 @@
 import { coefficients } from '../../../src/compute/materials/gradation.ts'
-import { sieveOpening } from '../../../src/compute/materials/sieves.ts'
+import { sieveOpening } from '../../../src/model/sieves.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture } from '../../../src/compute/materials/soil-texture.ts'
 import type { Inputs, Runner } from './case.ts'
