@@ -4,7 +4,7 @@ const words: readonly (readonly [RegExp, string])[] = [
   [/\\dots/g, '…'], [/\\omega/g, 'ω'], [/\\lambda/g, 'λ'], [/\\ell/g, 'l'],
   [/\\lceil/g, 'round up ('], [/\\rceil/g, ')'], [/\\lfloor/g, 'round down ('], [/\\rfloor/g, ')'],
   [/\\(?:cdot|times)/g, '×'], [/\\pi/g, 'π'], [/\\theta/g, 'θ'], [/\\rho/g, 'ρ'], [/\\varphi/g, 'φ'], [/\\gamma/g, 'γ'], [/\\Delta/g, 'Δ'], [/\\mu/g, 'μ'], [/\\alpha/g, 'α'], [/\\eta/g, 'η'],
-  [/\\(max|min|cos|sin|tan|exp|ln)/g, '$1'],
+  [/\\(max|min|arctan|cos|sin|tan|exp|ln)/g, '$1'],
   [/\\([%$])/g, '$1'],
 ]
 

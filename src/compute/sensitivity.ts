@@ -15,10 +15,13 @@ export type Sensitivity = {
 /** The step: a tenth more, and a tenth less. */
 const step = 0.1
 
+/** Decibels are a scale of ratios: a tenth more sound is less than half a decibel, not nine. */
+const stepped = ({ si, kind }: Fact, factor: number): number => (kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor)
+
 function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensitivity {
   const changes = new Map<string, number>()
   for (const factor of [1 + step, 1 - step]) {
-    const other = engine.vary(new Map([[fact.path, fact.si * factor]]))
+    const other = engine.vary(new Map([[fact.path, stepped(fact, factor)]]))
     for (const id of ids) {
       const [before, after] = [engine.figure(id)?.value, other.figure(id)?.value]
       if (!before?.ok || !after?.ok || before.si === 0) continue

@@ -11,6 +11,12 @@ describe.each(demos)('rank of what nobody has measured at %s', (id) => {
     expect(ranked.every((s) => s.fact.provenance.kind === 'typical')).toBe(true)
     expect(ranked.map((s) => s.movement)).toEqual([...ranked.map((s) => s.movement)].sort((a, b) => b - a))
   })
+  it('moves a sound by a tenth of the sound, not of the decibels', async () => {
+    const { computed } = await loadDemo(id)
+    const noise = computed && rankUnmeasured(computed.engine).find((s) => s.fact.path === 'practice.noise')
+    // A tenth more sound shortens the time that NIOSH recommends by a tenth, because 3 dB are twice the sound.
+    expect(noise?.most.share).toBeCloseTo(0.11, 1)
+  })
   it('says truly how far the most moved figure moves', async () => {
     const { computed } = await loadDemo(id)
     const engine = computed?.engine

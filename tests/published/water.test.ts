@@ -1,14 +1,13 @@
 import { afterAll, describe, expect, it } from 'vitest'
-import posted from '../../shared/published/posting.cases.json' with { type: 'json' }
 import file from '../../shared/published/water.cases.json' with { type: 'json' }
 import { type Case, compare, inputsOf, printCounts, type Runner, titleOf } from './earth/case.ts'
 import { airAndSun } from './water/air-and-sun.ts'
-import { posting, soilAndRain } from './water/soil-and-rain.ts'
+import { soilAndRain } from './water/soil-and-rain.ts'
 
 type Named = Case & { readonly fn: string }
 
-const cases = [...(file as unknown as readonly Named[]), ...(posted as unknown as readonly Named[])]
-const runners: Readonly<Record<string, Runner>> = { ...airAndSun, ...soilAndRain, ...posting }
+const cases = file as unknown as readonly Named[]
+const runners: Readonly<Record<string, Runner>> = { ...airAndSun, ...soilAndRain }
 
 describe.each([...new Set(cases.map((c) => c.topic))])('published checks, %s', (topic) => {
   it.each(cases.filter((c) => c.topic === topic).map((c) => [titleOf(c), c] as const))('%s', (_title, c) => {

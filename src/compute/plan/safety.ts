@@ -7,23 +7,33 @@ import { noise } from '../safety/noise.ts'
 import { powerLine } from '../safety/power-line.ts'
 import { silica } from '../safety/silica.ts'
 import { truckOnBank } from '../safety/truck-on-bank.ts'
-import { fact, fixed, type Use, use } from '../use.ts'
+import { fact, figure, fixed, type Use, use } from '../use.ts'
 
 const shift = fact('practice.shift')
 
-/** A bag taken from a truck bed at hip height to the ground at one side: what volunteers do without thinking. */
+/** A bag between the ground and a truck bed at hip height, up or down, at one side: what volunteers do without thinking. */
 const bag = {
-  reach: fixed(0.38, 'a bag is held out in front'),
-  height: fixed(0.91, 'a truck bed at hip height'),
-  travel: fixed(0.76, 'down to the ground, nearly'),
+  reach: fixed(15 * 0.0254, 'a bag is held out in front'),
+  height: fixed(6 * 0.0254, 'hands under a bag that lies on the ground'),
+  travel: fixed(30 * 0.0254, 'from there to a truck bed at hip height'),
   twist: fixed(Math.PI / 6, 'a third of a quarter turn'),
-  often: fixed(1, 'now and then'),
-  grip: fixed(0.95, 'a bag has no handles'),
+  often: fixed(1, 'a few bags now and then, less than an hour in all'),
+  grip: fixed(0.9, 'a bag sags and has no handles'),
+}
+
+/** The water truck at its spraying speed on the measured line of the turn. */
+const bank = {
+  tank: fact('gear.spray.tank'),
+  crossFall: fact('oval.cross-fall.turns'),
+  threshold: fact('practice.roll-threshold'),
+  radius: figure('shape.radius'),
+  offset: fact('oval.measuring-offset'),
+  pace: fact('gear.spray.speed'),
 }
 
 /** Figures behind the cautions. */
 export const safetyUses = (known: ReadonlySet<string>): readonly Use[] => [
-  ...(known.has('gear.spray.tank') ? [use(57, 'bank', truckOnBank, { tank: fact('gear.spray.tank'), crossFall: fact('oval.cross-fall.turns'), threshold: fact('practice.roll-threshold') })] : []),
+  ...(known.has('gear.spray.tank') ? [use(57, 'bank', truckOnBank, bank)] : []),
   use(58, 'newcomer', heatShift, { shift }),
   use(59, 'drinks', drinkingWater, { every: fact('practice.heat.drink'), hours: shift, people: fact('crew.race-day') }),
   use(80, 'noise', noise, { level: fact('practice.noise'), shift }),

@@ -1,7 +1,7 @@
 import { readingRatios } from '../safety/letter-height.ts'
 
 /** Height of capitals over type size, for the humanist sans of the sheets (Source Sans: 660 of 1000 units). */
-const capitalRatio = 0.66
+const sheetCapitals = 0.66
 
 const metersPerPoint = 0.0254 / 72
 
@@ -11,10 +11,11 @@ const metersPerPoint = 0.0254 / 72
  *     distance = 300 × capital height
  *
  * @param points Type size, points, > 0.
+ * @param capitals Height of capitals over type size; that of the sheets' own face where it is left out.
  * @returns Distance in meters, not rounded.
  * @throws RangeError when the size is not a positive number.
  */
-export function readingDistance(points: number): number {
+export function readingDistance(points: number, capitals: number = sheetCapitals): number {
   if (!(points > 0 && points < Infinity)) throw new RangeError('readingDistance requires a positive type size')
-  return readingRatios.message * points * capitalRatio * metersPerPoint
+  return readingRatios.message * points * capitals * metersPerPoint
 }

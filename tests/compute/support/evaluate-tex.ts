@@ -1,7 +1,11 @@
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 
 /** What a unit written inside a formula stands for, in SI. */
-const units: Readonly<Record<string, string>> = { min: '60', day: '86400', 'gal/min': String(1 / toUnit(1, 'gal/min')), water: '1000' }
+const named = ['min', 'h', 's', 'day', 'lb', 'in', 'mi', 'gal/min'] as const
+const units: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(named.map((unit) => [unit, String(1 / toUnit(1, unit))])),
+  'fl oz': String(1 / toUnit(1, 'floz')), 'µg/m³': '0.000000001', water: '1000',
+}
 
 const closing: Readonly<Record<string, string>> = { '{': '}' }
 
@@ -38,12 +42,12 @@ export function texToCode(tex: string): string {
   code = code
     .replaceAll('\\left\\lceil', ' Math.ceil(-1e-9+').replaceAll('\\right\\rceil', ') ')
     .replace(/\\(?:left|bigl)\(/g, '(').replace(/\\(?:right|bigr)\)/g, ')')
-    .replace(/\\(cos|tan|max)\(/g, ' Math.$1(')
+    .replaceAll('\\arctan(', ' Math.atan(').replace(/\\(cos|sin|tan|max)\(/g, ' Math.$1(').replace(/\|([^|]*)\|/g, ' Math.abs($1) ')
     .replaceAll('\\cdot', ' * ').replaceAll('\\pi', ' Math.PI ').replaceAll('\\,', ' ')
-    .replace(/\^\{([\d.]+)\}/g, ' ** $1 ').replace(/\^(\d)/g, ' ** $1 ')
+    .replace(/\^\{([^{}]+)\}/g, ' ** ($1) ').replace(/\^(\d)/g, ' ** $1 ')
     .replace(/@([a-zA-Z]\w*)/g, ' v.$1 ').replace(/\bg\b(?![.\w])/g, ' 9.80665 ')
   // What stands side by side is multiplied.
-  const tokens = code.match(/Math\.(?:sqrt|ceil|cos|tan|max)\(|Math\.PI|v\.\w+|\d+(?:\.\d+)?|-?1e-9|\*\*|[-+*/(),]/g) ?? []
+  const tokens = code.match(/Math\.(?:sqrt|ceil|cos|sin|tan|atan|abs|max)\(|Math\.PI|v\.\w+|\d+(?:\.\d+)?|-?1e-9|\*\*|[-+*/(),]/g) ?? []
   if (tokens.join('') !== code.replace(/\s/g, '')) throw new SyntaxError(`cannot read all of ${tex}`)
   return tokens.reduce((out, token, i) => {
     const before = tokens[i - 1] ?? ''

@@ -17,7 +17,7 @@ import { shapeFromStraightAndRadius } from '../../../src/compute/oval/shape-from
 import { stationCount } from '../../../src/compute/oval/station-count.ts'
 import { trackArea } from '../../../src/compute/oval/track-area.ts'
 import { turnLength } from '../../../src/compute/oval/turn-length.ts'
-import { slopeAngle, slopeOf, slopePull, slopeStretch } from '../../../src/compute/survey/slope.ts'
+import { slopeAngle, slopeOf, slopeStretch } from '../../../src/compute/survey/slope.ts'
 import { type Inputs, type Runner, si } from './case.ts'
 
 const ft = (x: Inputs, name: string): number => x.si(`${name}_ft`, 'ft')
@@ -82,7 +82,6 @@ export const geometry: readonly (readonly [RegExp, Runner])[] = [
   [/^A-ATH-1/, (x) => ({ value: laneStagger(x.n('lane'), x.n('lane_width_m'), x.n('offset_lane1_m'), x.n('offset_others_m')) })],
   [/^A-PYL-01$/, (x) => ({ value: pylonCount(ft(x, 'S'), ft(x, 'R'), x.si('turn_spacing_ft', 'ft'), x.si('straight_spacing_ft', 'ft')) })],
   [/^A-RULE-/, measuringRule],
-  [/^C-TANK-01$/, (x) => ({ value: slopePull(x.n('e')) })],
 ]
 
 export const trackWork: readonly (readonly [RegExp, Runner])[] = [

@@ -1,7 +1,6 @@
-import { moistureToAdd, onePoint, waterDensity } from '../../../src/compute/water/moisture.ts'
+import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
 import { sprayPass, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
-import { readingDistance } from '../../../src/compute/reading/reading-distance.ts'
 import { afterWater, evaporableWater, evaporationDay, reduction } from '../../../src/compute/weather/bare-soil.ts'
 import { heatCategory, heatIndex, windChill, windChillMetric } from '../../../src/compute/weather/felt-temperature.ts'
 import { channelVelocity, rationalFlow, retention, runoffDepth, shallowVelocity, sheetFlowTime, travelTime, weightedCurveNumber, weightedMean } from '../../../src/compute/weather/runoff.ts'
@@ -124,20 +123,4 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
   hicat: (x) => ({ category: heatCategory(heatIndex(x.n('t'), x.n('rh'))) }),
   wc: (x) => ({ wc: windChill(x.n('t'), x.n('v')) }),
   wc_metric: (x) => ({ wc_f: fahrenheit(windChillMetric(x.n('t_c'), x.n('v_kmh'))) }),
-}
-
-/** Letters of posted sheets, and water by area. */
-export const posting: Readonly<Record<string, Runner>> = {
-  // The height is in inches; type of that capital height is read back to the distance that it was made for.
-  letter: (x) => {
-    const pointsAnInchOfCapital = 72 / 0.66
-    const feetFor = (inches: number): number => toUnit(readingDistance(inches * pointsAnInchOfCapital), 'ft')
-    return { value: x.n('distance_ft') / feetFor(1) }
-  },
-  points: (x) => ({ value: (72 * x.n('h_in')) / x.n('cap_ratio') }),
-  point: (x) => ({ value: toUnit(given(onePoint.compute({ area: si(x.n('area_ft2'), 'ft2'), depth: si(x.n('depth_ft'), 'ft'), weight: si(x.n('rho_lb_ft3'), 'lb/ft3') }), 'water') * (waterDensity / 999.998), 'gal') }),
-  sprinkle: (x) => ({ gal: x.n('area_ft2') * x.n('rate'), minutes: (x.n('area_ft2') * x.n('rate')) / x.n('gpm') }),
-  rateDepth: () => ({ value: toUnit(si(0.07, 'gal') / si(1, 'ft2'), 'in') }),
-  acreInch: () => ({ value: roundGallons(43560, 1) }),
-  depthGallons: (x) => ({ value: roundGallons(x.n('area_ft2'), x.n('depth_in')) }),
 }
