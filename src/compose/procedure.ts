@@ -27,13 +27,16 @@ const texts = (list: readonly (Conditional & { readonly text: string })[], c: Pr
 const ifPresent = (id: string | undefined, c: ProcedureContext): string | undefined => (c.present(id) ? id : undefined)
 const defined = <T>(x: T | undefined): x is T => x !== undefined
 
+/** Whether all that a text names has a value here: what rests on something that is not known is left out, not printed with a gap. */
+const isKnown = (text: string | undefined, c: ProcedureContext): boolean => namesIn(text ?? '').every(c.known)
+
 const cautionsOf = (ids: readonly string[] | undefined, c: ProcedureContext): ManualCaution[] => (ids ?? []).map(c.caution).filter(defined)
 
 function composeSteps(steps: readonly ProcedureStep[], c: ProcedureContext): ManualStep[] {
   return here(steps, c).map((step, i) => ({
     number: i + 1,
     do: step.do,
-    note: step.note,
+    note: isKnown(step.note, c) ? step.note : undefined,
     cautions: cautionsOf(step.cautions, c),
     figures: (step.figures ?? []).filter(c.known),
   }))
@@ -71,22 +74,22 @@ export function composeProcedure(p: Procedure, number: string, c: ProcedureConte
     title: p.title,
     section: p.section,
     purpose: p.purpose,
-    triggers: p.triggers,
+    triggers: p.triggers.filter((t) => p.triggers.length === 1 || isKnown(t, c)),
     symptoms: p.symptoms ?? [],
     who: p.who,
-    time: here(p.time, c).filter((t) => t.figure === undefined || t.text !== undefined || c.known(t.figure)).map((t) => ({ figure: t.figure, text: t.text })),
+    time: here(p.time, c).filter((t) => (t.figure === undefined || c.known(t.figure)) && isKnown(t.text, c)).map((t) => ({ figure: t.figure, text: t.text })),
     gear: (p.needs ?? []).map((n) => ({ can: n.can, why: n.why, machine: machineFor(c.facility, n.can)?.name, instead: n.instead })),
     tools: p.tools ?? [],
     materials: here(p.materials, c).map((m) => ({ name: m.name, figure: m.figure !== undefined && c.known(m.figure) ? m.figure : undefined })),
     cautions: cautionsOf(p.cautions, c),
-    measure: here(p.measure, c).map((m) => ({ do: m.do, how: m.how })),
+    measure: here(p.measure, c).map((m) => ({ do: m.do, how: isKnown(m.how, c) ? m.how : undefined })),
     branches: here(p.branches, c).map((b) => ({ found: b.found, do: b.do, method: b.method !== undefined && methodIds.has(b.method) ? b.method : undefined, procedure: ifPresent(b.procedure, c) })),
     methods,
     checks: texts(p.checks, c),
     failures: here(p.failures, c).map((f) => ({ see: f.see, do: f.do, procedure: ifPresent(f.procedure, c) })),
     stop,
     records: p.records,
-    background: here(p.background, c).map((b) => ({ text: b.text, source: b.source })),
+    background: here(p.background, c).filter((b) => isKnown(b.text, c)).map((b) => ({ text: b.text, source: b.source })),
     references: p.references ?? [],
     reckoners: (p.reckoners ?? []).map(c.reckoner).filter(defined),
     next: ifPresent(p.next, c),

@@ -32,12 +32,12 @@ describe('the library', () => {
   })
 
   it('begins every step with a verb and keeps it short', async () => {
-    const verbs = new Set('Add Agree Ask Bail Bring Clean Compare Cool Cover Drain Dry Empty Feel Find Follow Go Hand Hang Hold Keep Lead List Listen Note Pack Paint Place Point Pour Press Probe Ring Run Say Send Shake Show Shut Sign Slide Speak Step Stir Take Tell Test Tie Tighten Trim Unhook Use Wash Watch Wear Weigh Wipe Build Break Call Carry Check Clear Close Count Cut Drag Draw Drive Fill Flag Give Harrow Leave Let Lift Load Lock Look Loosen Lay Make Mark Measure Moisten Move Open Order Overlap Park Pick Pull Push Put Rake Read Repeat Report Roll Scratch Set Shovel Spread Squeeze Stand Start Stop Stretch Switch Tamp Tip Treat Turn Wait Walk Water Wet Work Write'.split(' '))
+    const verbs = new Set('Brake Change Choose Dig Do Drink Finish Hook Light Lower Scrape Shape Slow Spray Stay Survey Toss Try Wave Add Agree Ask Bail Bring Clean Compare Cool Cover Drain Dry Empty Feel Find Follow Go Hand Hang Hold Keep Lead List Listen Note Pack Paint Place Point Pour Press Probe Ring Run Say Send Shake Show Shut Sign Slide Speak Step Stir Take Tell Test Tie Tighten Trim Unhook Use Wash Watch Wear Weigh Wipe Build Break Call Carry Check Clear Close Count Cut Drag Draw Drive Fill Flag Give Harrow Leave Let Lift Load Lock Look Loosen Lay Make Mark Measure Moisten Move Open Order Overlap Park Pick Pull Push Put Rake Read Repeat Report Roll Scratch Set Shovel Spread Squeeze Stand Start Stop Stretch Switch Tamp Tip Treat Turn Wait Walk Water Wet Work Write'.split(' '))
     for (const id of demos) {
       const { manual } = await demoManual(id)
       for (const p of manual.procedures) {
         for (const s of p.methods.flatMap((m) => m.steps)) {
-          expect(verbs.has(s.do.split(' ')[0] ?? ''), `${p.id}: ${s.do}`).toBe(true)
+          expect(verbs.has(/^[A-Z][a-z]+/.exec(s.do)?.[0] ?? ''), `${p.id}: ${s.do}`).toBe(true)
           expect(s.do.split(/\s+/).length, `${p.id}: ${s.do}`).toBeLessThanOrEqual(20)
           expect(s.do, p.id).not.toMatch(/, then |\band then\b/)
         }
@@ -47,7 +47,10 @@ describe('the library', () => {
 
   it('prints cautions before the step that they belong to, and every caution somewhere', async () => {
     const { manual } = await demoManual('larkmoor')
-    for (const p of manual.procedures) expect(p.cautions.length + p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)).length, p.id).toBeGreaterThan(2)
+    for (const p of manual.procedures) {
+      expect(p.cautions.length, p.id).toBeGreaterThan(0)
+      expect(p.cautions.length + p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)).length, p.id).toBeGreaterThan(1)
+    }
     expect(manual.cautions.every((c) => c.sources.length > 0)).toBe(true)
   })
 })
