@@ -123,10 +123,15 @@ export function composeManual(input: ComposeInput): Manual {
   const tables = months ? [...reckoners, months] : reckoners
   const procedures = composeProcedures(input, here, tables)
   const present = new Set(procedures.map((p) => p.id))
+  const symptoms = library.symptoms.map((s) => s.value).flatMap((s) => {
+    const causes = s.causes.filter((c) => present.has(c.procedure) && applies(c.when, here))
+    return causes.length === 0 ? [] : [{ ...s, causes }]
+  })
+  const symptomRows = symptoms.map((s) => [s.says, s.causes[0]?.check ?? '', [...new Set(s.causes.map((c) => `[${procedures.find((p) => p.id === c.procedure)?.title ?? ''}](procedure:${c.procedure})`))].join('; ')])
+  const planContext = { facility, computed, here, words: words.plans, soils: words.soils, plans: library.plans.map((p) => p.value), symptomRows }
   const cautions = cautionsUsed(procedures)
   const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
   const geometry = composeGeometry(engine, file)
-  const planContext = { facility, computed, here, words: words.plans, soils: words.soils }
   const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
   const manual = {
     facility: {
@@ -142,14 +147,11 @@ export function composeManual(input: ComposeInput): Manual {
     sections: composeSections(library, procedures),
     procedures,
     cautions,
-    symptoms: library.symptoms.map((s) => s.value).flatMap((s) => {
-      const causes = s.causes.filter((c) => present.has(c.procedure) && applies(c.when, here))
-      return causes.length === 0 ? [] : [{ ...s, causes }]
-    }),
+    symptoms,
     chapters: library.chapters.map((c) => c.value).sort((a, b) => a.order - b.order).map(({ id, title, place, text }) => ({ id, title, place, text })),
     terms: library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en')),
     reckoners: tables,
-    plans: composePlans(library.plans.map((p) => p.value), planContext),
+    plans: composePlans(planContext),
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),

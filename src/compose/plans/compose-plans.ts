@@ -1,7 +1,7 @@
 import type { Engine } from '../../compute/engine.ts'
 import type { ManualPlan, ManualTable } from '../../model/manual.ts'
 import { placeholder } from '../../model/placeholders.ts'
-import type { Plan, PlanRow, PlanTable } from '../../validate/schemas/plans.ts'
+import type { PlanRow, PlanTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { daysFrom, raceWeek, shortDate } from './dates.ts'
 import { type PlanContext, textOf, valueOf } from './plan-context.ts'
@@ -9,6 +9,7 @@ import { materialClassRows, sievePointRows } from './material-rows.ts'
 import { raceDayHourRows } from './race-day-hours.ts'
 import { raceDayGroups } from './race-days.ts'
 import { weatherRows } from './weather-rows.ts'
+import { eveningRows, halfDayRows, signOffRows } from './training-rows.ts'
 import { levelStationRows, surveyDayRows, surveyMoveRows, surveyStationRows } from './survey-rows.ts'
 
 const day = 86_400
@@ -43,6 +44,9 @@ function byRaceDay(table: PlanTable, context: PlanContext, rowsOf: (engine: Engi
   }))
 }
 
+/** What the modules are called, from the table that lists them. */
+const moduleTitles = ({ plans }: PlanContext): readonly string[] => plans.flatMap((p) => p.tables).find((t) => t.id === 'modules')?.rows?.map((r) => r.cells[0] ?? '') ?? []
+
 function composeTable(table: PlanTable, context: PlanContext): ManualTable[] {
   const { engine } = context.computed
   const plain = (rows: readonly (readonly string[])[]): ManualTable[] => [{ id: table.id, title: table.title, about: table.about, heads: table.heads, rows }]
@@ -57,6 +61,14 @@ function composeTable(table: PlanTable, context: PlanContext): ManualTable[] {
       return plain(surveyMoveRows(context))
     case 'weather-days':
       return plain(weatherRows(context))
+    case 'training-half-day':
+      return plain(halfDayRows(context, moduleTitles(context)))
+    case 'training-evenings':
+      return plain(eveningRows(context, moduleTitles(context)))
+    case 'sign-off':
+      return plain(signOffRows(context))
+    case 'symptom-chart':
+      return plain(context.symptomRows)
     case 'sieve-points':
       return plain(sievePointRows(context))
     case 'material-class':
@@ -69,9 +81,9 @@ function composeTable(table: PlanTable, context: PlanContext): ManualTable[] {
 }
 
 /** The plans that this facility's facts allow, with their tables. */
-export function composePlans(plans: readonly Plan[], context: PlanContext): readonly ManualPlan[] {
+export function composePlans(context: PlanContext): readonly ManualPlan[] {
   const { engine } = context.computed
-  return plans
+  return context.plans
     .filter((plan) => applies(plan.when, context.here) && (plan.needs ?? []).every((name) => valueOf(engine, name) !== undefined))
     .map((plan) => ({ id: plan.id, title: plan.title, about: plan.about, drawing: plan.drawing, tables: plan.tables.flatMap((t) => composeTable(t, context)).filter((t) => t.rows.length > 0) }))
     .filter((plan) => plan.tables.length > 0)

@@ -1,4 +1,5 @@
 import { crewDay } from '../people/crew-day.ts'
+import { lesson } from '../people/lesson.ts'
 import { betweenRaces } from '../racing/between-races.ts'
 import { intervalClock } from '../racing/interval-clock.ts'
 import { raceDayClock } from '../racing/race-day-clock.ts'
@@ -46,9 +47,16 @@ function water(known: ReadonlySet<string>): Use[] {
   return [known.has('water.storage') ? use(77, 'day-water', raceDayWaterFromStore, { ...bindings, full: fact('water.storage'), recharge }) : use(77, 'day-water', raceDayWater, bindings)]
 }
 
+/** The modules of the training, as the plan lists them. */
+export const trainingModules = 8
+
+const training = use(88, 'lesson', lesson, {
+  volunteers: fact('crew.race-day'), group: fact('practice.training-group'), talk: fact('practice.training-talk'), practice: fact('practice.training-practice'), modules: fixed(trainingModules, 'the modules of the plan'),
+})
+
 /** Race days by the clock, with the crew and the water that they take. */
 export function racingUses(known: ReadonlySet<string>): readonly Use[] {
-  if (!known.has('race-days.first-post')) return between(known)
+  if (!known.has('race-days.first-post')) return [...between(known), training]
   const { rounds, ...day } = dayOf(known)
   const first = fact('race-days.first-post')
   const walk = fact('practice.opening-walk')
@@ -59,6 +67,7 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
       rounds: known.has('gear.spray.tank') ? fact('practice.race-day.rounds') : none('there is no water truck here'),
     }),
     ...water(known),
+    training,
     use(79, 'crew-day', crewDay, { ...day, rounds, walk, walkers: fact('practice.walkers'), first, after: figure('clock.after'), people: fact('crew.race-day') }),
   ]
 }

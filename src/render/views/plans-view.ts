@@ -15,7 +15,7 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   short: t.rows.length <= 16,
   heads: t.heads.map((h) => pen.line(h)),
   // Columns that a row leaves open are there to be written in.
-  rows: t.rows.map(([head = '', ...cells]) => ({ head: cell(head, pen), cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
+  rows: t.rows.map(([head = '', ...cells]) => ({ blank: [head, ...cells].every((c) => c === ''), head: cell(head, pen), cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
 })
 
 const planView = (p: ManualPlan, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => {

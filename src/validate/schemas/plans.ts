@@ -3,7 +3,7 @@ import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
 /** Rows that are worked out from surveys and race days; all other rows are written by authors. */
-export const rowSources = ['survey-days', 'survey-stations', 'survey-moves', 'level-stations', 'race-day-hours', 'weather-days', 'sieve-points', 'material-class'] as const
+export const rowSources = ['survey-days', 'survey-stations', 'survey-moves', 'level-stations', 'race-day-hours', 'weather-days', 'sieve-points', 'material-class', 'training-half-day', 'training-evenings', 'sign-off', 'symptom-chart'] as const
 export type RowSource = (typeof rowSources)[number]
 
 const row = z.strictObject({
