@@ -35,6 +35,7 @@ export const problemCodes = {
   'text/unknown-figure': 'a figure or fact named in text that does not exist',
   'text/html': 'HTML in Markdown, which is not allowed',
   'text/typed-number': 'a quantity typed in text instead of a figure',
+  'text/style': 'words that break the house style',
   'text/link': 'a link to nothing',
 } as const
 

@@ -7,6 +7,7 @@ import { createTemplates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
+import { hazardsView } from '../views/hazards-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { plansView } from '../views/plans-view.ts'
 import { procedureView } from '../views/procedure-view.ts'
@@ -71,6 +72,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     reckoners: manual.reckoners.map((r) => reckonerView(r, pen)),
     signals: signalView(pen),
     cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
+    hazards: hazardsView(manual, pen),
     training: trainingView(manual, pen),
     terms: manual.terms.map((t) => ({ term: t.term, means: pen.line(t.means) })),
     worksheets: manual.worksheets.map((w) => worksheetView(w, pen)),

@@ -7,6 +7,7 @@ import { createTemplates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
+import { hazardsView } from '../views/hazards-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { plansView } from '../views/plans-view.ts'
@@ -46,6 +47,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
     { path: 'reckoners.html', template: 'site/reckoners', title: w['reckoners'] ?? '', part: 'numbers', data: () => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }) },
     { path: 'plans.html', template: 'site/plans', title: words.plans['title'] ?? '', part: 'plan', data: () => ({ plans: manual.plans }) },
     { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: () => ({ signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) }) },
+    { path: 'hazards.html', template: 'site/hazards', title: words.safety['hazards'] ?? '', part: 'safety', data: () => ({ hazards: hazardsView(manual, pen) }) },
     { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: () => ({ training: trainingView(manual, pen) }) },
     { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: () => ({ findings: findingsView(manual, pen) }) },
     { path: 'facility.html', template: 'site/facility', title: words.facility['title'] ?? '', part: 'facility', data: () => ({ at: facilityView(manual, pen), plan: plan ? drawingFigure(plan, 'screen') : html(''), sections: ['section-straight', 'section-turn'].flatMap((id) => drawings[id] ?? []).map((d) => drawingFigure(d, 'screen')) }) },

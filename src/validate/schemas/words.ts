@@ -33,7 +33,7 @@ export const words = z.strictObject({
   ),
   symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
   findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout', 'moves'),
-  safety: list('title', 'about', 'signals', 'call', 'limits'),
+  safety: list('title', 'about', 'signals', 'call', 'limits', 'hazards', 'hazardsAbout', 'whole', 'signal', 'hazard', 'avoid', 'step', 'behind'),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
   plans: list('title', 'about', 'stockpile', 'across', 'sample', 'group', 'texture', 'feel', 'notTold', 'noClay'),
