@@ -96,7 +96,7 @@ function sourcesCited(input: ComposeInput, procedures: readonly ManualProcedure[
     ...cautions.flatMap((c) => c.sources),
     ...worksheets.flatMap((w) => [...w.sources, ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : []))]),
   ])
-  return input.sources.filter((s) => cited.has(s.id)).map((s) => ({ id: s.id, text: referenceText(s) }))
+  return input.sources.filter((s) => cited.has(s.id)).map((s) => ({ id: s.id, text: referenceText(s), short: s.id === 'common-practice' ? 'common practice' : (s.number ?? s.title) }))
 }
 
 /** The unmeasured values that some figure hangs on. */

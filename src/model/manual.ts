@@ -253,5 +253,5 @@ export type Manual = {
   readonly worksheets: readonly Worksheet[]
   readonly figures: readonly Figure[]
   /** Sources that something in the manual cites, as printed references. */
-  readonly sources: readonly { readonly id: string; readonly text: string }[]
+  readonly sources: readonly { readonly id: string; readonly text: string; /** Number or, without one, title: as a table has room for. */ readonly short: string }[]
 }

@@ -20,7 +20,7 @@ function placesOf(p: ManualProcedure, whole: string): ReadonlyMap<string, { read
 
 /** A sheet of hazards for each procedure: where, what, how it is avoided, and the law or practice behind it. */
 export function hazardsView(manual: Manual, pen: Pen): readonly { readonly id: string; readonly title: string; readonly href: string; readonly rows: readonly HazardRow[] }[] {
-  const source = (id: string): string => (manual.sources.find((s) => s.id === id)?.text ?? id).split('. ')[0]?.replace(/\.$/, '') ?? id
+  const source = (id: string): string => manual.sources.find((s) => s.id === id)?.short ?? id
   return manual.procedures.map((p) => ({
     id: p.id,
     title: p.title,
