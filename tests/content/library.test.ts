@@ -27,6 +27,7 @@ describe('the library', () => {
     for (const p of manual.procedures) for (const g of p.gear) expect(g.machine !== undefined || g.instead !== undefined, `${p.id}: ${g.can}`).toBe(true)
     const steps = manual.procedures.flatMap((p) => p.methods.flatMap((m) => m.steps.map((s) => s.do))).join('\n')
     if (!can.has('grade')) expect(steps).not.toMatch(/\bblade\b|grader/)
+    if (manual.geometry.rail === 'hub-rail') expect(steps).not.toMatch(/pylon/)
     if (!can.has('screen')) expect(steps).not.toMatch(/\bscreen\b/)
     if (!can.has('roll-tires')) expect(steps).not.toMatch(/truck tires|rolling truck/)
   })

@@ -46,6 +46,7 @@ export const kinds = {
   area: { dims: [2, 0, 0, 0, 0, 0], means: 'an area', example: '180,000 ft2', us: style('ft2', 100, { label: 'ft²' }), metric: style('m2', 10, { label: 'm²' }) },
   land: { dims: [2, 0, 0, 0, 0, 0], means: 'an area', example: '4 acres', us: style('acre', 0.1, { label: 'acres' }), metric: style('ha', 0.01) },
   patchVolume: { dims: [3, 0, 0, 0, 0, 0], means: 'a small volume', example: '8 ft3', us: style('ft3', 0.1, { label: 'ft³' }), metric: style('m3', 0.01, { label: 'm³' }) },
+  barrow: { dims: [3, 0, 0, 0, 0, 0], means: 'what a wheelbarrow holds', example: '3 ft3', us: style('ft3', 0.5, { label: 'ft³' }), metric: style('L', 5) },
   fillVolume: { dims: [3, 0, 0, 0, 0, 0], means: 'a volume of material', example: '40 yd3', us: style('yd3', 1, { label: 'yd³' }), metric: style('m3', 1, { label: 'm³' }) },
   heap: { dims: [3, 0, 0, 0, 0, 0], means: 'a heap of material', example: '1.5 yd3', us: style('yd3', 0.1, { label: 'yd³' }), metric: style('m3', 0.1, { label: 'm³' }) },
   waterVolume: { dims: [3, 0, 0, 0, 0, 0], means: 'a volume of water', example: '2,000 gal', us: style('gal', 50), metric: style('L', 100) },
