@@ -7,7 +7,7 @@ import type { Procedure } from './schemas/procedure.ts'
 import { plainText, textsOf } from './texts-of.ts'
 
 /** Limits of the house style: words of a step, and the school year in which a procedure can be read. */
-export const limits = { stepWords: 20, noteSentences: 2, grade: 7 } as const
+export const limits = { stepWords: 20, noteSentences: 2, grade: 5 } as const
 
 const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.!?:])\s+(?=["“A-Z])/).filter((s) => /[a-zA-Z]/.test(s))
 const wordsOf = (text: string): readonly string[] => text.match(/[A-Za-z][A-Za-z'’-]*/g) ?? []

@@ -35,7 +35,9 @@ describe('words that break the house style', () => {
     const tree = readYaml({ path: 'own.yaml', text }).value
     if (!tree) throw new Error('no tree')
     const procedures = found.procedures.map((p) => (p === first ? { ...p, tree, value: tree.data as Procedure } : p))
-    return checkWords({ ...found, procedures }).map((p) => `${p.place.line > 0 ? p.code : ''} ${p.message}`)
+    const problems = checkWords({ ...found, procedures })
+    expect(problems.every((p) => p.code === 'text/style' && p.severity === 'warning' && p.place.line > 0)).toBe(true)
+    return problems.map((p) => p.message)
   }
 
   it.each<[string, string, RegExp]>([

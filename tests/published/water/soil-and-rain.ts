@@ -1,5 +1,5 @@
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
-import { sprayPass, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
+import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { afterWater, evaporableWater, evaporationDay, reduction } from '../../../src/compute/weather/bare-soil.ts'
 import { heatCategory, heatIndex, windChill, windChillMetric } from '../../../src/compute/weather/felt-temperature.ts'
@@ -19,6 +19,12 @@ const roundGallons = (areaFt2: number, depthIn: number): number => toUnit(given(
 const gallonsAnAcre = (gpm: number, mph: number, ft: number): number => {
   const depth = given(sprayPass.compute({ flow: si(gpm, 'gal/min'), sprayWidth: si(ft, 'ft'), usual: si(mph, 'mph'), wanted: 0.001 }), 'depth')
   return toUnit(depth * si(1, 'acre'), 'gal')
+}
+
+/** How far, ft, an ounce reaches at a gallon an acre: a tank of one ounce, all of it used. */
+const ounceCourse = (width: number): number => {
+  const run = tankRun.compute({ tank: si(1, 'gal') / 128, usable: 1, depth: si(1, 'gal') / si(1, 'acre'), sprayWidth: width, flow: 1 })
+  return toUnit(given(run, 'distance'), 'ft')
 }
 
 /** Mass of water, kg, for dry material of a mass (kg) to gain points of moisture (percent). */
@@ -91,10 +97,10 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
   roof: (x) => ({ gallons: (roundGallons(x.n('area_sqft'), x.n('depth_in')) * x.n('factor')) / roundGallons(1, 1) }),
   gpa: (x) => ({ gpa: gallonsAnAcre(x.n('gpm'), x.n('mph'), x.n('w_in') / 12) }),
   gpa_ft: (x) => ({ gpa: gallonsAnAcre(x.n('gpm'), x.n('mph'), x.n('w_ft')) }),
-  course128: (x) => ({ distance_ft: 43560 / 128 / (x.n('w_in') / 12) }),
-  course128ft: (x) => ({ distance_ft: 43560 / 128 / x.n('w_ft') }),
-  oz_fraction: (x) => ({ gpa: x.n('oz') / 128 / (x.n('area_sqft') / 43560) }),
-  sqrtp: (x) => ({ q: x.n('q0') * Math.sqrt(x.n('p1') / x.n('p0')) }),
+  course128: (x) => ({ distance_ft: ounceCourse(x.si('w_in', 'in')) }),
+  course128ft: (x) => ({ distance_ft: ounceCourse(x.si('w_ft', 'ft')) }),
+  // What is caught in one minute over that area, ten feet wide.
+  oz_fraction: (x) => ({ gpa: gallonsAnAcre(x.n('oz') / 128, x.n('area_sqft') / 10 / 88, 10) }),
   shuttle_cycle: (x) => {
     // Filling and spraying take no time here, so that the whole cycle is the one that the case gives.
     const cycle = truckCycle.compute({ tank: si(x.n('tank_gal'), 'gal'), usable: 1 - x.n('loss_pct') / 100, fillFlow: 1e9, flow: 1e9, travel: x.n('cycle_min') * 60 })
