@@ -2,9 +2,11 @@ import type { Browser } from 'puppeteer'
 import { readingDistance } from '../compute/reading/reading-distance.ts'
 import type { Manual } from '../model/manual.ts'
 import { type PageLabels, printBinder } from '../print/binder/print-binder.ts'
+import { printForms } from '../print/forms/print-forms.ts'
 import { printSheets } from '../print/sheets/print-sheets.ts'
 import { margins } from '../render/binder/page-rules.ts'
 import { renderBinder } from '../render/binder/render-binder.ts'
+import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
@@ -31,12 +33,13 @@ export async function printManual({ browser, manual, words, folders, seed, versi
   tell('binder and sheets')
   const rendered = renderSheets(manual, assets)
   // One browser, two pages: each keeps a core busy.
-  const [binder, sheets] = await Promise.all([
+  const [binder, forms, sheets] = await Promise.all([
     printBinder(browser, renderBinder(manual, assets), { ...about, title: `${manual.facility.name}: ${words.binder['subject']}`, seed: `${seed}/binder` }, margins.top * pointsAnInch, last, tell),
+    printForms(browser, renderForms(manual, assets), { ...about, title: `${manual.facility.name}: ${words.forms['title']}`, seed: `${seed}/forms` }),
     printSheets(browser, rendered.html, rendered.sheets, { ...about, title: `${manual.facility.name}: ${words.site['sheets']}`, seed: `${seed}/sheets` }, (points) => distanceWords(points, manual), tell),
   ])
   return {
-    files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'sheets/sheets.pdf', data: sheets.all }, ...sheets.each.map((s) => ({ path: `sheets/${s.id}.pdf`, data: s.bytes }))],
+    files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'forms.pdf', data: forms.bytes }, { path: 'sheets/sheets.pdf', data: sheets.all }, ...sheets.each.map((s) => ({ path: `sheets/${s.id}.pdf`, data: s.bytes }))],
     binderPages: binder.pages,
     sheets: sheets.each.length,
     labels: binder.labels,

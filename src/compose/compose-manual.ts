@@ -9,6 +9,7 @@ import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
 import { composeFindings } from './findings.ts'
+import { composeForms } from './forms.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
 import { composeMonths } from './months.ts'
@@ -152,6 +153,7 @@ export function composeManual(input: ComposeInput): Manual {
     terms: library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en')),
     reckoners: tables,
     plans: composePlans(planContext),
+    forms: composeForms(library.forms.map((f) => f.value), planContext),
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),

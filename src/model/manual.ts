@@ -140,6 +140,17 @@ export type ManualPlan = {
   readonly tables: readonly ManualTable[]
 }
 
+/** A form to write on: places by width in sixths of the page and height in lines; a row that is empty is written from its first cell on. */
+export type ManualForm = {
+  readonly id: string
+  readonly title: Text
+  readonly about: Text
+  readonly boxes: readonly { readonly label: Text; readonly wide: number; readonly tall: number }[]
+  readonly table: { readonly heads: readonly Text[]; readonly rows: readonly string[] } | undefined
+  readonly after: readonly { readonly label: Text; readonly wide: number; readonly tall: number }[]
+  readonly sign: readonly Text[]
+}
+
 /** One reading of the depth survey with the ground that it stands for, for the map; meters. */
 export type MapCell = { readonly from: number; readonly to: number; readonly inner: number; readonly outer: number; readonly value: number; readonly text: string }
 
@@ -235,6 +246,7 @@ export type Manual = {
   readonly terms: readonly { readonly term: string; readonly means: Text }[]
   readonly reckoners: readonly ManualReckoner[]
   readonly plans: readonly ManualPlan[]
+  readonly forms: readonly ManualForm[]
   /** The latest depth survey, as far as a map needs it. */
   readonly cushionMap: { readonly date: string; readonly target: number; readonly tolerance: number; readonly cells: readonly MapCell[] } | undefined
   /** The latest sieve analysis: openings and sizes in meters. */

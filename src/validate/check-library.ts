@@ -4,6 +4,7 @@ import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { type Caution, cautions, type Chapter, chapter, findings, type FindingText, glossary, type Reckoner, reckoners, sections, type Symptom, symptoms } from './schemas/library.ts'
+import { type Form, forms } from './schemas/forms.ts'
 import { type Plan, plans } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
 import { words, type Words } from './schemas/words.ts'
@@ -19,6 +20,7 @@ export type LibraryTrees = {
   readonly reckoners: SourceTree
   readonly findings: SourceTree
   readonly plans: SourceTree
+  readonly forms: SourceTree
   readonly words: SourceTree
 }
 
@@ -36,6 +38,7 @@ export type Library = {
   readonly reckoners: readonly Sourced<Reckoner>[]
   readonly findings: readonly Sourced<FindingText>[]
   readonly plans: readonly Sourced<Plan>[]
+  readonly forms: readonly Sourced<Form>[]
   readonly words: Words
 }
 
@@ -115,8 +118,9 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   const reckonerList = listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners')
   const findingList = listOf<FindingText>(trees.findings, findings, 'findings')
   const planList = listOf<Plan>(trees.plans, plans, 'plans')
+  const formList = listOf<Form>(trees.forms, forms, 'forms')
   const wordList = checkSchema(trees.words, words)
-  const schemaProblems = [procedures, chapters, cautionList, symptomList, sectionList, terms, reckonerList, findingList, planList, wordList].flatMap((l) => l.problems)
+  const schemaProblems = [procedures, chapters, cautionList, symptomList, sectionList, terms, reckonerList, findingList, planList, formList, wordList].flatMap((l) => l.problems)
   const t: Targets = {
     procedures: names('procedure', procedures.list),
     cautions: names('caution', cautionList.list),
@@ -141,12 +145,13 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     ...duplicateIds(reckonerList.list, 'reckoner'),
     ...duplicateIds(findingList.list, 'finding'),
     ...duplicateIds(planList.list, 'plan'),
+    ...duplicateIds(formList.list, 'form'),
     ...refs,
   ]
   if (!wordList.value) return { value: undefined, problems }
   const value: Library = {
     procedures: procedures.list, chapters: chapters.list, cautions: cautionList.list, symptoms: symptomList.list, sections: sectionList.list,
-    terms: terms.list, reckoners: reckonerList.list, findings: findingList.list, plans: planList.list, words: wordList.value,
+    terms: terms.list, reckoners: reckonerList.list, findings: findingList.list, plans: planList.list, forms: formList.list, words: wordList.value,
   }
   return { value, problems }
 }

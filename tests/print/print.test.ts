@@ -111,6 +111,37 @@ describe.each(demos)('binder of %s', (id) => {
   })
 })
 
+describe.each(demos)('forms of %s', (id) => {
+  it('have one page each, and a named field with a tooltip in every place to write', async () => {
+    const { manual } = await demoManual(id)
+    const pdf = await open(at('a', id, 'forms.pdf'))
+    expect(pdf.numPages).toBe(manual.forms.length)
+    const names: string[] = []
+    for (const [i, form] of manual.forms.entries()) {
+      expect(await textOf(pdf, i + 1)).toContain(form.title)
+      const fields = (await (await pdf.getPage(i + 1)).getAnnotations()).filter((a) => a.subtype === 'Widget')
+      const columns = (form.table?.heads.length ?? 0)
+      const cells = (form.table?.rows ?? []).reduce((sum, ready) => sum + columns - (ready === '' ? 0 : 1), 0)
+      expect(fields, form.id).toHaveLength(form.boxes.length + form.after.length + cells)
+      for (const f of fields) {
+        expect(f.fieldName.startsWith(`${form.id}.`), f.fieldName).toBe(true)
+        expect(f.alternativeText, f.fieldName).toContain(form.title)
+        names.push(f.fieldName)
+      }
+    }
+    expect(new Set(names).size).toBe(names.length)
+  })
+
+  it('lay no field over another', async () => {
+    const { manual } = await demoManual(id)
+    const pdf = await open(at('a', id, 'forms.pdf'))
+    for (let n = 1; n <= manual.forms.length; n++) {
+      const boxes = (await (await pdf.getPage(n)).getAnnotations()).filter((a) => a.subtype === 'Widget').map((a) => a.rect as [number, number, number, number])
+      for (const [i, a] of boxes.entries()) for (const b of boxes.slice(i + 1)) expect(a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3], `form ${n}: ${a} and ${b}`).toBe(false)
+    }
+  })
+})
+
 describe('a build', () => {
   it('gives the same bytes for the same input', async () => {
     const names = (await readdir(at('a', 'brambleford'), { recursive: true, withFileTypes: true })).filter((e) => e.isFile()).map((e) => path.relative(at('a', 'brambleford'), path.join(e.parentPath, e.name)))

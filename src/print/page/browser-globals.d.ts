@@ -15,6 +15,6 @@ type PageElement = {
 }
 
 declare var document: PageElement & {
-  readonly fonts: Iterable<{ readonly family: string; readonly weight: string; readonly status: string; load(): Promise<unknown> }>
+  readonly fonts: { readonly ready: Promise<unknown> } & Iterable<{ readonly family: string; readonly weight: string; readonly status: string; load(): Promise<unknown> }>
   getElementById(id: string): PageElement | null
 }

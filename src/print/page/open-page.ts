@@ -22,6 +22,8 @@ export async function openPage(browser: Browser, html: string): Promise<Page> {
   const missing = await page.evaluate(async () => {
     const { fonts } = globalThis.document
     await Promise.all([...fonts].map((f) => f.load().catch(() => undefined)))
+    // A face that has loaded is taken up by the layout a little later: whoever measures before that measures another type.
+    await fonts.ready
     return [...fonts].filter((f) => f.status !== 'loaded').map((f) => `${f.family} ${f.weight}`)
   })
   if (outside.length > 0) throw new Error(`the pages ask for something outside: ${outside.join(', ')}`)

@@ -54,6 +54,12 @@ function fitInPage(low: number, high: number, grain: number, mostGrowth: number)
   })
 }
 
+/** Searches before giving up: two that agree are enough. */
+const mostSearches = 6
+
+/** Lets the browser take up what it has loaded before the layout is measured. */
+const settle = (page: Page): Promise<void> => page.evaluate(() => new Promise<void>((done) => setTimeout(done, 60)))
+
 /** Sizes of the steps by sheet, points. */
 async function fit(page: Page, distance: (points: number) => string): Promise<ReadonlyMap<string, number>> {
   const search = () => page.evaluate(fitInPage, smallest, largest, step, largestGrowth)
@@ -66,8 +72,15 @@ async function fit(page: Page, distance: (points: number) => string): Promise<Re
   const lost = first.filter((s) => s.points === null)
   if (lost.length > 0) throw new Error(`too long for one page at ${smallest} pt: ${lost.map((s) => s.id).join(', ')}`)
   await fill(Object.fromEntries(first.map((s) => [s.id, distance(stepPoints(s))])))
-  // The words just put in take room of their own, so the search is run once more with them.
-  return new Map((await search()).map((s) => [s.id, stepPoints(s)]))
+  // The words just put in take room of their own, so the search is run again with them, until it finds the same twice.
+  let before = first
+  for (let round = 0; round < mostSearches; round++) {
+    await settle(page)
+    const now = await search()
+    if (JSON.stringify(now) === JSON.stringify(before)) return new Map(now.map((s) => [s.id, stepPoints(s)]))
+    before = now
+  }
+  throw new Error('the type sizes of the sheets do not settle')
 }
 
 async function printShown(page: Page, pages: number, about: PdfAbout): Promise<Uint8Array> {

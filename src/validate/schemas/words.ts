@@ -36,6 +36,7 @@ export const words = z.strictObject({
   safety: list('title', 'about', 'signals', 'call', 'limits', 'hazards', 'hazardsAbout', 'whole', 'signal', 'hazard', 'avoid', 'step', 'behind'),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
+  forms: list('title', 'row'),
   plans: list('title', 'about', 'stockpile', 'across', 'sample', 'group', 'texture', 'feel', 'notTold', 'noClay'),
   /** Plain meanings of the symbols of soil groups, and how each kind of texture feels when it is squeezed. */
   soils: z.strictObject({ groups: named, feel: named }),
