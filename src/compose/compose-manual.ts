@@ -19,6 +19,7 @@ import { composeCushionMap } from './plans/survey-rows.ts'
 import { composeProcedure } from './procedure.ts'
 import { measureLabel, namedQuantity } from './quantities.ts'
 import { composeReckoner } from './reckoner.ts'
+import { composeTermIndex } from './term-index.ts'
 import { referenceText, type SourceItem } from './sources.ts'
 
 export type ComposeInput = {
@@ -130,6 +131,7 @@ export function composeManual(input: ComposeInput): Manual {
   })
   const symptomRows = symptoms.map((s) => [s.says, s.causes[0]?.check ?? '', [...new Set(s.causes.map((c) => `[${procedures.find((p) => p.id === c.procedure)?.title ?? ''}](procedure:${c.procedure})`))].join('; ')])
   const planContext = { facility, computed, here, words: words.plans, soils: words.soils, plans: library.plans.map((p) => p.value), symptomRows }
+  const terms = library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en'))
   const cautions = cautionsUsed(procedures)
   const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
   const geometry = composeGeometry(engine, file)
@@ -150,7 +152,8 @@ export function composeManual(input: ComposeInput): Manual {
     cautions,
     symptoms,
     chapters: library.chapters.map((c) => c.value).sort((a, b) => a.order - b.order).map(({ id, title, place, text }) => ({ id, title, place, text })),
-    terms: library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en')),
+    terms,
+    termIndex: composeTermIndex(terms, procedures),
     reckoners: tables,
     plans: composePlans(planContext),
     forms: composeForms(library.forms.map((f) => f.value), planContext),

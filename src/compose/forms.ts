@@ -21,8 +21,8 @@ function firstColumn(first: FormRows, { facility, computed }: PlanContext, print
   }
 }
 
-/** Rows left free below what stands ready, and in all where nothing does. */
-const [below, spare] = [3, 8]
+/** Rows left free below what stands ready, rows of a table at the least, and rows where nothing stands ready. */
+const [below, least, spare] = [3, 12, 8]
 
 /** The forms that this facility has a use for. */
 export function composeForms(forms: readonly Form[], context: PlanContext): readonly ManualForm[] {
@@ -30,7 +30,7 @@ export function composeForms(forms: readonly Form[], context: PlanContext): read
   return forms.filter((f) => applies(f.when, context.here)).map(({ id, title, about, boxes, table, after, sign }): ManualForm => {
     const ready = table?.first === undefined ? [] : firstColumn(table.first, context, print)
     const blank = (length: number): string[] => Array.from({ length }, () => '')
-    const rows = table && (ready.length > 0 ? [...ready, ...blank(below)] : blank(table.rows ?? spare))
+    const rows = table && (ready.length > 0 ? [...ready, ...blank(Math.max(below, least - ready.length))] : blank(table.rows ?? spare))
     const places = (list: Form['boxes']): ManualForm['boxes'] => list.map((b) => ({ label: b.label, wide: b.wide, tall: b.tall ?? 1 }))
     return { id, title, about, boxes: places(boxes), table: table && rows ? { heads: table.heads, rows } : undefined, after: places(after ?? []), sign }
   })

@@ -33,10 +33,11 @@ function addFields(printed: PDFDocument, boxes: readonly Box[]): void {
   for (const box of boxes) {
     const page = printed.getPage(box.page)
     const field = form.createTextField(box.name)
-    field.acroField.dict.set(PDFName.of('TU'), PDFHexString.fromText(box.tip))
     if (box.lines > 1) field.enableMultiline()
     field.addToPage(page, { x: points(box.x) + inset, y: page.getHeight() - points(box.y + box.height) + inset, width: points(box.width) - 2 * inset, height: points(box.height) - 2 * inset, borderWidth: 0 })
     field.setFontSize(typeSize)
+    // The tooltip belongs to the field; readers that look at the widget alone find it there too.
+    for (const dict of [field.acroField.dict, ...field.acroField.getWidgets().map((w) => w.dict)]) dict.set(PDFName.of('TU'), PDFHexString.fromText(box.tip))
   }
   // Fields are walked in rows, as they are read.
   for (const page of printed.getPages()) page.node.set(PDFName.of('Tabs'), PDFName.of('R'))

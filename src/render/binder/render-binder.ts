@@ -75,6 +75,8 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     hazards: hazardsView(manual, pen),
     training: trainingView(manual, pen),
     terms: manual.terms.map((t) => ({ term: t.term, means: pen.line(t.means) })),
+    termIndex: manual.termIndex,
+    forms: manual.forms.map((f) => pen.line(f.title)),
     worksheets: manual.worksheets.map((w) => worksheetView(w, pen)),
     sources: manual.sources,
   }
