@@ -33,6 +33,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
   const plan = drawings['plan']
   const w = words.site
   const sections = manual.sections.map((s) => ({
+    id: s.id,
     title: s.title,
     about: pen.line(s.about),
     procedures: manual.procedures.filter((p) => p.section === s.id).map((p) => ({ id: p.id, title: p.title, purpose: pen.line(p.purpose) })),
@@ -40,7 +41,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
   const symptoms = symptomsView(manual, pen)
   const byUse = () => manual.worksheets.map((sheet) => ({ id: sheet.id, number: sheet.number, title: sheet.title, figures: sheet.outputs.map((o) => figureView(o.id, pen)) }))
   return [
-    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: () => ({ sections, symptoms, plan: plan ? drawingFigure(plan, 'screen') : html('') }) },
+    { path: 'index.html', template: 'site/index', title: manual.facility.name, part: 'home', data: () => ({ urgent: sections.find((s) => s.id === 'emergency')?.procedures ?? [], sections, symptoms, plan: plan ? drawingFigure(plan, 'screen') : html('') }) },
     { path: 'symptoms.html', template: 'site/symptoms', title: words.symptoms['title'] ?? '', part: 'see', data: () => ({ symptoms }) },
     { path: 'procedures.html', template: 'site/procedures', title: w['do'] ?? '', part: 'do', data: () => ({ sections }) },
     { path: 'numbers.html', template: 'site/numbers', title: w['numbers'] ?? '', part: 'numbers', data: () => ({ sheets: byUse() }) },

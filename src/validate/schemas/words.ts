@@ -28,7 +28,7 @@ export const words = z.strictObject({
   worksheet: list('title', 'about', 'goesIn', 'comesOut', 'symbol', 'value', 'what', 'from', 'howTo', 'formula', 'numbers', 'result', 'rounded', 'sources', 'usedBy', 'noNumber'),
   binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'plans', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep', 'lists', 'sheetsAbout', 'formsAbout', 'record', 'recordAbout', 'changed', 'by', 'copies', 'copiesAbout', 'copy', 'holder', 'place', 'index', 'indexAbout', 'throughout'),
   site: list(
-    'skip', 'home', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'plan', 'planAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
+    'skip', 'home', 'urgent', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'plan', 'planAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
     'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
   ),
   symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
