@@ -1,3 +1,5 @@
+import { wetSurface } from '../weather/wet-surface.ts'
+
 /** What a race day's water is reckoned from; SI, clock times in seconds after midnight. */
 export type RaceDayWaterInput = {
   /** Reference evapotranspiration, m/s as a mean over the whole day. */
@@ -39,9 +41,6 @@ export type RaceDayHour = {
   /** m³ in store at the end of the hour. */
   readonly left: number | undefined
 }
-
-/** A kept-wet surface draws a fifth more than the reference grass (FAO-56 Eq. 72). */
-const wetSurface = 1.2
 
 /** Share of a day's evaporation that falls between two times, which follows the sun as a half sine from sunrise to sunset. */
 export function shareOfDay(from: number, to: number, rise: number, set: number): number {

@@ -1,4 +1,5 @@
 import { calculation } from '../calculation.ts'
+import { wetSurface } from '../weather/wet-surface.ts'
 import { wholeUp } from '../whole-up.ts'
 
 /** Water (m³) and whole loads that replace what a surface kept wet loses in a day. */
@@ -17,7 +18,7 @@ export const dailyDemand = calculation({
     loads: { symbol: 'n', label: 'loads in a dry day', kind: 'whole', tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil' },
   },
   compute: (x) => {
-    const water = 1.2 * x.rate * 86_400 * x.area
+    const water = wetSurface * x.rate * 86_400 * x.area
     return { water, loads: wholeUp(water / x.load) }
   },
 })

@@ -1,8 +1,6 @@
 import { calculation, refuse } from '../calculation.ts'
 import { daylightHours } from './radiation.ts'
-
-/** A wetted bare surface draws a fifth more than the reference grass (FAO-56 Eq. 72 with no plants). */
-const wetSurface = 1.2
+import { wetSurface } from './wet-surface.ts'
 
 /**
  * How long a pass of water lasts in the middle of a usual day. The day's evaporation follows the sun: a half sine over the

@@ -1,9 +1,7 @@
 import { calculation, refuse } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { evaporableWater } from './bare-soil.ts'
-
-/** A wetted bare surface draws a fifth more than the reference grass (FAO-56 Eq. 72). */
-const wetSurface = 1.2
+import { wetSurface } from './wet-surface.ts'
 
 /** Water, m, that a bare layer can lose in all, and as fast as the air draws it. */
 export function layerWater(depth: number, unitWeight: number, held: number, dusty: number, share: number): { readonly total: number; readonly readily: number } {

@@ -1,13 +1,11 @@
 import { calculation } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { retention, runoffDepth } from './runoff.ts'
+import { wetSurface } from './wet-surface.ts'
 
 const inch = 0.0254
 /** Water, kg/m³. */
 const water = 1000
-/** A wetted bare surface draws a fifth more than the reference grass (FAO-56 Eq. 72). */
-const wetSurface = 1.2
-
 const curve = (symbol: string, label: string) => ({ symbol, label, kind: 'count', range: [30, 100], howTo: 'Technical Release 55, table 2-2: the soil group of the county survey, and how bare and tight the surface is.' }) as const
 
 /** Rain on an open and on a closed track: what soaks in (m of water), and the daylight (s) until the cushion is workable again. */

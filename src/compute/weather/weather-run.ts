@@ -4,12 +4,10 @@ import { airPressure, meanSaturation, psychrometric, saturationSlope, vaporFromM
 import { hargreaves, penmanMonteith } from './evapotranspiration.ts'
 import { depletionAfter } from './layer-drying.ts'
 import { clearSky, daylightHours, extraterrestrial, netLongWave, netShortWave, solarFromRange, solarFromSunshine } from './radiation.ts'
+import { wetSurface } from './wet-surface.ts'
 
 /** Where the weather was observed; radians, m. */
 export type WeatherPlace = { readonly latitude: number; readonly elevation: number; readonly windHeight: number }
-
-/** A wetted bare surface draws a fifth more than the reference grass (FAO-56 Eq. 72). */
-const wetSurface = 1.2
 
 const celsius = (kelvin: number): number => kelvin - 273.15
 
