@@ -17,10 +17,12 @@ if (major < 20 || (major === 20 && minor < 19)) {
 }
 
 /** Tests and benchmarks need the tools of the developers too; a manual does not. */
-function install(everything) {
+function install(wanted) {
   const stamp = at('node_modules', '.ovalkeep-installed')
   const lock = createHash('sha256').update(readFileSync(at('package-lock.json'))).digest('hex')
   const has = existsSync(stamp) ? readFileSync(stamp, 'utf8') : ''
+  // Whoever had the developers' tools keeps them when the list of packages changes.
+  const everything = wanted || has.endsWith(' all')
   if (has === `${lock} all` || (!everything && has === `${lock} use`)) return
   console.error('Installing what is missing (once) …')
   const npm = process.env.npm_execpath
