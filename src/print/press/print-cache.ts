@@ -1,0 +1,63 @@
+import { createHash } from 'node:crypto'
+import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises'
+import path from 'node:path'
+import { deserialize, serialize } from 'node:v8'
+
+/** What has been printed before, by all that it depends on. */
+export type PrintCache = {
+  /** The value kept under these parts, else the one that `make` makes now. */
+  readonly get: <T>(parts: readonly string[], make: () => Promise<T>) => Promise<T>
+  /** Drops what no build has asked for in a month. */
+  readonly prune: () => Promise<void>
+}
+
+const dayMs = 86_400_000
+const keptDays = 30
+
+function keyOf(parts: readonly string[]): string {
+  const hash = createHash('sha256')
+  for (const part of parts) hash.update(`${part.length}\0${part}\0`)
+  return hash.digest('hex')
+}
+
+async function kept(file: string): Promise<{ readonly value: unknown } | undefined> {
+  try {
+    const value: unknown = deserialize(await readFile(file))
+    const now = new Date()
+    await utimes(file, now, now)
+    return { value }
+  } catch {
+    // Not there, or written by another version of node: it is made again.
+    return undefined
+  }
+}
+
+/** Keeps values that structured cloning can copy, one file each. */
+export function printCache(folder: string): PrintCache {
+  return {
+    get: async <T>(parts: readonly string[], make: () => Promise<T>): Promise<T> => {
+      const key = keyOf(parts)
+      const file = path.join(folder, key.slice(0, 2), key)
+      const found = await kept(file)
+      if (found) return found.value as T
+      const value = await make()
+      await mkdir(path.dirname(file), { recursive: true })
+      // Written whole or not at all: a second build may read at the same moment.
+      const own = `${file}.${process.pid}.${Math.round(performance.now() * 1000)}`
+      await writeFile(own, serialize(value))
+      await rename(own, file)
+      return value
+    },
+    prune: async () => {
+      const names = await readdir(folder, { recursive: true }).catch(() => [])
+      for (const name of names) {
+        const file = path.join(folder, name)
+        const about = await stat(file).catch(() => undefined)
+        if (about?.isFile() && Date.now() - about.mtimeMs > keptDays * dayMs) await rm(file, { force: true })
+      }
+    },
+  }
+}
+
+/** For measuring, and for whoever wants everything printed anew. */
+export const noCache: PrintCache = { get: (_, make) => make(), prune: async () => undefined }

@@ -1,0 +1,8 @@
+import type { Page } from 'puppeteer'
+
+export type PdfOptions = { readonly tagged: boolean; /** Pages to print, such as `3-4,9`; all when it is left out. */ readonly ranges?: string }
+
+/** Prints what a page shows, at the size that its style asks for. */
+export async function toPdf(page: Page, { tagged, ranges }: PdfOptions): Promise<Uint8Array> {
+  return page.pdf({ preferCSSPageSize: true, printBackground: true, tagged, outline: tagged, timeout: 300_000, ...(ranges === undefined ? {} : { pageRanges: ranges }) })
+}
