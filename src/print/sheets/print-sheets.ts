@@ -60,24 +60,29 @@ const mostSearches = 6
 /** Lets the browser take up what it has loaded before the layout is measured. */
 const settle = (page: Page): Promise<void> => page.evaluate(() => new Promise<void>((done) => setTimeout(done, 60)))
 
-/** Sizes of the steps by sheet, points. */
-async function fit(page: Page, distance: (points: number) => string): Promise<ReadonlyMap<string, number>> {
+type Fitted = { readonly id: string; readonly points: number; readonly growth: number }
+
+const stepPoints = (s: { points: number | null; growth: number }): number => (s.points ?? smallest) * s.growth * stepSize
+
+async function fillDistances(page: Page, sizes: readonly { id: string; points: number | null; growth: number }[], distance: (points: number) => string): Promise<void> {
+  await page.evaluate((texts) => {
+    for (const sheet of document.querySelectorAll('.sheet')) for (const slot of sheet.querySelectorAll('[data-reading-distance]')) slot.textContent = texts[sheet.id] ?? ''
+  }, Object.fromEntries(sizes.map((s) => [s.id, distance(stepPoints(s))])))
+}
+
+/** Type sizes by sheet. */
+async function fit(page: Page, distance: (points: number) => string): Promise<readonly Fitted[]> {
   const search = () => page.evaluate(fitInPage, smallest, largest, step, largestGrowth)
-  const fill = (texts: Record<string, string>): Promise<void> =>
-    page.evaluate((t) => {
-      for (const sheet of document.querySelectorAll('.sheet')) for (const slot of sheet.querySelectorAll('[data-reading-distance]')) slot.textContent = t[sheet.id] ?? ''
-    }, texts)
-  const stepPoints = (s: { points: number | null; growth: number }): number => (s.points ?? smallest) * s.growth * stepSize
   const first = await search()
   const lost = first.filter((s) => s.points === null)
   if (lost.length > 0) throw new Error(`too long for one page at ${smallest} pt: ${lost.map((s) => s.id).join(', ')}`)
-  await fill(Object.fromEntries(first.map((s) => [s.id, distance(stepPoints(s))])))
+  await fillDistances(page, first, distance)
   // The words just put in take room of their own, so the search is run again with them, until it finds the same twice.
   let before = first
   for (let round = 0; round < mostSearches; round++) {
     await settle(page)
     const now = await search()
-    if (JSON.stringify(now) === JSON.stringify(before)) return new Map(now.map((s) => [s.id, stepPoints(s)]))
+    if (JSON.stringify(now) === JSON.stringify(before)) return now.map((s) => ({ ...s, points: s.points ?? smallest }))
     before = now
   }
   throw new Error('the type sizes of the sheets do not settle')
@@ -96,9 +101,22 @@ async function printShown(page: Page, pages: number, about: PdfAbout): Promise<U
  * @throws Error when a sheet does not fit, or does not come out as one page.
  */
 export async function printSheets(browser: Browser, html: string, sheets: readonly { readonly id: string; readonly title: string }[], about: PdfAbout, distance: (points: number) => string, tell: (what: string) => void): Promise<SheetsPrint> {
+  const trial = await openPage(browser, html)
+  const fitted = await fit(trial, distance)
+  await trial.close()
+  // Chromium keeps scaled fonts by hundredths of a pixel, and two sizes that differ by one hundredth may fall together: the
+  // one asked for first serves both. A page that has tried many sizes prints what it happened to keep, a new one does not.
   const page = await openPage(browser, html)
   try {
-    const points = await fit(page, distance)
+    await page.evaluate((sizes) => {
+      for (const { id, points, growth } of sizes) {
+        const sheet = document.getElementById(id)
+        sheet?.style.setProperty('--fs', `${points}pt`)
+        sheet?.style.setProperty('--grow', String(growth))
+      }
+    }, fitted)
+    await fillDistances(page, fitted, distance)
+    const points = new Map(fitted.map((s) => [s.id, stepPoints(s)]))
     const all = await printShown(page, sheets.length, about)
     const each: SheetPrint[] = []
     for (const { id, title } of sheets) {
