@@ -4,6 +4,7 @@ import { dayNumber } from '../compute/facts/race-day-values.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
 import type { Manual, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
+import type { Paper, SheetPaper } from '../model/papers.ts'
 import { placeholder } from '../model/placeholders.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
@@ -39,6 +40,9 @@ const usualOvals: readonly { readonly si: number; readonly system: string; reado
   { si: 1609.344, system: 'us', name: 'one-mile' },
   { si: 3218.688, system: 'us', name: 'two-mile' },
 ]
+
+/** Posted sheets on the small and the large paper of the binder's own system, unless a facility asks for others. */
+const usualPapers: Readonly<Record<Paper, readonly SheetPaper[]>> = { letter: ['letter', 'tabloid'], a4: ['a4', 'a3'] }
 
 function ovalName(lap: number, system: string): string {
   const usual = usualOvals.find((o) => o.system === system && Math.abs(o.si - lap) < 0.01 * lap)
@@ -83,7 +87,7 @@ function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: 
     kept
       .filter((p) => p.section === section)
       .sort((a, b) => a.order - b.order)
-      .map((p, j) => composeProcedure(p, `${i + 1}-${j + 1}`, context)),
+      .map((p, j) => composeProcedure(p, `${i + 1}.${j + 1}`, context)),
   )
 }
 
@@ -139,6 +143,8 @@ export function composeManual(input: ComposeInput): Manual {
   const manual = {
     facility: {
       id: file.id, name: file.name, town: file.place.town, lang: file.language ?? 'en', system: file.units, currency: locale.currency, paper: file.paper,
+      binder: { sides: file.binder?.sides ?? 2, sections: file.binder?.sections ?? 'next', dividers: file.binder?.dividers ?? false },
+      sheetPapers: file.sheets?.papers ?? usualPapers[file.paper],
       material: file.cushion.material, revision: file.revision ?? '1', siteAddress: file['site-address']?.replace(/\/+$/, ''), ovalName: ovalName(geometry.lap, file.units),
     },
     date: input.date,

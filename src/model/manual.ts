@@ -1,5 +1,6 @@
 import type { Figure, Provenance, Worksheet } from './figure.ts'
 import type { Material, Rail } from './oval-choices.ts'
+import type { Paper, SheetPaper } from './papers.ts'
 import type { UnitSystem } from './quantity/kinds.ts'
 
 /** Markdown in which `{grade.time}` stands for a quantity of `Manual.quantities`. */
@@ -62,7 +63,7 @@ export type ManualSheet = {
 /** A procedure with only what applies to this facility. */
 export type ManualProcedure = {
   readonly id: string
-  /** Section page label such as `2-1`. */
+  /** Section and place in it, such as `2.1`; pages are numbered `2-1`. */
   readonly number: string
   readonly title: string
   readonly section: string
@@ -222,7 +223,10 @@ export type Manual = {
     readonly lang: string
     readonly system: UnitSystem
     readonly currency: string
-    readonly paper: 'letter' | 'a4'
+    readonly paper: Paper
+    readonly binder: { readonly sides: 1 | 2; readonly sections: 'right-hand' | 'next'; readonly dividers: boolean }
+    /** Papers on which each posted sheet is printed; the first is the one that the site links to. */
+    readonly sheetPapers: readonly SheetPaper[]
     readonly material: Material
     readonly revision: string
     /** Address of the site without a final slash, when it is put on a host: makes QR codes. */

@@ -1,65 +1,91 @@
 import { PDFDocument } from '@cantoo/pdf-lib'
-import type { Browser, Page } from 'puppeteer'
+import { renderBlankPages } from '../../render/binder/blank-pages.ts'
+import { elsewhere } from '../../render/binder/link-parts.ts'
+import type { Binder } from '../../render/binder/render-binder.ts'
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
-import { destinations } from '../inspect/destinations.ts'
-import { openPage } from '../page/open-page.ts'
-import { slotLabels } from './page-numbers.ts'
+import { joinLinks } from '../merge/join-links.ts'
+import { createMerger } from '../merge/merge-documents.ts'
+import type { Press } from '../press/press.ts'
+import { toPdf } from '../press/to-pdf.ts'
+import { orderParts } from './order.ts'
+import { labelRanges, type LabelRange, pageLabel } from './page-numbers.ts'
+import { askedFor, type PartPrint, printPart } from './print-part.ts'
 
-/** What stands in each slot of the contents, by the place that it points to. */
-export type PageLabels = Readonly<Record<string, string>>
-
-export type BinderPrint = { readonly bytes: Uint8Array; readonly pages: number; readonly labels: PageLabels }
-
-/** Numbers may move lines and so pages; more rounds than this would mean that they never settle. */
-const mostRounds = 4
-
-const margin = { timeout: 300_000, preferCSSPageSize: true, printBackground: true } as const
-
-async function print(page: Page, final: boolean): Promise<PDFDocument> {
-  const bytes = await page.pdf({ ...margin, tagged: final, outline: final })
-  return PDFDocument.load(bytes, { updateMetadata: false })
+/** What is known of a binder from its last build, and saves prints where nothing has moved. */
+export type BinderMemory = {
+  /** What stood in each slot, by the place that it names. */
+  readonly labels: Readonly<Record<string, string>>
+  /** Page counts by part. */
+  readonly pages: Readonly<Record<string, number>>
 }
 
-const readSlots = (page: Page): Promise<string[]> => page.evaluate(() => [...document.querySelectorAll('[data-page-of]')].map((e) => e.dataset['pageOf'] ?? ''))
+export type BinderPrint = { readonly bytes: Uint8Array; readonly pages: number; readonly memory: BinderMemory }
 
-const fillSlots = (page: Page, labels: Readonly<Record<string, string>>): Promise<void> =>
-  page.evaluate((texts) => {
-    for (const slot of document.querySelectorAll('[data-page-of]')) slot.textContent = texts[slot.dataset['pageOf'] ?? ''] ?? ''
-  }, labels)
+/** Numbers may move lines and so pages; more rounds than this would mean that they never settle. */
+const mostRounds = 5
 
-function labelsOf(printed: PDFDocument, slots: readonly string[]): { labels: Readonly<Record<string, string>>; bodyStart: number } {
-  const places = destinations(printed)
-  const start = places.get('body-start')
-  if (!start) throw new Error('nothing links to body-start, so the body has no first page')
-  return { labels: slotLabels(slots, places, start.page), bodyStart: start.page }
+/** The number on the page of every place that something leads to. */
+function labelsOf(binder: Binder, prints: readonly PartPrint[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    binder.parts.flatMap((part, i) => [...(prints[i]?.places ?? [])].map(([id, page]): [string, string] => [id, pageLabel({ number: part.pages.number, unnumbered: part.unnumbered }, page)])),
+  )
+}
+
+const sameLabels = (a: Readonly<Record<string, string>>, b: Readonly<Record<string, string>>): boolean => Object.entries(a).every(([id, label]) => b[id] === label)
+
+/** Prints all parts until each begins on the side on which it lies and shows the numbers that are right. */
+async function settleParts(press: Press, binder: Binder, last: BinderMemory | undefined, tell: (what: string) => void): Promise<readonly PartPrint[]> {
+  const { parts } = binder
+  const guessed = orderParts(parts.map((p) => last?.pages[p.id] ?? 2), binder)
+  // The longest first, so that both cores are busy to the end.
+  const order = parts.map((_, i) => i).sort((a, b) => (parts[b]?.body.length ?? 0) - (parts[a]?.body.length ?? 0))
+  const started = new Map(order.map((i) => [i, printPart(press, at(parts, i), at(guessed.hands, i), last?.labels ?? {})]))
+  let prints = await Promise.all(parts.map((_, i) => started.get(i) as Promise<PartPrint>))
+  for (let round = 1; round <= mostRounds; round++) {
+    tell(`binder, round ${round}`)
+    const { hands } = orderParts(prints.map((p) => p.pages), binder)
+    const labels = labelsOf(binder, prints)
+    const settled = prints.map((p, i) => p.hand === hands[i] && sameLabels(askedFor(at(parts, i), labels), p.filled))
+    if (settled.every((s) => s)) return prints
+    prints = await Promise.all(prints.map((p, i) => (settled[i] ? p : printPart(press, at(parts, i), at(hands, i), labels))))
+  }
+  throw new Error('page numbers do not settle')
+}
+
+function at<T>(list: readonly T[], i: number): T {
+  const item = list[i]
+  if (item === undefined) throw new RangeError(`there is no item ${i} of ${list.length}`)
+  return item
+}
+
+async function joinParts(press: Press, binder: Binder, prints: readonly PartPrint[]): Promise<{ document: PDFDocument; ranges: readonly LabelRange[] }> {
+  const { blanks, starts } = orderParts(prints.map((p) => p.pages), binder)
+  const numbering = binder.parts.map((p) => ({ number: p.pages.number, unnumbered: p.unnumbered }))
+  const blank = binder.parts.flatMap((part, i) => (blanks[i] ? [{ part: part.pages, label: pageLabel(at(numbering, i), at(prints, i).pages), words: binder.blank }] : []))
+  const blankPages = blank.length === 0 ? [] : [await PDFDocument.load(await press.run(renderBlankPages(blank), {}, (page) => toPdf(page, { tagged: true })), { updateMetadata: false })]
+  const merger = await createMerger()
+  const pages = prints.map((p) => merger.add(p.document))
+  const fillers = blankPages.flatMap((d) => [...merger.add(d)])
+  const document = merger.finish(pages.flatMap((own, i) => (blanks[i] ? [...own, at(fillers, blanks.slice(0, i).filter((b) => b).length)] : own)))
+  joinLinks(document, elsewhere)
+  return { document, ranges: numbering.flatMap((n, i) => labelRanges(n, at(starts, i))) }
 }
 
 /**
- * Prints a binder with page numbers in its contents. Numbers are put in and the document is printed, tagged and with
- * bookmarks, until what is printed is where it is. The first numbers are those of the last build, which seldom move; where
- * there was none, a quick print without tags tells them.
+ * Prints a binder: its parts side by side, each with the page numbers that the last build had, and once more where these
+ * have moved; then all in one document, with blank pages where a part has to begin on a right-hand page.
  * @param marginTop Top margin of the pages in points: the browser's link targets lie that much too high.
- * @param last Page numbers of the last build of this binder.
  */
-export async function printBinder(browser: Browser, html: string, about: PdfAbout, marginTop: number, last: PageLabels | undefined, tell: (what: string) => void): Promise<BinderPrint> {
-  const page = await openPage(browser, html)
-  try {
-    const slots = await readSlots(page)
-    const known = last !== undefined && slots.every((id) => id in last)
-    let labels: PageLabels = known ? last : labelsOf(await print(page, false), slots).labels
-    for (let round = 1; round <= mostRounds; round++) {
-      tell(`binder, print ${known ? round : round + 1}`)
-      await fillSlots(page, labels)
-      const printed = await print(page, true)
-      const now = labelsOf(printed, slots)
-      if (slots.every((id) => now.labels[id] === labels[id])) {
-        const bytes = await finishPdf(printed, { ...about, bodyStart: now.bodyStart, marginTop })
-        return { bytes, pages: printed.getPageCount(), labels: now.labels }
-      }
-      labels = now.labels
-    }
-    throw new Error('page numbers do not settle')
-  } finally {
-    await page.close()
+export async function printBinder(press: Press, binder: Binder, about: PdfAbout, marginTop: number, last: BinderMemory | undefined, tell: (what: string) => void): Promise<BinderPrint> {
+  const prints = await settleParts(press, binder, last, tell)
+  const { document, ranges } = await joinParts(press, binder, prints)
+  const bytes = await finishPdf(document, { ...about, labels: ranges, marginTop })
+  return {
+    bytes,
+    pages: document.getPageCount(),
+    memory: {
+      labels: Object.assign({}, ...prints.map((p) => p.filled)) as Readonly<Record<string, string>>,
+      pages: Object.fromEntries(binder.parts.map((p, i) => [p.id, at(prints, i).pages])),
+    },
   }
 }

@@ -1,4 +1,5 @@
 import type { PDFDocument } from '@cantoo/pdf-lib'
+import type { LabelRange } from '../binder/page-numbers.ts'
 import { markArtifacts } from './artifacts.ts'
 import { describeLinks } from './links.ts'
 import { fixIdentity, writeMetadata } from './metadata.ts'
@@ -19,16 +20,18 @@ export type PdfAbout = {
   readonly creator: string
   /** What the file identifier is made from: what went into the document. */
   readonly seed: string
-  /** First page (from 0) that is numbered in arabic; all are when it is left out. */
-  readonly bodyStart?: number
+  /** How its pages are numbered; from 1 on when it is left out. */
+  readonly labels?: readonly LabelRange[]
   /** Top margin in points, for documents with links inside. */
   readonly marginTop?: number
 }
 
+const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', first: 1 }]
+
 /** Finishes what a browser has printed, in one pass: metadata, page labels, tags, links, bookmarks, fixed identity. */
 export async function finishPdf(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
   writeMetadata(document, about)
-  labelPages(document, about.bodyStart ?? 0)
+  labelPages(document, about.labels ?? plain)
   markArtifacts(document)
   renumberStructure(document)
   describeLinks(document)

@@ -1,7 +1,11 @@
-import { PDFName, type PDFDocument } from '@cantoo/pdf-lib'
+import { PDFHexString, PDFName, type PDFDocument } from '@cantoo/pdf-lib'
+import type { LabelRange } from '../binder/page-numbers.ts'
 
-/** Page labels as they are printed: roman in front, arabic from the body on. */
-export function labelPages(document: PDFDocument, bodyStart: number): void {
-  const nums = bodyStart > 0 ? [0, { S: 'r' }, bodyStart, { S: 'D', St: 1 }] : [0, { S: 'D', St: 1 }]
-  document.catalog.set(PDFName.of('PageLabels'), document.context.obj({ Nums: nums }))
+const styles = { roman: 'r', decimal: 'D', none: undefined } as const
+
+/** Page labels as they are printed (ISO 32000-1, 12.4.2). */
+export function labelPages(document: PDFDocument, ranges: readonly LabelRange[]): void {
+  const { context } = document
+  const nums = ranges.flatMap((r) => [r.start, { ...(styles[r.style] === undefined ? {} : { S: styles[r.style], St: r.first }), ...(r.prefix === '' ? {} : { P: PDFHexString.fromText(r.prefix) }) }])
+  document.catalog.set(PDFName.of('PageLabels'), context.obj({ Nums: nums }))
 }

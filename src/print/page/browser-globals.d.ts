@@ -1,7 +1,9 @@
 // The few things of a page's own world that functions run inside it use; the rest of the DOM stays out of node code.
 type PageElement = {
   id: string
+  className: string
   textContent: string | null
+  innerHTML: string
   hidden: boolean
   readonly scrollHeight: number
   readonly scrollWidth: number
@@ -15,6 +17,10 @@ type PageElement = {
 }
 
 declare var document: PageElement & {
+  readonly body: PageElement
   readonly fonts: { readonly ready: Promise<unknown> } & Iterable<{ readonly family: string; readonly weight: string; readonly status: string; load(): Promise<unknown> }>
   getElementById(id: string): PageElement | null
 }
+
+/** Set by `openPage`, for `freshFonts`. */
+declare var fontCss: string

@@ -1,15 +1,43 @@
-import type { Browser, Page } from 'puppeteer'
+import type { BrowserContext, Page } from 'puppeteer'
 
 /** Pages are made of what they carry: anything else would be a request to somewhere outside. */
 const inside = /^(data|about|blob):/
 
+export type OpenPage = {
+  readonly page: Page
+  /** @throws Error naming what the page has asked for outside of itself. */
+  readonly refuseOutside: () => void
+}
+
 /**
- * Opens a document for printing. The browser is started so that it cannot reach any host; a document that tries to, or
- * whose fonts do not load, makes the opening fail.
- * @throws Error naming what was asked for, or which fonts are missing.
+ * Takes the page's fonts up anew and waits for them. Chromium keeps scaled fonts by hundredths of a pixel, and two sizes
+ * that differ by one hundredth may fall together: the one asked for first serves both. With fonts that nothing has used,
+ * a document looks the same whatever was laid out on the page before it.
+ * @throws Error naming fonts that do not load.
  */
-export async function openPage(browser: Browser, html: string): Promise<Page> {
-  const page = await browser.newPage()
+export async function freshFonts(page: Page): Promise<void> {
+  const missing = await page.evaluate(async () => {
+    const style = document.getElementById('fonts')
+    if (style) {
+      style.textContent = ''
+      document.body.getBoundingClientRect()
+      style.textContent = globalThis.fontCss
+    }
+    const { fonts } = document
+    await Promise.all([...fonts].map((f) => f.load().catch(() => undefined)))
+    // A face that has loaded is taken up by the layout a little later: whoever measures before that measures another type.
+    await fonts.ready
+    return [...fonts].filter((f) => f.status !== 'loaded').map((f) => `${f.family} ${f.weight}`)
+  })
+  if (missing.length > 0) throw new Error(`fonts did not load: ${missing.join(', ')}`)
+}
+
+/**
+ * Opens a page for printing. The browser is started so that it cannot reach any host.
+ * @param html A document with a style element `fonts`, which is filled with `fontCss`.
+ */
+export async function openPage(context: BrowserContext, html: string, fontCss: string): Promise<OpenPage> {
+  const page = await context.newPage()
   const outside: string[] = []
   // Only watched, not intercepted: stopping every font's data URL for a word costs seconds.
   page.on('request', (request) => {
@@ -19,14 +47,13 @@ export async function openPage(browser: Browser, html: string): Promise<Page> {
   await page.setContent(html, { waitUntil: 'load', timeout: 120_000 })
   // The compiler marks the names of functions with a helper that functions sent into the page would miss.
   await page.evaluate('globalThis.__name = (f) => f')
-  const missing = await page.evaluate(async () => {
-    const { fonts } = globalThis.document
-    await Promise.all([...fonts].map((f) => f.load().catch(() => undefined)))
-    // A face that has loaded is taken up by the layout a little later: whoever measures before that measures another type.
-    await fonts.ready
-    return [...fonts].filter((f) => f.status !== 'loaded').map((f) => `${f.family} ${f.weight}`)
-  })
-  if (outside.length > 0) throw new Error(`the pages ask for something outside: ${outside.join(', ')}`)
-  if (missing.length > 0) throw new Error(`fonts did not load: ${missing.join(', ')}`)
-  return page
+  await page.evaluate((css) => {
+    globalThis.fontCss = css
+  }, fontCss)
+  return {
+    page,
+    refuseOutside: () => {
+      if (outside.length > 0) throw new Error(`the pages ask for something outside: ${outside.splice(0).join(', ')}`)
+    },
+  }
 }

@@ -1,52 +1,60 @@
 import type { Browser, Page } from 'puppeteer'
-import { openPage } from '../page/open-page.ts'
+import { freshFonts, openPage, type OpenPage } from '../page/open-page.ts'
 import type { PrintCache } from './print-cache.ts'
 
-/** A document to print: the style and the inside of `body`. Fonts are the press's own. */
-export type Copy = { readonly css: string; readonly body: string; /** Class of the body, for what one document is printed in two ways. */ readonly dress?: string }
+/** A document to print: its style and the inside of `body`. Fonts are the press's own. */
+export type Copy = { readonly css: string; readonly body: string }
 
 /** A press prints many documents in one browser, on as many pages at once as the machine has cores to spare. */
 export type Press = {
   /**
-   * Lays a document out and does something with its page.
-   * @param work Given the page with the document laid out. Its source is part of what the result is kept under, so it must
-   * not depend on anything but the page and `args`.
+   * Lays a document out and does something with its page, unless the same has been done before.
+   * @param args Everything besides the document that the work depends on; its result is kept under both.
+   * @throws Error when the document asks for something outside itself.
    */
   readonly run: <A, T>(copy: Copy, args: A, work: (page: Page, args: A) => Promise<T>) => Promise<T>
   readonly close: () => Promise<void>
 }
 
+export type PressSettings = {
+  readonly browser: Browser
+  /** Name and version of the browser: another one prints other bytes. */
+  readonly browserName: string
+  /** Stands for the program that prints: what another state of it has printed is not taken. */
+  readonly program: string
+  readonly fontCss: string
+  readonly lang: string
+  readonly cache: PrintCache
+}
+
 /** One renderer for each of two cores; more only wait for each other. */
 const lanes = 2
 
-const shell = (fontCss: string, lang: string): string =>
-  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style>${fontCss}</style><style id="own"></style></head><body></body></html>`
+const shell = (lang: string): string => `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style id="fonts"></style><style id="own"></style></head><body></body></html>`
 
-/** Puts a document into an open page; the fonts are there already. */
+/** Puts a document into an open page, with fonts that nothing has used before. */
 async function load(page: Page, copy: Copy): Promise<void> {
-  await page.evaluate(async ({ css, body, dress }) => {
+  await page.evaluate(({ css, body }) => {
     const own = document.getElementById('own')
     if (own) own.textContent = css
-    document.body.className = dress ?? ''
     document.body.innerHTML = body
-    await document.fonts.ready
-    await new Promise<void>((done) => setTimeout(done, 0))
   }, copy)
+  await freshFonts(page)
 }
 
 type Task = () => Promise<void>
 
 /** Opens a press. Its pages are opened when they are first needed. */
-export function openPress(browser: Browser, fontCss: string, lang: string, browserName: string, cache: PrintCache): Press {
+export function openPress({ browser, browserName, program, fontCss, lang, cache }: PressSettings): Press {
   const waiting: Task[] = []
-  const open: Promise<Page>[] = []
-  const idle: Page[] = []
+  const open: Promise<OpenPage>[] = []
+  const idle: OpenPage[] = []
   let busy = 0
 
-  const openLane = async (): Promise<Page> => {
+  const openLane = async (): Promise<OpenPage> => {
     // A context of its own gives the page a renderer of its own.
     const context = await browser.createBrowserContext()
-    return openPage(context, shell(fontCss, lang))
+    return openPage(context, shell(lang), fontCss)
   }
   const next = (): void => {
     while (busy < lanes && waiting.length > 0) {
@@ -57,20 +65,20 @@ export function openPress(browser: Browser, fontCss: string, lang: string, brows
       })
     }
   }
-  const onPage = <T>(use: (page: Page) => Promise<T>): Promise<T> =>
+  const onLane = <T>(use: (lane: OpenPage) => Promise<T>): Promise<T> =>
     new Promise((resolve, reject) => {
       waiting.push(async () => {
         try {
-          let page = idle.pop()
-          if (!page) {
+          let lane = idle.pop()
+          if (!lane) {
             const opening = openLane()
             open.push(opening)
-            page = await opening
+            lane = await opening
           }
           try {
-            resolve(await use(page))
+            resolve(await use(lane))
           } finally {
-            idle.push(page)
+            idle.push(lane)
           }
         } catch (error) {
           reject(error)
@@ -81,14 +89,16 @@ export function openPress(browser: Browser, fontCss: string, lang: string, brows
 
   return {
     run: (copy, args, work) =>
-      cache.get([browserName, fontCss, lang, copy.css, copy.body, copy.dress ?? '', JSON.stringify(args), String(work)], () =>
-        onPage(async (page) => {
-          await load(page, copy)
-          return work(page, args)
+      cache.get([browserName, program, fontCss, lang, copy.css, copy.body, JSON.stringify(args), String(work)], () =>
+        onLane(async (lane) => {
+          await load(lane.page, copy)
+          const done = await work(lane.page, args)
+          lane.refuseOutside()
+          return done
         }),
       ),
     close: async () => {
-      await Promise.all(open.map(async (page) => (await page).browserContext().close()))
+      await Promise.all(open.map(async (lane) => (await lane).page.browserContext().close()))
     },
   }
 }

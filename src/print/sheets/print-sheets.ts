@@ -1,133 +1,81 @@
 import { PDFDocument } from '@cantoo/pdf-lib'
-import type { Browser, Page } from 'puppeteer'
+import type { Page } from 'puppeteer'
+import { readingDistanceWords } from '../../compute/reading/reading-distance.ts'
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import type { SheetPaper } from '../../model/papers.ts'
+import type { Sheets } from '../../render/sheets/render-sheets.ts'
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
-import { openPage } from '../page/open-page.ts'
+import { createMerger } from '../merge/merge-documents.ts'
+import { freshFonts } from '../page/open-page.ts'
+import type { Press } from '../press/press.ts'
+import { toPdf } from '../press/to-pdf.ts'
+import { fitSheet, stepPoints } from './fit-sheet.ts'
 
-export type SheetPrint = { readonly id: string; readonly bytes: Uint8Array; /** Size of the type in which the steps are set, points. */ readonly points: number }
-export type SheetsPrint = { readonly all: Uint8Array; readonly each: readonly SheetPrint[] }
+/** Black spares ink and a copier's guesses at colours. */
+export const inks = ['color', 'black'] as const
 
-/** Type sizes that are tried, points. Below the smallest nobody can read a sheet on a wall. */
-const smallest = 7.5
-const largest = 24
-const step = 0.25
-/** Steps are set a fifth larger than the rest of a sheet; the style sheet says the same. */
-const stepSize = 1.2
+export type Ink = (typeof inks)[number]
 
-/** How much larger than the rest the steps may be set where the column beside them would hold them back. */
-const largestGrowth = 1.5
+type OneSheet = { readonly points: number; readonly printed: Readonly<Record<Ink, Uint8Array>>; readonly finished: Readonly<Record<Ink, Uint8Array>> }
 
-/**
- * Finds for every sheet the largest type at which nothing overflows, then the largest at which its steps still do not;
- * points is null where not even the smallest type fits.
- */
-function fitInPage(low: number, high: number, grain: number, mostGrowth: number): { id: string; points: number | null; growth: number }[] {
-  const search = (from: number, to: number, fits: (n: number) => boolean): number | null => {
-    if (!fits(from)) return null
-    let [a, b] = [from, to]
-    while (b - a > 1) {
-      const middle = (a + b) >> 1
-      if (fits(middle)) a = middle
-      else b = middle
-    }
-    fits(a)
-    return a
+export type SheetFile = { readonly paper: SheetPaper; readonly ink: Ink; /** Of the procedure; undefined for all sheets in one file. */ readonly id: string | undefined; readonly bytes: Uint8Array }
+
+export type SheetsPrint = { readonly files: readonly SheetFile[]; /** Size of the steps by paper and procedure, points. */ readonly points: ReadonlyMap<string, number> }
+
+async function printSheet(page: Page, { about, system }: { about: PdfAbout; system: UnitSystem }): Promise<OneSheet> {
+  const fit = await fitSheet(page, (points) => readingDistanceWords(points, system))
+  const inInk = async (ink: Ink): Promise<readonly [Uint8Array, Uint8Array]> => {
+    await page.evaluate((dress) => {
+      document.body.className = dress
+    }, ink)
+    // Of all the sizes that were tried only the last may be on paper.
+    await freshFonts(page)
+    const bytes = await toPdf(page, { tagged: true })
+    const document = await PDFDocument.load(bytes, { updateMetadata: false })
+    if (document.getPageCount() !== 1) throw new Error(`${document.getPageCount()} pages instead of one`)
+    return [bytes, await finishPdf(document, { ...about, seed: `${about.seed}/${ink}` })]
   }
-  return [...document.querySelectorAll('.sheet')].map((sheet) => {
-    const box = sheet.querySelector('.sheet-fit')
-    const columns = sheet.querySelector('.columns')
-    const inner = [...sheet.querySelectorAll('.steps, .side')]
-    const nothingOver = (): boolean => {
-      if (!box || box.scrollHeight > box.clientHeight || box.scrollWidth > box.clientWidth) return false
-      const floor = columns?.getBoundingClientRect().bottom ?? Infinity
-      // Columns may overflow their row without making the page scroll, so their last lines are looked at too.
-      return inner.every((column) => [...column.querySelectorAll('li, table, div, figure, p')].every((e) => e.getBoundingClientRect().bottom <= floor + 0.5))
-    }
-    const set = (name: string, value: string): boolean => {
-      sheet.style.setProperty(name, value)
-      return nothingOver()
-    }
-    set('--grow', '1')
-    const size = search(Math.round(low / grain), Math.round(high / grain), (n) => set('--fs', `${n * grain}pt`))
-    if (size === null) return { id: sheet.id, points: null, growth: 1 }
-    const growth = search(50, Math.round(mostGrowth * 50), (n) => set('--grow', String(n / 50))) ?? 50
-    return { id: sheet.id, points: size * grain, growth: growth / 50 }
-  })
+  const color = await inInk('color')
+  const black = await inInk('black')
+  return { points: stepPoints(fit), printed: { color: color[0], black: black[0] }, finished: { color: color[1], black: black[1] } }
 }
 
-/** Searches before giving up: two that agree are enough. */
-const mostSearches = 6
-
-/** Lets the browser take up what it has loaded before the layout is measured. */
-const settle = (page: Page): Promise<void> => page.evaluate(() => new Promise<void>((done) => setTimeout(done, 60)))
-
-type Fitted = { readonly id: string; readonly points: number; readonly growth: number }
-
-const stepPoints = (s: { points: number | null; growth: number }): number => (s.points ?? smallest) * s.growth * stepSize
-
-async function fillDistances(page: Page, sizes: readonly { id: string; points: number | null; growth: number }[], distance: (points: number) => string): Promise<void> {
-  await page.evaluate((texts) => {
-    for (const sheet of document.querySelectorAll('.sheet')) for (const slot of sheet.querySelectorAll('[data-reading-distance]')) slot.textContent = texts[sheet.id] ?? ''
-  }, Object.fromEntries(sizes.map((s) => [s.id, distance(stepPoints(s))])))
-}
-
-/** Type sizes by sheet. */
-async function fit(page: Page, distance: (points: number) => string): Promise<readonly Fitted[]> {
-  const search = () => page.evaluate(fitInPage, smallest, largest, step, largestGrowth)
-  const first = await search()
-  const lost = first.filter((s) => s.points === null)
-  if (lost.length > 0) throw new Error(`too long for one page at ${smallest} pt: ${lost.map((s) => s.id).join(', ')}`)
-  await fillDistances(page, first, distance)
-  // The words just put in take room of their own, so the search is run again with them, until it finds the same twice.
-  let before = first
-  for (let round = 0; round < mostSearches; round++) {
-    await settle(page)
-    const now = await search()
-    if (JSON.stringify(now) === JSON.stringify(before)) return now.map((s) => ({ ...s, points: s.points ?? smallest }))
-    before = now
-  }
-  throw new Error('the type sizes of the sheets do not settle')
-}
-
-async function printShown(page: Page, pages: number, about: PdfAbout): Promise<Uint8Array> {
-  const bytes = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: pages > 1, timeout: 120_000 })
-  const printed = await PDFDocument.load(bytes, { updateMetadata: false })
-  if (printed.getPageCount() !== pages) throw new Error(`${about.title}: ${printed.getPageCount()} pages instead of ${pages}`)
-  return finishPdf(printed, about)
+async function allInOne(sheets: readonly Uint8Array[], about: PdfAbout): Promise<Uint8Array> {
+  const merger = await createMerger()
+  const pages = []
+  for (const bytes of sheets) pages.push(...merger.add(await PDFDocument.load(bytes, { updateMetadata: false })))
+  return finishPdf(merger.finish(pages), about)
 }
 
 /**
- * Prints posted sheets, one page each at the largest type that fits: all in one file, and each in its own.
- * @param distance Says how far type of a size (points) can be read.
- * @throws Error when a sheet does not fit, or does not come out as one page.
+ * Prints posted sheets, one page each at the largest type that fits, on every paper in color and in black: each in a file
+ * of its own, and all in one.
+ * @throws Error naming the sheet that does not fit or does not come out as one page.
  */
-export async function printSheets(browser: Browser, html: string, sheets: readonly { readonly id: string; readonly title: string }[], about: PdfAbout, distance: (points: number) => string, tell: (what: string) => void): Promise<SheetsPrint> {
-  const trial = await openPage(browser, html)
-  const fitted = await fit(trial, distance)
-  await trial.close()
-  // Chromium keeps scaled fonts by hundredths of a pixel, and two sizes that differ by one hundredth may fall together: the
-  // one asked for first serves both. A page that has tried many sizes prints what it happened to keep, a new one does not.
-  const page = await openPage(browser, html)
-  try {
-    await page.evaluate((sizes) => {
-      for (const { id, points, growth } of sizes) {
-        const sheet = document.getElementById(id)
-        sheet?.style.setProperty('--fs', `${points}pt`)
-        sheet?.style.setProperty('--grow', String(growth))
+export async function printSheets(press: Press, sheets: Sheets, about: PdfAbout, system: UnitSystem, tell: (what: string) => void): Promise<SheetsPrint> {
+  let done = 0
+  const jobs = sheets.papers.flatMap((paper) => sheets.sheets.map((sheet) => ({ paper, sheet })))
+  const printed = await Promise.all(
+    jobs.map(async ({ paper, sheet }) => {
+      const own = { ...about, title: sheet.title, seed: `${about.seed}/${paper.name}/${sheet.id}` }
+      try {
+        return await press.run({ css: paper.css, body: sheet.body }, { about: own, system }, printSheet)
+      } catch (error) {
+        throw new Error(`sheet ${sheet.id} on ${paper.name}: ${error instanceof Error ? error.message : String(error)}`, { cause: error })
+      } finally {
+        done++
+        tell(`sheet ${done} of ${jobs.length}`)
       }
-    }, fitted)
-    await fillDistances(page, fitted, distance)
-    const points = new Map(fitted.map((s) => [s.id, stepPoints(s)]))
-    const all = await printShown(page, sheets.length, about)
-    const each: SheetPrint[] = []
-    for (const { id, title } of sheets) {
-      tell(`sheet ${each.length + 1} of ${sheets.length}`)
-      await page.evaluate((only) => {
-        for (const sheet of document.querySelectorAll('.sheet')) sheet.style.display = sheet.id === only ? 'block' : 'none'
-      }, `sheet-${id}`)
-      each.push({ id, bytes: await printShown(page, 1, { ...about, title, seed: `${about.seed}/${id}` }), points: points.get(`sheet-${id}`) ?? smallest })
-    }
-    return { all, each }
-  } finally {
-    await page.close()
-  }
+    }),
+  )
+  const files = jobs.flatMap(({ paper, sheet }, i) => inks.map((ink): SheetFile => ({ paper: paper.name, ink, id: sheet.id, bytes: printed[i]?.finished[ink] ?? new Uint8Array() })))
+  const together = await Promise.all(
+    sheets.papers.flatMap((paper) =>
+      inks.map(async (ink): Promise<SheetFile> => {
+        const own = printed.flatMap((p, i) => (jobs[i]?.paper === paper ? [p.printed[ink]] : []))
+        return { paper: paper.name, ink, id: undefined, bytes: await allInOne(own, { ...about, seed: `${about.seed}/${paper.name}/${ink}` }) }
+      }),
+    ),
+  )
+  return { files: [...files, ...together], points: new Map(jobs.map(({ paper, sheet }, i) => [`${paper.name}/${sheet.id}`, printed[i]?.points ?? 0])) }
 }

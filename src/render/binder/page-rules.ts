@@ -16,7 +16,7 @@ export type PartPages = {
   readonly pages: readonly NamedPage[]
 }
 
-export const quoteCss = (text: string): string => `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
+const quoteCss = (text: string): string => `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
 
 const sizes = { letter: '8.5in 11in', a4: '210mm 297mm' } as const
 const heights = { letter: 11, a4: 297 / 25.4 } as const
@@ -27,31 +27,37 @@ export const margins = { top: 0.95, bottom: 0.85, bound: 1.15, outer: 0.75 } as 
 const boxes = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-center', 'bottom-right', 'left-top', 'right-top']
 const noBoxes = boxes.map((b) => `@${b}{content:none;background:none;border:none}`).join('')
 
-type Hand = 'right' | 'left'
+export type Hand = 'right' | 'left'
+
+const otherHand = (hand: Hand): Hand => (hand === 'right' ? 'left' : 'right')
 
 /** Tabs share the height between the margins; few stand closer together than they need to. */
 const tabStep = (p: PartPages): number => Math.min(0.82, (heights[p.paper] - margins.top - margins.bottom) / Math.max(1, p.tabs))
 
+/** How wide the tab is, inches: that of a divider reaches further into the page. */
+const tabWidth = { page: 0.38, divider: 0.62 } as const
+
 function tabBox(p: PartPages, hand: Hand, width: number): string {
-  const other = hand === 'right' ? 'left' : 'right'
-  if (p.number === undefined) return `@${hand}-top{content:none;background:none}@${other}-top{content:none;background:none}`
+  const empty = `@${otherHand(hand)}-top{content:none;background:none}`
+  if (p.number === undefined) return `@${hand}-top{content:none;background:none}${empty}`
   const step = tabStep(p)
   const down = ((p.number - 1) * step).toFixed(3)
   const margin = hand === 'right' ? `${down}in 0 auto auto` : `${down}in auto auto 0`
-  return `@${hand}-top{content:${quoteCss(String(p.number))};background:#5c4a3a;color:#fff;width:${width}in;height:${(step - 0.1).toFixed(3)}in;margin:${margin};vertical-align:middle;text-align:center;font:600 15pt "Barlow Condensed"}@${other}-top{content:none;background:none}`
+  return `@${hand}-top{content:${quoteCss(String(p.number))};background:#5c4a3a;color:#fff;width:${width}in;height:${(step - 0.1).toFixed(3)}in;margin:${margin};vertical-align:middle;text-align:center;font:600 15pt "Barlow Condensed"}${empty}`
 }
 
 const pageMargin = (hand: Hand): string => (hand === 'right' ? `margin-left:${margins.bound}in;margin-right:${margins.outer}in` : `margin-left:${margins.outer}in;margin-right:${margins.bound}in`)
 
 /** Page number outside, facility and revision inside. */
-function running(p: PartPages, page: NamedPage, hand: Hand): string {
-  const number = p.number === undefined ? 'counter(page,lower-roman)' : `"${p.number}-" counter(page)`
+function running(p: PartPages, page: NamedPage, hand: Hand, number: string): string {
   const [left, right] = hand === 'right' ? [quoteCss(p.foot), number] : [number, quoteCss(p.foot)]
-  return `@top-left{content:${quoteCss(page.left)}}@top-right{content:${quoteCss(page.right)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${tabBox(p, hand, 0.38)}`
+  return `@top-left{content:${quoteCss(page.left)}}@top-right{content:${quoteCss(page.right)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${tabBox(p, hand, tabWidth.page)}`
 }
 
-/** How wide the tab of a divider is, inches: it reaches the edge of the paper, where the others leave off before it. */
-const dividerTab = 0.75
+function pageFrame(p: Pick<PartPages, 'paper'>): string {
+  const common = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-right'].map((b) => `@${b}{font:400 8.5pt "Source Sans 3";color:#4d463f;${b.startsWith('top') ? 'vertical-align:bottom;padding-bottom:8pt' : 'vertical-align:top;padding-top:8pt'}}`).join('')
+  return `@page{size:${sizes[p.paper]};margin-top:${margins.top}in;margin-bottom:${margins.bottom}in;${common}}`
+}
 
 /**
  * Page rules of one part of a binder: mirrored gutter, running heads, feet, numbers, tab.
@@ -59,16 +65,29 @@ const dividerTab = 0.75
  * right-hand page, so where a part begins on the left the two sides are exchanged.
  */
 export function partPageRules(p: PartPages, first: Hand): string {
-  const text = 'font:400 8.5pt "Source Sans 3";color:#4d463f'
-  const common = ['top-left', 'top-right', 'bottom-left', 'bottom-right'].map((b) => `@${b}{${text};${b.startsWith('top') ? 'vertical-align:bottom;padding-bottom:8pt' : 'vertical-align:top;padding-top:8pt'}}`).join('')
-  const hands: readonly (readonly [string, Hand])[] = p.sides === 1 ? [['', 'right']] : [['', first], [':left', first === 'right' ? 'left' : 'right']]
+  const hands: readonly (readonly [string, Hand])[] = p.sides === 1 ? [['', 'right']] : [['', first], [':left', otherHand(first)]]
+  const number = p.number === undefined ? 'counter(page,lower-roman)' : `"${p.number}-" counter(page)`
   return [
-    `@page{size:${sizes[p.paper]};margin-top:${margins.top}in;margin-bottom:${margins.bottom}in;${common}}`,
+    pageFrame(p),
     ...hands.map(([selector, hand]) => `@page ${selector}{${pageMargin(hand)}}`),
     // Neither of these counts as a page.
     `@page leaf-back{counter-increment:page 0;${noBoxes}}`,
-    ...hands.map(([selector, hand]) => `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, dividerTab)}}`),
+    ...hands.map(([selector, hand]) => `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, tabWidth.divider)}}`),
     `@page cover{${noBoxes}}`,
-    ...p.pages.flatMap((page) => hands.map(([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand)}}`)),
+    ...p.pages.flatMap((page) => hands.map(([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand, number)}}`)),
+  ].join('\n')
+}
+
+/** A page without text that fills a leaf: whose it is, its number, and the words that say so. */
+export type BlankPage = { readonly part: PartPages; readonly label: string; readonly words: string }
+
+/** Page rules of blank pages, which are all left-hand: named `blank-0`, `blank-1` and so on. */
+export function blankPageRules(pages: readonly BlankPage[]): string {
+  const [first] = pages
+  if (!first) return ''
+  return [
+    pageFrame(first.part),
+    `@page{${pageMargin('left')}}`,
+    ...pages.map(({ part, label, words }, i) => `@page blank-${i}{${running(part, { name: '', left: '', right: '' }, 'left', quoteCss(label))}@top-center{content:${quoteCss(words)}}}`),
   ].join('\n')
 }

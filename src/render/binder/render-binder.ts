@@ -3,7 +3,7 @@ import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import type { RenderAssets } from '../assets.ts'
 import { html } from '../text/html.ts'
-import { createTemplates } from '../text/templates.ts'
+import { createTemplates, type Templates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
@@ -16,27 +16,41 @@ import { signalView } from '../views/signal-view.ts'
 import { symptomsView } from '../views/symptoms-view.ts'
 import { trainingView } from '../views/training-view.ts'
 import { worksheetView } from '../views/worksheet-view.ts'
-import { binderPageRules, type NamedPage } from './page-rules.ts'
+import { linkParts } from './link-parts.ts'
+import { type Hand, type NamedPage, type PartPages, partPageRules, type Sides } from './page-rules.ts'
 
-type BackPart = { readonly id: string; readonly title: string; readonly number: number }
+
+/** One part of a binder, printed by itself. */
+export type BinderPart = {
+  readonly id: string
+  readonly pages: PartPages
+  /** Leading pages without a number: the divider and, where both sides are printed, its back. */
+  readonly unnumbered: number
+  /** Style with page rules for a part that begins on this side of a leaf. */
+  readonly css: Readonly<Record<Hand, string>>
+  /** Empty `data-page-of` slots name the places whose page numbers the printer puts in. */
+  readonly body: string
+}
+
+export type Binder = {
+  readonly parts: readonly BinderPart[]
+  readonly sides: Sides
+  /** Whether every part begins on a right-hand page, after a blank one where need be. */
+  readonly rightHand: boolean
+  /** What a blank page says. */
+  readonly blank: string
+}
 
 const backParts = ['plans', 'symptoms', 'reckoners', 'safety', 'training', 'worksheets', 'glossary'] as const
+
+type BackPart = { readonly id: (typeof backParts)[number]; readonly title: string; readonly number: number }
 
 const drawingOf = (drawings: Readonly<Record<string, Drawing>>, id: string | undefined) => {
   const d = id === undefined ? undefined : drawings[id]
   return d ? drawingFigure(d, 'paper') : html('')
 }
 
-function namedPages(manual: Manual, back: readonly BackPart[], words: RenderAssets['words']): { front: NamedPage[]; body: NamedPage[] } {
-  const front = ['front'].map((name) => ({ name, left: manual.facility.name, right: words.binder['subject'] ?? '', tab: undefined }))
-  const procedures = manual.sections.flatMap((s) =>
-    s.procedures.map((id) => ({ name: `p-${id}`, left: `${s.number}  ${s.title}`, right: manual.procedures.find((p) => p.id === id)?.title ?? '', tab: { text: String(s.number), place: s.number - 1 } })),
-  )
-  const rest = back.map((b) => ({ name: `b-${b.id}`, left: `${b.number}  ${b.title}`, right: '', tab: { text: String(b.number), place: b.number - 1 } }))
-  return { front, body: [...procedures, ...rest] }
-}
-
-/** Everything that the book template is given. */
+/** Everything that the templates of the parts are given. */
 function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawings: Readonly<Record<string, Drawing>>, back: readonly BackPart[]) {
   const shown = new Set<string>()
   const sections = manual.sections.map((s) => ({
@@ -53,6 +67,8 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
   }))
   return {
     sub: 'h3',
+    // Who to call stands on a right-hand page, behind the cover.
+    coverBack: manual.facility.binder.sides === 2,
     words,
     facility: manual.facility,
     date: manual.date,
@@ -82,16 +98,53 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
   }
 }
 
+type PartPlan = { readonly id: string; readonly number: number | undefined; readonly title: string; readonly contents: readonly string[]; readonly named: readonly NamedPage[]; readonly body: string }
+
+function planParts(manual: Manual, words: RenderAssets['words'], data: ReturnType<typeof bookData>, back: readonly BackPart[], templates: Templates): PartPlan[] {
+  const front: PartPlan = {
+    id: 'front', number: undefined, title: '', contents: [],
+    named: [{ name: 'front', left: manual.facility.name, right: words.binder['subject'] ?? '' }],
+    body: templates.render('binder/front', data),
+  }
+  const sections = data.sections.map((s): PartPlan => ({
+    id: s.id, number: s.number, title: s.title, contents: s.procedures.map((p) => String(p.title)),
+    named: s.procedures.map((p) => ({ name: `p-${p.id}`, left: `${s.number}  ${s.title}`, right: String(p.title) })),
+    body: templates.render('binder/section', { ...data, section: s }),
+  }))
+  const rest = back.map((b): PartPlan => ({
+    id: b.id, number: b.number, title: b.title, contents: b.id === 'plans' ? manual.plans.map((p) => p.title) : [],
+    named: [{ name: `b-${b.id}`, left: `${b.number}  ${b.title}`, right: '' }],
+    body: templates.render(`binder/${b.id}`, data),
+  }))
+  return [front, ...sections, ...rest]
+}
+
 /**
- * The binder as one HTML document for printing in two passes. Every `data-page-of` slot names an element that some link
- * leads to, so that the printer can find its page; `body-start` marks where arabic numbers begin.
+ * The binder in parts: front, one part a section, and the parts behind them. Each is numbered by itself (`3-2`), so that a
+ * page more in one moves no number in another, and printed pages can be exchanged one by one.
+ * @throws RangeError when something leads to a place that the binder does not have.
  */
-export function renderBinder(manual: Manual, assets: RenderAssets): string {
+export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const { words } = assets
+  const { sides, sections, dividers } = manual.facility.binder
   const pen = createPen(manual, words, { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined) })
   const back = backParts.filter((id) => id !== 'plans' || manual.plans.length > 0).map((id, i) => ({ id, title: words.binder[id] ?? id, number: manual.sections.length + i + 1 }))
-  const pages = namedPages(manual, back, words)
+  const templates = createTemplates(assets.templates)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
-  const style = [assets.fontCss, binderPageRules(manual.facility.paper, foot, pages.front, pages.body), ...pages.body.map((p) => `.${p.name}{page:${p.name}}`), assets.styles['shared'], assets.styles['binder']].join('\n')
-  return createTemplates(assets.templates).render('binder/book', { ...bookData(manual, words, pen, renderDrawings(manual, words), back), style: html(style), title: `${manual.facility.name}: ${words.binder['subject']}` })
+  const plans = planParts(manual, words, bookData(manual, words, pen, renderDrawings(manual, words), back), back, templates)
+  const style = [assets.styles['shared'], assets.styles['binder']].join('\n')
+  const parts = plans.map((p): BinderPart => {
+    const pages: PartPages = { paper: manual.facility.paper, sides, foot, number: p.number, tabs: manual.sections.length + back.length, pages: p.named }
+    const divided = dividers && p.number !== undefined
+    const css = (first: Hand): string => [partPageRules(pages, first), ...p.named.map((n) => `.${n.name}{page:${n.name}}`), style].join('\n')
+    return {
+      id: p.id,
+      pages,
+      unnumbered: divided ? sides : 0,
+      css: { right: css('right'), left: css('left') },
+      body: divided ? `${templates.render('binder/divider', { number: p.number, title: p.title, contents: p.contents, twoSides: sides === 2 })}${p.body}` : p.body,
+    }
+  })
+  // A divider is a leaf of its own, so that its part begins on a right-hand page whether asked to or not.
+  return { parts: linkParts(parts), sides, rightHand: sides === 2 && (sections === 'right-hand' || dividers), blank: words.binder['blank'] ?? '' }
 }

@@ -1,0 +1,31 @@
+import { PDFDocument } from '@cantoo/pdf-lib'
+import type { BinderPart } from '../../render/binder/render-binder.ts'
+import type { Hand } from '../../render/binder/page-rules.ts'
+import { destinations } from '../inspect/destinations.ts'
+import type { Press } from '../press/press.ts'
+import { toPdf } from '../press/to-pdf.ts'
+import { fillSlots, slotsIn } from './slots.ts'
+
+/** A part as printed. */
+export type PartPrint = {
+  readonly document: PDFDocument
+  readonly pages: number
+  readonly hand: Hand
+  /** The numbers that were put into its slots. */
+  readonly filled: Readonly<Record<string, string>>
+  /** Pages, from 0 within the part, of the places that something leads to. */
+  readonly places: ReadonlyMap<string, number>
+}
+
+/** The numbers that a part's slots ask for, out of all there are. */
+export const askedFor = (part: BinderPart, labels: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(slotsIn(part.body).map((id) => [id, labels[id] ?? '']))
+
+/** Prints one part, beginning on this side of a leaf, with these page numbers in its slots. */
+export async function printPart(press: Press, part: BinderPart, hand: Hand, labels: Readonly<Record<string, string>>): Promise<PartPrint> {
+  const filled = askedFor(part, labels)
+  const bytes = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, (page) => toPdf(page, { tagged: true }))
+  const document = await PDFDocument.load(bytes, { updateMetadata: false })
+  const places = new Map([...destinations(document)].map(([id, at]) => [id, at.page]))
+  return { document, pages: document.getPageCount(), hand, filled, places }
+}
