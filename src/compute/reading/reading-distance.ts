@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { readingRatios } from '../safety/letter-height.ts'
 
 /** Height of capitals over type size, for the humanist sans of the sheets (Source Sans: 660 of 1000 units). */
@@ -18,4 +19,12 @@ const metersPerPoint = 0.0254 / 72
 export function readingDistance(points: number, capitals: number = sheetCapitals): number {
   if (!(points > 0 && points < Infinity)) throw new RangeError('readingDistance requires a positive type size')
   return readingRatios.message * points * capitals * metersPerPoint
+}
+
+const metersPerFoot = 0.3048
+
+/** That distance as printed: whole feet or tenths of a meter, rounded down, since nobody reads further than they can. */
+export function readingDistanceWords(points: number, system: UnitSystem): string {
+  const meters = readingDistance(points)
+  return system === 'us' ? `${Math.floor(meters / metersPerFoot)} ft` : `${Math.floor(meters * 10) / 10} m`
 }

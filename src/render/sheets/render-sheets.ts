@@ -11,10 +11,14 @@ import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { stepView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
+import type { SheetPaper } from '../../model/papers.ts'
+import { sheetPaperCss } from './sheet-papers.ts'
 
-export type Sheets = { readonly html: string; readonly sheets: readonly { readonly id: string; readonly title: string }[] }
-
-const sizes = { letter: { width: '8.5in', height: '11in' }, a4: { width: '210mm', height: '297mm' } } as const
+export type Sheets = {
+  /** Style by paper, in the facility's order. */
+  readonly papers: readonly { readonly name: SheetPaper; readonly css: string }[]
+  readonly sheets: readonly { readonly id: string; readonly title: string; readonly body: string }[]
+}
 
 /** A code that opens the procedure's page on a phone; only where the site has an address. */
 function qrCode(manual: Manual, id: string, label: string): Html {
@@ -51,22 +55,17 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Reado
 }
 
 /**
- * All posted sheets in one document, each exactly one page; the printer finds for each the largest type (`--fs`) at which
- * nothing overflows, and fills in how far it can be read.
+ * All posted sheets, each exactly one page on every paper; the printer finds the largest type (`--fs`) at which nothing
+ * overflows, and fills in how far it can be read. The class `black` on the body spares ink.
  */
 export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
   const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })
   const drawings = renderDrawings(manual, assets.words)
-  const size = sizes[manual.facility.paper]
-  const page = `@page{size:${size.width} ${size.height};margin:0}.sheet{width:${size.width};height:${size.height}}`
-  const data = {
-    words: assets.words,
-    facility: manual.facility,
-    date: manual.date,
-    material: assets.words.materials[manual.facility.material] ?? manual.facility.material,
-    style: html([assets.fontCss, page, assets.styles['shared'], assets.styles['sheet']].join('\n')),
-    title: `${manual.facility.name}: ${assets.words.site['sheets']}`,
-    sheets: manual.procedures.map((p) => sheetData(p, manual, pen, drawings)),
+  const templates = createTemplates(assets.templates)
+  const common = { words: assets.words, facility: manual.facility, date: manual.date, material: assets.words.materials[manual.facility.material] ?? manual.facility.material }
+  const style = [assets.styles['shared'], assets.styles['sheet'], assets.styles['black']].join('\n')
+  return {
+    papers: manual.facility.sheetPapers.map((name) => ({ name, css: `${sheetPaperCss(name)}\n${style}` })),
+    sheets: manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}`, body: templates.render('sheet/sheet', { ...common, sheet: sheetData(p, manual, pen, drawings) }) })),
   }
-  return { html: createTemplates(assets.templates).render('sheet/sheets', data), sheets: manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}` })) }
 }
