@@ -269,8 +269,8 @@ export type Manual = {
   readonly symptoms: readonly ManualSymptom[]
   readonly chapters: readonly { readonly id: string; readonly title: string; readonly place: 'front' | 'back'; readonly text: Text }[]
   readonly terms: readonly { readonly term: string; readonly means: Text }[]
-  /** Where the terms of the glossary are used. */
-  readonly termIndex: readonly { readonly term: string; readonly procedures: readonly string[]; readonly throughout: boolean }[]
+  /** Where the terms of the glossary are used: procedures, and ids of places in them, at most one for each part of a procedure. */
+  readonly termIndex: readonly { readonly term: string; readonly procedures: readonly string[]; readonly places: readonly string[]; readonly throughout: boolean }[]
   readonly reckoners: readonly ManualReckoner[]
   readonly plans: readonly ManualPlan[]
   readonly forms: readonly ManualForm[]
