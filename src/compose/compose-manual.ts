@@ -158,7 +158,7 @@ export function composeManual(input: ComposeInput): Manual {
     termIndex: composeTermIndex(terms, procedures),
     reckoners: tables,
     plans: composePlans(planContext),
-    forms: composeForms(library.forms.map((f) => f.value), planContext),
+    forms: composeForms(library.forms.map((f) => f.value), planContext, words.forms),
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),

@@ -26,6 +26,8 @@ export function emergencyView({ manual, words }: Pen, medium: 'screen' | 'paper'
     w,
     facility: manual.facility.name,
     number: e.number,
+    // More than an emergency number of three or four digits is set smaller.
+    longNumber: e.number.length > 4,
     numberHref: telephone(e.number, linked),
     radio: line(w.radio, e.radio),
     // Place first: when the line breaks, they already know where to drive.
