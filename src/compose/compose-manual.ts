@@ -9,6 +9,7 @@ import { placeholder } from '../model/placeholders.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
+import { composeEmergency } from './emergency.ts'
 import { composeFindings } from './findings.ts'
 import { composeForms } from './forms.ts'
 import { composeGeometry } from './geometry.ts'
@@ -152,6 +153,7 @@ export function composeManual(input: ComposeInput): Manual {
     glance: composeGlance(engine.facts, words.groups),
     machines: composeMachines(facility, locale),
     contacts: composeContacts(facility, words.roles),
+    emergency: composeEmergency(facility, words.roles),
     raceDays: composeRaceDays(facility, locale),
     sections: composeSections(library, procedures),
     procedures,
@@ -162,10 +164,10 @@ export function composeManual(input: ComposeInput): Manual {
     termIndex: composeTermIndex(terms, procedures),
     reckoners: tables,
     plans: composePlans(planContext),
-    forms: composeForms(library.forms.map((f) => f.value), planContext),
+    forms: composeForms(library.forms.map((f) => f.value), planContext, words.forms),
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
-    findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
+    findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),
     figures: allFigures(engine),

@@ -1,37 +1,93 @@
-import type { ManualForm } from '../model/manual.ts'
+import { latestDay } from '../compute/survey/latest-day.ts'
+import type { FormBox, ManualForm } from '../model/manual.ts'
+import { formatExact } from '../model/quantity/format-exact.ts'
+import { byStation } from '../model/survey.ts'
+import type { FacilityFile } from '../validate/schemas/facility.ts'
 import type { Form, FormRows } from '../validate/schemas/forms.ts'
 import { applies } from './applies.ts'
 import { type PlanContext, printed, valueOf } from './plans/plan-context.ts'
 
-/** What stands ready in the first column: the places, races and machines of this facility. */
-function firstColumn(first: FormRows, { facility, computed }: PlanContext, print: (si: number) => string): readonly string[] {
+type FormTable = NonNullable<ManualForm['table']>
+type Rows = FormTable['rows']
+type Machine = NonNullable<FacilityFile['equipment']>[number]
+
+const ticked = (heads: readonly string[]): Rows => heads.map((head) => ({ head, write: undefined }))
+
+/** Where a depth survey is read: as last time, so that surveys can be compared; without one, evenly around the rail. */
+function surveyGrid(context: PlanContext): { readonly stations: readonly string[]; readonly offsets: readonly string[]; readonly lines: number } {
+  const { facility, computed } = context
   const count = (name: string): number => Math.round(valueOf(computed.engine, name) ?? 0)
+  const last = byStation(latestDay(facility.surveys, 'cushion-depth')?.readings ?? [])
+  const exact = (si: number): string => formatExact(si, 'reach', computed.locale)
+  const fullest = [...last].sort((a, b) => b.readings.length - a.readings.length)[0]
+  if (fullest) return { stations: last.map((s) => exact(s.station)), offsets: fullest.readings.map((r) => exact(r.offset)), lines: fullest.readings.length }
+  const stations = count('practice.survey.stations')
+  const rail = valueOf(computed.engine, 'rail.length') ?? 0
+  return { stations: Array.from({ length: stations }, (_, i) => printed((i * rail) / stations, 'reach', context)), offsets: [], lines: count('practice.survey.lines') }
+}
+
+const drainsAndGates = (file: FacilityFile): readonly string[] => (file.oval.marks ?? []).filter((m) => m.kind === 'drain' || m.kind === 'gate' || m.kind === 'water').map((m) => m.name)
+
+/** What stands ready in the first column: the places, races and machines of this facility. */
+function readyRows(first: FormRows, form: Form, context: PlanContext, machine: Machine | undefined): Rows {
+  const { file } = context.facility
   switch (first) {
-    case 'survey-stations': {
-      const stations = count('practice.survey.stations')
-      const rail = valueOf(computed.engine, 'rail.length') ?? 0
-      return Array.from({ length: stations }, (_, i) => print((i * rail) / stations))
-    }
+    case 'survey-stations':
+      return ticked(surveyGrid(context).stations)
     case 'races':
-      return Array.from({ length: count('race-days.races') }, (_, i) => String(i + 1))
-    case 'machines':
-      return (facility.file.equipment ?? []).map((m) => m.name)
+      return ticked(Array.from({ length: Math.round(valueOf(context.computed.engine, 'race-days.races') ?? 0) }, (_, i) => String(i + 1)))
     case 'drains-and-gates':
-      return (facility.file.oval.marks ?? []).filter((m) => m.kind === 'drain' || m.kind === 'gate' || m.kind === 'water').map((m) => m.name)
+      return ticked(drainsAndGates(file))
+    case 'seen-at-hand-over':
+      return ticked([...drainsAndGates(file), ...(file.equipment ?? []).map((m) => `${m.name.charAt(0).toUpperCase()}${m.name.slice(1)}`)])
+    case 'checks': {
+      const can = new Set<string>(machine?.can)
+      return (form.checks ?? []).filter((c) => (c.can?.some((x) => can.has(x)) ?? true) && !c.except?.some((x) => can.has(x))).map((c) => ({ head: c.look, write: c.write ? 'line' : undefined }))
+    }
   }
 }
 
-/** Rows left free below what stands ready, rows of a table at the least, and rows where nothing stands ready. */
-const [below, least, spare] = [3, 12, 8]
+/** Names of the lines across, from the rail outward, with their distances where a survey has set them. */
+function acrossColumns(context: PlanContext, names: Readonly<Record<string, string>>): FormTable['columns'] {
+  const { lines, offsets } = surveyGrid(context)
+  const name = (i: number): string => (i === 0 ? names['rail'] : i === lines - 1 ? names['outside'] : lines === 3 ? names['middle'] : `${names['line']} ${i + 1}`) ?? ''
+  return Array.from({ length: lines }, (_, i) => ({ head: offsets[i] === undefined ? name(i) : `${name(i)}, ${offsets[i]}`, wide: 1, write: 'line' }))
+}
 
-/** The forms that this facility has a use for. */
-export function composeForms(forms: readonly Form[], context: PlanContext): readonly ManualForm[] {
-  const print = (si: number): string => printed(si, 'reach', context)
-  return forms.filter((f) => applies(f.when, context.here)).map(({ id, title, about, boxes, table, after, sign }): ManualForm => {
-    const ready = table?.first === undefined ? [] : firstColumn(table.first, context, print)
-    const blank = (length: number): string[] => Array.from({ length }, () => '')
-    const rows = table && (ready.length > 0 ? [...ready, ...blank(Math.max(below, least - ready.length))] : blank(table.rows ?? spare))
-    const places = (list: Form['boxes']): ManualForm['boxes'] => list.map((b) => ({ label: b.label, wide: b.wide, tall: b.tall ?? 1 }))
-    return { id, title, about, boxes: places(boxes), table: table && rows ? { heads: table.heads, rows } : undefined, after: places(after ?? []), sign }
+/** Blank rows where nothing is said: below what stands ready, and where nothing stands ready. */
+const [below, least] = [2, 8]
+
+function composeTable(form: Form, context: PlanContext, names: Readonly<Record<string, string>>, machine: Machine | undefined): ManualForm['table'] {
+  const { table } = form
+  if (!table) return undefined
+  const columns = table.columns.map((c): FormTable['columns'][number] => (typeof c === 'string' ? { head: c, wide: 1, write: 'line' } : { head: c.head, wide: c.wide ?? 1, write: c.check ? 'check' : 'line' }))
+  const [firstColumn, ...others] = columns
+  const rows = table.first === undefined ? [] : readyRows(table.first, form, context, machine)
+  return {
+    columns: [...(firstColumn ? [firstColumn] : []), ...(table.across ? acrossColumns(context, names) : []), ...others],
+    rows,
+    spare: rows.length > 0 ? (table.spare ?? below) : Math.max(table.spare ?? least, 1),
+  }
+}
+
+const places = (list: Form['boxes']): readonly FormBox[] => list.map((b) => ({ label: b.label, wide: b.wide, tall: b.tall ?? 1, choices: b.choices ?? [] }))
+
+/**
+ * The forms that this facility has a use for.
+ * @param names Names of the lines of a depth survey, from the fixed words of forms.
+ */
+export function composeForms(forms: readonly Form[], context: PlanContext, names: Readonly<Record<string, string>>): readonly ManualForm[] {
+  const compose = (form: Form, machine: Machine | undefined): ManualForm => ({
+    id: machine ? `${form.id}-${machine.id}` : form.id,
+    title: machine ? `${form.title}: ${machine.name}` : form.title,
+    about: form.about,
+    who: form.who,
+    moment: form.moment,
+    kept: form.kept,
+    boxes: places(form.boxes),
+    table: composeTable(form, context, names, machine),
+    after: places(form.after ?? []),
+    sign: form.sign,
   })
+  return forms.filter((f) => applies(f.when, context.here)).flatMap((form) => (form.each === 'machine' ? (context.facility.file.equipment ?? []).map((m) => compose(form, m)) : [compose(form, undefined)]))
 }

@@ -141,14 +141,33 @@ export type ManualPlan = {
   readonly tables: readonly ManualTable[]
 }
 
-/** A form to write on: places by width in sixths of the page and height in lines; a row that is empty is written from its first cell on. */
+/** A place to write on a form: width in sixths of the page, height in lines of handwriting. Where there are choices, they are ticked. */
+export type FormBox = { readonly label: Text; readonly wide: number; readonly tall: number; readonly choices: readonly Text[] }
+
+/** How a cell is filled in: a word or number by hand, or a tick. */
+export type FormWrite = 'line' | 'check'
+
+/** A form to write on. */
 export type ManualForm = {
   readonly id: string
   readonly title: Text
   readonly about: Text
-  readonly boxes: readonly { readonly label: Text; readonly wide: number; readonly tall: number }[]
-  readonly table: { readonly heads: readonly Text[]; readonly rows: readonly string[] } | undefined
-  readonly after: readonly { readonly label: Text; readonly wide: number; readonly tall: number }[]
+  /** Who fills it in, when, and where it is kept. */
+  readonly who: Text
+  readonly moment: Text
+  readonly kept: Text
+  readonly boxes: readonly FormBox[]
+  readonly table:
+    | {
+        /** `wide` is the width of a column against the others. */
+        readonly columns: readonly { readonly head: Text; readonly wide: number; readonly write: FormWrite }[]
+        /** Rows that stand ready, by their first cell; `write` says how all of the row is filled in where the columns do not. */
+        readonly rows: readonly { readonly head: Text; readonly write: FormWrite | undefined }[]
+        /** Blank rows at the least; the last page is filled with more. 0: none at all. */
+        readonly spare: number
+      }
+    | undefined
+  readonly after: readonly FormBox[]
   readonly sign: readonly Text[]
 }
 
@@ -182,6 +201,30 @@ export type ToMeasure = {
 export type GlanceRow = { readonly label: string; readonly text: string; readonly provenance: Provenance; readonly howTo: string }
 
 export type Contact = { readonly role: string; readonly roleTitle: string; readonly name: string; readonly phone: string; readonly note: string }
+
+/** A place of help outside the grounds; what is not known is empty. */
+export type PlaceOfHelp = { readonly name: string; readonly phone: string; readonly way: string }
+
+/** The emergency page. What the facility file does not say is empty, or an empty list: the page has a line for it to be filled in by hand. */
+export type Emergency = {
+  readonly number: string
+  readonly radio: string
+  readonly address: string
+  readonly gate: string
+  readonly way: string
+  /** As read to a dispatcher: "40.61975° N, 83.91131° W". */
+  readonly coordinates: string
+  readonly meetingPoint: string
+  /** Who may stop racing. */
+  readonly stops: readonly Contact[]
+  /** Whoever else is called, in the order of the page; a role that nobody fills has neither name nor phone. */
+  readonly contacts: readonly Contact[]
+  readonly hospital: PlaceOfHelp
+  readonly equineClinic: PlaceOfHelp
+  readonly firstAid: readonly string[]
+  readonly defibrillator: readonly string[]
+  readonly extinguishers: readonly string[]
+}
 
 export type RaceDay = { readonly date: string; readonly firstPost: string; readonly races: number; readonly interval: string }
 
@@ -240,6 +283,7 @@ export type Manual = {
   readonly glance: readonly { readonly title: string; readonly rows: readonly GlanceRow[] }[]
   readonly machines: readonly Machine[]
   readonly contacts: readonly Contact[]
+  readonly emergency: Emergency
   readonly raceDays: readonly RaceDay[]
   readonly sections: readonly { readonly id: string; readonly number: number; readonly title: string; readonly about: Text; readonly procedures: readonly string[] }[]
   readonly procedures: readonly ManualProcedure[]
@@ -248,8 +292,8 @@ export type Manual = {
   readonly symptoms: readonly ManualSymptom[]
   readonly chapters: readonly { readonly id: string; readonly title: string; readonly place: 'front' | 'back'; readonly text: Text }[]
   readonly terms: readonly { readonly term: string; readonly means: Text }[]
-  /** Where the terms of the glossary are used. */
-  readonly termIndex: readonly { readonly term: string; readonly procedures: readonly string[]; readonly throughout: boolean }[]
+  /** Where the terms of the glossary are used: procedures, and ids of places in them, at most one for each part of a procedure. */
+  readonly termIndex: readonly { readonly term: string; readonly procedures: readonly string[]; readonly places: readonly string[]; readonly throughout: boolean }[]
   readonly reckoners: readonly ManualReckoner[]
   readonly plans: readonly ManualPlan[]
   readonly forms: readonly ManualForm[]

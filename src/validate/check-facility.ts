@@ -1,5 +1,6 @@
 import { closest } from '../model/closest.ts'
 import { factPaths, factSpec } from '../model/fact-spec.ts'
+import { distanceBetween } from '../model/geodesy.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { SurveyedOval } from '../model/survey.ts'
@@ -74,6 +75,19 @@ function checkMeasurements({ file, tree }: Facility): Problem[] {
   })
 }
 
+/** Farther than this from the place in the same file, m, a gate is another fairground's, or a digit is wrong. */
+const farthestGate = 20_000
+
+function checkEmergency({ file, tree }: Facility): Problem[] {
+  const { coordinates, 'stops-racing': stops = [] } = file.emergency ?? {}
+  const roles = new Set((file.contacts ?? []).map((c) => c.role))
+  const unnamed = stops.flatMap((role, i) => (roles.has(role) ? [] : [tree.problem(tree.placeOf(['emergency', 'stops-racing', i]), 'ref/missing', `nobody among the contacts is "${role}"`, { hint: 'add a contact with this role, so that the page has a name and a telephone number' })]))
+  const { latitude, longitude } = file.place
+  const far = coordinates && latitude !== undefined && longitude !== undefined ? distanceBetween(coordinates, { latitude, longitude }) : 0
+  const off = far > farthestGate ? [tree.problem(tree.placeOf(['emergency', 'coordinates', 'latitude']), 'quantity/range', `the gate lies ${Math.round(far / 1000)} km from the place in this file`, { hint: 'read both numbers again at the gate; west and south are negative' })] : []
+  return [...unnamed, ...off]
+}
+
 const knownZone = (zone: string): boolean => {
   try {
     return new Intl.DateTimeFormat('en-US', { timeZone: zone }).resolvedOptions().timeZone !== ''
@@ -97,6 +111,7 @@ export function checkFacility(tree: SourceTree): Result<Facility> {
   const problems = [
     ...checkOval(value),
     ...checkZone(value),
+    ...checkEmergency(value),
     ...duplicates(tree, 'equipment', (value.file.equipment ?? []).map((m) => m.id), 'machine'),
     ...duplicates(tree, 'race-days', (value.file['race-days'] ?? []).map((d) => d.date), 'race day'),
     ...duplicates(tree, 'climate', (value.file.climate ?? []).map((m) => String(m.month)), 'month'),

@@ -90,3 +90,19 @@ describe('checkFacility', () => {
     expect(({} as { polluted?: number }).polluted).toBeUndefined()
   })
 })
+
+describe('the emergency entries', () => {
+  const near = good.replace('{ town: Nowhere }', '{ town: Nowhere, latitude: 40.6, longitude: -83.9 }')
+
+  it('may all be left out', () => expect(problemsOf(`${good}emergency: {}\n`)).toEqual([]))
+
+  it.each([
+    ['somebody who may stop racing but cannot be reached', `${good}emergency:\n  stops-racing: [superintendent]\n`, 'ref/missing 12:18'],
+    ['a role that does not exist', `${good}emergency:\n  stops-racing: [superintendant]\n`, 'schema/choice 12:18'],
+    ['a gate on the other side of the world', `${near}emergency:\n  coordinates: { latitude: 40.6, longitude: 83.9 }\n`, 'quantity/range 12:28'],
+    ['a gate that is nowhere', `${near}emergency:\n  coordinates: { latitude: 140.6, longitude: -83.9 }\n`, 'schema/format 12:28'],
+    ['a hospital without the way to it', `${good}emergency:\n  hospital: { name: County Hospital }\n`, 'schema/missing 12:3'],
+  ])('are refused with %s', (_, text, place) => expect(problemsOf(text).map(at)).toEqual([place]))
+
+  it('take a gate near the place of the facility', () => expect(problemsOf(`${near}emergency:\n  coordinates: { latitude: 40.61942, longitude: -83.91101 }\n`)).toEqual([]))
+})

@@ -1,4 +1,4 @@
-import { contactRoles } from '../../validate/schemas/facility.ts'
+import type { ContactRole, FacilityFile } from '../../validate/schemas/facility.ts'
 import type { Engine } from '../engine.ts'
 
 /** What the rules look at. */
@@ -6,6 +6,8 @@ export type FindingsInput = {
   readonly engine: Engine
   readonly capabilities: ReadonlySet<string>
   readonly contactRoles: ReadonlySet<string>
+  /** Entries that the facility file has under `emergency`. */
+  readonly emergency: ReadonlySet<string>
   readonly hasClimate: boolean
   /** Build date, counted in days from 1970. */
   readonly today: number
@@ -34,7 +36,11 @@ const exceeds = (more: string, less: string) => (input: FindingsInput): boolean 
 
 const lacks = (...capabilities: readonly string[]) => (input: FindingsInput): boolean => !capabilities.some((c) => input.capabilities.has(c))
 
-const emergency: readonly (typeof contactRoles)[number][] = ['ambulance', 'veterinarian', 'fire']
+/** Nobody among the contacts has this role. */
+const nobody = (role: ContactRole) => (input: FindingsInput): boolean => !input.contactRoles.has(role)
+
+/** The emergency page has an empty line for this. */
+const unsaid = (entry: keyof NonNullable<FacilityFile['emergency']>) => (input: FindingsInput): boolean => !input.emergency.has(entry)
 
 const outside = (path: string, low: number, high: number) => (input: FindingsInput): boolean => {
   const value = si(input, path)
@@ -108,8 +114,29 @@ export const findingRules: readonly FindingRule[] = [
   { id: 'grit-low', holds: exceeds('cushion.grit.target', 'cushion.grit.found'), facts: ['cushion.grit.found', 'cushion.grit.target'], figures: ['grit.add'] },
   // Straights about 1 to 4 % and turns 3 to 12.5 %: the span of published and remembered harness tracks.
   { id: 'cross-fall-odd', holds: (input) => outside('oval.cross-fall.straights', 0.01, 0.04)(input) || outside('oval.cross-fall.turns', 0.03, 0.125)(input), facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'], figures: [] },
-  { id: 'no-contacts-emergency', holds: (input) => emergency.some((role) => !input.contactRoles.has(role)), facts: [], figures: [] },
-  { id: 'no-superintendent', holds: (input) => !input.contactRoles.has('superintendent'), facts: [], figures: [] },
+  { id: 'no-emergency-number', holds: unsaid('number'), facts: [], figures: [] },
+  { id: 'no-address', holds: unsaid('address'), facts: [], figures: [] },
+  { id: 'no-ambulance-gate', holds: unsaid('gate'), facts: [], figures: [] },
+  { id: 'no-stop-racing', holds: unsaid('stops-racing'), facts: [], figures: [] },
+  { id: 'no-ambulance', holds: nobody('ambulance'), facts: [], figures: [] },
+  { id: 'no-veterinarian', holds: nobody('veterinarian'), facts: [], figures: [] },
+  { id: 'no-fire', holds: nobody('fire'), facts: [], figures: [] },
+  { id: 'no-superintendent', holds: nobody('superintendent'), facts: [], figures: [] },
+  { id: 'no-meeting-point', holds: unsaid('meeting-point'), facts: [], figures: [] },
+  { id: 'no-way-in', holds: unsaid('way'), facts: [], figures: [] },
+  { id: 'no-coordinates', holds: unsaid('coordinates'), facts: [], figures: [] },
+  { id: 'no-radio', holds: unsaid('radio'), facts: [], figures: [] },
+  { id: 'no-hospital', holds: unsaid('hospital'), facts: [], figures: [] },
+  { id: 'no-equine-clinic', holds: unsaid('equine-clinic'), facts: [], figures: [] },
+  { id: 'no-first-aid', holds: unsaid('first-aid'), facts: [], figures: [] },
+  { id: 'no-extinguishers', holds: unsaid('extinguishers'), facts: [], figures: [] },
+  { id: 'no-defibrillator', holds: unsaid('defibrillator'), facts: [], figures: [] },
+  { id: 'no-presiding-judge', holds: nobody('presiding-judge'), facts: [], figures: [] },
+  { id: 'no-president', holds: nobody('president'), facts: [], figures: [] },
+  { id: 'no-horse-ambulance', holds: nobody('horse-ambulance'), facts: [], figures: [] },
+  { id: 'no-police', holds: nobody('police'), facts: [], figures: [] },
+  { id: 'no-power-company', holds: nobody('power'), facts: [], figures: [] },
+  { id: 'no-utility-locate', holds: nobody('utility-locate'), facts: [], figures: [] },
   { id: 'no-climate', holds: (input) => !input.hasClimate, facts: [], figures: [] },
   { id: 'no-race-days', holds: ({ engine }) => !engine.facts.has('race-days.count'), facts: [], figures: [] },
   { id: 'estimates', holds: ({ engine }) => [...engine.facts.values()].some((f) => f.provenance.kind === 'typical'), facts: [], figures: [] },

@@ -5,6 +5,7 @@ import { renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
+import { emergencyView } from '../views/emergency-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
 import { hazardsView } from '../views/hazards-view.ts'
@@ -48,6 +49,7 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
     { path: 'reckoners.html', template: 'site/reckoners', title: w['reckoners'] ?? '', part: 'numbers', data: () => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }) },
     { path: 'plans.html', template: 'site/plans', title: words.plans['title'] ?? '', part: 'plan', data: () => ({ plans: manual.plans }) },
     { path: 'safety.html', template: 'site/safety', title: words.safety['title'] ?? '', part: 'safety', data: () => ({ signals: signalView(pen), cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)), at: facilityView(manual, pen) }) },
+    { path: 'emergency.html', template: 'site/emergency', title: words.emergency.title, part: 'safety', data: () => ({ emergency: emergencyView(pen, 'screen') }) },
     { path: 'hazards.html', template: 'site/hazards', title: words.safety['hazards'] ?? '', part: 'safety', data: () => ({ hazards: hazardsView(manual, pen) }) },
     { path: 'learn.html', template: 'site/learn', title: words.training['title'] ?? '', part: 'learn', data: () => ({ training: trainingView(manual, pen) }) },
     { path: 'findings.html', template: 'site/findings', title: words.findings['title'] ?? '', part: 'board', data: () => ({ findings: findingsView(manual, pen) }) },
@@ -89,7 +91,7 @@ export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<str
       return templates.render('site/page', { ...shared, home: page.part === 'home', menu: menu.map((m) => ({ ...m, here: m.part === page.part })), body: html(body) })
     },
   ])
-  return new Map([...pages, ['assets/site.css', () => [assets.fontCss, assets.styles['shared'], assets.styles['site']].join('\n')]])
+  return new Map([...pages, ['assets/site.css', () => [assets.fontCss, assets.styles['shared'], assets.styles['emergency'], assets.styles['site']].join('\n')]])
 }
 
 /** The whole site at once. */

@@ -1,7 +1,8 @@
 import type { Manual, ManualPlan, ManualTable } from '../../model/manual.ts'
-import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
+import type { Drawing } from '../drawings/drawing.ts'
 import { html, type Html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
+import { createDrawingPrinter, type DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 
 /** A cell that is a quantity and nothing else keeps number and unit together. */
@@ -18,10 +19,10 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   rows: t.rows.map(([head = '', ...cells]) => ({ blank: [head, ...cells].every((c) => c === ''), head: cell(head, pen), cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
 })
 
-const planView = (p: ManualPlan, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => {
-  const drawing = p.drawing === undefined ? undefined : drawings[p.drawing]
-  return { id: p.id, title: p.title, about: pen.block(p.about), drawing: drawing ? drawingFigure(drawing, medium) : html(''), tables: p.tables.map((t) => tableView(t, pen)) }
-}
+const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({ id: p.id, title: p.title, about: pen.block(p.about), drawing: draw(p.drawing), tables: p.tables.map((t) => tableView(t, pen)) })
 
-/** Plans and surveys with their tables. */
-export const plansView = (manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen') => manual.plans.map((p) => planView(p, pen, drawings, medium))
+/**
+ * Plans and surveys with their tables.
+ * @param draw The document's own printer, where it prints drawings elsewhere too.
+ */
+export const plansView = (manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen', draw: DrawingPrinter = createDrawingPrinter(drawings, medium)) => manual.plans.map((p) => planView(p, pen, draw))

@@ -1,4 +1,5 @@
 import type { ManualMethod, ManualProcedure, ManualStep } from '../../model/manual.ts'
+import { headCautions, partPlace, type ProcedurePart, stepPlace } from '../../model/procedure-places.ts'
 import { html, type Html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'
 import { type FigureView, figureView } from './figure-view.ts'
@@ -7,7 +8,10 @@ import { type ReckonerView, reckonerView } from './reckoner-view.ts'
 
 export type StepView = { readonly number: number; readonly do: Html; readonly note: Html; readonly hasNote: boolean; readonly cautions: readonly CautionView[]; readonly figures: readonly FigureView[] }
 
-export type MethodView = { readonly id: string; readonly title: Html; readonly choose: Html; readonly hasChoose: boolean; readonly steps: readonly StepView[] }
+/** A step with the id that it has in a document. */
+type PlacedStep = StepView & { readonly place: string }
+
+export type MethodView = { readonly id: string; readonly title: Html; readonly choose: Html; readonly hasChoose: boolean; readonly steps: readonly PlacedStep[] }
 
 export const stepView = (s: ManualStep, pen: Pen): StepView => ({
   number: s.number,
@@ -31,7 +35,7 @@ function saidOnce(steps: readonly StepView[]): StepView[] {
   }))
 }
 
-const methodView = (m: ManualMethod, pen: Pen): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, steps: saidOnce(m.steps.map((s) => stepView(s, pen))) })
+const methodView = (procedure: string, m: ManualMethod, pen: Pen): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({ ...s, place: stepPlace(procedure, m.id, s.number) })) })
 
 /** A pair of words: a short head and what it says. */
 type Row = { readonly head: string; readonly lines: readonly Html[] }
@@ -72,6 +76,8 @@ function factRows(p: ManualProcedure, pen: Pen): Row[] {
 export type ProcedureView = {
   readonly id: string
   readonly number: string
+  /** Ids of the parts in a document that prints the procedure once. */
+  readonly places: Readonly<Record<ProcedurePart, string>>
   readonly title: Html
   readonly purpose: Html
   readonly facts: readonly Row[]
@@ -90,8 +96,10 @@ export type ProcedureView = {
   readonly next: { readonly title: string; readonly href: string } | false
 }
 
-/** A caution that stands above a step of every method need not stand at the head of the procedure too. */
-const everyMethodWarns = (p: ManualProcedure, id: string): boolean => p.methods.every((m) => m.steps.some((s) => s.cautions.some((c) => c.id === id)))
+const placesOf = (id: string): ProcedureView['places'] => {
+  const at = (part: ProcedurePart): string => partPlace(id, part)
+  return { head: at('head'), measure: at('measure'), checks: at('checks'), failures: at('failures'), stop: at('stop'), records: at('records'), why: at('why') }
+}
 
 /** A procedure as its pages show it; `methodHref` leads to a method on the same page. */
 export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string): ProcedureView {
@@ -104,6 +112,7 @@ export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method:
   return {
     id: p.id,
     number: p.number,
+    places: placesOf(p.id),
     title: pen.line(p.title),
     purpose: pen.line(p.purpose),
     facts: factRows(p, pen),
@@ -111,8 +120,8 @@ export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method:
     measure: p.measure.map((m) => ({ do: pen.line(m.do), how: m.how === undefined ? html('') : pen.line(m.how), hasHow: m.how !== undefined })),
     branches: p.branches.map((b) => ({ found: pen.line(b.found), do: pen.line(b.do), ...leads(b.procedure, b.method) })),
     hasBranches: p.branches.length > 0,
-    cautions: p.cautions.filter((c) => !everyMethodWarns(p, c.id)).map((c) => cautionView(c, pen)),
-    methods: p.methods.map((m) => methodView(m, pen)),
+    cautions: headCautions(p).map((c) => cautionView(c, pen)),
+    methods: p.methods.map((m) => methodView(p.id, m, pen)),
     checks: p.checks.map(pen.line),
     failures: p.failures.map((f) => ({ see: pen.line(f.see), do: pen.line(f.do), ...leads(f.procedure) })),
     stop: p.stop.map(pen.line),

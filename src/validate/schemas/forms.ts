@@ -1,22 +1,45 @@
 import * as z from 'zod'
+import { capabilities } from '../../model/capability.ts'
 import { id, line } from './text.ts'
 import { when } from './when.ts'
 
 /** What may stand ready in the first column of a form's table. */
-export const formRows = ['survey-stations', 'races', 'machines', 'drains-and-gates'] as const
+export const formRows = ['survey-stations', 'races', 'drains-and-gates', 'seen-at-hand-over', 'checks'] as const
 export type FormRows = (typeof formRows)[number]
 
-/** A place to write: its width in sixths of the page, its height in lines. */
-const box = z.strictObject({ label: line, wide: z.int().min(1).max(6), tall: z.int().min(1).max(14).optional() })
+/** A place to write: its width in sixths of the page, its height in lines of handwriting. With `choices` it is ticked instead. */
+const box = z.strictObject({ label: line, wide: z.int().min(1).max(6), tall: z.int().min(1).max(14).optional(), choices: z.array(line).min(2).max(8).optional() })
+
+/** A column: its head, and its width against the others. In a column of checks a tick is the whole answer. */
+const column = z.union([line, z.strictObject({ head: line, wide: z.number().min(0.3).max(8).optional(), check: z.literal(true).optional() })])
+
+const table = z.strictObject({
+  columns: z.array(column).min(1).max(14),
+  /** What stands ready; without it all rows are blank. */
+  first: z.enum(formRows).optional(),
+  /** After the first column, one column for each line of the depth survey. */
+  across: z.literal(true).optional(),
+  /** Blank rows at the least; the page is filled with more. With none, what stands ready is all. */
+  spare: z.int().min(0).max(30).optional(),
+})
+
+/** Something looked at on a machine; on those that can do one of `can`, and none of `except`. Where more than a tick is the answer, it is written. */
+const check = z.strictObject({ look: line, can: z.array(z.enum(capabilities)).min(1).optional(), except: z.array(z.enum(capabilities)).min(1).optional(), write: z.literal(true).optional() })
 
 const form = z.strictObject({
   id,
   title: line,
   about: line,
+  /** Who fills it in, at which moment, and where it is kept. */
+  who: line,
+  moment: line,
+  kept: line,
   when: when.optional(),
+  /** One form for each machine of the facility, with its name in the title. */
+  each: z.literal('machine').optional(),
   boxes: z.array(box).min(1),
-  /** Rows either by number or with something ready in the first column. */
-  table: z.strictObject({ heads: z.array(line).min(2).max(10), rows: z.int().min(2).max(30).optional(), first: z.enum(formRows).optional() }).optional(),
+  table: table.optional(),
+  checks: z.array(check).min(1).optional(),
   after: z.array(box).optional(),
   sign: z.array(line).min(1).max(3),
 })

@@ -2,6 +2,8 @@ import * as z from 'zod'
 import { line } from './text.ts'
 
 const list = (...keys: readonly string[]) => z.strictObject(Object.fromEntries(keys.map((k) => [k, line])) as Record<string, typeof line>)
+/** The same, with names that the compiler knows. */
+const known = <const K extends string>(...keys: readonly K[]) => Object.fromEntries(keys.map((k) => [k, line])) as Record<K, typeof line>
 const named = z.record(z.string(), line)
 
 /** All fixed words of the pages: what a reader would want to change stands in content, not in templates. */
@@ -34,9 +36,16 @@ export const words = z.strictObject({
   symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
   findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout', 'moves'),
   safety: list('title', 'about', 'signals', 'call', 'limits', 'hazards', 'hazardsAbout', 'whole', 'signal', 'hazard', 'avoid', 'step', 'behind'),
+  /** The emergency page; `then` is what dispatch is told after the place. */
+  emergency: z.strictObject({
+    ...known(
+      'title', 'about', 'call', 'say', 'stop', 'stopWords', 'stopWho', 'radio', 'reopen', 'meet', 'meetWords', 'who', 'address', 'gate', 'way', 'coordinates', 'meetingPoint', 'hospital', 'equineClinic', 'firstAid', 'defibrillator', 'extinguishers', 'blank',
+    ),
+    then: z.array(line).min(1),
+  }),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
-  forms: list('title', 'row'),
+  forms: list('title', 'row', 'who', 'moment', 'kept', 'page', 'of', 'rail', 'middle', 'outside', 'line'),
   plans: list('title', 'about', 'stockpile', 'across', 'sample', 'group', 'texture', 'feel', 'notTold', 'noClay'),
   /** Plain meanings of the symbols of soil groups, and how each kind of texture feels when it is squeezed. */
   soils: z.strictObject({ groups: named, feel: named }),
