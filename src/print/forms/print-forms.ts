@@ -1,11 +1,12 @@
-import { type PDFDocument, PDFDocument as Pdf, PDFHexString, PDFName } from '@cantoo/pdf-lib'
-import type { Browser, Page } from 'puppeteer'
+import { type PDFDocument, PDFDocument as Pdf, type PDFField, type PDFForm, PDFHexString, PDFName, type PDFPage } from '@cantoo/pdf-lib'
+import type { Page } from 'puppeteer'
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
-import { openPage } from '../page/open-page.ts'
+import type { Copy, Press } from '../press/press.ts'
+import { toPdf } from '../press/to-pdf.ts'
 
 export type FormsPrint = { readonly bytes: Uint8Array; readonly pages: number }
 
-type Box = { readonly name: string; readonly tip: string; readonly lines: number; readonly page: number; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+type Box = { readonly name: string; readonly tip: string; readonly kind: string; readonly lines: number; readonly page: number; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
 
 /** Where each place to write stands on its page, in CSS pixels from the page's top left; throws where a form runs off its page. */
 function boxesInPage(): Box[] {
@@ -15,7 +16,7 @@ function boxesInPage(): Box[] {
     if (body && body.scrollHeight > body.clientHeight + 1) throw new Error(`${form.id} does not fit on its page`)
     return [...form.querySelectorAll('[data-field]')].map((e) => {
       const r = e.getBoundingClientRect()
-      return { name: e.dataset['field'] ?? '', tip: e.dataset['tip'] ?? '', lines: Number(e.dataset['lines'] ?? 1), page, x: r.left - paper.left, y: r.top - paper.top, width: r.width, height: r.height }
+      return { name: e.dataset['field'] ?? '', tip: e.dataset['tip'] ?? '', kind: e.dataset['kind'] ?? 'text', lines: Number(e.dataset['lines'] ?? 1), page, x: r.left - paper.left, y: r.top - paper.top, width: r.width, height: r.height }
     })
   })
 }
@@ -28,14 +29,28 @@ const inset = 1.5
 
 const typeSize = 10
 
+type Place = { readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly borderWidth: number }
+
+function addCheck(form: PDFForm, name: string, page: PDFPage, at: Place): PDFField {
+  const field = form.createCheckBox(name)
+  field.addToPage(page, at)
+  return field
+}
+
+function addText(form: PDFForm, box: Box, page: PDFPage, at: Place): PDFField {
+  const field = form.createTextField(box.name)
+  if (box.lines > 1) field.enableMultiline()
+  field.addToPage(page, at)
+  field.setFontSize(typeSize)
+  return field
+}
+
 function addFields(printed: PDFDocument, boxes: readonly Box[]): void {
   const form = printed.getForm()
   for (const box of boxes) {
     const page = printed.getPage(box.page)
-    const field = form.createTextField(box.name)
-    if (box.lines > 1) field.enableMultiline()
-    field.addToPage(page, { x: points(box.x) + inset, y: page.getHeight() - points(box.y + box.height) + inset, width: points(box.width) - 2 * inset, height: points(box.height) - 2 * inset, borderWidth: 0 })
-    field.setFontSize(typeSize)
+    const at = { x: points(box.x) + inset, y: page.getHeight() - points(box.y + box.height) + inset, width: points(box.width) - 2 * inset, height: points(box.height) - 2 * inset, borderWidth: 0 }
+    const field = box.kind === 'check' ? addCheck(form, box.name, page, at) : addText(form, box, page, at)
     // The tooltip belongs to the field; readers that look at the widget alone find it there too.
     for (const dict of [field.acroField.dict, ...field.acroField.getWidgets().map((w) => w.dict)]) dict.set(PDFName.of('TU'), PDFHexString.fromText(box.tip))
   }
@@ -43,18 +58,19 @@ function addFields(printed: PDFDocument, boxes: readonly Box[]): void {
   for (const page of printed.getPages()) page.node.set(PDFName.of('Tabs'), PDFName.of('R'))
 }
 
-/** Prints all forms, one page each, and lays a text field with name and tooltip over every place to write. */
-export async function printForms(browser: Browser, html: string, about: PdfAbout): Promise<FormsPrint> {
-  const page: Page = await openPage(browser, html)
-  try {
-    const boxes = await page.evaluate(boxesInPage)
-    const bytes = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: 120_000 })
-    const printed = await Pdf.load(bytes, { updateMetadata: false })
-    const pages = 1 + Math.max(...boxes.map((b) => b.page))
-    if (printed.getPageCount() !== pages) throw new Error(`${printed.getPageCount()} pages instead of ${pages} forms`)
-    addFields(printed, boxes)
-    return { bytes: await finishPdf(printed, about), pages }
-  } finally {
-    await page.close()
-  }
+async function printPages(page: Page): Promise<{ bytes: Uint8Array; boxes: Box[]; pages: number }> {
+  const boxes = await page.evaluate(boxesInPage)
+  return { boxes, bytes: await toPdf(page, { tagged: true }), pages: await page.evaluate(() => document.querySelectorAll('.form').length) }
+}
+
+/**
+ * Prints all forms and lays a field with name and tooltip over every place to write.
+ * @throws Error when a form runs off its page.
+ */
+export async function printForms(press: Press, forms: Copy, about: PdfAbout): Promise<FormsPrint> {
+  const { bytes, boxes, pages } = await press.run(forms, {}, printPages)
+  const printed = await Pdf.load(bytes, { updateMetadata: false })
+  if (printed.getPageCount() !== pages) throw new Error(`${printed.getPageCount()} pages instead of ${pages} of forms`)
+  addFields(printed, boxes)
+  return { bytes: await finishPdf(printed, about), pages }
 }

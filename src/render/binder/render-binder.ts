@@ -1,10 +1,12 @@
 import type { Manual } from '../../model/manual.ts'
-import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
+import type { Drawing } from '../drawings/drawing.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import type { RenderAssets } from '../assets.ts'
 import { html } from '../text/html.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
+import { createDrawingPrinter, drawingPlace } from '../views/drawing-places.ts'
+import { emergencyView } from '../views/emergency-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
 import { hazardsView } from '../views/hazards-view.ts'
@@ -45,14 +47,15 @@ const backParts = ['plans', 'symptoms', 'reckoners', 'safety', 'training', 'work
 
 type BackPart = { readonly id: (typeof backParts)[number]; readonly title: string; readonly number: number }
 
-const drawingOf = (drawings: Readonly<Record<string, Drawing>>, id: string | undefined) => {
-  const d = id === undefined ? undefined : drawings[id]
-  return d ? drawingFigure(d, 'paper') : html('')
-}
-
 /** Everything that the templates of the parts are given. */
 function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawings: Readonly<Record<string, Drawing>>, back: readonly BackPart[]) {
+  const draw = createDrawingPrinter(drawings, 'paper')
   const shown = new Set<string>()
+  const cover = drawings['plan']?.svg ?? ''
+  const [plan, sectionStraight, sectionTurn] = ['plan', 'section-straight', 'section-turn'].map((id) => {
+    shown.add(id)
+    return draw(id)
+  })
   const sections = manual.sections.map((s) => ({
     ...s,
     about: pen.line(s.about),
@@ -62,9 +65,11 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
       // A drawing that two procedures share is printed once, where it is met first.
       const drawing = p.sheet.drawing !== undefined && !shown.has(p.sheet.drawing) ? p.sheet.drawing : undefined
       if (drawing !== undefined) shown.add(drawing)
-      return { ...procedureView(p, pen, (m) => `#${id}-${m}`), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), drawing: drawingOf(drawings, drawing) }
+      return { ...procedureView(p, pen, (m) => `#${id}-${m}`), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), drawing: draw(drawing) }
     }),
   }))
+  const plans = plansView(manual, pen, drawings, 'paper', draw)
+  for (const p of manual.plans) if (p.drawing !== undefined && drawings[p.drawing]) shown.add(p.drawing)
   return {
     sub: 'h3',
     // Who to call stands on a right-hand page, behind the cover.
@@ -74,16 +79,19 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     date: manual.date,
     material: words.materials[manual.facility.material] ?? manual.facility.material,
     at: facilityView(manual, pen),
-    plan: drawingOf(drawings, 'plan'),
-    sectionStraight: drawingOf(drawings, 'section-straight'),
-    sectionTurn: drawingOf(drawings, 'section-turn'),
+    emergency: emergencyView(pen, 'paper'),
+    cover: html(cover),
+    plan,
+    sectionStraight,
+    sectionTurn,
     findings: findingsView(manual, pen),
     front: manual.chapters.filter((c) => c.place === 'front').map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })),
     closing: manual.chapters.filter((c) => c.place === 'back').map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })),
     sections,
     back: Object.fromEntries(back.map((b) => [b.id, b])),
     backList: back,
-    plans: plansView(manual, pen, drawings, 'paper'),
+    plans,
+    drawings: Object.entries(drawings).filter(([id]) => shown.has(id)).map(([id, d]) => ({ place: drawingPlace(id), title: d.title })),
     symptoms: symptomsView(manual, pen),
     reckoners: manual.reckoners.map((r) => reckonerView(r, pen)),
     signals: signalView(pen),
@@ -132,7 +140,7 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const templates = createTemplates(assets.templates)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
   const plans = planParts(manual, words, bookData(manual, words, pen, renderDrawings(manual, words), back), back, templates)
-  const style = [assets.styles['shared'], assets.styles['binder']].join('\n')
+  const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['binder']].join('\n')
   const parts = plans.map((p): BinderPart => {
     const pages: PartPages = { paper: manual.facility.paper, sides, foot, number: p.number, tabs: manual.sections.length + back.length, pages: p.named }
     const divided = dividers && p.number !== undefined

@@ -1,7 +1,7 @@
 import { escapeHtml, html, type Html } from '../text/html.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
-export type Drawing = { readonly svg: string; readonly alt: string; readonly caption: string; /** Made to be read at the width of a sheet's side column. */ readonly small: boolean }
+export type Drawing = { readonly svg: string; /** As in a list of drawings. */ readonly title: string; readonly alt: string; readonly caption: string; /** Made to be read at the width of a sheet's side column. */ readonly small: boolean }
 
 /**
  * A drawing with its caption.

@@ -40,7 +40,7 @@ export function renderDrawings(manual: Manual, words: Words): Readonly<Record<st
     .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
     .map(([id, make]): [string, Drawing] => {
       const caption = plainWords(words.captions[id] ?? '', manual.quantities)
-      return [id, { svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption, small: !wide.has(id) }]
+      return [id, { title: words.drawingTitles[id] ?? id, svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption, small: !wide.has(id) }]
     })
   return Object.fromEntries(made)
 }

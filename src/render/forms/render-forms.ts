@@ -1,6 +1,5 @@
 import type { FormBox, FormWrite, Manual, ManualForm } from '../../model/manual.ts'
 import type { RenderAssets } from '../assets.ts'
-import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { boxesHeight, boxHeight, heights, layOutForm, linesIn, type Paper, type RowPlan, sheet, textWidth } from './lay-out-form.ts'
@@ -91,18 +90,12 @@ function formView(form: ManualForm, paper: Paper, pen: Pen) {
  * name, with `data-tip` what is read out for it, and `data-kind` what it is: `text` with so many `data-lines`, or `check`,
  * a square that is ticked.
  */
-export function renderForms(manual: Manual, assets: RenderAssets): string {
+export function renderForms(manual: Manual, assets: RenderAssets): { readonly css: string; readonly body: string } {
   const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })
   const { paper } = manual.facility
   const { width, height } = sheet[paper]
   const { top, bottom, bound, outer } = sheet.margin
   const page = `@page{size:${width}mm ${height}mm;margin:0}.form{width:${width}mm;height:${height}mm;padding:${top}mm ${outer}mm ${bottom}mm ${bound}mm;--hand:${heights.hand}mm}`
-  return createTemplates(assets.templates).render('forms/forms', {
-    words: assets.words,
-    facility: manual.facility,
-    date: manual.date,
-    style: html([assets.fontCss, page, assets.styles['shared'], assets.styles['forms']].join('\n')),
-    title: `${manual.facility.name}: ${assets.words.forms['title']}`,
-    forms: manual.forms.flatMap((f) => formView(f, paper, pen)),
-  })
+  const data = { words: assets.words, facility: manual.facility, date: manual.date, forms: manual.forms.flatMap((f) => formView(f, paper, pen)) }
+  return { css: [page, assets.styles['shared'], assets.styles['forms']].join('\n'), body: createTemplates(assets.templates).render('forms/forms', data) }
 }

@@ -28,7 +28,7 @@ export const words = z.strictObject({
   sheet: list('when', 'doneRight', 'stopAndCall', 'worksheets', 'readsTo', 'revision', 'next', 'scan'),
   figure: list('estimate', 'measure', 'worksheet', 'notKnown', 'because', 'figures', 'value', 'what'),
   worksheet: list('title', 'about', 'goesIn', 'comesOut', 'symbol', 'value', 'what', 'from', 'howTo', 'formula', 'numbers', 'result', 'rounded', 'sources', 'usedBy', 'noNumber'),
-  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'plans', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep', 'lists', 'sheetsAbout', 'formsAbout', 'record', 'recordAbout', 'changed', 'by', 'copies', 'copiesAbout', 'copy', 'holder', 'place', 'index', 'indexAbout', 'throughout'),
+  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'plans', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep', 'lists', 'sheetsAbout', 'formsAbout', 'record', 'recordAbout', 'changed', 'by', 'copies', 'copiesAbout', 'copy', 'holder', 'place', 'index', 'indexAbout', 'throughout', 'blank', 'drawings'),
   site: list(
     'skip', 'home', 'urgent', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'plan', 'planAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
     'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
@@ -56,6 +56,8 @@ export const words = z.strictObject({
     'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep', 'passes', 'grainSize', 'grit',
   ),
   /** What to see in each drawing; also its text alternative. */
+  /** Titles of drawings by id, for lists. */
+  drawingTitles: named,
   captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion', 'grains'),
 })
 
