@@ -4,7 +4,10 @@ import * as z from 'zod'
 import { composeFiguresFile } from '../compose/figures-file.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
+import type { BinderMemory } from '../print/binder/print-binder.ts'
+import { cacheFolder } from '../print/browser/cache-folder.ts'
 import { findBrowser } from '../print/browser/find-browser.ts'
+import { printCache } from '../print/press/print-cache.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
 import { type OutputFile, writeFiles } from '../write/write-files.ts'
@@ -18,7 +21,7 @@ import { siteFiles } from './site-files.ts'
 
 export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
 
-const lastBuild = z.object({ pageLabels: z.record(z.string(), z.string()) })
+const lastBuild = z.object({ binder: z.object({ labels: z.record(z.string(), z.string()), pages: z.record(z.string(), z.number()) }) })
 
 /** A day that exists: 2027-02-31 would be read as a day in March. */
 function isDate(text: string): boolean {
@@ -47,10 +50,10 @@ type Ready = LoadedManual & { readonly manual: Manual; readonly library: NonNull
 
 const isReady = (loaded: LoadedManual): loaded is Ready => loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
 
-/** Page numbers of the last build of the same facility, which save a print where nothing has moved. */
-async function lastPageLabels(target: string): Promise<Readonly<Record<string, string>> | undefined> {
+/** What is known of the binder of the last build of the same facility, which saves a print where nothing has moved. */
+async function lastBinder(target: string): Promise<BinderMemory | undefined> {
   try {
-    return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8'))).pageLabels
+    return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8'))).binder
   } catch {
     // No build before this one, or one by another version: the numbers are found by printing.
     return undefined
@@ -97,13 +100,14 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date
   let printed: Printed | undefined
   if (found.kind === 'found') {
     const { printManual } = await import('./print-manual.ts')
-    const last = await lastPageLabels(target)
-    printed = await progress.stage('print', (tell) => printManual({ browser: found.browser, manual, words: library.words, folders, seed: `${hashes.contentHash}${hashes.facilityHash}${date}`, version, last }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
+    const last = await lastBinder(target)
+    const cache = printCache(path.join(await cacheFolder(io.env), 'prints'))
+    printed = await progress.stage('print', (tell) => printManual({ found, cache, manual, words: library.words, folders, version, last }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
   }
 
   const pages = site.filter((f) => f.path.endsWith('.html')).length
   const output: OutputFile[] = [...site.map((f) => ({ path: `site/${f.path}`, data: f.data })), ...(printed?.files ?? []), { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` }]
-  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), pageLabels: printed?.labels ?? {}, files: output })
+  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), binder: printed?.binder, files: output })
   const files = [...output, { path: 'build.json', data: record }]
   await progress.stage('write', () => replaceFolder(target, (staging) => writeFiles(staging, files)), () => `${files.length} files`)
   if (!quiet) io.err(summary(manual, files.length, pages, printed, path.relative(io.cwd, target) || target, started))

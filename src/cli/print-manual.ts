@@ -1,47 +1,74 @@
-import type { Browser } from 'puppeteer'
-import { readingDistance } from '../compute/reading/reading-distance.ts'
+import { readdir, readFile } from 'node:fs/promises'
+import path from 'node:path'
 import type { Manual } from '../model/manual.ts'
-import { type PageLabels, printBinder } from '../print/binder/print-binder.ts'
+import { type BinderMemory, printBinder } from '../print/binder/print-binder.ts'
+import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printForms } from '../print/forms/print-forms.ts'
-import { printSheets } from '../print/sheets/print-sheets.ts'
+import { openPress } from '../print/press/press.ts'
+import type { PrintCache } from '../print/press/print-cache.ts'
+import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
 import { margins } from '../render/binder/page-rules.ts'
 import { renderBinder } from '../render/binder/render-binder.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
+import { hashOf } from '../write/build-record.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts, loadTemplates } from './load/load-assets.ts'
 import type { Folders } from './load/load-manual.ts'
 
-export type Printed = { readonly files: readonly OutputFile[]; readonly binderPages: number; readonly sheets: number; readonly labels: PageLabels }
+export type Printed = { readonly files: readonly OutputFile[]; readonly binderPages: number; readonly sheets: number; readonly binder: BinderMemory }
 
 /** What the PDFs of a build are made with. */
-export type PrintJob = { readonly browser: Browser; readonly manual: Manual; readonly words: Words; readonly folders: Folders; readonly seed: string; readonly version: string; /** Page numbers of the last build. */ readonly last: PageLabels | undefined }
+export type PrintJob = {
+  readonly found: BrowserFound
+  readonly cache: PrintCache
+  readonly manual: Manual
+  readonly words: Words
+  readonly folders: Folders
+  readonly version: string
+  /** What is known of the binder of the last build. */
+  readonly last: BinderMemory | undefined
+}
 
 const pointsAnInch = 72
 
-function distanceWords(points: number, manual: Manual): string {
-  const meters = readingDistance(points)
-  return manual.facility.system === 'us' ? `${Math.floor(meters / 0.3048)} ft` : `${Math.floor(meters * 10) / 10} m`
+/** A hash over the program's own printing: what another state of it has printed is not taken from the cache. */
+async function printingProgram(folders: Folders): Promise<string> {
+  const root = path.join(folders.project, 'src', 'print')
+  const names = (await readdir(root, { recursive: true })).filter((n) => n.endsWith('.ts'))
+  return hashOf(await Promise.all([...names.map((n) => path.join(root, n)), path.join(folders.project, 'package-lock.json')].map(async (file) => ({ path: path.relative(folders.project, file), text: await readFile(file, 'utf8') }))))
 }
 
-/** Prints the binder and the posted sheets of a manual, both in one browser. */
-export async function printManual({ browser, manual, words, folders, seed, version, last }: PrintJob, tell: (what: string) => void): Promise<Printed> {
-  const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
+/** `sheets/<procedure>.pdf` on the first paper in color; others say so in their names. */
+function sheetPath(f: SheetFile, usual: string): string {
+  const marks = [f.id ?? 'sheets', ...(f.paper === usual ? [] : [f.paper]), ...(f.ink === 'black' ? ['black'] : [])]
+  return `sheets/${marks.join('-')}.pdf`
+}
+
+/** Prints the binder, the posted sheets and the forms of a manual, all in one browser. */
+export async function printManual({ found, cache, manual, words, folders, version, last }: PrintJob, tell: (what: string) => void): Promise<Printed> {
+  const [fonts, templates, program] = await Promise.all([loadFonts(), loadTemplates(folders), printingProgram(folders)])
   const assets = { ...templates, words, fontCss: fonts.inline }
-  const about = { author: manual.facility.name, subject: words.binder['subject'] ?? '', keywords: [manual.facility.name, manual.facility.ovalName, ...manual.sections.map((s) => s.title)], lang: manual.facility.lang, date: manual.date, creator: `Ovalkeep ${version}` }
-  tell('binder and sheets')
-  const rendered = renderSheets(manual, assets)
-  // One browser, two pages: each keeps a core busy.
-  const [binder, forms, sheets] = await Promise.all([
-    printBinder(browser, renderBinder(manual, assets), { ...about, title: `${manual.facility.name}: ${words.binder['subject']}`, seed: `${seed}/binder` }, margins.top * pointsAnInch, last, tell),
-    printForms(browser, renderForms(manual, assets), { ...about, title: `${manual.facility.name}: ${words.forms['title']}`, seed: `${seed}/forms` }),
-    printSheets(browser, rendered.html, rendered.sheets, { ...about, title: `${manual.facility.name}: ${words.site['sheets']}`, seed: `${seed}/sheets` }, (points) => distanceWords(points, manual), tell),
-  ])
-  return {
-    files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'forms.pdf', data: forms.bytes }, { path: 'sheets/sheets.pdf', data: sheets.all }, ...sheets.each.map((s) => ({ path: `sheets/${s.id}.pdf`, data: s.bytes }))],
-    binderPages: binder.pages,
-    sheets: sheets.each.length,
-    labels: binder.labels,
+  const { facility } = manual
+  const about = { author: facility.name, subject: words.binder['subject'] ?? '', keywords: [facility.name, facility.ovalName, ...manual.sections.map((s) => s.title)], lang: facility.lang, date: manual.date, creator: `Ovalkeep ${version}` }
+  const titled = (title: string | undefined, name: string) => ({ ...about, title: `${facility.name}: ${title}`, seed: `${facility.id}/${facility.revision}/${manual.date}/${name}` })
+  const press = openPress({ browser: found.browser, browserName: found.version, program, fontCss: fonts.inline, lang: facility.lang, cache })
+  try {
+    tell('binder and sheets')
+    const [binder, forms, sheets] = await Promise.all([
+      printBinder(press, renderBinder(manual, assets), titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
+      printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
+      printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
+    ])
+    const [usual = ''] = facility.sheetPapers
+    return {
+      files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'forms.pdf', data: forms.bytes }, ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
+      binderPages: binder.pages,
+      sheets: manual.procedures.length,
+      binder: binder.memory,
+    }
+  } finally {
+    await press.close()
   }
 }

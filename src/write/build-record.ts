@@ -21,11 +21,11 @@ export function buildRecord(input: {
   readonly contentHash: string
   readonly facilityHash: string
   readonly counts: BuildCounts
-  /** Page numbers in the contents of the binder. */
-  readonly pageLabels: Readonly<Record<string, string>>
+  /** What the next build has to know of the binder. */
+  readonly binder: object | undefined
   readonly files: readonly OutputFile[]
 }): string {
-  const { files, counts, pageLabels, ...went } = input
+  const { files, counts, binder, ...went } = input
   const out = [...files].sort((a, b) => a.path.localeCompare(b.path, 'en')).map((f) => ({ path: f.path, bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length, sha256: sha256(f.data) }))
-  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, pageLabels, files: out }, null, 1)}\n`
+  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, files: out }, null, 1)}\n`
 }

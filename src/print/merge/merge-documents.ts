@@ -1,4 +1,4 @@
-import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFObject, PDFPageTree, PDFRef, PDFString } from '@cantoo/pdf-lib'
+import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFObject, PDFRef, PDFString } from '@cantoo/pdf-lib'
 import { movedCopy, nodeNumber, type Offsets } from './copy-objects.ts'
 import { highestKey, treePairs } from './trees.ts'
 

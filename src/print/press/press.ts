@@ -37,6 +37,7 @@ async function load(page: Page, copy: Copy): Promise<void> {
   await page.evaluate(({ css, body }) => {
     const own = document.getElementById('own')
     if (own) own.textContent = css
+    document.body.className = ''
     document.body.innerHTML = body
   }, copy)
   await freshFonts(page)

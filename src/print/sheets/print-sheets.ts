@@ -31,9 +31,9 @@ async function printSheet(page: Page, { about, system }: { about: PdfAbout; syst
     // Of all the sizes that were tried only the last may be on paper.
     await freshFonts(page)
     const bytes = await toPdf(page, { tagged: true })
-    const document = await PDFDocument.load(bytes, { updateMetadata: false })
-    if (document.getPageCount() !== 1) throw new Error(`${document.getPageCount()} pages instead of one`)
-    return [bytes, await finishPdf(document, { ...about, seed: `${about.seed}/${ink}` })]
+    const printed = await PDFDocument.load(bytes, { updateMetadata: false })
+    if (printed.getPageCount() !== 1) throw new Error(`${printed.getPageCount()} pages instead of one`)
+    return [bytes, await finishPdf(printed, { ...about, seed: `${about.seed}/${ink}` })]
   }
   const color = await inInk('color')
   const black = await inInk('black')
