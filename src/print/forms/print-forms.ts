@@ -69,8 +69,11 @@ async function printPages(page: Page): Promise<{ bytes: Uint8Array; boxes: Box[]
  */
 export async function printForms(press: Press, forms: Copy, about: PdfAbout): Promise<FormsPrint> {
   const { bytes, boxes, pages } = await press.run(forms, {}, printPages)
-  const printed = await Pdf.load(bytes, { updateMetadata: false })
-  if (printed.getPageCount() !== pages) throw new Error(`${printed.getPageCount()} pages instead of ${pages} of forms`)
-  addFields(printed, boxes)
-  return { bytes: await finishPdf(printed, about), pages }
+  const finished = await press.keep([JSON.stringify([about, boxes]), bytes], async () => {
+    const printed = await Pdf.load(bytes, { updateMetadata: false })
+    if (printed.getPageCount() !== pages) throw new Error(`${printed.getPageCount()} pages instead of ${pages} of forms`)
+    addFields(printed, boxes)
+    return finishPdf(printed, about)
+  })
+  return { bytes: finished, pages }
 }

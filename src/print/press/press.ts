@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'puppeteer'
 import { freshFonts, openPage, type OpenPage } from '../page/open-page.ts'
-import type { PrintCache } from './print-cache.ts'
+import type { CachePart, PrintCache } from './print-cache.ts'
 
 /** A document to print: its style and the inside of `body`. Fonts are the press's own. */
 export type Copy = { readonly css: string; readonly body: string }
@@ -13,6 +13,8 @@ export type Press = {
    * @throws Error when the document asks for something outside itself.
    */
   readonly run: <A, T>(copy: Copy, args: A, work: (page: Page, args: A) => Promise<T>) => Promise<T>
+  /** What was made before from the same parts by the same program, else what `make` makes now: for work on what was printed. */
+  readonly keep: <T>(parts: readonly CachePart[], make: () => Promise<T>) => Promise<T>
   readonly close: () => Promise<void>
 }
 
@@ -98,6 +100,7 @@ export function openPress({ browser, browserName, program, fontCss, lang, cache 
           return done
         }),
       ),
+    keep: (parts, make) => cache.get([browserName, program, ...parts], make),
     close: async () => {
       await Promise.all(open.map(async (lane) => (await lane).page.browserContext().close()))
     },

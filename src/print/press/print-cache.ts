@@ -3,10 +3,12 @@ import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'n
 import path from 'node:path'
 import { deserialize, serialize } from 'node:v8'
 
+export type CachePart = string | Uint8Array
+
 /** What has been printed before, by all that it depends on. */
 export type PrintCache = {
   /** The value kept under these parts, else the one that `make` makes now. */
-  readonly get: <T>(parts: readonly string[], make: () => Promise<T>) => Promise<T>
+  readonly get: <T>(parts: readonly CachePart[], make: () => Promise<T>) => Promise<T>
   /** Drops what no build has asked for in a month. */
   readonly prune: () => Promise<void>
 }
@@ -14,9 +16,9 @@ export type PrintCache = {
 const dayMs = 86_400_000
 const keptDays = 30
 
-function keyOf(parts: readonly string[]): string {
+function keyOf(parts: readonly CachePart[]): string {
   const hash = createHash('sha256')
-  for (const part of parts) hash.update(`${part.length}\0${part}\0`)
+  for (const part of parts) hash.update(`${part.length}\0`).update(part)
   return hash.digest('hex')
 }
 
@@ -35,7 +37,7 @@ async function kept(file: string): Promise<{ readonly value: unknown } | undefin
 /** Keeps values that structured cloning can copy, one file each. */
 export function printCache(folder: string): PrintCache {
   return {
-    get: async <T>(parts: readonly string[], make: () => Promise<T>): Promise<T> => {
+    get: async <T>(parts: readonly CachePart[], make: () => Promise<T>): Promise<T> => {
       const key = keyOf(parts)
       const file = path.join(folder, key.slice(0, 2), key)
       const found = await kept(file)

@@ -40,12 +40,13 @@ async function printSheet(page: Page, { about, system }: { about: PdfAbout; syst
   return { points: stepPoints(fit), printed: { color: color[0], black: black[0] }, finished: { color: color[1], black: black[1] } }
 }
 
-async function allInOne(sheets: readonly Uint8Array[], about: PdfAbout): Promise<Uint8Array> {
-  const merger = await createMerger()
-  const pages = []
-  for (const bytes of sheets) pages.push(...merger.add(await PDFDocument.load(bytes, { updateMetadata: false })))
-  return finishPdf(merger.finish(pages), about)
-}
+const allInOne = (press: Press, sheets: readonly Uint8Array[], about: PdfAbout): Promise<Uint8Array> =>
+  press.keep([JSON.stringify(about), ...sheets], async () => {
+    const merger = await createMerger()
+    const pages = []
+    for (const bytes of sheets) pages.push(...merger.add(await PDFDocument.load(bytes, { updateMetadata: false })))
+    return finishPdf(merger.finish(pages), about)
+  })
 
 /**
  * Prints posted sheets, one page each at the largest type that fits, on every paper in color and in black: each in a file
@@ -73,7 +74,7 @@ export async function printSheets(press: Press, sheets: Sheets, about: PdfAbout,
     sheets.papers.flatMap((paper) =>
       inks.map(async (ink): Promise<SheetFile> => {
         const own = printed.flatMap((p, i) => (jobs[i]?.paper === paper ? [p.printed[ink]] : []))
-        return { paper: paper.name, ink, id: undefined, bytes: await allInOne(own, { ...about, seed: `${about.seed}/${paper.name}/${ink}` }) }
+        return { paper: paper.name, ink, id: undefined, bytes: await allInOne(press, own, { ...about, seed: `${about.seed}/${paper.name}/${ink}` }) }
       }),
     ),
   )
