@@ -102,6 +102,7 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date
     const { printManual } = await import('./print-manual.ts')
     const last = await lastBinder(target)
     const cache = printCache(path.join(await cacheFolder(io.env), 'prints'))
+    await cache.prune()
     printed = await progress.stage('print', (tell) => printManual({ found, cache, manual, words: library.words, folders, version, last }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
   }
 

@@ -50,7 +50,7 @@ const fieldsOf = (text: string): readonly Field[] => [...text.matchAll(/data-fie
 describe.each(demos)('forms of %s', (id) => {
   it('give every place to write a name of its own, a tooltip, and a kind', async () => {
     const { manual, words } = await demoManual(id)
-    const text = renderForms(manual, await assetsFor(words, 'linked'))
+    const text = renderForms(manual, await assetsFor(words, 'linked')).body
     const fields = fieldsOf(text)
     expect(fields).toHaveLength([...text.matchAll(/data-field=/g)].length)
     expect(new Set(fields.map((f) => f.name)).size).toBe(fields.length)
@@ -64,7 +64,7 @@ describe.each(demos)('forms of %s', (id) => {
 
   it('say who fills each in, when, and where it is kept, and end with a signature', async () => {
     const { manual, words } = await demoManual(id)
-    const sections = sectionsOf(renderForms(manual, await assetsFor(words, 'linked')))
+    const sections = sectionsOf(renderForms(manual, await assetsFor(words, 'linked')).body)
     for (const f of manual.forms) {
       const own = sections.filter((s) => new RegExp(`id="form-${f.id}(?:-\\d+)?"`).test(s))
       expect(own.length, f.id).toBeGreaterThan(0)
@@ -79,7 +79,7 @@ describe('a depth grid of many stations', () => {
     const { manual, library } = await loadText('id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: metric\npaper: a4\noval: { lap: 800 m, straight: 180 m }\ncushion: { material: clay }\npractice: { survey: { stations: "60", lines: "4" } }\n')
     if (!manual || !library) throw new Error('the facility has faults')
     const grid = manual.forms.find((f) => f.id === 'depth-grid')
-    const pages = sectionsOf(renderForms(manual, await assetsFor(library.words, 'linked'))).filter((s) => s.includes('id="form-depth-grid'))
+    const pages = sectionsOf(renderForms(manual, await assetsFor(library.words, 'linked')).body).filter((s) => s.includes('id="form-depth-grid'))
     expect(pages.length).toBeGreaterThan(2)
     const heads = pages.flatMap((s) => [...s.matchAll(/<th scope="row">([^<]*)/g)].map((m) => (m[1] ?? '').replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ')))
     expect(heads).toEqual(grid?.table?.rows.map((r) => r.head))

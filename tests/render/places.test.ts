@@ -17,7 +17,7 @@ describe.each(demos)('places in the procedures of %s', (id) => {
 
   it('are ids of the binder, each once', async () => {
     const { manual, words } = await demoManual(id)
-    const ids = idsOf(renderBinder(manual, await assetsFor(words, 'linked')))
+    const ids = renderBinder(manual, await assetsFor(words, 'linked')).parts.flatMap((p) => idsOf(p.body))
     for (const place of new Set(manual.termIndex.flatMap((t) => t.places))) expect(ids.filter((i) => i === place), place).toHaveLength(1)
     for (const p of manual.procedures) for (const m of p.methods) for (const s of m.steps) expect(ids).toContain(`${p.id}-${m.id}-step-${s.number}`)
   })

@@ -3,5 +3,19 @@ const slot = /(<[^>]*\sdata-page-of="([^"]+)"[^>]*>)(<\/)/g
 /** Places whose page numbers a document asks for. */
 export const slotsIn = (body: string): string[] => [...new Set([...body.matchAll(slot)].map((m) => m[2] ?? ''))]
 
+const listed = /<span class="at">(?:, )?<a [^>]*>([^<]*)<\/a><\/span>/g
+
+/** Several places on one page are one number in an index. */
+function onceEach(body: string): string {
+  let [end, number] = [-1, '']
+  return body.replace(listed, (all: string, label: string, at: number) => {
+    const again = at === end && label === number
+    end = at + all.length
+    number = label
+    return again ? '' : all
+  })
+}
+
 /** Puts page numbers into the empty slots; a place without one leaves its slot empty. */
-export const fillSlots = (body: string, labels: Readonly<Record<string, string>>): string => body.replace(slot, (_, open: string, id: string, close: string) => `${open}${labels[id] ?? ''}${close}`)
+export const fillSlots = (body: string, labels: Readonly<Record<string, string>>): string =>
+  onceEach(body.replace(slot, (_, open: string, id: string, close: string) => `${open}${labels[id] ?? ''}${close}`))

@@ -1,0 +1,37 @@
+import { mkdtemp, readdir, rm, utimes } from 'node:fs/promises'
+import os from 'node:os'
+import path from 'node:path'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { printCache } from '../../../src/print/press/print-cache.ts'
+
+let folder: string
+beforeEach(async () => {
+  folder = await mkdtemp(path.join(os.tmpdir(), 'prints-'))
+})
+afterEach(() => rm(folder, { recursive: true, force: true }))
+
+describe('what was printed before', () => {
+  it('is taken again for the same parts, and made anew when one of them changes', async () => {
+    const cache = printCache(folder)
+    let made = 0
+    const make = async () => ({ n: ++made, bytes: new Uint8Array([1, 2]) })
+    const first = await cache.get(['a', new Uint8Array([7])], make)
+    const second = await cache.get(['a', new Uint8Array([7])], make)
+    expect({ ...second, bytes: [...second.bytes] }).toEqual({ ...first, bytes: [...first.bytes] })
+    expect((await cache.get(['a', new Uint8Array([8])], make)).n).toBe(2)
+    // Parts are told apart by where one ends.
+    expect((await cache.get(['ab', 'c'], make)).n).not.toBe((await cache.get(['a', 'bc'], make)).n)
+  })
+
+  it('goes when nobody has asked for it in a month', async () => {
+    const cache = printCache(folder)
+    await cache.get(['old'], async () => 1)
+    const files = (await readdir(folder, { recursive: true, withFileTypes: true })).filter((e) => e.isFile()).map((e) => path.join(e.parentPath, e.name))
+    const then = new Date(Date.now() - 40 * 86_400_000)
+    for (const f of files) await utimes(f, then, then)
+    await cache.get(['new'], async () => 2)
+    await cache.prune()
+    expect(await cache.get(['new'], async () => 3)).toBe(2)
+    expect(await cache.get(['old'], async () => 3)).toBe(3)
+  })
+})
