@@ -4,8 +4,7 @@ const name = (text: string): PDFName => PDFName.of(text)
 
 const isTrue = (value: PDFObject | undefined): boolean => value instanceof PDFBool && value.asBoolean()
 
-function metadata(document: PDFDocument): string | undefined {
-  const stream = document.catalog.lookup(name('Metadata'))
+function textOf(stream: PDFObject | undefined): string | undefined {
   if (stream instanceof PDFRawStream) return Buffer.from(decodePDFRawStream(stream).decode()).toString('utf8')
   return stream instanceof PDFStream ? Buffer.from(stream.getContents()).toString('utf8') : undefined
 }
@@ -19,11 +18,14 @@ export function documentFaults(document: PDFDocument): string[] {
   if (!((lang instanceof PDFString || lang instanceof PDFHexString) && /^[A-Za-z]{2,3}(?:-[A-Za-z0-9]+)*$/.test(lang.decodeText()))) faults.push('document: no language')
   if ((document.getTitle() ?? '').trim() === '') faults.push('document: no title in the document information')
   if (!isTrue(catalog.lookupMaybe(name('ViewerPreferences'), PDFDict)?.lookup(name('DisplayDocTitle')))) faults.push('document: DisplayDocTitle is not true')
-  const xmp = metadata(document)
+  const xmp = textOf(document.catalog.lookup(name('Metadata')))
   if (xmp === undefined) faults.push('document: no XMP metadata')
   else if (!/<dc:title>[\s\S]*?<rdf:li[^>]*>\s*[^<\s][\s\S]*?<\/dc:title>/.test(xmp)) faults.push('document: no title in the XMP metadata')
   return faults
 }
+
+/** A string of at least one character that is shown. An empty field names a font, but shows nothing in it. */
+const showsText = /(?:<[\da-fA-F\s]+>|\([^)]+\)|\])\s*(?:Tj|TJ|'|")/
 
 const programs = ['FontFile', 'FontFile2', 'FontFile3']
 
@@ -63,7 +65,7 @@ export function fontFaults(document: PDFDocument): string[] {
     for (const ref of page.node.Annots()?.asArray() ?? []) {
       const shown = context.lookup(ref, PDFDict).lookupMaybe(name('AP'), PDFDict)?.lookup(name('N'))
       const states = shown instanceof PDFStream ? [shown] : shown instanceof PDFDict ? shown.values().map((v) => context.lookup(v)) : []
-      for (const state of states) if (state instanceof PDFStream) checkResources(state.dict.lookupMaybe(name('Resources'), PDFDict), `page ${i + 1}, field`)
+      for (const state of states) if (state instanceof PDFStream && showsText.test(textOf(state) ?? '')) checkResources(state.dict.lookupMaybe(name('Resources'), PDFDict), `page ${i + 1}, field`)
     }
   })
   return faults
