@@ -1,5 +1,6 @@
 import { deflateSync } from 'node:zlib'
-import { decodePDFRawStream, type PDFDocument, PDFName, PDFRawStream } from '@cantoo/pdf-lib'
+import { decodePDFRawStream, PDFArray, type PDFDocument, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib'
+import { unmarkDecoration } from './decoration.ts'
 
 const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
 const shape = new Set(['m', 'l', 'c', 'v', 'y', 'h', 're', 'W', 'W*'])
@@ -44,14 +45,27 @@ export function wrapArtifacts(content: string): string {
   return [...out, ...held].join('\n')
 }
 
-/** Does so on every page. */
-export function markArtifacts(document: PDFDocument): void {
+/**
+ * Does so on every page, decoration that is tagged as content included.
+ * @param isKept Whether marked content of a page says something although it shows no words.
+ * @returns by page the numbers of the marked content that has become an artifact.
+ */
+export function markArtifacts(document: PDFDocument, isKept: (page: PDFRef, mcid: number) => boolean): ReadonlyMap<PDFRef, ReadonlySet<number>> {
+  const decoration = new Map<PDFRef, ReadonlySet<number>>()
   for (const page of document.getPages()) {
-    const ref = page.node.get(PDFName.of('Contents'))
-    const stream = document.context.lookup(ref)
-    if (!(stream instanceof PDFRawStream) || ref === undefined) continue
-    const content = Buffer.from(decodePDFRawStream(stream).decode()).toString('latin1')
+    const contents = page.node.get(PDFName.of('Contents'))
+    const whole = document.context.lookup(contents)
+    // Laying fields over a page turns its one stream into a list.
+    const refs = whole instanceof PDFArray ? whole.asArray() : [contents]
+    const [ref] = refs
+    const streams = refs.map((r) => document.context.lookup(r))
+    if (!(ref instanceof PDFRef) || !streams.every((s) => s instanceof PDFRawStream)) continue
+    page.node.set(PDFName.of('Contents'), ref)
+    const printed = streams.map((s) => Buffer.from(decodePDFRawStream(s).decode()).toString('latin1')).join('\n')
+    const { content, removed } = unmarkDecoration(printed, (mcid) => isKept(page.ref, mcid))
+    decoration.set(page.ref, new Set(removed))
     const data = deflateSync(Buffer.from(wrapArtifacts(content), 'latin1'))
-    document.context.assign(ref as Parameters<typeof document.context.assign>[0], PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data))
+    document.context.assign(ref, PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data))
   }
+  return decoration
 }

@@ -1,12 +1,12 @@
 import type { PDFDocument } from '@cantoo/pdf-lib'
 import type { LabelRange } from '../binder/page-numbers.ts'
-import { markArtifacts } from './artifacts.ts'
 import { describeLinks } from './links.ts'
 import { fixIdentity, writeMetadata } from './metadata.ts'
 import { closeOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
+import { dropProbes } from './probes.ts'
 import { saveDocument } from './save-document.ts'
-import { renumberStructure } from './structure.ts'
+import { finishStructure } from './structure/finish-structure.ts'
 import { lowerDestinations } from './targets.ts'
 
 /** What a document says about itself. */
@@ -33,8 +33,8 @@ const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', 
 export async function finishPdf(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
   writeMetadata(document, about)
   labelPages(document, about.labels ?? plain)
-  markArtifacts(document)
-  renumberStructure(document)
+  dropProbes(document)
+  finishStructure(document)
   describeLinks(document)
   if (about.marginTop !== undefined) lowerDestinations(document, about.marginTop)
   closeOutline(document)

@@ -54,8 +54,6 @@ function addFields(printed: PDFDocument, boxes: readonly Box[]): void {
     // The tooltip belongs to the field; readers that look at the widget alone find it there too.
     for (const dict of [field.acroField.dict, ...field.acroField.getWidgets().map((w) => w.dict)]) dict.set(PDFName.of('TU'), PDFHexString.fromText(box.tip))
   }
-  // Fields are walked in rows, as they are read.
-  for (const page of printed.getPages()) page.node.set(PDFName.of('Tabs'), PDFName.of('R'))
 }
 
 async function printPages(page: Page): Promise<{ bytes: Uint8Array; boxes: Box[]; pages: number }> {
