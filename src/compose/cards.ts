@@ -3,7 +3,7 @@ import type { Card } from '../validate/schemas/cards.ts'
 import { applies, type Circumstances } from './applies.ts'
 
 /** What a card has room for. */
-export const cardRoom = { figures: 5, phones: 9 } as const
+export const cardRoom = { figures: 5, phones: 10 } as const
 
 export type CardContext = {
   readonly here: Circumstances

@@ -7,6 +7,7 @@ import { bySignal, cautionView } from '../views/caution-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
+import { cardScale } from './fit-card.ts'
 
 /** Page and card, mm: 3.5 × 5 in, and the nearest photo size in whole millimeters, so that sleeves can be bought. */
 const sizes: Readonly<Record<Paper, { readonly page: readonly [number, number]; readonly card: readonly [number, number] }>> = {
@@ -30,8 +31,19 @@ function cutMarks(paper: Paper): Html {
   return html(`<svg class="cut-marks" viewBox="0 0 ${page[0]} ${page[1]}" aria-hidden="true"><path d="${d}" fill="none" stroke="#000" stroke-width=".18"/></svg>`)
 }
 
+const scaleOf = (card: ManualCard, pen: Pen): number =>
+  cardScale({
+    title: pen.plain(card.title),
+    for: `${pen.plain(card.for)} · ${pen.manual.facility.name}`,
+    labels: card.figures.map((f) => `${pen.plain(f.label)}${pen.manual.quantities[f.name]?.estimate ? ` ${pen.words.figure['estimate']}` : ''}`),
+    table: card.reckoner && { title: pen.plain(card.reckoner.title), heads: [card.reckoner.columnsHead === undefined ? card.reckoner.rowHead : '', ...card.reckoner.columnHeads.map(pen.plain)], rows: card.reckoner.rows.length },
+    phones: card.phones.map((p) => ({ role: p.roleTitle, name: p.name })),
+    cautions: card.cautions.map((c) => `${pen.plain(c.hazard)} ${pen.plain(c.avoid)}`),
+  })
+
 function cardView(card: ManualCard, pen: Pen) {
   return {
+    scale: scaleOf(card, pen),
     id: card.id,
     title: pen.line(card.title),
     for: pen.line(card.for),
