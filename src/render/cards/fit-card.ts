@@ -10,7 +10,7 @@ const scales = [1.3, 1.25, 1.2, 1.15, 1.1, 1.05, 1, 0.95, 0.9, 0.85] as const
 const mm = (points: number): number => (points * 25.4) / 72
 
 /** Mean width of a letter against the height of its type, with what is lost at the ends of lines. */
-const letter = 0.49
+const letter = 0.455
 
 const lines = (text: string, width: number, points: number): number => Math.max(1, Math.ceil((text.length * letter * mm(points)) / width))
 
