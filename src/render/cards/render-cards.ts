@@ -36,7 +36,7 @@ const scaleOf = (card: ManualCard, pen: Pen): number =>
     title: pen.plain(card.title),
     for: `${pen.plain(card.for)} · ${pen.manual.facility.name}`,
     labels: card.figures.map((f) => `${pen.plain(f.label)}${pen.manual.quantities[f.name]?.estimate ? ` ${pen.words.figure['estimate']}` : ''}`),
-    table: card.reckoner && { title: pen.plain(card.reckoner.title), heads: [card.reckoner.columnsHead === undefined ? card.reckoner.rowHead : '', ...card.reckoner.columnHeads.map(pen.plain)], rows: card.reckoner.rows.length },
+    table: card.reckoner && { title: pen.plain(card.reckoner.title), heads: [card.reckoner.rowHead, ...card.reckoner.columnHeads.map(pen.plain)], rows: card.reckoner.rows.length + (card.reckoner.columnsHead === undefined ? 0 : 1) },
     phones: card.phones.map((p) => ({ role: p.roleTitle, name: p.name })),
     cautions: card.cautions.map((c) => `${pen.plain(c.hazard)} ${pen.plain(c.avoid)}`),
   })
