@@ -48,5 +48,17 @@ export function cardHeight(card: CardContents, scale: number): number {
   return parts.reduce((sum, part) => sum + part, 0) + (parts.length - 1) * 1.6
 }
 
-/** The largest scale at which a card's contents fit; the smallest that is printed where none does. */
-export const cardScale = (card: CardContents): number => scales.find((scale) => cardHeight(card, scale) <= room.height) ?? Math.min(...scales)
+/** How a card is set: the scale of its type, and how many of its telephone numbers there is room for. */
+export type CardFit = { readonly scale: number; readonly phones: number }
+
+/**
+ * The largest scale at which everything fits; where nothing does, the last telephone numbers are left out, never a caution.
+ * @throws RangeError when the card does not even fit without them.
+ */
+export function fitCard(card: CardContents): CardFit {
+  for (let phones = card.phones.length; phones >= 0; phones--) {
+    const scale = scales.find((s) => cardHeight({ ...card, phones: card.phones.slice(0, phones) }, s) <= room.height)
+    if (scale !== undefined) return { scale, phones }
+  }
+  throw new RangeError(`the card "${card.title}" holds more than there is room for`)
+}

@@ -7,7 +7,7 @@ import { bySignal, cautionView } from '../views/caution-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
-import { cardScale } from './fit-card.ts'
+import { type CardFit, fitCard } from './fit-card.ts'
 
 /** Page and card, mm: 3.5 × 5 in, and the nearest photo size in whole millimeters, so that sleeves can be bought. */
 const sizes: Readonly<Record<Paper, { readonly page: readonly [number, number]; readonly card: readonly [number, number] }>> = {
@@ -31,8 +31,8 @@ function cutMarks(paper: Paper): Html {
   return html(`<svg class="cut-marks" viewBox="0 0 ${page[0]} ${page[1]}" aria-hidden="true"><path d="${d}" fill="none" stroke="#000" stroke-width=".18"/></svg>`)
 }
 
-const scaleOf = (card: ManualCard, pen: Pen): number =>
-  cardScale({
+const fitOf = (card: ManualCard, pen: Pen): CardFit =>
+  fitCard({
     title: pen.plain(card.title),
     for: `${pen.plain(card.for)} · ${pen.manual.facility.name}`,
     labels: card.figures.map((f) => `${pen.plain(f.label)}${pen.manual.quantities[f.name]?.estimate ? ` ${pen.words.figure['estimate']}` : ''}`),
@@ -42,8 +42,9 @@ const scaleOf = (card: ManualCard, pen: Pen): number =>
   })
 
 function cardView(card: ManualCard, pen: Pen) {
+  const fit = fitOf(card, pen)
   return {
-    scale: scaleOf(card, pen),
+    scale: fit.scale,
     id: card.id,
     title: pen.line(card.title),
     for: pen.line(card.for),
@@ -51,8 +52,8 @@ function cardView(card: ManualCard, pen: Pen) {
     cautions: [...card.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
     hasReckoner: card.reckoner !== undefined,
     reckoner: card.reckoner ? reckonerView(card.reckoner, pen) : undefined,
-    hasPhones: card.phones.length > 0,
-    phones: card.phones.map((c) => ({ role: c.roleTitle, name: c.name, phone: c.phone })),
+    hasPhones: fit.phones > 0,
+    phones: card.phones.slice(0, fit.phones).map((c) => ({ role: c.roleTitle, name: c.name, phone: c.phone })),
   }
 }
 
