@@ -3,12 +3,13 @@ import { type Engine, useIdOf } from '../compute/engine.ts'
 import { dayNumber } from '../compute/facts/race-day-values.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
-import type { Manual, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
+import type { Manual, ManualCard, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
 import type { Paper, SheetPaper } from '../model/papers.ts'
 import { placeholder } from '../model/placeholders.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
+import { composeCards } from './cards.ts'
 import { composeEmergency } from './emergency.ts'
 import { composeFindings } from './findings.ts'
 import { composeForms } from './forms.ts'
@@ -68,16 +69,19 @@ function composeSections(library: Library, procedures: readonly ManualProcedure[
     .map((s, i) => ({ ...s, number: i + 1 }))
 }
 
-function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: readonly ManualReckoner[]): ManualProcedure[] {
+/** Cautions that can stand in this manual, by id. */
+const cautionsHere = (library: Library, here: Circumstances): ReadonlyMap<string, ManualCaution> =>
+  new Map(library.cautions.map((c) => c.value).filter((c) => applies(c.when, here)).map(({ id, signal, hazard, avoid, sources }) => [id, { id, signal, hazard, avoid, sources }]))
+
+function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: readonly ManualReckoner[], possible: ReadonlyMap<string, ManualCaution>): ManualProcedure[] {
   const { library, facility, computed } = input
   const kept = library.procedures.map((p) => p.value).filter((p) => applies(p.when, here))
   const ids = new Set(kept.map((p) => p.id))
-  const cautions = new Map<string, ManualCaution>(library.cautions.map((c) => c.value).filter((c) => applies(c.when, here)).map(({ id, signal, hazard, avoid, sources }) => [id, { id, signal, hazard, avoid, sources }]))
   const named = (name: string) => namedQuantity(name, computed.engine, computed.locale, library.words.capabilities)
   const context = {
     here,
     facility: facility.file,
-    caution: (id: string) => cautions.get(id),
+    caution: (id: string) => possible.get(id),
     reckoner: (id: string) => reckoners.find((r) => r.id === id),
     present: (id: string | undefined) => id !== undefined && ids.has(id),
     worksheetOf: (name: string) => named(name).worksheet?.number,
@@ -92,9 +96,9 @@ function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: 
   )
 }
 
-function cautionsUsed(procedures: readonly ManualProcedure[]): ManualCaution[] {
-  const all = procedures.flatMap((p) => [...p.cautions, ...p.sheet.cautions, ...p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions))])
-  return [...new Map(all.map((c) => [c.id, c])).values()]
+function cautionsUsed(procedures: readonly ManualProcedure[], cards: readonly ManualCard[]): ManualCaution[] {
+  const ofProcedures = procedures.flatMap((p) => [...p.cautions, ...p.sheet.cautions, ...p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions))])
+  return [...new Map([...ofProcedures, ...cards.flatMap((c) => c.cautions)].map((c) => [c.id, c])).values()]
 }
 
 function sourcesCited(input: ComposeInput, procedures: readonly ManualProcedure[], cautions: readonly ManualCaution[], worksheets: readonly Worksheet[]): Manual['sources'] {
@@ -128,7 +132,8 @@ export function composeManual(input: ComposeInput): Manual {
   const reckoners = library.reckoners.map((r) => r.value).filter((r) => applies(r.when, here)).flatMap((r) => composeReckoner(r, engine, locale) ?? [])
   const months = composeMonths(engine, file, words.months)
   const tables = months ? [...reckoners, months] : reckoners
-  const procedures = composeProcedures(input, here, tables)
+  const possible = cautionsHere(library, here)
+  const procedures = composeProcedures(input, here, tables, possible)
   const present = new Set(procedures.map((p) => p.id))
   const symptoms = library.symptoms.map((s) => s.value).flatMap((s) => {
     const causes = s.causes.filter((c) => present.has(c.procedure) && applies(c.when, here))
@@ -137,7 +142,15 @@ export function composeManual(input: ComposeInput): Manual {
   const symptomRows = symptoms.map((s) => [s.says, s.causes[0]?.check ?? '', [...new Set(s.causes.map((c) => `[${procedures.find((p) => p.id === c.procedure)?.title ?? ''}](procedure:${c.procedure})`))].join('; ')])
   const planContext = { facility, computed, here, words: words.plans, soils: words.soils, plans: library.plans.map((p) => p.value), symptomRows }
   const terms = library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en'))
-  const cautions = cautionsUsed(procedures)
+  const contacts = composeContacts(facility, words.roles)
+  const cards = composeCards(library.cards.map((c) => c.value), {
+    here,
+    contacts,
+    known: (name) => namedQuantity(name, engine, locale, words.capabilities).ok,
+    caution: (id) => possible.get(id),
+    reckoner: (id) => tables.find((r) => r.id === id),
+  })
+  const cautions = cautionsUsed(procedures, cards)
   const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
   const geometry = composeGeometry(engine, file)
   const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
@@ -152,7 +165,7 @@ export function composeManual(input: ComposeInput): Manual {
     geometry,
     glance: composeGlance(engine.facts, words.groups),
     machines: composeMachines(facility, locale),
-    contacts: composeContacts(facility, words.roles),
+    contacts,
     emergency: composeEmergency(facility, words.roles),
     raceDays: composeRaceDays(facility, locale),
     sections: composeSections(library, procedures),
@@ -165,6 +178,7 @@ export function composeManual(input: ComposeInput): Manual {
     reckoners: tables,
     plans: composePlans(planContext),
     forms: composeForms(library.forms.map((f) => f.value), planContext, words.forms),
+    cards,
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),

@@ -171,6 +171,19 @@ export type ManualForm = {
   readonly sign: readonly Text[]
 }
 
+/** A card for one person's pocket: a few large numbers, at most one table, what is dangerous, whom to call. */
+export type ManualCard = {
+  readonly id: string
+  readonly title: Text
+  /** Whose pocket it is for. */
+  readonly for: Text
+  /** Names in `Manual.quantities`, all with a value, with the words that stand under them. */
+  readonly figures: readonly { readonly name: string; readonly label: Text }[]
+  readonly reckoner: ManualReckoner | undefined
+  readonly cautions: readonly ManualCaution[]
+  readonly phones: readonly Contact[]
+}
+
 /** One reading of the depth survey with the ground that it stands for, for the map; meters. */
 export type MapCell = { readonly from: number; readonly to: number; readonly inner: number; readonly outer: number; readonly value: number; readonly text: string }
 
@@ -287,7 +300,7 @@ export type Manual = {
   readonly raceDays: readonly RaceDay[]
   readonly sections: readonly { readonly id: string; readonly number: number; readonly title: string; readonly about: Text; readonly procedures: readonly string[] }[]
   readonly procedures: readonly ManualProcedure[]
-  /** All cautions that some procedure here uses. */
+  /** All cautions that some procedure or card here uses. */
   readonly cautions: readonly ManualCaution[]
   readonly symptoms: readonly ManualSymptom[]
   readonly chapters: readonly { readonly id: string; readonly title: string; readonly place: 'front' | 'back'; readonly text: Text }[]
@@ -297,6 +310,7 @@ export type Manual = {
   readonly reckoners: readonly ManualReckoner[]
   readonly plans: readonly ManualPlan[]
   readonly forms: readonly ManualForm[]
+  readonly cards: readonly ManualCard[]
   /** The latest depth survey, as far as a map needs it. */
   readonly cushionMap: { readonly date: string; readonly target: number; readonly tolerance: number; readonly cells: readonly MapCell[] } | undefined
   /** The latest sieve analysis: openings and sizes in meters. */

@@ -4,6 +4,7 @@ import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { type Caution, cautions, type Chapter, chapter, findings, type FindingText, glossary, type Reckoner, reckoners, sections, type Symptom, symptoms } from './schemas/library.ts'
+import { type Card, cards } from './schemas/cards.ts'
 import { type Form, forms } from './schemas/forms.ts'
 import { type Plan, plans } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
@@ -21,6 +22,7 @@ export type LibraryTrees = {
   readonly findings: SourceTree
   readonly plans: SourceTree
   readonly forms: SourceTree
+  readonly cards: SourceTree
   readonly words: SourceTree
 }
 
@@ -39,6 +41,7 @@ export type Library = {
   readonly findings: readonly Sourced<FindingText>[]
   readonly plans: readonly Sourced<Plan>[]
   readonly forms: readonly Sourced<Form>[]
+  readonly cards: readonly Sourced<Card>[]
   readonly words: Words
 }
 
@@ -107,6 +110,11 @@ function procedureRefs(item: Sourced<Procedure>, t: Targets): Problem[] {
   ]
 }
 
+const cardRefs = (item: Sourced<Card>, t: Targets): Problem[] => [
+  ...item.value.cautions.flatMap((id, i) => checkRef(item, ['cautions', i], id, t.cautions)),
+  ...(item.value.reckoners ?? []).flatMap((id, i) => checkRef(item, ['reckoners', i], id, t.reckoners)),
+]
+
 /** Checks the library: each file against its schema, then every reference between files. */
 export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>): Result<Library> {
   const procedures = each<Procedure>(trees.procedures, procedure)
@@ -119,8 +127,9 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   const findingList = listOf<FindingText>(trees.findings, findings, 'findings')
   const planList = listOf<Plan>(trees.plans, plans, 'plans')
   const formList = listOf<Form>(trees.forms, forms, 'forms')
+  const cardList = listOf<Card>(trees.cards, cards, 'cards')
   const wordList = checkSchema(trees.words, words)
-  const schemaProblems = [procedures, chapters, cautionList, symptomList, sectionList, terms, reckonerList, findingList, planList, formList, wordList].flatMap((l) => l.problems)
+  const schemaProblems = [procedures, chapters, cautionList, symptomList, sectionList, terms, reckonerList, findingList, planList, formList, cardList, wordList].flatMap((l) => l.problems)
   const t: Targets = {
     procedures: names('procedure', procedures.list),
     cautions: names('caution', cautionList.list),
@@ -134,6 +143,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     ...procedures.list.flatMap((item) => procedureRefs(item, t)),
     ...cautionList.list.flatMap((item) => item.value.sources.flatMap((id, i) => checkRef(item, ['sources', i], id, t.sources))),
     ...symptomList.list.flatMap((item) => item.value.causes.flatMap((c, i) => checkRef(item, ['causes', i, 'procedure'], c.procedure, t.procedures))),
+    ...cardList.list.flatMap((item) => cardRefs(item, t)),
   ]
   const problems = [
     ...schemaProblems,
@@ -146,12 +156,13 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     ...duplicateIds(findingList.list, 'finding'),
     ...duplicateIds(planList.list, 'plan'),
     ...duplicateIds(formList.list, 'form'),
+    ...duplicateIds(cardList.list, 'card'),
     ...refs,
   ]
   if (!wordList.value) return { value: undefined, problems }
   const value: Library = {
     procedures: procedures.list, chapters: chapters.list, cautions: cautionList.list, symptoms: symptomList.list, sections: sectionList.list,
-    terms: terms.list, reckoners: reckonerList.list, findings: findingList.list, plans: planList.list, forms: formList.list, words: wordList.value,
+    terms: terms.list, reckoners: reckonerList.list, findings: findingList.list, plans: planList.list, forms: formList.list, cards: cardList.list, words: wordList.value,
   }
   return { value, problems }
 }

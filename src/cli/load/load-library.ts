@@ -6,7 +6,7 @@ import type { SourceTree } from '../../read/read-yaml.ts'
 import type { LibraryTrees } from '../../validate/check-library.ts'
 import { type Loaded, readTree, readTrees } from './read-tree.ts'
 
-const single = ['cautions', 'symptoms', 'sections', 'glossary', 'reckoners', 'findings', 'plans', 'forms', 'words'] as const
+const single = ['cautions', 'symptoms', 'sections', 'glossary', 'reckoners', 'findings', 'plans', 'forms', 'cards', 'words'] as const
 
 /** Reads the library of procedures and what they share. */
 export async function loadLibrary(content: string): Promise<Loaded<LibraryTrees>> {

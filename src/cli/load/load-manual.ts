@@ -34,7 +34,7 @@ function textProblems(library: Library, facility: Facility): Problem[] {
   const targets = { quantities: new Set([...allFigureIds(), ...factPaths]), procedures: new Set(library.procedures.map((p) => p.value.id)) }
   const notes: Sourced<unknown>[] = (facility.file.notes ?? []).map((value, i) => ({ value, tree: facility.tree, path: ['notes', i] }))
   const unknownNotes = (facility.file.notes ?? []).flatMap((n, i) => (targets.procedures.has(n.procedure) ? [] : [facility.tree.problem(facility.tree.placeOf(['notes', i, 'procedure']), 'ref/missing', `there is no procedure "${n.procedure}"`, { hint: `known: ${[...targets.procedures].join(', ')}` })]))
-  const lists = [library.procedures, library.chapters, library.cautions, library.symptoms, library.sections, library.terms, library.findings, library.reckoners, library.plans, library.forms]
+  const lists = [library.procedures, library.chapters, library.cautions, library.symptoms, library.sections, library.terms, library.findings, library.reckoners, library.plans, library.forms, library.cards]
   return [...unknownNotes, ...lists.flatMap((list) => checkText(list as readonly Sourced<unknown>[], targets)), ...checkText(notes, targets)]
 }
 

@@ -1,0 +1,34 @@
+import type { Contact, ManualCard, ManualCaution, ManualReckoner } from '../model/manual.ts'
+import type { Card } from '../validate/schemas/cards.ts'
+import { applies, type Circumstances } from './applies.ts'
+
+/** What a card has room for. */
+export const cardRoom = { figures: 5, phones: 10 } as const
+
+export type CardContext = {
+  readonly here: Circumstances
+  /** Whether a quantity has a value here. */
+  readonly known: (name: string) => boolean
+  readonly caution: (id: string) => ManualCaution | undefined
+  readonly reckoner: (id: string) => ManualReckoner | undefined
+  readonly contacts: readonly Contact[]
+}
+
+const saysSomething = (r: ManualReckoner): boolean => r.rows.some((row) => row.cells.some((c) => c !== '–'))
+
+function composeCard(card: Card, context: CardContext): ManualCard {
+  const { here, known, contacts } = context
+  return {
+    id: card.id,
+    title: card.title,
+    for: card.for,
+    figures: card.figures.filter((f) => applies(f.when, here) && known(f.figure)).slice(0, cardRoom.figures).map((f) => ({ name: f.figure, label: f.label })),
+    reckoner: (card.reckoners ?? []).flatMap((id) => context.reckoner(id) ?? []).find(saysSomething),
+    cautions: card.cautions.flatMap((id) => context.caution(id) ?? []),
+    phones: (card.phones ?? []).flatMap((role) => contacts.filter((c) => c.role === role)).slice(0, cardRoom.phones),
+  }
+}
+
+/** The pocket cards of a facility: only quantities that are known, and no card without one. */
+export const composeCards = (cards: readonly Card[], context: CardContext): ManualCard[] =>
+  cards.filter((c) => applies(c.when, context.here)).map((c) => composeCard(c, context)).filter((c) => c.figures.length > 0)
