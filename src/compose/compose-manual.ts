@@ -14,7 +14,7 @@ import { composeFindings } from './findings.ts'
 import { composeForms } from './forms.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
-import { composeMonths } from './months.ts'
+import { composeMonths, composeWaterMonths } from './months.ts'
 import { composePlans } from './plans/compose-plans.ts'
 import { composeGrainCurve } from './plans/material-rows.ts'
 import { composeCushionMap } from './plans/survey-rows.ts'
@@ -167,6 +167,7 @@ export function composeManual(input: ComposeInput): Manual {
     forms: composeForms(library.forms.map((f) => f.value), planContext, words.forms),
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
+    charts: { waterMonths: composeWaterMonths(engine, file) },
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

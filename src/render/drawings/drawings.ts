@@ -1,6 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
 import { grainsDrawing } from './grains.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
 import { cushionDrawing } from './cushion.ts'
@@ -22,13 +23,19 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'water-pass': waterPassDrawing,
   cushion: cushionDrawing,
   grains: grainsDrawing,
+  'water-months': waterMonthsDrawing,
+}
+
+/** Numbers of a chart in words, which its text alternative adds to the caption. */
+const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
+  'water-months': waterMonthsDetails,
 }
 
 /** Drawings that say nothing without this quantity. */
 const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean', grains: 'sieve.share' }
 
 /** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains'])
+const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains', 'water-months'])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
@@ -40,7 +47,10 @@ export function renderDrawings(manual: Manual, words: Words): Readonly<Record<st
     .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
     .map(([id, make]): [string, Drawing] => {
       const caption = plainWords(words.captions[id] ?? '', manual.quantities)
-      return [id, { title: words.drawingTitles[id] ?? id, svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption, small: !wide.has(id) }]
+      const context = { manual, words: words.drawings, q, caption }
+      const alt = [caption, details[id]?.(context) ?? ''].filter((part) => part !== '').join(' ')
+      return [id, { title: words.drawingTitles[id] ?? id, svg: make({ ...context, caption: alt }), alt, caption, small: !wide.has(id) }]
     })
+    .filter(([, { svg }]) => svg !== '')
   return Object.fromEntries(made)
 }

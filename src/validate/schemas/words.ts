@@ -54,11 +54,12 @@ export const words = z.strictObject({
   drawings: list(
     'lap', 'straight', 'radius', 'width', 'travel', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
     'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep', 'passes', 'grainSize', 'grit',
+    'fairMonth', 'waterDay', 'loads',
   ),
   /** What to see in each drawing; also its text alternative. */
   /** Titles of drawings by id, for lists. */
   drawingTitles: named,
-  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion', 'grains'),
+  captions: list('plan', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion', 'grains', 'water-months'),
 })
 
 export type Words = z.infer<typeof words>
