@@ -1,7 +1,11 @@
 /** What charts are made from: values in SI beside the same values as printed. A chart without its inputs is undefined. */
 export type Charts = {
   readonly waterMonths: readonly WaterMonth[] | undefined
+  readonly heat: HeatTable | undefined
 }
 
 /** Water that a dry day takes in one month, m³. */
 export type WaterMonth = { readonly name: string; readonly short: string; readonly water: number; readonly text: string; readonly loads: string; /** The month of the fair. */ readonly own: boolean }
+
+/** How hot it feels, by air temperature and humidity, with the risk level of each field from 1 (lower) to 4 (very high). */
+export type HeatTable = { readonly humidities: readonly string[]; readonly rows: readonly { readonly temperature: string; readonly cells: readonly { readonly text: string; readonly level: number }[] }[] }

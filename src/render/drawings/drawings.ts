@@ -1,6 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { heatIndexDetails, heatIndexDrawing } from './charts/heat-index.ts'
 import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
 import { grainsDrawing } from './grains.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
@@ -24,11 +25,13 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   cushion: cushionDrawing,
   grains: grainsDrawing,
   'water-months': waterMonthsDrawing,
+  'heat-index': heatIndexDrawing,
 }
 
 /** Numbers of a chart in words, which its text alternative adds to the caption. */
 const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'water-months': waterMonthsDetails,
+  'heat-index': heatIndexDetails,
 }
 
 /** Drawings that say nothing without this quantity. */
