@@ -1,7 +1,8 @@
 import type { Engine } from '../compute/engine.ts'
-import type { HeatTable } from '../model/charts.ts'
+import type { HeatTable, RaceInterval } from '../model/charts.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
 import type { Reckoner } from '../validate/schemas/library.ts'
+import { valueOf } from './plans/plan-context.ts'
 import { reckonerAxis } from './reckoner.ts'
 
 /** The table of felt temperature with the risk level of every field, over the same values as its reckoner. */
@@ -21,4 +22,12 @@ export function composeHeatTable(spec: Reckoner | undefined, engine: Engine, loc
       }),
     })),
   }
+}
+
+/** The minutes between two races; undefined where nothing here harrows, or the interval leaves no time. */
+export function composeRaceInterval(engine: Engine): RaceInterval | undefined {
+  const [interval, clear, lap, laps, harrowed, open] = ['race-days.interval', 'gap.clear', 'between.lap', 'between.laps', 'gap.harrowed', 'gap.open'].map((name) => valueOf(engine, name))
+  if (interval === undefined || clear === undefined || lap === undefined || laps === undefined || harrowed === undefined || open === undefined) return undefined
+  const waterLaps = valueOf(engine, 'gap.water-laps') ?? 0
+  return { interval, clear, lap, laps, harrowed, open, waterLaps, watered: waterLaps > 0 ? valueOf(engine, 'gap.watered') : undefined }
 }

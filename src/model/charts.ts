@@ -2,6 +2,7 @@
 export type Charts = {
   readonly waterMonths: readonly WaterMonth[] | undefined
   readonly heat: HeatTable | undefined
+  readonly interval: RaceInterval | undefined
 }
 
 /** Water that a dry day takes in one month, m³. */
@@ -9,3 +10,6 @@ export type WaterMonth = { readonly name: string; readonly short: string; readon
 
 /** How hot it feels, by air temperature and humidity, with the risk level of each field from 1 (lower) to 4 (very high). */
 export type HeatTable = { readonly humidities: readonly string[]; readonly rows: readonly { readonly temperature: string; readonly cells: readonly { readonly text: string; readonly level: number }[] }[] }
+
+/** Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there is no truck. */
+export type RaceInterval = { readonly interval: number; readonly clear: number; readonly lap: number; readonly laps: number; readonly harrowed: number; readonly waterLaps: number; readonly watered: number | undefined; readonly open: number }

@@ -2,6 +2,7 @@ import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import { heatIndexDetails, heatIndexDrawing } from './charts/heat-index.ts'
+import { raceIntervalDetails, raceIntervalDrawing } from './charts/race-interval.ts'
 import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
 import { grainsDrawing } from './grains.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
@@ -26,19 +27,21 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   grains: grainsDrawing,
   'water-months': waterMonthsDrawing,
   'heat-index': heatIndexDrawing,
+  'race-interval': raceIntervalDrawing,
 }
 
 /** Numbers of a chart in words, which its text alternative adds to the caption. */
 const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'water-months': waterMonthsDetails,
   'heat-index': heatIndexDetails,
+  'race-interval': raceIntervalDetails,
 }
 
 /** Drawings that say nothing without this quantity. */
 const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean', grains: 'sieve.share' }
 
 /** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains', 'water-months'])
+const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains', 'water-months', 'race-interval'])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
