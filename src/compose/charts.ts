@@ -1,5 +1,7 @@
 import type { Engine } from '../compute/engine.ts'
-import type { HeatTable, RaceInterval } from '../model/charts.ts'
+import { depletionAfter } from '../compute/weather/layer-drying.ts'
+import { wetSurface } from '../compute/weather/wet-surface.ts'
+import type { DryingCurve, HeatTable, RaceInterval } from '../model/charts.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
 import type { Reckoner } from '../validate/schemas/library.ts'
 import { valueOf } from './plans/plan-context.ts'
@@ -30,4 +32,21 @@ export function composeRaceInterval(engine: Engine): RaceInterval | undefined {
   if (interval === undefined || clear === undefined || lap === undefined || laps === undefined || harrowed === undefined || open === undefined) return undefined
   const waterLaps = valueOf(engine, 'gap.water-laps') ?? 0
   return { interval, clear, lap, laps, harrowed, open, waterLaps, watered: waterLaps > 0 ? valueOf(engine, 'gap.watered') : undefined }
+}
+
+/** How many steps the drying curve is drawn in. */
+const steps = 48
+
+/** The drying of the cushion, a little beyond the day on which it dusts; by the same law as its worksheet. */
+export function composeDryingCurve(engine: Engine): DryingCurve | undefined {
+  const [workable, toDust, total, readily, rate] = ['layer-dry.workable', 'layer-dry.dust', 'layer-dry.total', 'layer-dry.readily', 'air.rate'].map((name) => valueOf(engine, name))
+  const [depth, unitWeight, held, target, dusty] = ['cushion.depth.target', 'cushion.unit-weight.worked', 'cushion.moisture.held', 'cushion.moisture.target', 'cushion.moisture.dusty'].map((name) => valueOf(engine, name))
+  if (workable === undefined || toDust === undefined || total === undefined || readily === undefined || rate === undefined) return undefined
+  if (depth === undefined || unitWeight === undefined || held === undefined || target === undefined || dusty === undefined) return undefined
+  const dust = workable + toDust
+  const points = Array.from({ length: steps + 1 }, (_, i) => {
+    const time = (1.1 * dust * i) / steps
+    return { time, moisture: held - (depletionAfter(0, total, readily, wetSurface * rate, time) * 1000) / (unitWeight * depth) }
+  })
+  return { points, held, target, dusty, workable, dust }
 }

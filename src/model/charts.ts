@@ -3,6 +3,7 @@ export type Charts = {
   readonly waterMonths: readonly WaterMonth[] | undefined
   readonly heat: HeatTable | undefined
   readonly interval: RaceInterval | undefined
+  readonly drying: DryingCurve | undefined
 }
 
 /** Water that a dry day takes in one month, m³. */
@@ -13,3 +14,6 @@ export type HeatTable = { readonly humidities: readonly string[]; readonly rows:
 
 /** Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there is no truck. */
 export type RaceInterval = { readonly interval: number; readonly clear: number; readonly lap: number; readonly laps: number; readonly harrowed: number; readonly waterLaps: number; readonly watered: number | undefined; readonly open: number }
+
+/** Moisture (share of dry weight) of the bare cushion over time, s, from full; when it comes to the moisture wanted and to dust. */
+export type DryingCurve = { readonly points: readonly { readonly time: number; readonly moisture: number }[]; readonly held: number; readonly target: number; readonly dusty: number; readonly workable: number; readonly dust: number }

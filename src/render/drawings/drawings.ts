@@ -1,6 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { dryingDetails, dryingDrawing } from './charts/drying.ts'
 import { heatIndexDetails, heatIndexDrawing } from './charts/heat-index.ts'
 import { raceIntervalDetails, raceIntervalDrawing } from './charts/race-interval.ts'
 import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
@@ -28,6 +29,7 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'water-months': waterMonthsDrawing,
   'heat-index': heatIndexDrawing,
   'race-interval': raceIntervalDrawing,
+  drying: dryingDrawing,
 }
 
 /** Numbers of a chart in words, which its text alternative adds to the caption. */
@@ -35,6 +37,7 @@ const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'water-months': waterMonthsDetails,
   'heat-index': heatIndexDetails,
   'race-interval': raceIntervalDetails,
+  drying: dryingDetails,
 }
 
 /** Drawings that say nothing without this quantity. */
