@@ -1,7 +1,7 @@
 import type { Engine } from '../compute/engine.ts'
 import { depletionAfter } from '../compute/weather/layer-drying.ts'
 import { wetSurface } from '../compute/weather/wet-surface.ts'
-import type { DryingCurve, HeatTable, RaceInterval } from '../model/charts.ts'
+import type { DryingCurve, HeatTable, PassPattern, RaceInterval } from '../model/charts.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
 import type { Reckoner } from '../validate/schemas/library.ts'
 import { valueOf } from './plans/plan-context.ts'
@@ -49,4 +49,25 @@ export function composeDryingCurve(engine: Engine): DryingCurve | undefined {
     return { time, moisture: held - (depletionAfter(0, total, readily, wetSurface * rate, time) * 1000) / (unitWeight * depth) }
   })
   return { points, held, target, dusty, workable, dust }
+}
+
+/** Works that cover the whole width, with the capability and the width behind each. */
+const covering: readonly { readonly figure: string; readonly width: string; readonly overlap: string }[] = [
+  { figure: 'grade', width: 'gear.grade.width', overlap: 'gear.grade.overlap' },
+  { figure: 'harrow', width: 'gear.harrow.width', overlap: 'gear.harrow.overlap' },
+  { figure: 'screen', width: 'gear.screen.width', overlap: 'gear.screen.overlap' },
+  { figure: 'drum', width: 'gear.roll-drum.width', overlap: 'gear.roll-drum.overlap' },
+  { figure: 'condition', width: 'gear.condition.width', overlap: 'gear.condition.overlap' },
+  { figure: 'spray', width: 'gear.spray.spray-width', overlap: 'gear.spray.overlap' },
+]
+
+/** Pass patterns of the implements that the facility has, from the figures of covering the whole width. */
+export function composePasses(engine: Engine): Readonly<Record<string, PassPattern>> {
+  const [straights, turns] = [valueOf(engine, 'oval.width.straights') ?? 0, valueOf(engine, 'oval.width.turns') ?? 0]
+  return Object.fromEntries(covering.flatMap(({ figure, width, overlap }): [string, PassPattern][] => {
+    const [strips, effective] = [valueOf(engine, `${figure}.strips`), valueOf(engine, `${figure}.effective`)]
+    if (strips === undefined || effective === undefined) return []
+    const kept = valueOf(engine, overlap) ?? 0
+    return [[figure, { figure, strips, across: Math.max(straights, turns), covers: effective + kept, width, overlap: kept > 0 ? overlap : undefined }]]
+  }))
 }

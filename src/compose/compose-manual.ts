@@ -9,7 +9,7 @@ import { placeholder } from '../model/placeholders.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
-import { composeDryingCurve, composeHeatTable, composeRaceInterval } from './charts.ts'
+import { composeDryingCurve, composeHeatTable, composePasses, composeRaceInterval } from './charts.ts'
 import { composeEmergency } from './emergency.ts'
 import { composeFindings } from './findings.ts'
 import { composeForms } from './forms.ts'
@@ -168,7 +168,7 @@ export function composeManual(input: ComposeInput): Manual {
     forms: composeForms(library.forms.map((f) => f.value), planContext, words.forms),
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
-    charts: { waterMonths: composeWaterMonths(engine, file), heat: composeHeatTable(library.reckoners.find((r) => r.value.id === 'heat')?.value, engine, locale), interval: composeRaceInterval(engine), drying: composeDryingCurve(engine) },
+    charts: { waterMonths: composeWaterMonths(engine, file), heat: composeHeatTable(library.reckoners.find((r) => r.value.id === 'heat')?.value, engine, locale), interval: composeRaceInterval(engine), drying: composeDryingCurve(engine), passes: composePasses(engine) },
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

@@ -4,6 +4,8 @@ export type Charts = {
   readonly heat: HeatTable | undefined
   readonly interval: RaceInterval | undefined
   readonly drying: DryingCurve | undefined
+  /** By the figures' name: `grade`, `harrow`, `spray` … */
+  readonly passes: Readonly<Record<string, PassPattern>>
 }
 
 /** Water that a dry day takes in one month, m³. */
@@ -17,3 +19,6 @@ export type RaceInterval = { readonly interval: number; readonly clear: number; 
 
 /** Moisture (share of dry weight) of the bare cushion over time, s, from full; when it comes to the moisture wanted and to dust. */
 export type DryingCurve = { readonly points: readonly { readonly time: number; readonly moisture: number }[]; readonly held: number; readonly target: number; readonly dusty: number; readonly workable: number; readonly dust: number }
+
+/** One way of covering the track: how many strips lie side by side across a width, m, and how much of it one covers, m. Other fields name quantities. */
+export type PassPattern = { readonly figure: string; readonly strips: number; readonly across: number; readonly covers: number; readonly width: string; /** Undefined where strips are laid edge to edge. */ readonly overlap: string | undefined }

@@ -10,6 +10,7 @@ import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
 import { cushionDrawing } from './cushion.ts'
 import type { Drawing } from './drawing.ts'
 import type { DrawingContext } from './drawing-context.ts'
+import { passesDetails, passesDrawing } from './passes.ts'
 import { planDrawing } from './plan.ts'
 import { sectionDrawing } from './section.ts'
 import { rollingDrawing, waterPassDrawing } from './strips.ts'
@@ -30,6 +31,12 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'heat-index': heatIndexDrawing,
   'race-interval': raceIntervalDrawing,
   drying: dryingDrawing,
+  'passes-grade': passesDrawing('grade'),
+  'passes-harrow': passesDrawing('harrow'),
+  'passes-screen': passesDrawing('screen'),
+  'passes-drum': passesDrawing('drum'),
+  'passes-condition': passesDrawing('condition'),
+  'passes-water': passesDrawing('spray'),
 }
 
 /** Numbers of a chart in words, which its text alternative adds to the caption. */
@@ -38,6 +45,12 @@ const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'heat-index': heatIndexDetails,
   'race-interval': raceIntervalDetails,
   drying: dryingDetails,
+  'passes-grade': passesDetails('grade'),
+  'passes-harrow': passesDetails('harrow'),
+  'passes-screen': passesDetails('screen'),
+  'passes-drum': passesDetails('drum'),
+  'passes-condition': passesDetails('condition'),
+  'passes-water': passesDetails('spray'),
 }
 
 /** Drawings that say nothing without this quantity. */
