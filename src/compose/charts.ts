@@ -52,22 +52,22 @@ export function composeDryingCurve(engine: Engine): DryingCurve | undefined {
 }
 
 /** Works that cover the whole width, with the capability and the width behind each. */
-const covering: readonly { readonly figure: string; readonly width: string; readonly overlap: string }[] = [
+const covering: readonly { readonly figure: string; readonly width: string; readonly overlap: string; /** Water goes from the outside toward the rail; all else outward. */ readonly from?: 'outside' }[] = [
   { figure: 'grade', width: 'gear.grade.width', overlap: 'gear.grade.overlap' },
   { figure: 'harrow', width: 'gear.harrow.width', overlap: 'gear.harrow.overlap' },
   { figure: 'screen', width: 'gear.screen.width', overlap: 'gear.screen.overlap' },
   { figure: 'drum', width: 'gear.roll-drum.width', overlap: 'gear.roll-drum.overlap' },
   { figure: 'condition', width: 'gear.condition.width', overlap: 'gear.condition.overlap' },
-  { figure: 'spray', width: 'gear.spray.spray-width', overlap: 'gear.spray.overlap' },
+  { figure: 'spray', width: 'gear.spray.spray-width', overlap: 'gear.spray.overlap', from: 'outside' },
 ]
 
 /** Pass patterns of the implements that the facility has, from the figures of covering the whole width. */
 export function composePasses(engine: Engine): Readonly<Record<string, PassPattern>> {
   const [straights, turns] = [valueOf(engine, 'oval.width.straights') ?? 0, valueOf(engine, 'oval.width.turns') ?? 0]
-  return Object.fromEntries(covering.flatMap(({ figure, width, overlap }): [string, PassPattern][] => {
+  return Object.fromEntries(covering.flatMap(({ figure, width, overlap, from = 'rail' }): [string, PassPattern][] => {
     const [strips, effective] = [valueOf(engine, `${figure}.strips`), valueOf(engine, `${figure}.effective`)]
     if (strips === undefined || effective === undefined) return []
     const kept = valueOf(engine, overlap) ?? 0
-    return [[figure, { figure, strips, across: Math.max(straights, turns), covers: effective + kept, width, overlap: kept > 0 ? overlap : undefined }]]
+    return [[figure, { figure, strips, across: Math.max(straights, turns), covers: effective + kept, width, overlap: kept > 0 ? overlap : undefined, angled: (valueOf(engine, width) ?? 0) > effective + kept + 1e-6, from }]]
   }))
 }

@@ -21,4 +21,4 @@ export type RaceInterval = { readonly interval: number; readonly clear: number; 
 export type DryingCurve = { readonly points: readonly { readonly time: number; readonly moisture: number }[]; readonly held: number; readonly target: number; readonly dusty: number; readonly workable: number; readonly dust: number }
 
 /** One way of covering the track: how many strips lie side by side across a width, m, and how much of it one covers, m. Other fields name quantities. */
-export type PassPattern = { readonly figure: string; readonly strips: number; readonly across: number; readonly covers: number; readonly width: string; /** Undefined where strips are laid edge to edge. */ readonly overlap: string | undefined }
+export type PassPattern = { readonly figure: string; readonly strips: number; readonly across: number; readonly covers: number; readonly width: string; /** Undefined where strips are laid edge to edge. */ readonly overlap: string | undefined; /** Set at an angle, so that it covers less than its width. */ readonly angled: boolean; readonly from: 'rail' | 'outside' }
