@@ -10,12 +10,13 @@ import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
 import { composeCards } from './cards.ts'
+import { composeDryingCurve, composeHeatTable, composePasses, composeRaceInterval } from './charts.ts'
 import { composeEmergency } from './emergency.ts'
 import { composeFindings } from './findings.ts'
 import { composeForms } from './forms.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
-import { composeMonths } from './months.ts'
+import { composeMonths, composeWaterMonths } from './months.ts'
 import { composePlans } from './plans/compose-plans.ts'
 import { composeGrainCurve } from './plans/material-rows.ts'
 import { composeCushionMap } from './plans/survey-rows.ts'
@@ -181,6 +182,7 @@ export function composeManual(input: ComposeInput): Manual {
     cards,
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
+    charts: { waterMonths: composeWaterMonths(engine, file), heat: composeHeatTable(library.reckoners.find((r) => r.value.id === 'heat')?.value, engine, locale), interval: composeRaceInterval(engine), drying: composeDryingCurve(engine), passes: composePasses(engine) },
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

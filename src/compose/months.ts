@@ -1,30 +1,49 @@
 import type { Engine } from '../compute/engine.ts'
+import type { WaterMonth } from '../model/charts.ts'
 import type { ManualReckoner } from '../model/manual.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
 import type { Words } from '../validate/schemas/words.ts'
 
-const monthName = (month: number): string => new Intl.DateTimeFormat('en-US', { month: 'long', timeZone: 'UTC' }).format(new Date(Date.UTC(2027, month - 1, 15)))
+const monthName = (month: number, width: 'long' | 'short' = 'long'): string => new Intl.DateTimeFormat('en-US', { month: width, timeZone: 'UTC' }).format(new Date(Date.UTC(2027, month - 1, 15)))
 
 /** Day of the year of the middle of a month. */
 const middle = (month: number): number => Math.round((Date.UTC(2027, month - 1, 15) - Date.UTC(2027, 0, 1)) / 86_400_000) + 1
+
+type MonthEngine = { readonly month: number; readonly own: boolean; readonly engine: Engine }
+
+/** The facility in each month whose climate it gives, in the order of the year. */
+function monthEngines(engine: Engine, file: FacilityFile): readonly MonthEngine[] {
+  const fairMonth = engine.facts.get('fair.day-of-year')?.si
+  return [...(file.climate ?? [])]
+    .sort((a, b) => a.month - b.month)
+    .map((m) => {
+      const given = Object.entries(m).flatMap(([key, value]): [string, number][] => (key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]]))
+      return { month: m.month, own: fairMonth !== undefined && Math.abs(middle(m.month) - fairMonth) <= 15, engine: engine.vary(new Map([...given, ['fair.day-of-year', middle(m.month)]])) }
+    })
+}
+
+/** The same water as {@link composeMonths} lists, for a chart. */
+export function composeWaterMonths(engine: Engine, file: FacilityFile): readonly WaterMonth[] | undefined {
+  const months = monthEngines(engine, file).flatMap(({ month, own, engine: varied }): WaterMonth[] => {
+    const water = varied.figure('demand.water')?.value
+    const loads = varied.figure('demand.loads')?.value
+    return water?.ok && loads?.ok ? [{ name: monthName(month), short: monthName(month, 'short'), water: water.si, text: water.text, loads: loads.text, own }] : []
+  })
+  return months.length < 2 ? undefined : months
+}
 
 /** Water by month: the fair month's figures with the climate of each month that the facility gives. */
 export function composeMonths(engine: Engine, file: FacilityFile, words: Words['months']): ManualReckoner | undefined {
   const main = engine.figure('demand.water')
   if (!main?.value.ok) return undefined
-  const fairMonth = engine.facts.get('fair.day-of-year')?.si
-  const rows = [...(file.climate ?? [])]
-    .sort((a, b) => a.month - b.month)
-    .map((m) => {
-      const given = Object.entries(m).flatMap(([key, value]): [string, number][] => (key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]]))
-      const varied = engine.vary(new Map([...given, ['fair.day-of-year', middle(m.month)]]))
-      const cell = (id: string): string => {
-        const value = varied.figure(id)?.value
-        return value?.ok ? value.text : '–'
-      }
-      return { head: monthName(m.month), own: fairMonth !== undefined && Math.abs(middle(m.month) - fairMonth) <= 15, cells: ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'].map(cell) }
-    })
+  const rows = monthEngines(engine, file).map(({ month, own, engine: varied }) => {
+    const cell = (id: string): string => {
+      const value = varied.figure(id)?.value
+      return value?.ok ? value.text : '–'
+    }
+    return { head: monthName(month), own, cells: ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'].map(cell) }
+  })
   if (rows.length < 2) return undefined
   return {
     id: 'months', title: words['title'] ?? '', about: words['about'] ?? '', rowHead: words['month'] ?? '', columnHeads: [words['air'] ?? '', words['water'] ?? '', words['loads'] ?? '', words['dry'] ?? ''], columnsHead: undefined, rows,

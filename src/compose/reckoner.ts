@@ -9,7 +9,8 @@ import type { Reckoner } from '../validate/schemas/library.ts'
 
 type Axis = { readonly fact: string; readonly values: readonly { readonly si: number; readonly head: string; readonly own: boolean }[] }
 
-function axis(spec: Reckoner['rows'], engine: Engine, locale: Locale): Axis {
+/** An axis of a table: its values in SI with their heads. */
+export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Locale): Axis {
   const kind = factSpec(spec.fact)?.kind
   if (!kind) throw new RangeError(`no fact ${spec.fact}`)
   const own = engine.facts.get(spec.fact)?.si
@@ -29,10 +30,10 @@ const cell = (engine: Engine, figure: string): string => {
 /** Works out a ready reckoner: the same calculation as the figure's own, over other values of its inputs. */
 export function composeReckoner(spec: Reckoner, engine: Engine, locale: Locale): ManualReckoner | undefined {
   const main = engine.figure(spec.figure)
-  const rows = axis(spec.rows, engine, locale)
+  const rows = reckonerAxis(spec.rows, engine, locale)
   // Without its figure or its input the table has nothing to say here.
   if (!main || !engine.facts.has(rows.fact)) return undefined
-  const columns = spec.columns && axis(spec.columns, engine, locale)
+  const columns = spec.columns && reckonerAxis(spec.columns, engine, locale)
   if (columns && !engine.facts.has(columns.fact)) return undefined
   const several = spec.figures ?? [{ figure: spec.figure, label: main.label }]
   return {

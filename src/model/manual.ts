@@ -1,3 +1,4 @@
+import type { Charts } from './charts.ts'
 import type { Figure, Provenance, Worksheet } from './figure.ts'
 import type { Material, Rail } from './oval-choices.ts'
 import type { Paper, SheetPaper } from './papers.ts'
@@ -322,6 +323,7 @@ export type Manual = {
         readonly sizes: readonly { readonly name: string; readonly share: number; readonly size: number }[]
       }
     | undefined
+  readonly charts: Charts
   readonly findings: readonly Finding[]
   /** What nobody has measured, the most telling first. */
   readonly toMeasure: readonly ToMeasure[]

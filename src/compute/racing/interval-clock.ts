@@ -20,16 +20,20 @@ export const intervalClock = calculation({
     harrowed: { symbol: 'b', label: 'the harrow comes off', kind: 'minutes', tex: 'a + @laps\\,@lap' },
     left: { symbol: 'n_l', label: 'laps left for the next interval', kind: 'whole', tex: '@whole - @laps' },
     'water-laps': { symbol: 'k', label: 'laps of water that fit behind it', kind: 'whole', tex: '\\left\\lfloor \\frac{@interval - @clear - @lap}{@rail / @speed} \\right\\rfloor' },
+    watered: { symbol: 'e', label: 'the water truck comes off', kind: 'minutes', tex: 'a + @lap + k\\,\\frac{@rail}{@speed}' },
     open: { symbol: 'd', label: 'everybody is off, the track is called open', kind: 'minutes', tex: '@interval - \\tfrac12\\,@clear' },
   },
   compute: (x) => {
     const clear = x.clear / 2
     const room = x.interval - x.clear - x.lap
+    const waterLaps = room > 0 ? Math.floor(room / (x.rail / x.speed) + 1e-9) : 0
+    const none = refuse('there is no water truck here')
     return {
       clear,
       harrowed: clear + x.laps * x.lap,
       left: Math.max(0, x.whole - x.laps),
-      'water-laps': x.speed > 0 ? (room > 0 ? Math.floor(room / (x.rail / x.speed) + 1e-9) : 0) : refuse('there is no water truck here'),
+      'water-laps': x.speed > 0 ? waterLaps : none,
+      watered: x.speed > 0 ? clear + x.lap + waterLaps * (x.rail / x.speed) : none,
       open: x.interval - clear,
     }
   },

@@ -1,11 +1,16 @@
 import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { dryingDetails, dryingDrawing } from './charts/drying.ts'
+import { heatIndexDetails, heatIndexDrawing } from './charts/heat-index.ts'
+import { raceIntervalDetails, raceIntervalDrawing } from './charts/race-interval.ts'
+import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
 import { grainsDrawing } from './grains.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
 import { cushionDrawing } from './cushion.ts'
 import type { Drawing } from './drawing.ts'
 import type { DrawingContext } from './drawing-context.ts'
+import { passesDetails, passesDrawing } from './passes.ts'
 import { planDrawing } from './plan.ts'
 import { sectionDrawing } from './section.ts'
 import { rollingDrawing, waterPassDrawing } from './strips.ts'
@@ -22,13 +27,37 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
   'water-pass': waterPassDrawing,
   cushion: cushionDrawing,
   grains: grainsDrawing,
+  'water-months': waterMonthsDrawing,
+  'heat-index': heatIndexDrawing,
+  'race-interval': raceIntervalDrawing,
+  drying: dryingDrawing,
+  'passes-grade': passesDrawing('grade'),
+  'passes-harrow': passesDrawing('harrow'),
+  'passes-screen': passesDrawing('screen'),
+  'passes-drum': passesDrawing('drum'),
+  'passes-condition': passesDrawing('condition'),
+  'passes-water': passesDrawing('spray'),
+}
+
+/** Numbers of a chart in words, which its text alternative adds to the caption. */
+const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
+  'water-months': waterMonthsDetails,
+  'heat-index': heatIndexDetails,
+  'race-interval': raceIntervalDetails,
+  drying: dryingDetails,
+  'passes-grade': passesDetails('grade'),
+  'passes-harrow': passesDetails('harrow'),
+  'passes-screen': passesDetails('screen'),
+  'passes-drum': passesDetails('drum'),
+  'passes-condition': passesDetails('condition'),
+  'passes-water': passesDetails('spray'),
 }
 
 /** Drawings that say nothing without this quantity. */
 const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean', grains: 'sieve.share' }
 
 /** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains'])
+const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains', 'water-months', 'race-interval'])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
@@ -40,7 +69,10 @@ export function renderDrawings(manual: Manual, words: Words): Readonly<Record<st
     .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
     .map(([id, make]): [string, Drawing] => {
       const caption = plainWords(words.captions[id] ?? '', manual.quantities)
-      return [id, { title: words.drawingTitles[id] ?? id, svg: make({ manual, words: words.drawings, q, caption }), alt: caption, caption, small: !wide.has(id) }]
+      const context = { manual, words: words.drawings, q, caption }
+      const alt = [caption, details[id]?.(context) ?? ''].filter((part) => part !== '').join(' ')
+      return [id, { title: words.drawingTitles[id] ?? id, svg: make({ ...context, caption: alt }), alt, caption, small: !wide.has(id) }]
     })
+    .filter(([, { svg }]) => svg !== '')
   return Object.fromEntries(made)
 }

@@ -42,6 +42,19 @@ export function hatch(from: Point, to: Point, depth = 12, every = 11): string {
   return path(d, 'thin')
 }
 
+/** Slanting strokes that fill a box: tells a field apart without colour. */
+export function hatchBox([x, y]: Point, w: number, h: number, every: number): string {
+  const strokes: string[] = []
+  for (let c = every; c < w + h; c += every) {
+    const [from, to] = [Math.max(0, c - h), Math.min(w, c)]
+    strokes.push(`M${n(x + from)} ${n(y + c - from)}L${n(x + to)} ${n(y + c - to)}`)
+  }
+  return path(strokes.join(''), 'thin')
+}
+
+/** A box; dimensions in pixels. */
+export const box = ([x, y]: Point, w: number, h: number, stroke: Stroke, more = ''): string => `<rect x="${n(x)}" y="${n(y)}" width="${n(w)}" height="${n(h)}" fill="none" stroke="currentColor" stroke-width="${widths[stroke]}" ${more}/>`
+
 /** Scattered dots: loose material. Placed by a fixed rule, so that the same drawing has the same bytes. */
 export function stipple(x0: number, x1: number, yAt: (x: number) => number, depth: number, every = 9): string {
   const dots: string[] = []

@@ -1,0 +1,24 @@
+/** What charts are made from: values in SI beside the same values as printed. A chart without its inputs is undefined. */
+export type Charts = {
+  readonly waterMonths: readonly WaterMonth[] | undefined
+  readonly heat: HeatTable | undefined
+  readonly interval: RaceInterval | undefined
+  readonly drying: DryingCurve | undefined
+  /** By the figures' name: `grade`, `harrow`, `spray` … */
+  readonly passes: Readonly<Record<string, PassPattern>>
+}
+
+/** Water that a dry day takes in one month, m³. */
+export type WaterMonth = { readonly name: string; readonly short: string; readonly water: number; readonly text: string; readonly loads: string; /** The month of the fair. */ readonly own: boolean }
+
+/** How hot it feels, by air temperature and humidity, with the risk level of each field from 1 (lower) to 4 (very high). */
+export type HeatTable = { readonly humidities: readonly string[]; readonly rows: readonly { readonly temperature: string; readonly cells: readonly { readonly text: string; readonly level: number }[] }[] }
+
+/** Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there is no truck. */
+export type RaceInterval = { readonly interval: number; readonly clear: number; readonly lap: number; readonly laps: number; readonly harrowed: number; readonly waterLaps: number; readonly watered: number | undefined; readonly open: number }
+
+/** Moisture (share of dry weight) of the bare cushion over time, s, from full; when it comes to the moisture wanted and to dust. */
+export type DryingCurve = { readonly points: readonly { readonly time: number; readonly moisture: number }[]; readonly held: number; readonly target: number; readonly dusty: number; readonly workable: number; readonly dust: number }
+
+/** One way of covering the track: how many strips lie side by side across a width, m, and how much of it one covers, m. Other fields name quantities. */
+export type PassPattern = { readonly figure: string; readonly strips: number; readonly across: number; readonly covers: number; readonly width: string; /** Undefined where strips are laid edge to edge. */ readonly overlap: string | undefined; /** Set at an angle, so that it covers less than its width. */ readonly angled: boolean; readonly from: 'rail' | 'outside' }
