@@ -6,9 +6,11 @@ import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printForms } from '../print/forms/print-forms.ts'
 import { openPress } from '../print/press/press.ts'
 import type { PrintCache } from '../print/press/print-cache.ts'
+import { printPages } from '../print/press/print-pages.ts'
 import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
 import { margins } from '../render/binder/page-rules.ts'
 import { renderBinder } from '../render/binder/render-binder.ts'
+import { renderCards } from '../render/cards/render-cards.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
@@ -46,7 +48,7 @@ function sheetPath(f: SheetFile, usual: string): string {
   return `sheets/${marks.join('-')}.pdf`
 }
 
-/** Prints the binder, the posted sheets and the forms of a manual, all in one browser. */
+/** Prints the binder, the posted sheets, the forms and the pocket cards of a manual, all in one browser. */
 export async function printManual({ found, cache, manual, words, folders, version, last }: PrintJob, tell: (what: string) => void): Promise<Printed> {
   const [fonts, templates, program] = await Promise.all([loadFonts(), loadTemplates(folders), printingProgram(folders)])
   const assets = { ...templates, words, fontCss: fonts.inline }
@@ -56,14 +58,15 @@ export async function printManual({ found, cache, manual, words, folders, versio
   const press = openPress({ browser: found.browser, browserName: found.version, program, fontCss: fonts.inline, lang: facility.lang, cache })
   try {
     tell('binder and sheets')
-    const [binder, forms, sheets] = await Promise.all([
+    const [binder, forms, cards, sheets] = await Promise.all([
       printBinder(press, renderBinder(manual, assets), titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
+      printPages(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
       printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
     return {
-      files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'forms.pdf', data: forms.bytes }, ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
+      files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
       binderPages: binder.pages,
       sheets: manual.procedures.length,
       binder: binder.memory,

@@ -45,6 +45,7 @@ export const words = z.strictObject({
   }),
   training: list('title', 'about', 'aims', 'show', 'practice', 'questions', 'answer', 'because', 'signOff', 'name', 'date', 'trainer'),
   reckoner: list('worksheet', 'own', 'estimate'),
+  cards: list('title'),
   forms: list('title', 'row', 'who', 'moment', 'kept', 'page', 'of', 'rail', 'middle', 'outside', 'line'),
   plans: list('title', 'about', 'stockpile', 'across', 'sample', 'group', 'texture', 'feel', 'notTold', 'noClay'),
   /** Plain meanings of the symbols of soil groups, and how each kind of texture feels when it is squeezed. */
