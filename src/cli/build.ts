@@ -4,7 +4,6 @@ import * as z from 'zod'
 import { composeFiguresFile } from '../compose/figures-file.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
-import type { BinderMemory } from '../print/binder/print-binder.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
 import { findBrowser } from '../print/browser/find-browser.ts'
 import { printCache } from '../print/press/print-cache.ts'
@@ -21,7 +20,11 @@ import { siteFiles } from './site-files.ts'
 
 export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
 
-const lastBuild = z.object({ binder: z.object({ labels: z.record(z.string(), z.string()), pages: z.record(z.string(), z.number()) }) })
+const laidPages = z.object({ revision: z.string(), date: z.string(), pages: z.array(z.object({ label: z.string(), print: z.string() })) })
+
+const lastBuild = z.object({
+  binder: z.object({ labels: z.record(z.string(), z.string()), pages: z.record(z.string(), z.number()), revision: laidPages, before: laidPages.optional() }),
+})
 
 /** A day that exists: 2027-02-31 would be read as a day in March. */
 function isDate(text: string): boolean {
@@ -43,15 +46,16 @@ function counts(manual: Manual, pages: number) {
 function summary(manual: Manual, files: number, pages: number, printed: Printed | undefined, target: string, started: number): string {
   const c = counts(manual, pages)
   const paper = printed ? `, binder of ${printed.binderPages} pages, ${printed.sheets} sheets` : ''
-  return `${manual.facility.name}: ${pages} site pages${paper}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${target}; ${((performance.now() - started) / 1000).toFixed(1)} s`
+  const exchange = printed?.before ? `, ${printed.toExchange} leaves to exchange since revision ${printed.before.revision}` : ''
+  return `${manual.facility.name}: ${pages} site pages${paper}${exchange}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${target}; ${((performance.now() - started) / 1000).toFixed(1)} s`
 }
 
 type Ready = LoadedManual & { readonly manual: Manual; readonly library: NonNullable<LoadedManual['library']> }
 
 const isReady = (loaded: LoadedManual): loaded is Ready => loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
 
-/** What is known of the binder of the last build of the same facility, which saves a print where nothing has moved. */
-async function lastBinder(target: string): Promise<BinderMemory | undefined> {
+/** What is known of the binder of the last build of the same facility: it saves prints, and tells which pages are new. */
+async function lastBinder(target: string): Promise<z.output<typeof lastBuild>['binder'] | undefined> {
   try {
     return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8'))).binder
   } catch {
@@ -103,12 +107,12 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date
     const last = await lastBinder(target)
     const cache = printCache(path.join(await cacheFolder(io.env), 'prints'))
     await cache.prune()
-    printed = await progress.stage('print', (tell) => printManual({ found, cache, manual, words: library.words, folders, version, last }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
+    printed = await progress.stage('print', (tell) => printManual({ found, cache, manual, words: library.words, folders, version, last, before: last?.revision.revision === manual.facility.revision ? last.before : last?.revision }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
   }
 
   const pages = site.filter((f) => f.path.endsWith('.html')).length
   const output: OutputFile[] = [...site.map((f) => ({ path: `site/${f.path}`, data: f.data })), ...(printed?.files ?? []), { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` }]
-  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), binder: printed?.binder, files: output })
+  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before }, files: output })
   const files = [...output, { path: 'build.json', data: record }]
   await progress.stage('write', () => replaceFolder(target, (staging) => writeFiles(staging, files)), () => `${files.length} files`)
   if (!quiet) io.err(summary(manual, files.length, pages, printed, path.relative(io.cwd, target) || target, started))

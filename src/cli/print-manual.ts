@@ -2,6 +2,8 @@ import { readdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { Manual } from '../model/manual.ts'
 import { type BinderMemory, printBinder } from '../print/binder/print-binder.ts'
+import { leafName, printReplacement } from '../print/binder/print-replacement.ts'
+import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printForms } from '../print/forms/print-forms.ts'
 import { openPress } from '../print/press/press.ts'
@@ -10,6 +12,7 @@ import { printPages } from '../print/press/print-pages.ts'
 import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
 import { margins } from '../render/binder/page-rules.ts'
 import { renderBinder } from '../render/binder/render-binder.ts'
+import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets } from '../render/sheets/render-sheets.ts'
@@ -19,7 +22,10 @@ import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts, loadTemplates } from './load/load-assets.ts'
 import type { Folders } from './load/load-manual.ts'
 
-export type Printed = { readonly files: readonly OutputFile[]; readonly binderPages: number; readonly sheets: number; readonly binder: BinderMemory }
+export type Printed = { readonly files: readonly OutputFile[]; readonly binderPages: number; readonly sheets: number; readonly binder: BinderMemory; /** Pages of this binder, and those of the last build of another revision, to compare the next with. */ readonly revision: BinderRevision; readonly before: BinderRevision | undefined; readonly toExchange: number }
+
+/** The pages of one revision of a binder. */
+export type BinderRevision = { readonly revision: string; readonly date: string; readonly pages: readonly LaidPage[] }
 
 /** What the PDFs of a build are made with. */
 export type PrintJob = {
@@ -31,6 +37,8 @@ export type PrintJob = {
   readonly version: string
   /** What is known of the binder of the last build. */
   readonly last: BinderMemory | undefined
+  /** The binder that is in use: the last build of another revision. */
+  readonly before: BinderRevision | undefined
 }
 
 const pointsAnInch = 72
@@ -49,7 +57,7 @@ function sheetPath(f: SheetFile, usual: string): string {
 }
 
 /** Prints the binder, the posted sheets, the forms and the pocket cards of a manual, all in one browser. */
-export async function printManual({ found, cache, manual, words, folders, version, last }: PrintJob, tell: (what: string) => void): Promise<Printed> {
+export async function printManual({ found, cache, manual, words, folders, version, last, before }: PrintJob, tell: (what: string) => void): Promise<Printed> {
   const [fonts, templates, program] = await Promise.all([loadFonts(), loadTemplates(folders), printingProgram(folders)])
   const assets = { ...templates, words, fontCss: fonts.inline }
   const { facility } = manual
@@ -58,18 +66,26 @@ export async function printManual({ found, cache, manual, words, folders, versio
   const press = openPress({ browser: found.browser, browserName: found.version, program, fontCss: fonts.inline, lang: facility.lang, cache })
   try {
     tell('binder and sheets')
+    const pages = renderBinder(manual, assets)
     const [binder, forms, cards, sheets] = await Promise.all([
-      printBinder(press, renderBinder(manual, assets), titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
+      printBinder(press, pages, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
       printPages(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
       printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
+    const exchange = before ? compareBinders(before.pages, binder.laid, pages.sides) : { takeOut: [], putIn: [] }
+    const replacement = before && exchange.putIn.length + exchange.takeOut.length > 0
+      ? [{ path: 'replacement-pages.pdf', data: await printReplacement(press, pages, binder, exchange.putIn, renderReplacementList(manual, assets, before, exchange.takeOut.map(leafName), exchange.putIn.map(leafName)), titled(words.binder['replacement'], 'replacement')) }]
+      : []
     return {
-      files: [{ path: 'binder.pdf', data: binder.bytes }, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
-      binderPages: binder.pages,
+      files: [{ path: 'binder.pdf', data: binder.bytes }, ...replacement, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
+      binderPages: binder.laid.length,
       sheets: manual.procedures.length,
       binder: binder.memory,
+      revision: { revision: facility.revision, date: manual.date, pages: binder.laid.map(({ label, print }) => ({ label, print })) },
+      before,
+      toExchange: exchange.putIn.length,
     }
   } finally {
     await press.close()

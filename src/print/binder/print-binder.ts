@@ -8,6 +8,7 @@ import { createMerger } from '../merge/merge-documents.ts'
 import type { Press } from '../press/press.ts'
 import { toPdf } from '../press/to-pdf.ts'
 import { orderParts } from './order.ts'
+import type { LaidPage } from './replacement.ts'
 import { labelRanges, type LabelRange, pageLabel } from './page-numbers.ts'
 import { askedFor, partDocument, type PartPrint, printPart } from './print-part.ts'
 
@@ -19,7 +20,16 @@ export type BinderMemory = {
   readonly pages: Readonly<Record<string, number>>
 }
 
-export type BinderPrint = { readonly bytes: Uint8Array; readonly pages: number; readonly memory: BinderMemory }
+/** A page with where it was printed: its part and its page there, both from 0; a blank one was not printed with its part. */
+export type PlacedPage = LaidPage & { readonly part: number; readonly page: number | undefined }
+
+export type BinderPrint = {
+  readonly bytes: Uint8Array
+  readonly memory: BinderMemory
+  /** All pages in their order. */
+  readonly laid: readonly PlacedPage[]
+  readonly parts: readonly PartPrint[]
+}
 
 /** Numbers may move lines and so pages; more rounds than this would mean that they never settle. */
 const mostRounds = 5
@@ -32,6 +42,17 @@ function labelsOf(binder: Binder, prints: readonly PartPrint[]): Readonly<Record
 }
 
 const sameLabels = (a: Readonly<Record<string, string>>, b: Readonly<Record<string, string>>): boolean => Object.entries(a).every(([id, label]) => b[id] === label)
+
+/** All pages of a binder in their order, the blank ones among them. */
+function placePages(binder: Binder, prints: readonly PartPrint[]): readonly PlacedPage[] {
+  const { blanks } = orderParts(prints.map((p) => p.pages), binder)
+  return prints.flatMap((p, i) => {
+    const part = at(binder.parts, i)
+    const numbering = { number: part.pages.number, unnumbered: part.unnumbered }
+    const own = p.prints.map((print, page): PlacedPage => ({ label: pageLabel(numbering, page), print, part: i, page }))
+    return blanks[i] ? [...own, { label: pageLabel(numbering, p.pages), print: 'blank', part: i, page: undefined }] : own
+  })
+}
 
 /** Prints all parts until each begins on the side on which it lies and shows the numbers that are right. */
 async function settleParts(press: Press, binder: Binder, last: BinderMemory | undefined, tell: (what: string) => void): Promise<readonly PartPrint[]> {
@@ -79,13 +100,14 @@ async function joinParts(press: Press, binder: Binder, prints: readonly PartPrin
  */
 export async function printBinder(press: Press, binder: Binder, about: PdfAbout, marginTop: number, last: BinderMemory | undefined, tell: (what: string) => void): Promise<BinderPrint> {
   const prints = await settleParts(press, binder, last, tell)
-  const { bytes, pages } = await press.keep([JSON.stringify([about, marginTop, binder.parts.map((p) => [p.pages, p.unnumbered])]), ...prints.map((p) => p.bytes)], async () => {
+  const bytes = await press.keep([JSON.stringify([about, marginTop, binder.parts.map((p) => [p.pages, p.unnumbered])]), ...prints.map((p) => p.bytes)], async () => {
     const { document, ranges } = await joinParts(press, binder, prints)
-    return { pages: document.getPageCount(), bytes: await finishPdf(document, { ...about, labels: ranges, marginTop }) }
+    return finishPdf(document, { ...about, labels: ranges, marginTop })
   })
   return {
     bytes,
-    pages,
+    laid: placePages(binder, prints),
+    parts: prints,
     memory: {
       labels: Object.assign({}, ...prints.map((p) => p.filled)) as Readonly<Record<string, string>>,
       pages: Object.fromEntries(binder.parts.map((p, i) => [p.id, at(prints, i).pages])),

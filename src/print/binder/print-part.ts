@@ -4,6 +4,7 @@ import type { Hand } from '../../render/binder/page-rules.ts'
 import { destinations } from '../inspect/destinations.ts'
 import type { Press } from '../press/press.ts'
 import { toPdf } from '../press/to-pdf.ts'
+import { pageFingerprints } from './fingerprints.ts'
 import { fillSlots, slotsIn } from './slots.ts'
 
 /** A part as printed. */
@@ -13,6 +14,8 @@ export type PartPrint = {
   readonly hand: Hand
   /** The numbers that were put into its slots. */
   readonly filled: Readonly<Record<string, string>>
+  /** What is on each page, to tell whether it has changed. */
+  readonly prints: readonly string[]
   /** Pages, from 0 within the part, of the places that something leads to. */
   readonly places: ReadonlyMap<string, number>
 }
@@ -37,7 +40,13 @@ export async function printPart(press: Press, part: BinderPart, hand: Hand, labe
   const printed = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, async (page) => {
     const bytes = await toPdf(page, { tagged: true })
     const document = await partDocument({ bytes })
-    return { bytes, pages: document.getPageCount(), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
+    return { bytes, pages: document.getPageCount(), prints: pageFingerprints(document), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
   })
   return { ...printed, hand, filled }
+}
+
+/** Prints some pages (from 0) of a part that was printed before, by themselves. */
+export async function printPages(press: Press, part: BinderPart, { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>, pages: readonly number[]): Promise<PDFDocument> {
+  const ranges = pages.map((p) => p + 1).join(',')
+  return PDFDocument.load(await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, { ranges }, (page) => toPdf(page, { tagged: true, ranges })), { updateMetadata: false })
 }

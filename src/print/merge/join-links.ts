@@ -1,5 +1,10 @@
 import { PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib'
 
+/** Takes links out that lead to what is not in the document, as where only some pages of a binder are printed. */
+export function dropLinks(document: PDFDocument): void {
+  for (const page of document.getPages()) page.node.delete(PDFName.of('Annots'))
+}
+
 /** Turns links that left their part for another into links inside the joined document. */
 export function joinLinks(document: PDFDocument, elsewhere: string): void {
   for (const page of document.getPages()) {

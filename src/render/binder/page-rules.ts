@@ -54,7 +54,7 @@ function running(p: PartPages, page: NamedPage, hand: Hand, number: string): str
   return `@top-left{content:${quoteCss(page.left)}}@top-right{content:${quoteCss(page.right)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${tabBox(p, hand, tabWidth.page)}`
 }
 
-function pageFrame(p: Pick<PartPages, 'paper'>): string {
+export function pageFrame(p: Pick<PartPages, 'paper'>): string {
   const common = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-right'].map((b) => `@${b}{font:400 8.5pt "Source Sans 3";color:#4d463f;${b.startsWith('top') ? 'vertical-align:bottom;padding-bottom:8pt' : 'vertical-align:top;padding-top:8pt'}}`).join('')
   return `@page{size:${sizes[p.paper]};margin-top:${margins.top}in;margin-bottom:${margins.bottom}in;${common}}`
 }
