@@ -41,6 +41,8 @@ const symbols: Readonly<Record<OvalGeometry['marks'][number]['kind'], (p: Point,
 
 function marks(g: OvalGeometry, k: number, c: Point): string {
   const px = ([x, y]: Point): Point => [c[0] + k * x, c[1] + k * y]
+  // Names of gates stand outside the way of loads.
+  const hauls = g.marks.some((m) => m.kind === 'stockpile')
   return g.marks
     .map((m) => {
       const { point, out } = onOval(g, m.station, m.kind === 'finish' ? 0 : m.offset)
@@ -51,7 +53,7 @@ function marks(g: OvalGeometry, k: number, c: Point): string {
         return line(p, end, 'bold') + text([p[0] - out[0] * 10, p[1] - out[1] * 10 + 4], m.name, 'middle', 14)
       }
       // Inside the rail the station numbers come first.
-      const away = inside ? -44 : m.kind === 'stand' || m.kind === 'stockpile' ? 30 : 20
+      const away = inside ? -44 : m.kind === 'stand' || m.kind === 'stockpile' || (hauls && m.kind === 'gate') ? 30 : 20
       const at: Point = [p[0] + out[0] * away, p[1] + out[1] * away + 5]
       const anchor = Math.abs(out[0]) < 0.35 ? 'middle' : (out[0] > 0) !== inside ? 'start' : 'end'
       const shift: Point = m.kind === 'stockpile' ? [p[0] + out[0] * beside, p[1] + out[1] * beside] : m.kind === 'stand' ? [p[0], p[1] + (out[1] > 0 ? 6 : -18)] : p
