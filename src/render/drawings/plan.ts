@@ -50,7 +50,7 @@ function marks(g: OvalGeometry, k: number, c: Point): string {
       const inside = m.offset === 0 && m.kind !== 'finish'
       if (m.kind === 'finish') {
         const end = px(onOval(g, m.station, g.widthStraights).point)
-        return line(p, end, 'bold') + text([p[0] - out[0] * 10, p[1] - out[1] * 10 + 4], m.name, 'middle', 14)
+        return line(p, end, 'bold') + text([p[0] - out[0] * 42, p[1] - out[1] * 42 + 4], m.name, 'middle', 14)
       }
       // Inside the rail the station numbers come first.
       const away = inside ? -44 : m.kind === 'stand' || m.kind === 'stockpile' || (hauls && m.kind === 'gate') ? 30 : 20
