@@ -51,8 +51,10 @@ export function composeDryingCurve(engine: Engine): DryingCurve | undefined {
   return { points, held, target, dusty, workable, dust }
 }
 
+type Covering = { readonly figure: string; readonly width: string; readonly overlap: string; /** Water goes from the outside toward the rail; all else outward. */ readonly from?: 'outside' }
+
 /** Works that cover the whole width, with the capability and the width behind each. */
-const covering: readonly { readonly figure: string; readonly width: string; readonly overlap: string; /** Water goes from the outside toward the rail; all else outward. */ readonly from?: PassPattern['from'] }[] = [
+const covering: readonly Covering[] = [
   { figure: 'grade', width: 'gear.grade.width', overlap: 'gear.grade.overlap' },
   { figure: 'harrow', width: 'gear.harrow.width', overlap: 'gear.harrow.overlap' },
   { figure: 'screen', width: 'gear.screen.width', overlap: 'gear.screen.overlap' },
@@ -64,10 +66,10 @@ const covering: readonly { readonly figure: string; readonly width: string; read
 /** Pass patterns of the implements that the facility has, from the figures of covering the whole width. */
 export function composePasses(engine: Engine): Readonly<Record<string, PassPattern>> {
   const [straights, turns] = [valueOf(engine, 'oval.width.straights') ?? 0, valueOf(engine, 'oval.width.turns') ?? 0]
-  return Object.fromEntries(covering.flatMap(({ figure, width, overlap, from = 'rail' as PassPattern['from'] }): [string, PassPattern][] => {
+  return Object.fromEntries(covering.flatMap(({ figure, width, overlap, from }): [string, PassPattern][] => {
     const [strips, effective] = [valueOf(engine, `${figure}.strips`), valueOf(engine, `${figure}.effective`)]
     if (strips === undefined || effective === undefined) return []
     const kept = valueOf(engine, overlap) ?? 0
-    return [[figure, { figure, strips, across: Math.max(straights, turns), covers: effective + kept, width, overlap: kept > 0 ? overlap : undefined, angled: (valueOf(engine, width) ?? 0) > effective + kept + 1e-6, from }]]
+    return [[figure, { figure, strips, across: Math.max(straights, turns), covers: effective + kept, width, overlap: kept > 0 ? overlap : undefined, angled: (valueOf(engine, width) ?? 0) > effective + kept + 1e-6, from: from ?? 'rail' }]]
   }))
 }

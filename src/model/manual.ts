@@ -260,7 +260,7 @@ export type OvalGeometry = {
   readonly cushionDepth: number
   readonly ridgeHeight: number
   /** Gates, drains, water points …: station along the rail from the start of the home straight, m; offset from the rail, m. */
-  readonly marks: readonly { readonly kind: 'gate' | 'drain' | 'water' | 'finish' | 'stand'; readonly name: string; readonly station: number; readonly offset: number }[]
+  readonly marks: readonly { readonly kind: 'gate' | 'drain' | 'water' | 'finish' | 'stand' | 'stockpile'; readonly name: string; readonly station: number; readonly offset: number }[]
 }
 
 export type Machine = {

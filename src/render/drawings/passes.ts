@@ -2,7 +2,7 @@ import type { DrawingContext } from './drawing-context.ts'
 import { arrow, arrowHead, box, dimension, hatchBox, line, svg, text } from './svg.ts'
 
 const size = 17
-const [rail, outside, left, right] = [304, 42, 14, 176]
+const [rail, outside, left, right] = [232, 34, 14, 176]
 
 /** The pattern in words. */
 export const passesDetails = (id: string) => ({ manual, words, q }: DrawingContext): string => {
@@ -24,7 +24,7 @@ export const passesDrawing = (id: string) => ({ manual, words, q, caption }: Dra
   const step = strips > 1 ? (pattern.across - covers) / (strips - 1) : 0
   const topOf = (i: number): number => rail - (i * step + covers) * k
   // Numbers stand in the part of a strip that the next one does not cover; where they have no room, every other is left out.
-  const every = [1, 2, 5, 10].find((n) => n * step * k >= 17) ?? 20
+  const every = [1, 2, 5, 10].find((n) => n * step * k >= 14) ?? 20
   const strip = (i: number): string => {
     const [from, to] = [i === 0 ? 0 : Math.max(i * step, (i - 1) * step + covers), i === strips - 1 ? i * step + covers : (i + 1) * step]
     const middle = rail - ((from + to) / 2) * k
@@ -35,16 +35,16 @@ export const passesDrawing = (id: string) => ({ manual, words, q, caption }: Dra
   const twice = strips > 1 ? rail - (step + (covers - step) / 2) * k : 0
   const shared = Math.max(0, covers - step) * k
   const overlaps = Array.from({ length: strips - 1 }, (_, i) => hatchBox([left, rail - (i * step + covers) * k], right - left, shared, 6))
-  return svg(400, 346, caption, [
-    line([6, outside], [394, outside], 'line'), text([14, outside - 12], outward ? (words['outside'] ?? '') : `${words['outside']}: ${words['startOutside']}`, 'start', size),
+  return svg(400, 266, caption, [
+    line([6, outside], [394, outside], 'line'), text([14, outside - 11], outward ? (words['outside'] ?? '') : `${words['outside']}: ${words['startOutside']}`, 'start', size),
     ...overlaps, ...Array.from({ length: strips }, (_, i) => strip(i)),
     line([6, rail], [394, rail], 'bold'), text([14, rail + 24], outward ? `${words['rail']}: ${words['start']}` : (words['rail'] ?? ''), 'start', size),
     dimension([right + 14, rail], [right + 14, topOf(0)]),
     text([right + 24, rail - 10], `${words['workingWidth']} ${q(pattern.width)}${pattern.angled ? `, ${words['angled']}` : ''}`, 'start', size),
-    strips > 1 && shared > 1 ? line([right + 2, twice], [right + 20, rail - 48], 'thin') + text([right + 24, rail - 40], pattern.overlap === undefined ? (words['twice'] ?? '') : `${words['overlapLeast']} ${q(pattern.overlap)}`, 'start', size) : '',
-    text([right + 24, rail - 76], `${words['eachAdds']} ${q(`${figure}.effective`)}`, 'start', size),
-    text([right + 24, rail - 134], `${words['strips']} ${strips}`, 'start', size + 3, 'font-weight="700"'),
-    text([right + 24, rail - 108], `${words['lapsOf']} ${q(`${figure}.laps`)}`, 'start', size + 3, 'font-weight="700"'),
-    strips > 1 ? (outward ? arrow([right + 34, rail - 164], [right + 34, outside + 16]) : arrow([right + 34, outside + 16], [right + 34, rail - 164])) + text([right + 46, rail - 194], words[outward ? 'outward' : 'inward'] ?? '', 'start', size) : '',
+    strips > 1 && shared > 1 ? line([right + 2, twice], [right + 20, rail - 45], 'thin') + text([right + 24, rail - 40], pattern.overlap === undefined ? (words['twice'] ?? '') : `${words['overlapLeast']} ${q(pattern.overlap)}`, 'start', size) : '',
+    text([right + 24, rail - 68], `${words['eachAdds']} ${q(`${figure}.effective`)}`, 'start', size),
+    text([right + 24, rail - 100], `${words['strips']} ${strips}`, 'start', size + 3, 'font-weight="700"'),
+    text([right + 130, rail - 100], `${words['lapsOf']} ${q(`${figure}.laps`)}`, 'start', size + 3, 'font-weight="700"'),
+    strips > 1 ? (outward ? arrow([right + 34, rail - 128], [right + 34, outside + 10]) : arrow([right + 34, outside + 10], [right + 34, rail - 128])) + text([right + 46, rail - 152], words[outward ? 'outward' : 'inward'] ?? '', 'start', size) : '',
   ].join(''))
 }

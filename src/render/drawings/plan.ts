@@ -1,5 +1,5 @@
 import type { OvalGeometry } from '../../model/manual.ts'
-import { arrow, dashed, line, path, type Point, svg, text } from './svg.ts'
+import { arrow, arrowHead, dashed, line, path, type Point, polyline, svg, text } from './svg.ts'
 import type { DrawingContext } from './drawing-context.ts'
 
 /** Where a point stands that lies `s` along the rail and `off` outside it, meters, seen from above (y down). */
@@ -36,10 +36,13 @@ const symbols: Readonly<Record<OvalGeometry['marks'][number]['kind'], (p: Point,
   water: ([x, y]) => `<path d="M${x} ${y - 8}c4 6 6 8 6 11a6 6 0 0 1-12 0c0-3 2-5 6-11Z" fill="currentColor"/>`,
   finish: () => '',
   stand: ([x, y]) => `<rect x="${x - 30}" y="${y}" width="60" height="12" fill="none" stroke="currentColor" stroke-width="1.5"/>`,
+  stockpile: ([x, y]) => `<path d="M${x - 11} ${y + 6}L${x} ${y - 9}L${x + 11} ${y + 6}Z" fill="currentColor"/>`,
 }
 
 function marks(g: OvalGeometry, k: number, c: Point): string {
   const px = ([x, y]: Point): Point => [c[0] + k * x, c[1] + k * y]
+  // Names of gates stand outside the way of loads.
+  const hauls = g.marks.some((m) => m.kind === 'stockpile')
   return g.marks
     .map((m) => {
       const { point, out } = onOval(g, m.station, m.kind === 'finish' ? 0 : m.offset)
@@ -47,16 +50,36 @@ function marks(g: OvalGeometry, k: number, c: Point): string {
       const inside = m.offset === 0 && m.kind !== 'finish'
       if (m.kind === 'finish') {
         const end = px(onOval(g, m.station, g.widthStraights).point)
-        return line(p, end, 'bold') + text([p[0] - out[0] * 10, p[1] - out[1] * 10 + 4], m.name, 'middle', 14)
+        return line(p, end, 'bold') + text([p[0] - out[0] * 42, p[1] - out[1] * 42 + 4], m.name, 'middle', 14)
       }
       // Inside the rail the station numbers come first.
-      const away = inside ? -44 : m.kind === 'stand' ? 30 : 20
+      const away = inside ? -44 : m.kind === 'stand' || m.kind === 'stockpile' || (hauls && m.kind === 'gate') ? 30 : 20
       const at: Point = [p[0] + out[0] * away, p[1] + out[1] * away + 5]
       const anchor = Math.abs(out[0]) < 0.35 ? 'middle' : (out[0] > 0) !== inside ? 'start' : 'end'
-      const shift: Point = m.kind === 'stand' ? [p[0], p[1] + (out[1] > 0 ? 6 : -18)] : p
+      const shift: Point = m.kind === 'stockpile' ? [p[0] + out[0] * beside, p[1] + out[1] * beside] : m.kind === 'stand' ? [p[0], p[1] + (out[1] > 0 ? 6 : -18)] : p
       return symbols[m.kind](shift, [-out[1], out[0]]) + text(at, m.name, anchor, 14)
     })
     .join('')
+}
+
+/** How far outside the track loads are hauled, as drawn, px. */
+const beside = 11
+
+/** The way of loads from each stockpile to the nearest gate at the outside, the shorter way around. */
+function haulRoutes(g: OvalGeometry, k: number, c: Point): string {
+  const gates = g.marks.filter((m) => m.kind === 'gate' && m.offset > 0)
+  return g.marks.filter((m) => m.kind === 'stockpile').map((pile) => {
+    const way = (to: number): number => ((((to - pile.station) % g.railLength) + 1.5 * g.railLength) % g.railLength) - g.railLength / 2
+    const [along] = gates.map((m) => way(m.station)).sort((a, b) => Math.abs(a) - Math.abs(b))
+    if (along === undefined) return ''
+    const steps = 24
+    const points = Array.from({ length: steps + 1 }, (_, i): Point => {
+      const { point } = onOval(g, pile.station + (along * i) / steps, Math.max(g.widthStraights, g.widthTurns) + beside / k)
+      return [c[0] + k * point[0], c[1] + k * point[1]]
+    })
+    const [before, end] = [points.at(-2) ?? c, points.at(-1) ?? c]
+    return polyline(points, 'line', 'class="haul" stroke-dasharray="2 4"') + arrowHead(end, Math.atan2(end[1] - before[1], end[0] - before[0]), 10)
+  }).join('')
 }
 
 function stations(g: OvalGeometry, k: number, c: Point, us: boolean): string {
@@ -101,6 +124,7 @@ export function planDrawing({ manual, words, q, caption }: DrawingContext): stri
     path(ovalPath(g, g.offset, g.offset, k, c), 'thin', dashed),
     path(ovalPath(g, 0, 0, k, c), 'bold'),
     stations(g, k, c, us),
+    haulRoutes(g, k, c),
     marks(g, k, c),
     label(-34, `${words['lap']} ${q('shape.lap')}`),
     label(-10, `${words['straight']} ${q('shape.straight')}`),

@@ -27,7 +27,7 @@ const place = z.strictObject({
 })
 
 const mark = z.strictObject({
-  kind: z.enum(['gate', 'drain', 'water', 'finish', 'stand']),
+  kind: z.enum(['gate', 'drain', 'water', 'finish', 'stand', 'stockpile']),
   name: line,
   /** Along the rail from the start of the home straight, in the direction of travel. */
   station: quantity('mark.station').pipe(z.any()),
