@@ -1,5 +1,5 @@
 import { deflateSync } from 'node:zlib'
-import { decodePDFRawStream, PDFArray, type PDFDocument, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib'
+import { decodePDFRawStream, PDFArray, PDFContentStream, type PDFDocument, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib'
 import { unmarkDecoration } from './decoration.ts'
 
 const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
@@ -52,20 +52,24 @@ export function wrapArtifacts(content: string): string {
  */
 export function markArtifacts(document: PDFDocument, isKept: (page: PDFRef, mcid: number) => boolean): ReadonlyMap<PDFRef, ReadonlySet<number>> {
   const decoration = new Map<PDFRef, ReadonlySet<number>>()
+  const replaced = new Set<PDFRef>()
   for (const page of document.getPages()) {
     const contents = page.node.get(PDFName.of('Contents'))
     const whole = document.context.lookup(contents)
     // Laying fields over a page turns its one stream into a list.
     const refs = whole instanceof PDFArray ? whole.asArray() : [contents]
-    const [ref] = refs
+    // The streams of a list may be shared between pages.
+    const ref = refs.length === 1 ? refs[0] : document.context.nextRef()
     const streams = refs.map((r) => document.context.lookup(r))
-    if (!(ref instanceof PDFRef) || !streams.every((s) => s instanceof PDFRawStream)) continue
+    if (!(ref instanceof PDFRef) || !streams.every((s) => s instanceof PDFRawStream || s instanceof PDFContentStream)) continue
     page.node.set(PDFName.of('Contents'), ref)
-    const printed = streams.map((s) => Buffer.from(decodePDFRawStream(s).decode()).toString('latin1')).join('\n')
+    if (refs.length > 1) for (const r of refs) if (r instanceof PDFRef) replaced.add(r)
+    const printed = streams.map((s) => Buffer.from(s instanceof PDFRawStream ? decodePDFRawStream(s).decode() : s.getUnencodedContents()).toString('latin1')).join('\n')
     const { content, removed } = unmarkDecoration(printed, (mcid) => isKept(page.ref, mcid))
     decoration.set(page.ref, new Set(removed))
     const data = deflateSync(Buffer.from(wrapArtifacts(content), 'latin1'))
     document.context.assign(ref, PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data))
   }
+  for (const ref of replaced) document.context.delete(ref)
   return decoration
 }

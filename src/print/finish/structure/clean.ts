@@ -31,6 +31,25 @@ function loosened(items: readonly Item[]): Loose[] {
 
 const bare = (items: readonly Loose[]): Item[] => items.filter((i) => i !== edge)
 
+/** Blocks, each by itself, and what stands in lines between them. */
+function runsIn(items: readonly Loose[]): Item[][] {
+  const runs: Item[][] = []
+  let run: Item[] = []
+  const close = (): void => {
+    if (run.length > 0) runs.push(run)
+    run = []
+  }
+  for (const item of items) {
+    if (item !== edge && isText(item)) run.push(item)
+    else {
+      close()
+      if (item !== edge) runs.push([item])
+    }
+  }
+  close()
+  return runs
+}
+
 /**
  * Brings the structure that the browser writes to what ISO 32000-1 knows: boxes without a meaning taken out, text that
  * stood in them made paragraphs, items of lists with a body, formulas called so, nothing empty.
@@ -43,29 +62,15 @@ export function cleanStructure(document: PDFDocument, structure: Structure): voi
     return { kind: 'element', ref: context.register(dict), dict, type, kids }
   }
 
+  const asBlock = (run: Item[]): Item[] => (run.every((i) => isPicture(i) || !isText(i)) ? run : [made('P', run)])
+
   /** Text between blocks becomes paragraphs. */
-  const inParagraphs = (items: readonly Loose[]): Item[] => {
-    const out: Item[] = []
-    let run: Item[] = []
-    const close = (): void => {
-      out.push(...(run.every(isPicture) ? run : [made('P', run)]))
-      run = []
-    }
-    for (const item of items) {
-      if (item !== edge && isText(item)) run.push(item)
-      else {
-        close()
-        if (item !== edge) out.push(item)
-      }
-    }
-    close()
-    return out
-  }
+  const inParagraphs = (items: readonly Loose[]): Item[] => runsIn(items).flatMap(asBlock)
 
   /** A cell or an item of a list holds its words directly, unless there are several blocks of them. */
   const inCell = (items: readonly Loose[]): Item[] => {
-    const blocks = inParagraphs(items)
-    return blocks.length > 1 ? blocks : bare(items)
+    const runs = runsIn(items)
+    return runs.length > 1 ? runs.flatMap(asBlock) : (runs[0] ?? [])
   }
 
   /** Only figures of lines of text are formulas: drawings hold their content without elements. */

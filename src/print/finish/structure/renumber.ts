@@ -27,6 +27,11 @@ function walk(object: unknown, replace: Replace): void {
   }
 }
 
+/** Elements with ids, attributes of tables, and the tree of ids. */
+const keysOfIds = ['ID', 'A', 'Headers', 'Names', 'Kids'].map((key) => PDFName.of(key))
+
+const mayHoldIds = (object: PDFObject): boolean => object instanceof PDFArray || (object instanceof PDFDict && keysOfIds.some((key) => object.has(key)))
+
 /**
  * Ids of structure elements count on from whatever the browser printed before; numbered anew in their own order the same
  * document always gets the same ones.
@@ -34,7 +39,7 @@ function walk(object: unknown, replace: Replace): void {
 export function renumberStructure(document: PDFDocument): void {
   const tree = document.catalog.lookupMaybe(PDFName.of('StructTreeRoot'), PDFDict)
   tree?.set(PDFName.of('RoleMap'), document.context.obj(roles))
-  const objects = document.context.enumerateIndirectObjects().map(([, object]) => object)
+  const objects = document.context.enumerateIndirectObjects().map(([, object]) => object).filter(mayHoldIds)
   const ids = new Set<string>()
   const collect: Replace = (id) => {
     ids.add(id)
