@@ -69,6 +69,7 @@ if (first === '--run-tests') {
 } else if (first === '--run-bench') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))
+  await import(await bundled(at('tests', 'bench', 'bench-print.ts')))
 } else {
   install(false)
   const { main } = await import(await bundled(at('src', 'cli', 'main.ts')))
