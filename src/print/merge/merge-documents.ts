@@ -105,8 +105,10 @@ export async function createMerger(): Promise<Merger> {
   return {
     add: (source) => {
       const by: Offsets = { object: context.largestObjectNumber, parent: nextParent, node: nextNode }
+      // The moment of printing stands in its information, which is not that of the whole.
+      const leftOut = [source.context.trailerInfo.Info, source.catalog.get(name('Outlines'))]
       for (const [ref, object] of source.context.enumerateIndirectObjects()) {
-        if (notCopied.has(typeOf(object))) continue
+        if (notCopied.has(typeOf(object)) || leftOut.includes(ref)) continue
         context.assign(PDFRef.of(ref.objectNumber + by.object, ref.generationNumber), movedCopy(object, context, by))
       }
       addStructure(source, by)
