@@ -48,11 +48,14 @@ describe.each(demos)('binder of %s', (id) => {
     const labels = (await pdf.getPageLabels()) ?? []
     const { manual } = await demoManual(id)
     const led = new Set<string>()
+    let isIndex = false
     for (let n = 1; n <= pdf.numPages; n++) {
       const page = await pdf.getPage(n)
       const text = await textOf(pdf, n)
-      const isIndex = /Index of terms/.test(text)
-      if (!/^[ivx]+$/.test(labels[n - 1] ?? '') && !isIndex) continue
+      const inFront = /^[ivx]+$/.test(labels[n - 1] ?? '')
+      // The index goes on to the end of the binder.
+      isIndex ||= !inFront && /Index of terms/.test(text)
+      if (!inFront && !isIndex) continue
       const items = (await page.getTextContent()).items.flatMap((i) => ('str' in i && i.str.trim() !== '' ? [{ str: i.str.trim(), x: i.transform[4] as number, y: i.transform[5] as number, right: (i.transform[4] as number) + i.width }] : []))
       for (const a of await page.getAnnotations()) {
         if (a.subtype !== 'Link' || typeof a.dest !== 'string') continue

@@ -28,5 +28,6 @@ export function movedCopy(object: PDFObject, to: PDFContext, by: Offsets): PDFOb
     return copy
   }
   const node = nodeNumber(object)
-  return node === undefined ? object : PDFString.of(`node${node + by.node}`)
+  // As long as all others, so that their order as text, which a tree of names asks for, is that of the numbers.
+  return node === undefined ? object : PDFString.of(`node${String(node + by.node).padStart(10, '0')}`)
 }
