@@ -63,7 +63,7 @@ describe.each(demos)('binder of %s', (id) => {
         if (right - left < 2) continue
         const label = labels[await pdf.getPageIndex((await pdf.getDestination(a.dest))?.[0] as never)]
         const inRow = items.filter((i) => i.y > low - 1 && i.y < high).sort((p, q) => p.x - q.x)
-        const own = inRow.filter((i) => i.x > left - 2 && i.right < right + 2).map((i) => i.str).join('')
+        const own = inRow.filter((i) => i.x > left - 2 && i.right < right + 2).map((i) => i.str).join('').replaceAll(',', '')
         // In the index the number itself is the link; in contents and lists it stands at the end of the row, which may be that of a column.
         const printed = isIndex ? own : (inRow.find((i) => i.x > right && number.test(i.str))?.str ?? '')
         if (!number.test(printed)) continue
