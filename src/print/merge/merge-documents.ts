@@ -1,6 +1,6 @@
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFObject, PDFRef, PDFString } from '@cantoo/pdf-lib'
 import { movedCopy, nodeNumber, type Offsets } from './copy-objects.ts'
-import { highestKey, treePairs } from './trees.ts'
+import { highestKey, treePairs, treeRefs } from './trees.ts'
 
 const name = (text: string): PDFName => PDFName.of(text)
 
@@ -106,9 +106,9 @@ export async function createMerger(): Promise<Merger> {
     add: (source) => {
       const by: Offsets = { object: context.largestObjectNumber, parent: nextParent, node: nextNode }
       // The moment of printing stands in its information, which is not that of the whole.
-      const leftOut = [source.context.trailerInfo.Info, source.catalog.get(name('Outlines'))]
+      const leftOut: ReadonlySet<unknown> = new Set([source.context.trailerInfo.Info, source.catalog.get(name('Outlines')), ...treeRefs(source.catalog.lookupMaybe(name('StructTreeRoot'), PDFDict)?.get(name('IDTree')), source.context)])
       for (const [ref, object] of source.context.enumerateIndirectObjects()) {
-        if (notCopied.has(typeOf(object)) || leftOut.includes(ref)) continue
+        if (notCopied.has(typeOf(object)) || leftOut.has(ref)) continue
         context.assign(PDFRef.of(ref.objectNumber + by.object, ref.generationNumber), movedCopy(object, context, by))
       }
       addStructure(source, by)

@@ -1,4 +1,4 @@
-import { PDFArray, PDFDict, PDFName, PDFNumber, type PDFObject } from '@cantoo/pdf-lib'
+import { PDFArray, type PDFContext, PDFDict, PDFName, PDFNumber, type PDFObject, PDFRef } from '@cantoo/pdf-lib'
 
 /** Pairs of a number tree (`Nums`) or a name tree (`Names`), in their order (ISO 32000-1, 7.9.6 and 7.9.7). */
 export function treePairs(tree: PDFDict | undefined, leaf: 'Nums' | 'Names'): (readonly [PDFObject, PDFObject])[] {
@@ -11,3 +11,10 @@ export function treePairs(tree: PDFDict | undefined, leaf: 'Nums' | 'Names'): (r
 }
 
 export const highestKey = (pairs: readonly (readonly [PDFObject, PDFObject])[]): number => pairs.reduce((most, [key]) => (key instanceof PDFNumber ? Math.max(most, key.asNumber()) : most), -1)
+
+/** The objects that a tree is made of, its root first. */
+export function treeRefs(root: PDFObject | undefined, context: PDFContext): readonly PDFRef[] {
+  if (!(root instanceof PDFRef)) return []
+  const kids = context.lookupMaybe(root, PDFDict)?.lookupMaybe(PDFName.of('Kids'), PDFArray)?.asArray() ?? []
+  return [root, ...kids.flatMap((kid) => treeRefs(kid, context))]
+}

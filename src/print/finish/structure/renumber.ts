@@ -1,5 +1,5 @@
 import { PDFArray, PDFDict, type PDFDocument, PDFHexString, PDFName, type PDFObject, PDFString } from '@cantoo/pdf-lib'
-import { treePairs } from '../../merge/trees.ts'
+import { treePairs, treeRefs } from '../../merge/trees.ts'
 
 /** Tags of the browser that PDF 1.7 does not know, and what they stand for. */
 const roles = { Em: 'Span', Strong: 'Span', Aside: 'Sect' }
@@ -39,6 +39,7 @@ function sortIds(document: PDFDocument, tree: PDFDict): void {
   const pairs = treePairs(tree.lookupMaybe(key, PDFDict), 'Names').map(([id, element]) => ({ id, element, text: id instanceof PDFString || id instanceof PDFHexString ? id.decodeText() : '' }))
   if (pairs.length === 0) return
   pairs.sort((a, b) => (a.text < b.text ? -1 : 1))
+  for (const ref of treeRefs(tree.get(key), document.context)) document.context.delete(ref)
   tree.set(key, document.context.register(document.context.obj({ Names: pairs.flatMap(({ id, element }) => [id, element]) })))
 }
 
