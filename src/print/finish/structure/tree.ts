@@ -1,5 +1,5 @@
 import { PDFArray, PDFDict, type PDFDocument, PDFName, PDFNull, PDFNumber, type PDFObject, PDFRef } from '@cantoo/pdf-lib'
-import { treePairs } from '../../merge/trees.ts'
+import { treePairs, treeRefs } from '../../merge/trees.ts'
 
 /** Marked content of a page. */
 export type Content = { readonly kind: 'content'; readonly page: PDFRef; readonly mcid: number }
@@ -121,6 +121,7 @@ export function writeStructure(document: PDFDocument, { root, rootRef, tops, all
   root.set(PDFName.of('ParentTreeNextKey'), PDFNumber.of((sorted.at(-1)?.[0] ?? -1) + 1))
   root.set(nameK, context.obj(tops.map((t) => t.ref)))
   const ids = treePairs(root.lookupMaybe(PDFName.of('IDTree'), PDFDict), 'Names').filter(([, ref]) => kept.has(ref as PDFRef))
+  for (const ref of treeRefs(root.get(PDFName.of('IDTree')), context)) context.delete(ref)
   if (ids.length > 0) root.set(PDFName.of('IDTree'), context.register(context.obj({ Names: ids.flat() })))
   else root.delete(PDFName.of('IDTree'))
 }
