@@ -66,17 +66,17 @@ export async function printManual({ found, cache, manual, words, folders, versio
   const press = openPress({ browser: found.browser, browserName: found.version, program, fontCss: fonts.inline, lang: facility.lang, cache })
   try {
     tell('binder and sheets')
-    const pages = renderBinder(manual, assets)
+    const rendered = renderBinder(manual, assets)
     const [binder, forms, cards, sheets] = await Promise.all([
-      printBinder(press, pages, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
+      printBinder(press, rendered, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
       printPages(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
       printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
-    const exchange = before ? compareBinders(before.pages, binder.laid, pages.sides) : { takeOut: [], putIn: [] }
+    const exchange = before ? compareBinders(before.pages, binder.laid, rendered.sides) : { takeOut: [], putIn: [] }
     const replacement = before && exchange.putIn.length + exchange.takeOut.length > 0
-      ? [{ path: 'replacement-pages.pdf', data: await printReplacement(press, pages, binder, exchange.putIn, renderReplacementList(manual, assets, before, exchange.takeOut.map(leafName), exchange.putIn.map(leafName)), titled(words.binder['replacement'], 'replacement')) }]
+      ? [{ path: 'replacement-pages.pdf', data: await printReplacement(press, rendered, binder, exchange.putIn, renderReplacementList(manual, assets, before, exchange.takeOut.map(leafName), exchange.putIn.map(leafName)), titled(words.binder['replacement'], 'replacement')) }]
       : []
     return {
       files: [{ path: 'binder.pdf', data: binder.bytes }, ...replacement, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],

@@ -1,6 +1,6 @@
 import { PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib'
 
-/** Takes links out that lead to what is not in the document, as where only some pages of a binder are printed. */
+/** Takes all links out, where only some pages of a binder are printed and most would lead to pages that are not there. */
 export function dropLinks(document: PDFDocument): void {
   for (const page of document.getPages()) page.node.delete(PDFName.of('Annots'))
 }
