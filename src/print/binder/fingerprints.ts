@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto'
-import { decodePDFRawStream, PDFArray, PDFDict, type PDFDocument, PDFName, type PDFPage, PDFRawStream } from '@cantoo/pdf-lib'
+import { PDFArray, PDFDict, type PDFDocument, PDFName, type PDFPage } from '@cantoo/pdf-lib'
+import { beginsMarked, operatorOf } from '../content/operator.ts'
+import { streamText } from '../content/stream-text.ts'
 
 /** Names of a page's fonts by what its content calls them; a subset's letters before the plus are chance. */
 function fontNames(page: PDFPage): ReadonlyMap<string, string> {
@@ -10,7 +12,7 @@ function fontNames(page: PDFPage): ReadonlyMap<string, string> {
 function contentOf(page: PDFPage): string {
   const contents = page.node.Contents()
   const streams = contents instanceof PDFArray ? contents.asArray().map((ref) => page.doc.context.lookup(ref)) : [contents]
-  return streams.map((s) => (s instanceof PDFRawStream ? Buffer.from(decodePDFRawStream(s).decode()).toString('latin1') : '')).join('\n')
+  return streams.map((s) => streamText(s) ?? '').join('\n')
 }
 
 /**
@@ -19,20 +21,20 @@ function contentOf(page: PDFPage): string {
  */
 function fingerprint(page: PDFPage): string {
   const fonts = fontNames(page)
-  const hash = createHash('sha256')
+  const counted: string[] = []
   let [depth, inText] = [0, false]
   for (const line of contentOf(page).split('\n')) {
-    const operator = line.trim().split(/\s+/).at(-1) ?? ''
+    const operator = operatorOf(line)
     if (operator === 'BT') inText = true
-    const begins = /(?:BDC|BMC)$/.test(operator)
+    const begins = beginsMarked(operator)
     if (begins) depth++
     if (operator === 'EMC') depth--
     // Numbers of tags, names of graphics states and the places of head and foot say nothing to a reader.
     const counts = !begins && operator !== 'EMC' && operator !== 'gs' && (depth > 0 || !inText)
-    if (counts) hash.update(`${line.replace(/\/(\w+)(?=[\s\S]*Tf$)/, (_, name: string) => `/${fonts.get(name) ?? name}`)}\n`)
+    if (counts) counted.push(operator === 'Tf' ? line.replace(/\/(\w+)/, (_, name: string) => `/${fonts.get(name) ?? name}`) : line)
     if (operator === 'ET') inText = false
   }
-  return hash.digest('hex').slice(0, 16)
+  return createHash('sha256').update(counted.join('\n')).digest('hex').slice(0, 16)
 }
 
 /** One fingerprint for each page of a document as the browser printed it. */

@@ -2,7 +2,7 @@ import { PDFDocument } from '@cantoo/pdf-lib'
 import { renderBlankPages } from '../../render/binder/blank-pages.ts'
 import { elsewhere } from '../../render/binder/link-parts.ts'
 import type { Binder } from '../../render/binder/render-binder.ts'
-import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
+import { finishOrdered, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
 import { joinLinks } from '../merge/join-links.ts'
 import { createMerger } from '../merge/merge-documents.ts'
 import type { Press } from '../press/press.ts'
@@ -84,6 +84,7 @@ async function joinParts(press: Press, binder: Binder, prints: readonly PartPrin
   const numbering = binder.parts.map((p) => ({ number: p.pages.number, unnumbered: p.unnumbered }))
   const blank = binder.parts.flatMap((part, i) => (blanks[i] ? [{ part: part.pages, label: pageLabel(at(numbering, i), at(prints, i).pages), words: binder.blank }] : []))
   const blankPages = blank.length === 0 ? [] : [await PDFDocument.load(await press.run(renderBlankPages(blank), {}, (page) => toPdf(page, { tagged: true })), { updateMetadata: false })]
+  blankPages.forEach(orderContent)
   const merger = await createMerger()
   const documents = await Promise.all(prints.map(partDocument))
   const pages = documents.map((d) => merger.add(d))
@@ -102,7 +103,7 @@ export async function printBinder(press: Press, binder: Binder, about: PdfAbout,
   const prints = await settleParts(press, binder, last, tell)
   const bytes = await press.keep([JSON.stringify([about, marginTop, binder.parts.map((p) => [p.pages, p.unnumbered])]), ...prints.map((p) => p.bytes)], async () => {
     const { document, ranges } = await joinParts(press, binder, prints)
-    return finishPdf(document, { ...about, labels: ranges, marginTop })
+    return finishOrdered(document, { ...about, labels: ranges, marginTop })
   })
   return {
     bytes,

@@ -1,6 +1,7 @@
 import { PDFDocument } from '@cantoo/pdf-lib'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
 import type { Hand } from '../../render/binder/page-rules.ts'
+import { orderContent } from '../finish/finish-pdf.ts'
 import { destinations } from '../inspect/destinations.ts'
 import type { Press } from '../press/press.ts'
 import { toPdf } from '../press/to-pdf.ts'
@@ -20,14 +21,31 @@ export type PartPrint = {
   readonly places: ReadonlyMap<string, number>
 }
 
-/** Documents that were read to find their places and are soon read again to be joined. */
+/** Documents that were read to find their places and are soon joined. */
 const open = new WeakMap<Uint8Array, PDFDocument>()
 
-/** The document that a part was printed as. */
+/** The document that a part was printed as, its content in order; to be joined with others once. */
 export async function partDocument({ bytes }: Pick<PartPrint, 'bytes'>): Promise<PDFDocument> {
-  const known = open.get(bytes) ?? (await PDFDocument.load(bytes, { updateMetadata: false }))
-  open.set(bytes, known)
-  return known
+  const known = open.get(bytes)
+  if (known) return known
+  const document = await PDFDocument.load(bytes, { updateMetadata: false })
+  orderContent(document)
+  open.set(bytes, document)
+  return document
+}
+
+type Findings = Pick<PartPrint, 'pages' | 'prints' | 'places'>
+
+/** What a printed part holds and where, as the browser wrote it. */
+async function inspect(bytes: Uint8Array, isLikelyLast: boolean): Promise<Findings> {
+  const document = await PDFDocument.load(bytes, { updateMetadata: false })
+  const findings = { pages: document.getPageCount(), prints: pageFingerprints(document), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
+  // While the browser prints the next parts there is time for what would come after the last of them.
+  if (isLikelyLast) {
+    orderContent(document)
+    open.set(bytes, document)
+  }
+  return findings
 }
 
 /** The numbers that a part's slots ask for, out of all there are. */
@@ -37,12 +55,10 @@ export const askedFor = (part: BinderPart, labels: Readonly<Record<string, strin
 /** Prints one part, beginning on this side of a leaf, with these page numbers in its slots. */
 export async function printPart(press: Press, part: BinderPart, hand: Hand, labels: Readonly<Record<string, string>>): Promise<PartPrint> {
   const filled = askedFor(part, labels)
-  const printed = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, async (page) => {
-    const bytes = await toPdf(page, { tagged: true })
-    const document = await partDocument({ bytes })
-    return { bytes, pages: document.getPageCount(), prints: pageFingerprints(document), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
-  })
-  return { ...printed, hand, filled }
+  const bytes = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, (page) => toPdf(page, { tagged: true }))
+  const isLikelyLast = Object.values(filled).every((label) => label !== '')
+  const findings = await press.keep(['findings', bytes], () => inspect(bytes, isLikelyLast))
+  return { bytes, ...findings, hand, filled }
 }
 
 /** Prints some pages (from 0) of a part that was printed before, by themselves. */

@@ -1,5 +1,7 @@
 import { deflateSync } from 'node:zlib'
-import { decodePDFRawStream, PDFArray, PDFContentStream, type PDFDocument, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib'
+import { PDFArray, type PDFDocument, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib'
+import { beginsMarked, operatorOf } from '../content/operator.ts'
+import { streamText } from '../content/stream-text.ts'
 import { unmarkDecoration } from './decoration.ts'
 
 const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
@@ -20,10 +22,8 @@ export function wrapArtifacts(content: string): string {
     holding = undefined
   }
   for (const line of content.split('\n')) {
-    const words = line.trim().split(/\s+/)
-    const operator = words.at(-1) ?? ''
-    // The operator may follow its operands without a space: `<</MCID 1 >>BDC`.
-    if (/(?:BDC|BMC)$/.test(operator)) depth++
+    const operator = operatorOf(line)
+    if (beginsMarked(operator)) depth++
     if (operator === 'EMC') depth--
     if (depth > 0 || operator === 'EMC') {
       out.push(line)
@@ -60,12 +60,11 @@ export function markArtifacts(document: PDFDocument, isKept: (page: PDFRef, mcid
     const refs = whole instanceof PDFArray ? whole.asArray() : [contents]
     // The streams of a list may be shared between pages.
     const ref = refs.length === 1 ? refs[0] : document.context.nextRef()
-    const streams = refs.map((r) => document.context.lookup(r))
-    if (!(ref instanceof PDFRef) || !streams.every((s) => s instanceof PDFRawStream || s instanceof PDFContentStream)) continue
+    const texts = refs.flatMap((r) => streamText(document.context.lookup(r)) ?? [])
+    if (!(ref instanceof PDFRef) || texts.length < refs.length) continue
     page.node.set(PDFName.of('Contents'), ref)
     if (refs.length > 1) for (const r of refs) if (r instanceof PDFRef) replaced.add(r)
-    const printed = streams.map((s) => Buffer.from(s instanceof PDFRawStream ? decodePDFRawStream(s).decode() : s.getUnencodedContents()).toString('latin1')).join('\n')
-    const { content, removed } = unmarkDecoration(printed, (mcid) => isKept(page.ref, mcid))
+    const { content, removed } = unmarkDecoration(texts.join('\n'), (mcid) => isKept(page.ref, mcid))
     decoration.set(page.ref, new Set(removed))
     const data = deflateSync(Buffer.from(wrapArtifacts(content), 'latin1'))
     document.context.assign(ref, PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data))

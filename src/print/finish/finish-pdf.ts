@@ -6,7 +6,8 @@ import { closeOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
 import { dropProbes } from './probes.ts'
 import { saveDocument } from './save-document.ts'
-import { finishStructure } from './structure/finish-structure.ts'
+import { orderStructure } from './structure/order-structure.ts'
+import { renumberStructure } from './structure/renumber.ts'
 import { lowerDestinations } from './targets.ts'
 
 /** What a document says about itself. */
@@ -29,15 +30,26 @@ export type PdfAbout = {
 
 const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', first: 1 }]
 
-/** Finishes what a browser has printed, in one pass: metadata, page labels, tags, links, bookmarks, fixed identity. */
-export async function finishPdf(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
+/** The part of finishing that is done page by page: what nobody sees or reads is taken out of what a browser has printed, and its tags are set in order. */
+export function orderContent(document: PDFDocument): void {
+  dropProbes(document)
+  orderStructure(document)
+}
+
+/** Finishes a document whose content is in order, in one pass: metadata, page labels, links, bookmarks, fixed identity. */
+export async function finishOrdered(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
   writeMetadata(document, about)
   labelPages(document, about.labels ?? plain)
-  dropProbes(document)
-  finishStructure(document)
+  renumberStructure(document)
   describeLinks(document)
   if (about.marginTop !== undefined) lowerDestinations(document, about.marginTop)
   closeOutline(document)
   fixIdentity(document, about.seed)
   return saveDocument(document)
+}
+
+/** Finishes what a browser has printed. */
+export function finishPdf(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
+  orderContent(document)
+  return finishOrdered(document, about)
 }

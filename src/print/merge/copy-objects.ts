@@ -14,11 +14,18 @@ export function nodeNumber(object: PDFObject): number | undefined {
   return found ? Number(found[1]) : undefined
 }
 
+/** The library finds a reference by a text made of its numbers, which for the tens of thousands of a binder takes longer than all else here. */
+const references: PDFRef[] = []
+
+/** The reference to an object of the first generation. */
+export const referenceTo = (objectNumber: number): PDFRef => (references[objectNumber] ??= PDFRef.of(objectNumber))
+
 /** A copy of an object for another document: its references, keys and ids moved, everything else as it is. */
 export function movedCopy(object: PDFObject, to: PDFContext, by: Offsets): PDFObject {
   const entries = (dict: PDFDict): Map<PDFName, PDFObject> =>
     new Map(dict.entries().map(([key, value]): [PDFName, PDFObject] => [key, value instanceof PDFNumber && parentKeys.has(key.decodeText()) ? PDFNumber.of(value.asNumber() + by.parent) : movedCopy(value, to, by)]))
-  if (object instanceof PDFRef) return PDFRef.of(object.objectNumber + by.object, object.generationNumber)
+  // What a browser prints has never been changed, so that all its objects are of the first generation.
+  if (object instanceof PDFRef) return referenceTo(object.objectNumber + by.object)
   if (object instanceof PDFPageLeaf) return PDFPageLeaf.fromMapWithContext(entries(object), to, false)
   if (object instanceof PDFDict) return PDFDict.fromMapWithContext(entries(object), to)
   if (object instanceof PDFRawStream) return PDFRawStream.of(PDFDict.fromMapWithContext(entries(object.dict), to), object.contents)

@@ -1,11 +1,11 @@
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFObject, PDFRef, PDFString } from '@cantoo/pdf-lib'
-import { movedCopy, nodeNumber, type Offsets } from './copy-objects.ts'
+import { movedCopy, nodeNumber, type Offsets, referenceTo } from './copy-objects.ts'
 import { highestKey, treePairs, treeRefs } from './trees.ts'
 
 const name = (text: string): PDFName => PDFName.of(text)
 
 /** Objects of a source that the merged document has of its own, or has no use for. */
-const notCopied: ReadonlySet<string> = new Set(['Catalog', 'Pages', 'StructTreeRoot', 'ParentTree'])
+const notCopied: ReadonlySet<string> = new Set(['Catalog', 'Pages', 'StructTreeRoot'])
 
 const typeOf = (object: PDFObject): string => {
   const type = object instanceof PDFDict ? object.get(name('Type')) : undefined
@@ -106,15 +106,17 @@ export async function createMerger(): Promise<Merger> {
     add: (source) => {
       const by: Offsets = { object: context.largestObjectNumber, parent: nextParent, node: nextNode }
       // The moment of printing stands in its information, which is not that of the whole.
-      const leftOut: ReadonlySet<unknown> = new Set([source.context.trailerInfo.Info, source.catalog.get(name('Outlines')), ...treeRefs(source.catalog.lookupMaybe(name('StructTreeRoot'), PDFDict)?.get(name('IDTree')), source.context)])
+      const structure = source.catalog.lookupMaybe(name('StructTreeRoot'), PDFDict)
+      const trees = ['IDTree', 'ParentTree'].flatMap((tree) => treeRefs(structure?.get(name(tree)), source.context))
+      const leftOut: ReadonlySet<unknown> = new Set([source.context.trailerInfo.Info, source.catalog.get(name('Outlines')), ...trees])
       for (const [ref, object] of source.context.enumerateIndirectObjects()) {
         if (notCopied.has(typeOf(object)) || leftOut.has(ref)) continue
-        context.assign(PDFRef.of(ref.objectNumber + by.object, ref.generationNumber), movedCopy(object, context, by))
+        context.assign(referenceTo(ref.objectNumber + by.object), movedCopy(object, context, by))
       }
       addStructure(source, by)
       addBookmarks(source, by)
       for (const [key, value] of source.catalog.lookupMaybe(name('Dests'), PDFDict)?.entries() ?? []) targets.set(key, movedCopy(value, context, by))
-      return source.getPages().map((page) => PDFRef.of(page.ref.objectNumber + by.object, page.ref.generationNumber))
+      return source.getPages().map((page) => referenceTo(page.ref.objectNumber + by.object))
     },
     repeat: (page) => {
       const copy = context.lookup(page, PDFDict).clone(context)

@@ -1,4 +1,6 @@
 // The few things of a page's own world that functions run inside it use; the rest of the DOM stays out of node code.
+type PageNode = object
+
 type PageElement = {
   id: string
   className: string
@@ -13,6 +15,9 @@ type PageElement = {
   readonly style: { setProperty(name: string, value: string): void; display: string }
   querySelector(selector: string): PageElement | null
   querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
+  readonly childNodes: Iterable<PageNode>
+  append(...nodes: PageNode[]): void
+  replaceChildren(): void
   getBoundingClientRect(): { readonly top: number; readonly bottom: number; readonly left: number; readonly right: number; readonly width: number; readonly height: number }
 }
 
@@ -20,6 +25,7 @@ declare var document: PageElement & {
   readonly body: PageElement
   readonly fonts: { readonly ready: Promise<unknown> } & Iterable<{ readonly family: string; readonly weight: string; readonly status: string; load(): Promise<unknown> }>
   getElementById(id: string): PageElement | null
+  createDocumentFragment(): PageElement
 }
 
 /** Set by `openPage`, for `freshFonts`. */

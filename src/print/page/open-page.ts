@@ -12,11 +12,14 @@ export type OpenPage = {
 /**
  * Takes the page's fonts up anew and waits for them. Chromium keeps scaled fonts by hundredths of a pixel, and two sizes
  * that differ by one hundredth may fall together: the one asked for first serves both. With fonts that nothing has used,
- * a document looks the same whatever was laid out on the page before it.
+ * a document looks the same whatever was laid out on the page before it. What the page shows is taken out meanwhile, so
+ * that it is not laid out for nothing.
  * @throws Error naming fonts that do not load.
  */
 export async function freshFonts(page: Page): Promise<void> {
   const missing = await page.evaluate(async () => {
+    const shown = document.createDocumentFragment()
+    shown.append(...document.body.childNodes)
     const style = document.getElementById('fonts')
     if (style) {
       style.textContent = ''
@@ -27,6 +30,7 @@ export async function freshFonts(page: Page): Promise<void> {
     await Promise.all([...fonts].map((f) => f.load().catch(() => undefined)))
     // A face that has loaded is taken up by the layout a little later: whoever measures before that measures another type.
     await fonts.ready
+    document.body.append(shown)
     return [...fonts].filter((f) => f.status !== 'loaded').map((f) => `${f.family} ${f.weight}`)
   })
   if (missing.length > 0) throw new Error(`fonts did not load: ${missing.join(', ')}`)

@@ -36,13 +36,14 @@ const shell = (lang: string): string => `<!doctype html><html lang="${lang}"><he
 
 /** Puts a document into an open page, with fonts that nothing has used before. */
 async function load(page: Page, copy: Copy): Promise<void> {
+  await page.evaluate(() => document.body.replaceChildren())
+  await freshFonts(page)
   await page.evaluate(({ css, body }) => {
     const own = document.getElementById('own')
     if (own) own.textContent = css
     document.body.className = ''
     document.body.innerHTML = body
   }, copy)
-  await freshFonts(page)
 }
 
 type Task = () => Promise<void>

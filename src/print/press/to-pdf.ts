@@ -4,5 +4,6 @@ export type PdfOptions = { readonly tagged: boolean; /** Pages to print, such as
 
 /** Prints what a page shows, at the size that its style asks for. */
 export async function toPdf(page: Page, { tagged, ranges }: PdfOptions): Promise<Uint8Array> {
-  return page.pdf({ preferCSSPageSize: true, printBackground: true, tagged, outline: tagged, timeout: 300_000, ...(ranges === undefined ? {} : { pageRanges: ranges }) })
+  // Waiting for fonts lays everything out for a screen first; those of the press are there already.
+  return page.pdf({ preferCSSPageSize: true, printBackground: true, tagged, outline: tagged, waitForFonts: false, timeout: 300_000, ...(ranges === undefined ? {} : { pageRanges: ranges }) })
 }

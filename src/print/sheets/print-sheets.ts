@@ -16,29 +16,33 @@ export const inks = ['color', 'black'] as const
 
 export type Ink = (typeof inks)[number]
 
-type OneSheet = { readonly points: number; readonly printed: Readonly<Record<Ink, Uint8Array>>; readonly finished: Readonly<Record<Ink, Uint8Array>> }
+type OneSheet = { readonly points: number; readonly printed: Readonly<Record<Ink, Uint8Array>> }
 
 export type SheetFile = { readonly paper: SheetPaper; readonly ink: Ink; /** Of the procedure; undefined for all sheets in one file. */ readonly id: string | undefined; readonly bytes: Uint8Array }
 
 export type SheetsPrint = { readonly files: readonly SheetFile[]; /** Size of the steps by paper and procedure, points. */ readonly points: ReadonlyMap<string, number> }
 
-async function printSheet(page: Page, { about, system }: { about: PdfAbout; system: UnitSystem }): Promise<OneSheet> {
+async function printSheet(page: Page, { system }: { system: UnitSystem }): Promise<OneSheet> {
   const fit = await fitSheet(page, (points) => readingDistanceWords(points, system))
-  const inInk = async (ink: Ink): Promise<readonly [Uint8Array, Uint8Array]> => {
+  const inInk = async (ink: Ink): Promise<Uint8Array> => {
     await page.evaluate((dress) => {
       document.body.className = dress
     }, ink)
     // Of all the sizes that were tried only the last may be on paper.
     await freshFonts(page)
-    const bytes = await toPdf(page, { tagged: true })
-    const printed = await PDFDocument.load(bytes, { updateMetadata: false })
-    if (printed.getPageCount() !== 1) throw new Error(`${printed.getPageCount()} pages instead of one`)
-    return [bytes, await finishPdf(printed, { ...about, seed: `${about.seed}/${ink}` })]
+    return toPdf(page, { tagged: true })
   }
   const color = await inInk('color')
-  const black = await inInk('black')
-  return { points: stepPoints(fit), printed: { color: color[0], black: black[0] }, finished: { color: color[1], black: black[1] } }
+  return { points: stepPoints(fit), printed: { color, black: await inInk('black') } }
 }
+
+/** @throws Error when a sheet has not come out as one page. */
+const finishSheet = (press: Press, bytes: Uint8Array, about: PdfAbout): Promise<Uint8Array> =>
+  press.keep([JSON.stringify(about), bytes], async () => {
+    const printed = await PDFDocument.load(bytes, { updateMetadata: false })
+    if (printed.getPageCount() !== 1) throw new Error(`${printed.getPageCount()} pages instead of one`)
+    return finishPdf(printed, about)
+  })
 
 const allInOne = (press: Press, sheets: readonly Uint8Array[], about: PdfAbout): Promise<Uint8Array> =>
   press.keep([JSON.stringify(about), ...sheets], async () => {
@@ -60,7 +64,9 @@ export async function printSheets(press: Press, sheets: Sheets, about: PdfAbout,
     jobs.map(async ({ paper, sheet }) => {
       const own = { ...about, title: sheet.title, seed: `${about.seed}/${paper.name}/${sheet.id}` }
       try {
-        return await press.run({ css: paper.css, body: sheet.body }, { about: own, system }, printSheet)
+        const { points, printed } = await press.run({ css: paper.css, body: sheet.body }, { system }, printSheet)
+        const finished = await Promise.all(inks.map(async (ink): Promise<readonly [Ink, Uint8Array]> => [ink, await finishSheet(press, printed[ink], { ...own, seed: `${own.seed}/${ink}` })]))
+        return { points, printed, finished: new Map(finished) }
       } catch (error) {
         throw new Error(`sheet ${sheet.id} on ${paper.name}: ${error instanceof Error ? error.message : String(error)}`, { cause: error })
       } finally {
@@ -69,7 +75,7 @@ export async function printSheets(press: Press, sheets: Sheets, about: PdfAbout,
       }
     }),
   )
-  const files = jobs.flatMap(({ paper, sheet }, i) => inks.map((ink): SheetFile => ({ paper: paper.name, ink, id: sheet.id, bytes: printed[i]?.finished[ink] ?? new Uint8Array() })))
+  const files = jobs.flatMap(({ paper, sheet }, i) => inks.map((ink): SheetFile => ({ paper: paper.name, ink, id: sheet.id, bytes: printed[i]?.finished.get(ink) ?? new Uint8Array() })))
   const together = await Promise.all(
     sheets.papers.flatMap((paper) =>
       inks.map(async (ink): Promise<SheetFile> => {

@@ -116,8 +116,10 @@ export function writeStructure(document: PDFDocument, { root, rootRef, tops, all
   }
   const sorted = [...parents].sort(([a], [b]) => a - b)
   const [was, tree] = [root.get(PDFName.of('ParentTree')), context.obj({ Nums: sorted.flatMap(([at, value]) => [at, value]) })]
-  if (was instanceof PDFRef) context.assign(was, tree)
-  else root.set(PDFName.of('ParentTree'), context.register(tree))
+  if (was instanceof PDFRef) {
+    for (const ref of treeRefs(was, context)) context.delete(ref)
+    context.assign(was, tree)
+  } else root.set(PDFName.of('ParentTree'), context.register(tree))
   root.set(PDFName.of('ParentTreeNextKey'), PDFNumber.of((sorted.at(-1)?.[0] ?? -1) + 1))
   root.set(nameK, context.obj(tops.map((t) => t.ref)))
   const ids = treePairs(root.lookupMaybe(PDFName.of('IDTree'), PDFDict), 'Names').filter(([, ref]) => kept.has(ref as PDFRef))

@@ -1,7 +1,6 @@
 import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib'
 import { markArtifacts } from '../artifacts.ts'
 import { cleanStructure } from './clean.ts'
-import { renumberStructure } from './renumber.ts'
 import { type Element, type Item, itemsIn, readStructure, type Structure, writeStructure } from './tree.ts'
 import { tagWidgets } from './widgets.ts'
 
@@ -27,8 +26,8 @@ function withoutContent(element: Element, gone: ReadonlyMap<PDFRef, ReadonlySet<
   element.kids = element.kids.filter(stays)
 }
 
-/** Separates content from decoration and sets the structure tree in order. */
-export function finishStructure(document: PDFDocument): void {
+/** Separates content from decoration and sets the structure tree in order. Documents to be merged may each be put in order first. */
+export function orderStructure(document: PDFDocument): void {
   const structure = readStructure(document)
   const kept = structure ? drawnContent(structure) : new Map<PDFRef, Set<number>>()
   const decoration = markArtifacts(document, (page, mcid) => kept.get(page)?.has(mcid) ?? false)
@@ -37,5 +36,4 @@ export function finishStructure(document: PDFDocument): void {
   cleanStructure(document, structure)
   tagWidgets(document, structure)
   writeStructure(document, structure)
-  renumberStructure(document)
 }
