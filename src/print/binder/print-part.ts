@@ -1,12 +1,13 @@
 import { PDFDocument } from '@cantoo/pdf-lib'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
-import type { Hand } from '../../render/binder/page-rules.ts'
+import { type Hand, textArea } from '../../render/binder/page-rules.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
 import { destinations } from '../inspect/destinations.ts'
 import type { Press } from '../press/press.ts'
 import { toPdf } from '../press/to-pdf.ts'
 import { pageFingerprints } from './fingerprints.ts'
 import { fillSlots, slotsIn } from './slots.ts'
+import { tightenTails } from './tighten-tails.ts'
 
 /** A part as printed. */
 export type PartPrint = {
@@ -52,17 +53,28 @@ async function inspect(bytes: Uint8Array, isLikelyLast: boolean): Promise<Findin
 export const askedFor = (part: BinderPart, labels: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
   Object.fromEntries(slotsIn(part.body).map((id) => [id, labels[id] ?? '']))
 
+/** CSS pixels. */
+const inch = 96
+
+/** All pages of a part, or those of some ranges. */
+function printLaidOut(press: Press, part: BinderPart, { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>, ranges: string | undefined): Promise<Uint8Array> {
+  const { width, height } = textArea(part.pages.paper)
+  return press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, { area: { width: width * inch, height: height * inch }, ranges }, async (page, { area, ranges }) => {
+    await tightenTails(page, area)
+    return toPdf(page, { tagged: true, ...(ranges === undefined ? {} : { ranges }) })
+  })
+}
+
 /** Prints one part, beginning on this side of a leaf, with these page numbers in its slots. */
 export async function printPart(press: Press, part: BinderPart, hand: Hand, labels: Readonly<Record<string, string>>): Promise<PartPrint> {
   const filled = askedFor(part, labels)
-  const bytes = await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, {}, (page) => toPdf(page, { tagged: true }))
+  const bytes = await printLaidOut(press, part, { hand, filled }, undefined)
   const isLikelyLast = Object.values(filled).every((label) => label !== '')
   const findings = await press.keep(['findings', bytes], () => inspect(bytes, isLikelyLast))
   return { bytes, ...findings, hand, filled }
 }
 
 /** Prints some pages (from 0) of a part that was printed before, by themselves. */
-export async function printPages(press: Press, part: BinderPart, { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>, pages: readonly number[]): Promise<PDFDocument> {
-  const ranges = pages.map((p) => p + 1).join(',')
-  return PDFDocument.load(await press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, { ranges }, (page) => toPdf(page, { tagged: true, ranges })), { updateMetadata: false })
+export async function printPages(press: Press, part: BinderPart, as: Pick<PartPrint, 'hand' | 'filled'>, pages: readonly number[]): Promise<PDFDocument> {
+  return PDFDocument.load(await printLaidOut(press, part, as, pages.map((p) => p + 1).join(',')), { updateMetadata: false })
 }

@@ -15,6 +15,8 @@ type PageElement = {
   readonly style: { setProperty(name: string, value: string): void; display: string }
   querySelector(selector: string): PageElement | null
   querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
+  readonly classList: { add(name: string): void; remove(name: string): void }
+  readonly lastElementChild: PageElement | null
   readonly childNodes: Iterable<PageNode>
   append(...nodes: PageNode[]): void
   replaceChildren(): void

@@ -19,10 +19,17 @@ export type PartPages = {
 const quoteCss = (text: string): string => `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
 
 const sizes = { letter: '8.5in 11in', a4: '210mm 297mm' } as const
+const widths = { letter: 8.5, a4: 210 / 25.4 } as const
 const heights = { letter: 11, a4: 297 / 25.4 } as const
 
 /** Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text width. */
 export const margins = { top: 0.95, bottom: 0.85, bound: 1.15, outer: 0.75 } as const
+
+/** Room for text on a page, inches. */
+export const textArea = (paper: PartPages['paper']): { readonly width: number; readonly height: number } => ({
+  width: widths[paper] - margins.bound - margins.outer,
+  height: heights[paper] - margins.top - margins.bottom,
+})
 
 const boxes = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-center', 'bottom-right', 'left-top', 'right-top']
 const noBoxes = boxes.map((b) => `@${b}{content:none;background:none;border:none}`).join('')
@@ -32,7 +39,7 @@ export type Hand = 'right' | 'left'
 const otherHand = (hand: Hand): Hand => (hand === 'right' ? 'left' : 'right')
 
 /** Tabs share the height between the margins; few stand closer together than they need to. */
-const tabStep = (p: PartPages): number => Math.min(0.82, (heights[p.paper] - margins.top - margins.bottom) / Math.max(1, p.tabs))
+const tabStep = (p: PartPages): number => Math.min(0.82, textArea(p.paper).height / Math.max(1, p.tabs))
 
 /** How wide the tab is, inches: that of a divider reaches further into the page. */
 const tabWidth = { page: 0.38, divider: 0.62 } as const

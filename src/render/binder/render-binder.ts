@@ -1,4 +1,4 @@
-import type { Manual } from '../../model/manual.ts'
+import type { Manual, ManualReckoner } from '../../model/manual.ts'
 import type { Drawing } from '../drawings/drawing.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import type { RenderAssets } from '../assets.ts'
@@ -56,6 +56,8 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     shown.add(id)
     return draw(id)
   })
+  const reckonersAt = back.find((b) => b.id === 'reckoners')?.number
+  const reckoner = (r: ManualReckoner) => reckonerView(r, pen, `${reckonersAt}.${manual.reckoners.findIndex((q) => q.id === r.id) + 1}`)
   const sections = manual.sections.map((s) => ({
     ...s,
     about: pen.line(s.about),
@@ -65,7 +67,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
       // A drawing that two procedures share is printed once, where it is met first.
       const drawing = p.sheet.drawing !== undefined && !shown.has(p.sheet.drawing) ? p.sheet.drawing : undefined
       if (drawing !== undefined) shown.add(drawing)
-      return { ...procedureView(p, pen, (m) => `#${id}-${m}`), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), drawing: draw(drawing) }
+      return { ...procedureView(p, pen, (m) => `#${id}-${m}`), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), drawing: draw(drawing), reckoners: p.reckoners.map(reckoner) }
     }),
   }))
   const plans = plansView(manual, pen, drawings, 'paper', draw)
@@ -93,7 +95,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     plans,
     drawings: Object.entries(drawings).filter(([id]) => shown.has(id)).map(([id, d]) => ({ place: drawingPlace(id), title: d.title })),
     symptoms: symptomsView(manual, pen),
-    reckoners: manual.reckoners.map((r) => reckonerView(r, pen)),
+    reckoners: manual.reckoners.map(reckoner),
     signals: signalView(pen),
     cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
     hazards: hazardsView(manual, pen),
@@ -115,8 +117,8 @@ function planParts(manual: Manual, words: RenderAssets['words'], data: ReturnTyp
     body: templates.render('binder/front', data),
   }
   const sections = data.sections.map((s): PartPlan => ({
-    id: s.id, number: s.number, title: s.title, contents: s.procedures.map((p) => String(p.title)),
-    named: s.procedures.map((p) => ({ name: `p-${p.id}`, left: `${s.number}  ${s.title}`, right: String(p.title) })),
+    id: s.id, number: s.number, title: s.title, contents: s.procedures.map((p) => `${p.number}  ${p.title}`),
+    named: s.procedures.map((p) => ({ name: `p-${p.id}`, left: `${s.number}  ${s.title}`, right: `${p.number}  ${p.title}` })),
     body: templates.render('binder/section', { ...data, section: s }),
   }))
   const rest = back.map((b): PartPlan => ({
@@ -135,7 +137,7 @@ function planParts(manual: Manual, words: RenderAssets['words'], data: ReturnTyp
 export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const { words } = assets
   const { sides, sections, dividers } = manual.facility.binder
-  const pen = createPen(manual, words, { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined) })
+  const pen = createPen(manual, words, { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined), procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number })
   const back = backParts.filter((id) => id !== 'plans' || manual.plans.length > 0).map((id, i) => ({ id, title: words.binder[id] ?? id, number: manual.sections.length + i + 1 }))
   const templates = createTemplates(assets.templates)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`

@@ -16,6 +16,8 @@ export type TextContext = {
   readonly worksheetHref: (id: string) => string | undefined
   /** Link to a procedure by id; undefined where it is not part of this manual. */
   readonly procedureHref: (id: string) => string | undefined
+  /** Number of a procedure, for a medium whose links cannot be touched; it stands behind their words. */
+  readonly procedureNumber?: (id: string) => string | undefined
   readonly cache: Map<string, string>
 }
 
@@ -54,7 +56,8 @@ function finish(rendered: string, context: TextContext): string {
   return rendered
     .replace(/<a href="procedure:([a-z0-9-]+)">(.*?)<\/a>/gs, (_, id: string, words: string) => {
       const href = context.procedureHref(id)
-      return href === undefined ? words : `<a href="${href}">${words}</a>`
+      const number = context.procedureNumber?.(id)
+      return href === undefined ? words : `<a href="${href}">${words}</a>${number === undefined ? '' : ` (${number})`}`
     })
     .replace(marks, (_, name: string) => quantitySpan(context.quantities[name], name, context))
 }

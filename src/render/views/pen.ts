@@ -14,7 +14,7 @@ export type Pen = {
 }
 
 /** One pen for each medium: the links differ, the words are the same. */
-export function createPen(manual: Manual, words: Words, links: Pick<TextContext, 'worksheetHref' | 'procedureHref'>): Pen {
+export function createPen(manual: Manual, words: Words, links: Omit<TextContext, 'quantities' | 'cache'>): Pen {
   const context: TextContext = { quantities: manual.quantities, ...links, cache: new Map() }
   return {
     manual,

@@ -73,6 +73,9 @@ function factRows(p: ManualProcedure, pen: Pen): Row[] {
   return rows.filter(([, lines]) => lines.length > 0).map(([head, lines]) => ({ head: head ?? '', lines }))
 }
 
+/** Where to go from here: a method on the same page, or another procedure with its number where links cannot be touched. */
+type Lead = { readonly href: string; readonly leads: Html; readonly leadsTo: string }
+
 export type ProcedureView = {
   readonly id: string
   readonly number: string
@@ -83,17 +86,17 @@ export type ProcedureView = {
   readonly facts: readonly Row[]
   readonly notes: readonly Html[]
   readonly measure: readonly { readonly do: Html; readonly how: Html; readonly hasHow: boolean }[]
-  readonly branches: readonly { readonly found: Html; readonly do: Html; readonly href: string; readonly leads: Html }[]
+  readonly branches: readonly ({ readonly found: Html; readonly do: Html } & Lead)[]
   readonly hasBranches: boolean
   readonly cautions: readonly CautionView[]
   readonly methods: readonly MethodView[]
   readonly checks: readonly Html[]
-  readonly failures: readonly { readonly see: Html; readonly do: Html; readonly href: string; readonly leads: Html }[]
+  readonly failures: readonly ({ readonly see: Html; readonly do: Html } & Lead)[]
   readonly stop: readonly Html[]
   readonly records: readonly Html[]
   readonly background: readonly { readonly text: Html; readonly source: string }[]
   readonly reckoners: readonly ReckonerView[]
-  readonly next: { readonly title: string; readonly href: string } | false
+  readonly next: Lead | false
 }
 
 const placesOf = (id: string): ProcedureView['places'] => {
@@ -104,10 +107,10 @@ const placesOf = (id: string): ProcedureView['places'] => {
 /** A procedure as its pages show it; `methodHref` leads to a method on the same page. */
 export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string): ProcedureView {
   const title = (id: string): string => pen.manual.procedures.find((q) => q.id === id)?.title ?? id
-  const leads = (procedure: string | undefined, method?: string): { href: string; leads: Html } => {
-    if (procedure !== undefined) return { href: pen.context.procedureHref(procedure) ?? '', leads: pen.line(title(procedure)) }
+  const leads = (procedure: string | undefined, method?: string): Lead => {
+    if (procedure !== undefined) return { href: pen.context.procedureHref(procedure) ?? '', leads: pen.line(title(procedure)), leadsTo: pen.context.procedureNumber?.(procedure) ?? '' }
     const found = p.methods.find((m) => m.id === method)
-    return found ? { href: methodHref(found.id), leads: pen.line(found.title) } : { href: '', leads: html('') }
+    return found ? { href: methodHref(found.id), leads: pen.line(found.title), leadsTo: '' } : { href: '', leads: html(''), leadsTo: '' }
   }
   return {
     id: p.id,
@@ -128,6 +131,6 @@ export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method:
     records: p.records.map(pen.line),
     background: p.background.map((b) => ({ text: pen.line(b.text), source: pen.manual.sources.find((s) => s.id === b.source)?.text ?? b.source })),
     reckoners: p.reckoners.map((r) => reckonerView(r, pen)),
-    next: p.next === undefined ? false : { title: title(p.next), href: pen.context.procedureHref(p.next) ?? '' },
+    next: p.next === undefined ? false : leads(p.next),
   }
 }

@@ -5,6 +5,8 @@ import type { Pen } from './pen.ts'
 
 export type ReckonerView = {
   readonly id: string
+  /** Where it is found in a binder, such as `12.3`; elsewhere empty. */
+  readonly number: string
   readonly title: Html
   readonly about: Html
   readonly rowHead: string
@@ -19,8 +21,9 @@ export type ReckonerView = {
 
 const quantity = (text: string): Html => html(quantityHtml(text))
 
-export const reckonerView = (r: ManualReckoner, pen: Pen): ReckonerView => ({
+export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): ReckonerView => ({
   id: r.id,
+  number,
   title: pen.line(r.title),
   about: pen.line(r.about),
   rowHead: r.rowHead,

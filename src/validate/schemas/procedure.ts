@@ -39,9 +39,12 @@ const branch = z.strictObject({
 
 const check = z.strictObject({ text: line, when: when.optional() })
 
+/** In a list between brackets YAML parts a sentence at its commas; what follows one then begins with a small letter. */
+const sentence = line.refine((text) => !/^\p{Ll}/u.test(text), 'expected a sentence that begins with a capital letter; one with commas stands between double quotes')
+
 const question = z.strictObject({
   ask: line,
-  choices: z.array(line).min(2).max(5),
+  choices: z.array(sentence).min(2).max(5),
   /** Which choice is right, counted from 1. */
   right: z.int().min(1).max(5),
   why: line,
@@ -106,9 +109,9 @@ export const procedure = z.strictObject({
     reckoner: id.optional(),
   }),
   training: z.strictObject({
-    aims: z.array(line).min(1),
-    show: z.array(line).min(1),
-    practice: z.array(line).min(1),
+    aims: z.array(sentence).min(1),
+    show: z.array(sentence).min(1),
+    practice: z.array(sentence).min(1),
     questions: z.array(question).min(2),
   }),
 })
