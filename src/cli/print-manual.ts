@@ -5,10 +5,10 @@ import { type BinderMemory, printBinder } from '../print/binder/print-binder.ts'
 import { leafName, printReplacement } from '../print/binder/print-replacement.ts'
 import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
+import { printCards } from '../print/cards/print-cards.ts'
 import { printForms } from '../print/forms/print-forms.ts'
 import { openPress } from '../print/press/press.ts'
 import type { PrintCache } from '../print/press/print-cache.ts'
-import { printPages } from '../print/press/print-pages.ts'
 import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
 import { margins } from '../render/binder/page-rules.ts'
 import { renderBinder } from '../render/binder/render-binder.ts'
@@ -70,7 +70,7 @@ export async function printManual({ found, cache, manual, words, folders, versio
     const [binder, forms, cards, sheets] = await Promise.all([
       printBinder(press, rendered, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
-      printPages(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
+      printCards(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
       printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers

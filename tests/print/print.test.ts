@@ -10,8 +10,10 @@ import { build } from '../../src/cli/build.ts'
 import type { Io } from '../../src/cli/io.ts'
 import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { brokenRules } from '../../src/print/inspect/pdf-rules.ts'
+import { margins } from '../../src/render/binder/page-rules.ts'
 import { renderForms } from '../../src/render/forms/render-forms.ts'
 import { assetsFor, date, demoFolder, demoManual } from '../support/demo.ts'
+import { overlaps, textBoxes } from '../support/text-boxes.ts'
 
 /** One on letter paper with everything, one on A4 with little; a third would cost a minute and show nothing new. */
 const demos = ['larkmoor', 'brambleford'] as const
@@ -190,6 +192,31 @@ describe.each(demos)('forms of %s', (id) => {
 describe.each(demos)('PDFs of %s', (id) => {
   it.each(['binder', 'forms', 'cards', 'sheets/sheets', 'sheets/sheets-black', 'sheets/seal'])('keep the rules of sound PDFs: %s', async (name) => {
     expect(brokenRules(await PDFDocument.load(await readFile(at('a', id, `${name}.pdf`)), { updateMetadata: false }))).toEqual([])
+  })
+
+  it.each(['binder', 'forms', 'cards', 'sheets/sheets'])('show no words on others, and none beyond the edge of the paper: %s', async (name) => {
+    const pdf = await open(at('a', id, `${name}.pdf`))
+    for (let n = 1; n <= pdf.numPages; n++) {
+      const page = await pdf.getPage(n)
+      const { width, height } = page.getViewport({ scale: 1 })
+      const boxes = await textBoxes(page)
+      expect(overlaps(boxes), `page ${n}`).toEqual([])
+      for (const b of boxes) expect(b.left >= 0 && b.right <= width && b.low >= 0 && b.high <= height, `“${b.text}” on page ${n}`).toBe(true)
+    }
+  })
+
+  it('leave no heading alone at the foot of a page', async () => {
+    const pdf = await open(at('a', id, 'binder.pdf'))
+    const labels = (await pdf.getPageLabels()) ?? []
+    const { manual } = await demoManual(id)
+    const headings = new Set(manual.procedures.flatMap((p) => [p.title, ...p.methods.map((m) => m.title)]).concat(['Measure first', 'Right when', 'If it is not right', 'Stop and call', 'Write down', 'Why it is done so', 'Ready reckoners', 'Questions']))
+    for (let n = 1; n <= pdf.numPages; n++) {
+      if (!(labels[n - 1] ?? '').includes('-')) continue
+      const body = (await textBoxes(await pdf.getPage(n))).filter((b) => b.low > margins.bottom * 72)
+      const lowest = Math.min(...body.map((b) => b.low))
+      const line = body.filter((b) => b.low < lowest + 2).map((b) => b.text).join('').trim()
+      expect(headings.has(line), `“${line}” at the foot of ${labels[n - 1]}`).toBe(false)
+    }
   })
 
   it('make a binder that is not too large to send', async () => {

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { type CardContents, cardHeight, fitCard } from '../../src/render/cards/fit-card.ts'
 import { renderCards } from '../../src/render/cards/render-cards.ts'
 import { assetsFor, demoManual, demos } from '../support/demo.ts'
 
@@ -56,32 +55,5 @@ describe('a facility without cards', () => {
   it('has no page of them', async () => {
     const { manual, words } = await demoManual('larkmoor')
     expect(renderCards({ ...manual, cards: [] }, await assetsFor(words, 'linked')).body.trim()).toBe('')
-  })
-})
-
-describe('fitting a card', () => {
-  const contents = (rows: number, words: number, phones = 0): CardContents => ({
-    title: 'Any', for: 'For any', labels: ['one', 'two', 'three'], table: { title: 'Table', heads: ['a', 'b'], rows },
-    phones: Array.from({ length: phones }, (_, i) => ({ role: 'Fire', name: `Company ${i}` })), cautions: [Array.from({ length: words }, () => 'word').join(' ')],
-  })
-
-  it('shrinks its type as more stands on it, and what is chosen fits', () => {
-    const fits = [2, 8, 12, 16, 20].map((rows) => ({ rows, ...fitCard(contents(rows, 30)) }))
-    const scales = fits.map((f) => f.scale)
-    expect(scales).toEqual([...scales].sort((a, b) => b - a))
-    expect(scales[0]).toBeGreaterThan(scales.at(-1) ?? Infinity)
-    for (const { rows, scale } of fits) expect(cardHeight(contents(rows, 30), scale)).toBeLessThanOrEqual(119.2)
-  })
-
-  it('leaves out the last telephone numbers where there is no room for all, and no more of them than it must', () => {
-    expect(fitCard(contents(2, 30, 4)).phones).toBe(4)
-    const { scale, phones } = fitCard(contents(14, 60, 10))
-    expect(phones).toBeLessThan(10)
-    const more = { ...contents(14, 60, phones + 1) }
-    expect(cardHeight(more, scale)).toBeGreaterThan(119.2)
-  })
-
-  it('refuses a card whose table and cautions alone are too much', () => {
-    expect(() => fitCard(contents(60, 30, 2))).toThrow('more than there is room for')
   })
 })

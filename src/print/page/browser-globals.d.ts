@@ -12,7 +12,7 @@ type PageElement = {
   readonly clientHeight: number
   readonly clientWidth: number
   readonly dataset: Record<string, string | undefined>
-  readonly style: { setProperty(name: string, value: string): void; display: string }
+  readonly style: { setProperty(name: string, value: string): void; getPropertyValue(name: string): string; display: string }
   querySelector(selector: string): PageElement | null
   querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
   readonly classList: { add(name: string): void; remove(name: string): void }
@@ -20,6 +20,7 @@ type PageElement = {
   readonly childNodes: Iterable<PageNode>
   append(...nodes: PageNode[]): void
   replaceChildren(): void
+  remove(): void
   getBoundingClientRect(): { readonly top: number; readonly bottom: number; readonly left: number; readonly right: number; readonly width: number; readonly height: number }
 }
 

@@ -7,7 +7,6 @@ import { bySignal, cautionView } from '../views/caution-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
-import { type CardFit, fitCard } from './fit-card.ts'
 
 /** Page and card, mm: 3.5 × 5 in, and the nearest photo size in whole millimeters, so that sleeves can be bought. */
 const sizes: Readonly<Record<Paper, { readonly page: readonly [number, number]; readonly card: readonly [number, number] }>> = {
@@ -31,20 +30,8 @@ function cutMarks(paper: Paper): Html {
   return html(`<svg class="cut-marks" viewBox="0 0 ${page[0]} ${page[1]}" aria-hidden="true"><path d="${d}" fill="none" stroke="#000" stroke-width=".18"/></svg>`)
 }
 
-const fitOf = (card: ManualCard, pen: Pen): CardFit =>
-  fitCard({
-    title: pen.plain(card.title),
-    for: `${pen.plain(card.for)} · ${pen.manual.facility.name}`,
-    labels: card.figures.map((f) => `${pen.plain(f.label)}${pen.manual.quantities[f.name]?.estimate ? ` ${pen.words.figure['estimate']}` : ''}`),
-    table: card.reckoner && { title: pen.plain(card.reckoner.title), heads: [card.reckoner.rowHead, ...card.reckoner.columnHeads.map(pen.plain)], rows: card.reckoner.rows.length + (card.reckoner.columnsHead === undefined ? 0 : 1) },
-    phones: card.phones.map((p) => ({ role: p.roleTitle, name: p.name })),
-    cautions: card.cautions.map((c) => `${pen.plain(c.hazard)} ${pen.plain(c.avoid)}`),
-  })
-
 function cardView(card: ManualCard, pen: Pen) {
-  const fit = fitOf(card, pen)
   return {
-    scale: fit.scale,
     id: card.id,
     title: pen.line(card.title),
     for: pen.line(card.for),
@@ -52,14 +39,15 @@ function cardView(card: ManualCard, pen: Pen) {
     cautions: [...card.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
     hasReckoner: card.reckoner !== undefined,
     reckoner: card.reckoner ? reckonerView(card.reckoner, pen) : undefined,
-    hasPhones: fit.phones > 0,
-    phones: card.phones.slice(0, fit.phones).map((c) => ({ role: c.roleTitle, name: c.name, phone: c.phone })),
+    hasPhones: card.phones.length > 0,
+    phones: card.phones.map((c) => ({ role: c.roleTitle, name: c.name, phone: c.phone })),
   }
 }
 
 /**
  * The pocket cards, four to a page of the facility's paper with cut marks: `css` and `body` of one document. A section
- * `.card-page` is exactly one page; every `.card` has a fixed size. Without cards the body is empty.
+ * `.card-page` is exactly one page; every `.card` has a fixed size, and the printer finds the largest type (`--scale`) at
+ * which all of it fits. Without cards the body is empty.
  */
 export function renderCards(manual: Manual, assets: RenderAssets): { readonly css: string; readonly body: string } {
   const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })

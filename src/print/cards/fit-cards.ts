@@ -1,0 +1,30 @@
+import type { Page } from 'puppeteer'
+
+/** Scales of the type that are tried, the largest first. At the smallest, type is still as large as in a pocket diary. */
+const scales = [1.3, 1.25, 1.2, 1.15, 1.1, 1.05, 1, 0.95, 0.9, 0.85] as const
+
+/**
+ * Sets every card in the largest type at which all of it fits; where nothing does, the last telephone numbers are left out,
+ * never a caution. Gives the names of cards that do not even fit without them.
+ */
+function fitInPage(tried: readonly number[]): string[] {
+  const fits = (card: PageElement): boolean =>
+    tried.some((scale) => {
+      card.style.setProperty('--scale', String(scale))
+      return card.scrollHeight <= card.clientHeight && card.scrollWidth <= card.clientWidth
+    })
+  return [...document.querySelectorAll('.card')].flatMap((card) => {
+    for (;;) {
+      if (fits(card)) return []
+      const last = card.querySelector('.card-phones tr:last-child')
+      if (!last) return [card.id]
+      last.remove()
+    }
+  })
+}
+
+/** @throws Error naming the cards that hold more than there is room for. */
+export async function fitCards(page: Page): Promise<void> {
+  const full = await page.evaluate(fitInPage, scales)
+  if (full.length > 0) throw new Error(`more on a card than there is room for: ${full.join(', ')}`)
+}

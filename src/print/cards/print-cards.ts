@@ -1,0 +1,20 @@
+import { PDFDocument } from '@cantoo/pdf-lib'
+import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
+import { freshFonts } from '../page/open-page.ts'
+import type { Copy, Press } from '../press/press.ts'
+import { toPdf } from '../press/to-pdf.ts'
+import { fitCards } from './fit-cards.ts'
+
+/**
+ * Prints pocket cards in the largest type that each has room for.
+ * @throws Error when a card holds too much.
+ */
+export async function printCards(press: Press, cards: Copy, about: PdfAbout): Promise<Uint8Array> {
+  const bytes = await press.run(cards, {}, async (page) => {
+    await fitCards(page)
+    // Of all the sizes that were tried only the last may be on paper.
+    await freshFonts(page)
+    return toPdf(page, { tagged: true })
+  })
+  return press.keep([JSON.stringify(about), bytes], async () => finishPdf(await PDFDocument.load(bytes, { updateMetadata: false }), about))
+}
