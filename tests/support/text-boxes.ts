@@ -10,7 +10,8 @@ const xHeight = 0.48
 export async function textBoxes(page: PDFPageProxy): Promise<readonly TextBox[]> {
   const { items } = await page.getTextContent()
   return items.flatMap((i) => {
-    if (!('str' in i) || i.str.trim() === '') return []
+    // The bar of a mean lies over its letter.
+    if (!('str' in i) || i.str.trim() === '' || i.str === '‾') return []
     const [a, b, , , x, y] = i.transform as [number, number, number, number, number, number]
     const size = Math.hypot(a, b)
     const upright = Math.abs(b) < 1e-3 * size && a > 0
