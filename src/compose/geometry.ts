@@ -11,7 +11,7 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
     return si
   }
   const shape = (part: 'straight' | 'radius' | 'lap'): number => engine.facts.get(`oval.${part}`)?.si ?? value(`shape.${part}`)
-  const marks = (file.oval.marks as readonly { kind: 'gate'; name: string; station?: { si: number }; side?: 'rail' | 'outside' }[] | undefined) ?? []
+  const marks = (file.oval.marks as readonly { kind: 'gate'; name: string; station?: { si: number }; side?: 'rail' | 'outside'; gate?: string }[] | undefined) ?? []
   const widthTurns = value('oval.width.turns')
   return {
     straight: shape('straight'),
@@ -26,8 +26,9 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
     stationSpacing: value('oval.station-spacing'),
     rail: file.oval.rail ?? 'pylons',
     direction: file.oval.direction ?? 'counterclockwise',
+    homeBearing: file.oval['home-bearing'],
     cushionDepth: value('cushion.depth.target'),
     ridgeHeight: engine.facts.get('rail-ridge.height')?.si ?? value('practice.rail-build-up'),
-    marks: marks.map((m) => ({ kind: m.kind, name: m.name, station: m.station?.si ?? 0, offset: m.side === 'rail' ? 0 : widthTurns })),
+    marks: marks.map((m) => ({ kind: m.kind, name: m.name, station: m.station?.si ?? 0, offset: m.side === 'rail' ? 0 : widthTurns, gate: m.gate })),
   }
 }

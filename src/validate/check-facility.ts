@@ -88,6 +88,17 @@ function checkEmergency({ file, tree }: Facility): Problem[] {
   return [...unnamed, ...off]
 }
 
+/** A stockpile's gate is one that the same file names, at the outside. */
+function checkGates({ file, tree }: Facility): Problem[] {
+  const marks = file.oval.marks ?? []
+  const gates = marks.filter((m) => m.kind === 'gate' && m.side !== 'rail').map((m) => m.name)
+  return marks.flatMap(({ gate }, i) => {
+    if (gate === undefined || gates.includes(gate)) return []
+    const near = closest(gate, gates)
+    return [tree.problem(tree.placeOf(['oval', 'marks', i, 'gate']), 'ref/missing', `no gate at the outside is called "${gate}"`, { hint: near ? `did you mean "${near}"?` : `known: ${gates.join(', ')}` })]
+  })
+}
+
 const knownZone = (zone: string): boolean => {
   try {
     return new Intl.DateTimeFormat('en-US', { timeZone: zone }).resolvedOptions().timeZone !== ''
@@ -110,6 +121,7 @@ export function checkFacility(tree: SourceTree): Result<Facility> {
   const value: Facility = { file: parsed.value, tree, surveys: [], weather: [], railLine: undefined, tests: tests.value ?? { sieves: [], densities: [] } }
   const problems = [
     ...checkOval(value),
+    ...checkGates(value),
     ...checkZone(value),
     ...checkEmergency(value),
     ...duplicates(tree, 'equipment', (value.file.equipment ?? []).map((m) => m.id), 'machine'),

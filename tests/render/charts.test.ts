@@ -65,8 +65,8 @@ describe('the plan', () => {
   it('shows the way of loads only where there is a stockpile and a gate outside', async () => {
     const { manual, words } = await demoManual('larkmoor')
     const routes = (marks: Manual['geometry']['marks']): number => (renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.svg.match(/class="haul"/g) ?? []).length
-    const pile = { kind: 'stockpile' as const, name: 'Pile', station: 400, offset: 20 }
-    const gate = { kind: 'gate' as const, name: 'Gate', station: 300, offset: 20 }
+    const pile = { kind: 'stockpile' as const, name: 'Pile', station: 400, offset: 20, gate: undefined }
+    const gate = { kind: 'gate' as const, name: 'Gate', station: 300, offset: 20, gate: undefined }
     expect(routes([pile, gate])).toBe(1)
     expect(routes([pile, { ...gate, offset: 0 }])).toBe(0)
     expect(routes([gate])).toBe(0)

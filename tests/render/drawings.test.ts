@@ -2,10 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { OvalGeometry } from '../../src/model/manual.ts'
 import { renderDrawings } from '../../src/render/drawings/drawings.ts'
-import { onOval, ovalPath } from '../../src/render/drawings/plan.ts'
+import { onOval, ovalPath } from '../../src/render/drawings/oval-shape.ts'
 import { demoManual, demos } from '../support/demo.ts'
 
-const oval = (straight: number, radius: number): OvalGeometry => ({ straight, radius, offset: 0.9144, lap: 0, railLength: 2 * straight + 2 * Math.PI * radius, widthStraights: 20, widthTurns: 20, crossFallStraights: 0.02, crossFallTurns: 0.06, stationSpacing: 25, rail: 'pylons', direction: 'counterclockwise', cushionDepth: 0.03, ridgeHeight: 0.02, marks: [] })
+const oval = (straight: number, radius: number): OvalGeometry => ({ straight, radius, offset: 0.9144, lap: 0, railLength: 2 * straight + 2 * Math.PI * radius, widthStraights: 20, widthTurns: 20, crossFallStraights: 0.02, crossFallTurns: 0.06, stationSpacing: 25, rail: 'pylons', direction: 'counterclockwise', homeBearing: undefined, cushionDepth: 0.03, ridgeHeight: 0.02, marks: [] })
 
 /** Length of a path of lines and half circles, worked out from its own data. */
 function pathLength(d: string): number {
@@ -67,7 +67,7 @@ describe.each(demos)('drawings of %s', (id) => {
   })
   it('escape names that people give', async () => {
     const { manual, words } = await demoManual(id)
-    const marks = [{ kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20 }]
+    const marks = [{ kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20, gate: undefined }]
     expect(renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.svg).toContain('&lt;script&gt;&quot;x&quot;&amp;')
   })
 })

@@ -17,7 +17,7 @@ export type LevelStation = { readonly station: number; readonly found: number; r
 export function levelStations(day: SurveyDay, oval: SurveyedOval, straights: number, turns: number): readonly LevelStation[] {
   return byStation(day.readings).map(({ station, readings }) => {
     const line = levelLine(readings)
-    const onTurn = turnShare(oval, Math.max(0, station - blend), station + blend)
+    const onTurn = turnShare(oval, station - blend, station + blend)
     const wanted = straights + (turns - straights) * onTurn
     const { over } = sectionParts(readings, (offset) => line.meanLevel + wanted * (offset - line.meanOffset), widthAt(oval, station))
     return { station, found: line.slope, wanted, worst: line.worst, high: over, onTurn }

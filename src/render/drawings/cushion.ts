@@ -1,5 +1,5 @@
 import type { Manual, MapCell, OvalGeometry } from '../../model/manual.ts'
-import { onOval, ovalPath } from './plan.ts'
+import { onOval, ovalPath } from './oval-shape.ts'
 import { line, path, type Point, svg, text } from './svg.ts'
 import type { DrawingContext } from './drawing-context.ts'
 

@@ -11,13 +11,14 @@ import { cushionDrawing } from './cushion.ts'
 import type { Drawing } from './drawing.ts'
 import type { DrawingContext } from './drawing-context.ts'
 import { passesDetails, passesDrawing } from './passes.ts'
-import { planDrawing } from './plan.ts'
+import { planDetails, planDrawing } from './plan.ts'
 import { sectionDrawing } from './section.ts'
 import { rollingDrawing, waterPassDrawing } from './strips.ts'
 import { washoutDrawing } from './washout.ts'
 
 const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
-  plan: planDrawing,
+  plan: planDrawing('page'),
+  'plan-small': planDrawing('small'),
   'section-straight': (c) => sectionDrawing('straights', c),
   'section-turn': (c) => sectionDrawing('turns', c),
   washout: washoutDrawing,
@@ -41,6 +42,7 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
 
 /** Numbers of a chart in words, which its text alternative adds to the caption. */
 const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
+  plan: planDetails,
   'water-months': waterMonthsDetails,
   'heat-index': heatIndexDetails,
   'race-interval': raceIntervalDetails,

@@ -1,139 +1,140 @@
-import type { OvalGeometry } from '../../model/manual.ts'
-import { arrow, arrowHead, dashed, line, path, type Point, polyline, svg, text } from './svg.ts'
+import { dashed, arrow, line, path, type Point, svg, text } from './svg.ts'
 import type { DrawingContext } from './drawing-context.ts'
+import { type Box, drawLabel, type Label, placeLabels, type PlacedLabel, pointsAlong } from './label-places.ts'
+import { ovalPath } from './oval-shape.ts'
+import { aroundPlan, onPlan, type PlanFrame, stationText, zones } from './plan-frame.ts'
+import { haulParts, markParts, type PlanPart } from './plan-marks.ts'
 
-/** Where a point stands that lies `s` along the rail and `off` outside it, meters, seen from above (y down). */
-export function onOval(g: OvalGeometry, s: number, off: number): { point: Point; out: Point } {
-  const arc = Math.PI * g.radius
-  const around = ((s % g.railLength) + g.railLength) % g.railLength
-  const mirror = g.direction === 'clockwise' ? -1 : 1
-  const place = (x: number, y: number, ox: number, oy: number): { point: Point; out: Point } => ({ point: [mirror * (x + off * ox), y + off * oy], out: [mirror * ox, oy] })
-  const turn = (cx: number, phi: number) => place(cx + g.radius * Math.cos(phi), g.radius * Math.sin(phi), Math.cos(phi), Math.sin(phi))
-  if (around < g.straight) return place(-g.straight / 2 + around, g.radius, 0, 1)
-  if (around < g.straight + arc) return turn(g.straight / 2, Math.PI / 2 - (around - g.straight) / g.radius)
-  if (around < 2 * g.straight + arc) return place(g.straight / 2 - (around - g.straight - arc), -g.radius, 0, -1)
-  return turn(-g.straight / 2, -Math.PI / 2 - (around - 2 * g.straight - arc) / g.radius)
+/** How much a plan says: `page` is read across a page, `small` in the side column of a posted sheet. */
+type Detail = { readonly width: number; readonly side: number; readonly margin: number; readonly size: number; readonly full: boolean }
+
+const details: Readonly<Record<'page' | 'small', Detail>> = {
+  page: { width: 900, side: 112, margin: 84, size: 16, full: true },
+  small: { width: 480, side: 84, margin: 64, size: 17, full: false },
 }
 
-/** Path data of the oval: `onStraight` and `onTurn` are distances outside the rail, m; `k` is pixels a meter. */
-export function ovalPath(g: OvalGeometry, onStraight: number, onTurn: number, k: number, [cx, cy]: Point): string {
-  const f = (x: number): string => String(Math.round(x * 1000) / 1000)
-  const h = (g.straight / 2) * k
-  const rs = (g.radius + onStraight) * k
-  const rt = (g.radius + onTurn) * k
-  const join = rs === rt ? '' : undefined
-  return [
-    `M${f(cx - h)} ${f(cy + rs)}H${f(cx + h)}`, join ?? `V${f(cy + rt)}`,
-    `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx + h)} ${f(cy - rt)}`, join ?? `V${f(cy - rs)}`,
-    `H${f(cx - h)}`, join ?? `V${f(cy - rt)}`,
-    `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx - h)} ${f(cy + rt)}Z`,
-  ].join('')
-}
+const us = ({ manual }: DrawingContext): boolean => manual.facility.system === 'us'
 
-const symbols: Readonly<Record<OvalGeometry['marks'][number]['kind'], (p: Point, along: Point) => string>> = {
-  gate: ([x, y], [ax, ay]) => line([x - 9 * ax, y - 9 * ay], [x + 9 * ax, y + 9 * ay], 'bold'),
-  drain: ([x, y]) => `<circle cx="${x}" cy="${y}" r="5" fill="none" stroke="currentColor" stroke-width="1.5"/><path d="M${x - 3} ${y}h6M${x} ${y - 3}v6" stroke="currentColor" stroke-width="1.2"/>`,
-  water: ([x, y]) => `<path d="M${x} ${y - 8}c4 6 6 8 6 11a6 6 0 0 1-12 0c0-3 2-5 6-11Z" fill="currentColor"/>`,
-  finish: () => '',
-  stand: ([x, y]) => `<rect x="${x - 30}" y="${y}" width="60" height="12" fill="none" stroke="currentColor" stroke-width="1.5"/>`,
-  stockpile: ([x, y]) => `<path d="M${x - 11} ${y + 6}L${x} ${y - 9}L${x + 11} ${y + 6}Z" fill="currentColor"/>`,
-}
-
-function marks(g: OvalGeometry, k: number, c: Point): string {
-  const px = ([x, y]: Point): Point => [c[0] + k * x, c[1] + k * y]
-  // Names of gates stand outside the way of loads.
-  const hauls = g.marks.some((m) => m.kind === 'stockpile')
-  return g.marks
-    .map((m) => {
-      const { point, out } = onOval(g, m.station, m.kind === 'finish' ? 0 : m.offset)
-      const p = px(point)
-      const inside = m.offset === 0 && m.kind !== 'finish'
-      if (m.kind === 'finish') {
-        const end = px(onOval(g, m.station, g.widthStraights).point)
-        return line(p, end, 'bold') + text([p[0] - out[0] * 42, p[1] - out[1] * 42 + 4], m.name, 'middle', 14)
-      }
-      // Inside the rail the station numbers come first.
-      const away = inside ? -44 : m.kind === 'stand' || m.kind === 'stockpile' || (hauls && m.kind === 'gate') ? 30 : 20
-      const at: Point = [p[0] + out[0] * away, p[1] + out[1] * away + 5]
-      const anchor = Math.abs(out[0]) < 0.35 ? 'middle' : (out[0] > 0) !== inside ? 'start' : 'end'
-      const shift: Point = m.kind === 'stockpile' ? [p[0] + out[0] * beside, p[1] + out[1] * beside] : m.kind === 'stand' ? [p[0], p[1] + (out[1] > 0 ? 6 : -18)] : p
-      return symbols[m.kind](shift, [-out[1], out[0]]) + text(at, m.name, anchor, 14)
-    })
-    .join('')
-}
-
-/** How far outside the track loads are hauled, as drawn, px. */
-const beside = 11
-
-/** The way of loads from each stockpile to the nearest gate at the outside, the shorter way around. */
-function haulRoutes(g: OvalGeometry, k: number, c: Point): string {
-  const gates = g.marks.filter((m) => m.kind === 'gate' && m.offset > 0)
-  return g.marks.filter((m) => m.kind === 'stockpile').map((pile) => {
-    const way = (to: number): number => ((((to - pile.station) % g.railLength) + 1.5 * g.railLength) % g.railLength) - g.railLength / 2
-    const [along] = gates.map((m) => way(m.station)).sort((a, b) => Math.abs(a) - Math.abs(b))
-    if (along === undefined) return ''
-    const steps = 24
-    const points = Array.from({ length: steps + 1 }, (_, i): Point => {
-      const { point } = onOval(g, pile.station + (along * i) / steps, Math.max(g.widthStraights, g.widthTurns) + beside / k)
-      return [c[0] + k * point[0], c[1] + k * point[1]]
-    })
-    const [before, end] = [points.at(-2) ?? c, points.at(-1) ?? c]
-    return polyline(points, 'line', 'class="haul" stroke-dasharray="2 4"') + arrowHead(end, Math.atan2(end[1] - before[1], end[0] - before[0]), 10)
-  }).join('')
-}
-
-function stations(g: OvalGeometry, k: number, c: Point, us: boolean): string {
-  const px = ([x, y]: Point): Point => [c[0] + k * x, c[1] + k * y]
-  const unit = us ? 0.3048 : 1
+/** Marks along the rail at every station, every fifth longer and numbered. */
+function stationParts(frame: PlanFrame, { size, full }: Detail, feet: boolean): readonly PlanPart[] {
+  const { g } = frame
   const count = Math.ceil(g.railLength / g.stationSpacing - 1e-9)
-  return Array.from({ length: count }, (_, i) => {
-    const { point, out } = onOval(g, i * g.stationSpacing, 0)
-    const [x, y] = px(point)
+  return Array.from({ length: count }, (_, i): PlanPart => {
+    const { at, out } = onPlan(frame, i * g.stationSpacing, 0)
     const long = i % 5 === 0
-    const tick = line([x, y], [x - out[0] * (long ? 9 : 5), y - out[1] * (long ? 9 : 5)], 'thin')
-    return long ? tick + text([x - out[0] * 22, y - out[1] * 20 + 4.5], String(Math.round((i * g.stationSpacing) / unit)), 'middle', 12.5) : tick
-  }).join('')
+    const inward = (d: number): Point => [at[0] - out[0] * d, at[1] - out[1] * d]
+    const number = String(Math.round((i * g.stationSpacing) / (feet ? 0.3048 : 1)))
+    const [x, y] = inward(24)
+    return { drawn: line(at, inward(long ? 10 : 5), 'thin'), lines: [], labels: long && full ? [{ lines: [number], size: size - 0.5, spare: true, places: [{ at: [x, y + 5.5], anchor: 'middle' }] }] : [] }
+  })
+}
+
+/** Lines across the track where straights and turns meet, and the names of the zones with their stations. */
+function zoneParts(frame: PlanFrame, { size }: Detail, { words }: DrawingContext, feet: boolean): readonly PlanPart[] {
+  const { g, k } = frame
+  return zones(g).map(({ name, from, to }): PlanPart => {
+    const across = [onPlan(frame, from, 0).at, onPlan(frame, from, Math.max(g.widthStraights, g.widthTurns)).at] as const
+    const turn = name.endsWith('Turn')
+    const { at, out } = onPlan(frame, (from + to) / 2, 0)
+    const range = `${stationText(from, feet)} – ${stationText(to, feet)}`
+    const lines = turn ? [words[name] ?? '', range] : [`${words[name]}, ${range}`]
+    const deep = turn ? [0.62, 0.5, 0.75].map((part) => g.radius * k * part) : [50, 56, 66, 84, 100]
+    const places = deep.flatMap((d) => [0, 30, -30, 70, -70, 110, -110, 150, -150, 190, -190, 230, -230, 270, -270].map((aside) => ({ at: [at[0] - out[0] * d - out[1] * aside, at[1] - out[1] * d + (turn ? out[0] * aside : 0) + (out[1] < -0.5 ? 6 : 0)] as Point, anchor: 'middle' as const })))
+    return { drawn: line(across[0], across[1], 'thin', dashed), lines: pointsAlong(across), labels: [{ lines, size, bold: true, spare: true, places }] }
+  })
+}
+
+/** How wide the track is, on the back straight and in a turn. */
+function widthParts(frame: PlanFrame, { size }: Detail, { words, q }: DrawingContext): readonly PlanPart[] {
+  const { g } = frame
+  const arc = Math.PI * g.radius
+  const at = (station: number, width: number, quantity: string): PlanPart => {
+    const [inner, outer, middle] = [onPlan(frame, station, 0), onPlan(frame, station, width), onPlan(frame, station, width / 2)]
+    const words2 = `${q(quantity)} ${words['width']}`
+    const beside = Math.abs(middle.out[0]) < 0.5
+    const places = beside ? [10, -10].map((dx) => ({ at: [middle.at[0] + dx, middle.at[1] + 5.5] as Point, anchor: dx > 0 ? ('start' as const) : ('end' as const) })) : [outer.out[0] > 0 ? ({ at: [outer.at[0] + 10, outer.at[1] + 6] as Point, anchor: 'start' as const }) : ({ at: [outer.at[0] - 10, outer.at[1] + 6] as Point, anchor: 'end' as const })]
+    return { drawn: line(inner.at, outer.at, 'thin'), lines: pointsAlong([inner.at, outer.at]), labels: [{ lines: beside ? [words2] : [q(quantity), words['width'] ?? ''], size, places }] }
+  }
+  return [at(1.62 * g.straight + arc, g.widthStraights, 'oval.width.straights'), at(g.straight + arc / 2, g.widthTurns, 'oval.width.turns')]
 }
 
 /** A round length for the scale bar, about a sixth of the oval. */
-function scaleBar(g: OvalGeometry, k: number, at: Point, us: boolean): string {
-  const unit = us ? 0.3048 : 1
+function scaleBar({ g, k }: PlanFrame, at: Point, { size }: Detail, feet: boolean): string {
+  const unit = feet ? 0.3048 : 1
   const rough = (g.straight + 2 * g.radius) / 6 / unit
   const round = [10, 20, 50, 100, 200, 250, 500, 1000].filter((x) => x <= rough).at(-1) ?? 10
   const w = round * unit * k
-  return line(at, [at[0] + w, at[1]], 'bold') + line([at[0], at[1] - 5], [at[0], at[1] + 5], 'line') + line([at[0] + w, at[1] - 5], [at[0] + w, at[1] + 5], 'line') + text([at[0] + w / 2, at[1] - 9], `${round} ${us ? 'ft' : 'm'}`, 'middle', 14)
+  return line(at, [at[0] + w, at[1]], 'bold') + [0, w].map((dx) => line([at[0] + dx, at[1] - 5], [at[0] + dx, at[1] + 5], 'line')).join('') + text([at[0] + w / 2, at[1] - 9], `${round} ${feet ? 'ft' : 'm'}`, 'middle', size)
+}
+
+/** An arrow to true north; the home straight is drawn level, horses running to the right (to the left where they run clockwise). */
+function northArrow(bearing: number, clockwise: boolean, [x, y]: Point, size: number): string {
+  const angle = (clockwise ? Math.PI : 0) - (bearing * Math.PI) / 180
+  const [dx, dy] = [Math.cos(angle) * 20, Math.sin(angle) * 20]
+  return arrow([x - dx, y - dy], [x + dx, y + dy], 'line') + text([x + dx * 1.75, y + dy * 1.75 + size * 0.36], 'N', 'middle', size, 'font-weight="600"')
+}
+
+/** What stands in the middle of the oval: its measures and which way horses go. */
+function middleParts(frame: PlanFrame, { size, full }: Detail, { words, q }: DrawingContext): readonly PlanPart[] {
+  const [x, y] = frame.middle
+  const way = frame.g.direction === 'clockwise' ? -1 : 1
+  const measures = full ? [`${words['lap']} ${q('shape.lap')}`, `${words['radius']} ${q('shape.radius')}`] : []
+  const top = y - ((measures.length + 1) * size * 1.3) / 2 + 8
+  const below = top + measures.length * size * 1.3
+  const label = (words2: string, at: number): Label => ({ lines: [words2], size, places: [{ at: [x, at], anchor: 'middle' }] })
+  return [{
+    drawn: arrow([x - way * 60, below - 4], [x + way * 60, below - 4], 'line'),
+    lines: pointsAlong([[x - 62, below - 4], [x + 62, below - 4]]),
+    labels: [...measures.map((m, i) => label(m, top + i * size * 1.3)), label(words['travel'] ?? '', below + size * 1.1)],
+  }]
+}
+
+/** Everything on the plan, labels placed: as drawn, and as a test looks at it. */
+export function planParts(context: DrawingContext, which: keyof typeof details): { readonly width: number; readonly height: number; readonly drawn: string; readonly labels: readonly PlacedLabel[] } {
+  const g = context.manual.geometry
+  const feet = us(context)
+  const detail = details[which]
+  const { width, side, margin } = detail
+  const k = (width - 2 * side) / (g.straight + 2 * (g.radius + g.widthTurns))
+  const middle: Point = [width / 2, margin + k * (g.radius + g.widthTurns)]
+  const frame: PlanFrame = { g, k, middle }
+  const around = [...pointsAlong(aroundPlan(frame, 0)), ...pointsAlong(aroundPlan(frame, g.widthStraights))]
+  const inOrder = [
+    ...middleParts(frame, detail, context),
+    ...stationParts(frame, detail, feet),
+    ...(detail.full ? widthParts(frame, detail, context) : []),
+    ...markParts(frame, detail.size),
+    ...(detail.full ? zoneParts(frame, detail, context, feet) : []),
+    ...haulParts(frame, detail.full ? (context.words['haul'] ?? '') : '', detail.size),
+  ]
+  const outer = k * (g.radius + g.widthTurns)
+  const frameBox: Box = { left: 4, right: width - 4, top: 4, bottom: middle[1] + outer + margin }
+  const labels = placeLabels(inOrder.flatMap((p) => p.labels), [...around, ...inOrder.flatMap((p) => p.lines)], frameBox)
+  // No more paper above and below than the labels take; the scale and the arrow to north stand below all.
+  const top = Math.min(middle[1] - outer, ...labels.map((l) => l.box.top)) - 8
+  const foot = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
+  const drawn = [
+    path(ovalPath(g, g.widthStraights, g.widthTurns, k, middle), 'line'),
+    path(ovalPath(g, g.offset, g.offset, k, middle), 'thin', dashed),
+    path(ovalPath(g, 0, 0, k, middle), 'bold'),
+    ...inOrder.map((p) => p.drawn),
+    ...labels.map(drawLabel),
+    scaleBar(frame, [16, foot - 10], detail, feet),
+    g.homeBearing === undefined ? '' : northArrow(g.homeBearing, g.direction === 'clockwise', [width - 44, foot - 40], detail.size),
+  ]
+  return { width, height: foot - top, labels, drawn: `<g transform="translate(0 ${(-top).toFixed(2)})">${drawn.join('')}</g>` }
 }
 
 /** The oval to scale, home straight below, station zero at its start in the direction of travel. */
-export function planDrawing({ manual, words, q, caption }: DrawingContext): string {
-  const g = manual.geometry
-  const us = manual.facility.system === 'us'
-  const width = 900
-  const margin = 62
-  const side = 96
-  const k = (width - 2 * side) / (g.straight + 2 * (g.radius + g.widthTurns))
-  const c: Point = [width / 2, margin + k * (g.radius + g.widthTurns)]
-  const height = c[1] + k * (g.radius + g.widthTurns) + margin
-  const mid = k * g.radius
-  const way = g.direction === 'clockwise' ? -1 : 1
-  const label = (y: number, words: string): string => text([c[0], c[1] + y], words, 'middle', 16)
-  const w = k * g.widthStraights
-  const top = c[1] - mid
-  return svg(width, height, caption, [
-    path(ovalPath(g, g.widthStraights, g.widthTurns, k, c), 'line'),
-    path(ovalPath(g, g.offset, g.offset, k, c), 'thin', dashed),
-    path(ovalPath(g, 0, 0, k, c), 'bold'),
-    stations(g, k, c, us),
-    haulRoutes(g, k, c),
-    marks(g, k, c),
-    label(-34, `${words['lap']} ${q('shape.lap')}`),
-    label(-10, `${words['straight']} ${q('shape.straight')}`),
-    label(14, `${words['radius']} ${q('shape.radius')}`),
-    arrow([c[0] - way * 55, c[1] + 46], [c[0] + way * 55, c[1] + 46], 'line'),
-    text([c[0], c[1] + 66], words['travel'] ?? '', 'middle', 14),
-    line([c[0] + 40, top], [c[0] + 40, top - w], 'thin'),
-    text([c[0] + 50, top - w / 2 + 5], `${q('oval.width.straights')} ${words['width']}`, 'start', 14),
-    text([c[0] + way * ((k * g.straight) / 2 + k * g.radius - 34), c[1] + 5], `${q('oval.width.turns')} ${words['width']}`, 'end', 14),
-    scaleBar(g, k, [margin - 30, height - 18], us),
-  ].join(''))
+export const planDrawing = (which: 'page' | 'small') => (context: DrawingContext): string => {
+  const { width, height, drawn } = planParts(context, which)
+  return svg(width, height, context.caption, drawn)
+}
+
+/** Zones and marks in words. */
+export function planDetails(context: DrawingContext): string {
+  const g = context.manual.geometry
+  const feet = us(context)
+  const parts = zones(g).map(({ name, from, to }) => `${context.words[name]}: ${stationText(from, feet)} – ${stationText(to, feet)}`)
+  return [...parts, ...g.marks.map((m) => `${m.name}: ${stationText(m.station, feet)}`)].join('; ')
 }

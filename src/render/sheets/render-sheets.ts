@@ -31,7 +31,7 @@ function qrCode(manual: Manual, id: string, label: string): Html {
 function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>) {
   const s = p.sheet
   const shown = new Set(s.cautions.map((c) => c.id))
-  const drawing = s.drawing === undefined ? undefined : drawings[s.drawing]
+  const drawing = s.drawing === undefined ? undefined : (drawings[`${s.drawing}-small`] ?? drawings[s.drawing])
   const qr = qrCode(manual, p.id, pen.words.sheet['scan'] ?? '')
   return {
     id: p.id,

@@ -32,6 +32,8 @@ const mark = z.strictObject({
   /** Along the rail from the start of the home straight, in the direction of travel. */
   station: quantity('mark.station').pipe(z.any()),
   side: z.enum(['rail', 'outside']).optional(),
+  /** Of a stockpile: the gate by which its material is hauled onto the track, by name; else the nearest. */
+  gate: line.optional(),
 })
 
 const machine = z.strictObject({
@@ -131,6 +133,8 @@ export const facility = z.strictObject({
       offset: quantity('oval.rail-line.offset'),
     }).optional(),
     direction: z.enum(['counterclockwise', 'clockwise']).optional(),
+    /** Direction in which horses run on the home straight, degrees clockwise from true north: turns the arrow on the plan. */
+    'home-bearing': z.number().min(0, { error: 'degrees clockwise from north, from 0 to 360' }).max(360, { error: 'degrees clockwise from north, from 0 to 360' }).optional(),
     marks: z.array(mark).optional(),
   }),
   cushion: z.strictObject({
