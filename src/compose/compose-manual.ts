@@ -17,9 +17,10 @@ import { composeForms } from './forms.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
 import { composeMonths, composeWaterMonths } from './months.ts'
+import { composeCountdown } from './plans/countdown.ts'
 import { composePlans } from './plans/compose-plans.ts'
 import { composeGrainCurve } from './plans/material-rows.ts'
-import { composeCushionMap } from './plans/survey-rows.ts'
+import { composeCushionMap, composeLevelSections } from './plans/survey-rows.ts'
 import { composeProcedure } from './procedure.ts'
 import { measureLabel, namedQuantity } from './quantities.ts'
 import { composeReckoner } from './reckoner.ts'
@@ -182,7 +183,7 @@ export function composeManual(input: ComposeInput): Manual {
     cards,
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
-    charts: { waterMonths: composeWaterMonths(engine, file), heat: composeHeatTable(library.reckoners.find((r) => r.value.id === 'heat')?.value, engine, locale), interval: composeRaceInterval(engine), drying: composeDryingCurve(engine), passes: composePasses(engine) },
+    charts: { waterMonths: composeWaterMonths(engine, file), heat: composeHeatTable(library.reckoners.find((r) => r.value.id === 'heat')?.value, engine, locale), interval: composeRaceInterval(engine), drying: composeDryingCurve(engine), countdown: composeCountdown(planContext), levels: composeLevelSections(planContext), passes: composePasses(engine) },
     findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),

@@ -42,7 +42,7 @@ function composeSteps(steps: readonly ProcedureStep[], c: ProcedureContext): Man
   }))
 }
 
-const composeMethod = (method: ProcedureMethod, c: ProcedureContext): ManualMethod => ({ id: method.id, title: method.title, choose: method.choose, steps: composeSteps(method.steps, c) })
+const composeMethod = (method: ProcedureMethod, c: ProcedureContext): ManualMethod => ({ id: method.id, title: method.title, choose: method.choose, drawing: method.drawing, steps: composeSteps(method.steps, c) })
 
 /** The posted sheet follows the first of its methods that applies here; a sheet that stands alone needs its steps' cautions too. */
 function composeSheet(p: Procedure, methods: readonly ManualMethod[], stop: readonly string[], c: ProcedureContext): ManualSheet {
@@ -55,7 +55,7 @@ function composeSheet(p: Procedure, methods: readonly ManualMethod[], stop: read
     cautions: cautionsOf(p.sheet.cautions, c),
     figures,
     steps,
-    drawing: p.sheet.drawing,
+    drawing: method?.drawing ?? p.sheet.drawing,
     done: texts(p.sheet.done, c),
     stop,
     reckoner: p.sheet.reckoner === undefined ? undefined : c.reckoner(p.sheet.reckoner),

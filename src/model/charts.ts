@@ -4,6 +4,9 @@ export type Charts = {
   readonly heat: HeatTable | undefined
   readonly interval: RaceInterval | undefined
   readonly drying: DryingCurve | undefined
+  readonly countdown: Countdown | undefined
+  /** Stations of the latest level survey, in their order. */
+  readonly levels: readonly LevelSection[]
   /** By the figures' name: `grade`, `harrow`, `spray` … */
   readonly passes: Readonly<Record<string, PassPattern>>
 }
@@ -22,3 +25,17 @@ export type DryingCurve = { readonly points: readonly { readonly time: number; r
 
 /** One way of covering the track: how many strips lie side by side across a width, m, and how much of it one covers, m. Other fields name quantities. */
 export type PassPattern = { readonly figure: string; readonly strips: number; readonly across: number; readonly covers: number; readonly width: string; /** Undefined where strips are laid edge to edge. */ readonly overlap: string | undefined; /** Set at an angle, so that it covers less than its width. */ readonly angled: boolean; readonly from: 'rail' | 'outside' }
+
+/** A day of the calendar before the fair: `date` as `YYYY-MM-DD`, `label` as printed in its corner. */
+export type CountdownDay = { readonly date: string; readonly label: string; readonly isRaceDay: boolean; readonly tasks: readonly string[] }
+
+/** Whole weeks up to the last race day, and what is due before and after them, dates as printed. */
+export type Countdown = {
+  readonly weekdays: readonly string[]
+  readonly weeks: readonly (readonly CountdownDay[])[]
+  readonly earlier: readonly { readonly date: string; readonly task: string }[]
+  readonly later: readonly { readonly date: string; readonly task: string }[]
+}
+
+/** A section across the track as found by levels. Offsets from the rail and heights above the wanted slope in meters, `height` as printed. */
+export type LevelSection = { readonly station: string; readonly width: number; readonly found: string; readonly wanted: string; readonly points: readonly { readonly offset: number; readonly above: number; readonly height: string }[] }

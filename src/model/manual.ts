@@ -45,6 +45,8 @@ export type ManualMethod = {
   readonly id: string
   readonly title: string
   readonly choose: Text | undefined
+  /** Id in `renderDrawings`. */
+  readonly drawing: string | undefined
   readonly steps: readonly ManualStep[]
 }
 
@@ -53,7 +55,7 @@ export type ManualSheet = {
   readonly cautions: readonly ManualCaution[]
   readonly figures: readonly { readonly name: string; readonly label: Text }[]
   readonly steps: readonly ManualStep[]
-  /** Id in `Manual.drawings`. */
+  /** Id in `renderDrawings`. */
   readonly drawing: string | undefined
   readonly done: readonly Text[]
   readonly stop: readonly Text[]

@@ -23,8 +23,8 @@ describe('the index of terms', () => {
 
   it('names one place for each part of a procedure: the first step of a method that uses the term', () => {
     const methods = [
-      { id: 'one', title: '', choose: undefined, steps: [step(1, 'Walk.'), step(2, 'Drive a lap.'), step(3, 'Drive a lap.')] },
-      { id: 'two', title: '', choose: undefined, steps: [step(1, 'Drive a lap.')] },
+      { id: 'one', title: '', choose: undefined, drawing: undefined, steps: [step(1, 'Walk.'), step(2, 'Drive a lap.'), step(3, 'Drive a lap.')] },
+      { id: 'two', title: '', choose: undefined, drawing: undefined, steps: [step(1, 'Drive a lap.')] },
     ]
     expect(placesOf({ methods, checks: ['One lap is done.', 'The lap is smooth.'] })).toEqual(['any-one-step-2', 'any-two-step-1', 'any-part-checks'])
   })

@@ -14,6 +14,12 @@ describe('the library', () => {
     expect(unknown).toEqual([])
   })
 
+  it('asks questions whose answers cannot be guessed from their letters', async () => {
+    const { manual } = await demoManual('larkmoor')
+    const right = manual.procedures.flatMap((p) => p.training.questions.map((q) => q.right))
+    for (const letter of [1, 2, 3]) expect(right.filter((r) => r === letter).length / right.length).toBeLessThan(0.45)
+  })
+
   it('covers the year: procedures on every shelf, thirty and more in all', async () => {
     const { manual } = await demoManual('larkmoor')
     expect(manual.procedures.length).toBeGreaterThanOrEqual(38)

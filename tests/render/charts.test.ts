@@ -125,7 +125,7 @@ describe('a chart', () => {
   })
   it('is left out where its inputs are missing', async () => {
     const { manual, words } = await demoManual('larkmoor')
-    const none: Manual['charts'] = { waterMonths: undefined, heat: undefined, interval: undefined, drying: undefined, passes: {} }
+    const none: Manual['charts'] = { waterMonths: undefined, heat: undefined, interval: undefined, drying: undefined, countdown: undefined, levels: [], passes: {} }
     const drawings = renderDrawings({ ...manual, charts: none }, words)
     for (const name of charts) expect(Object.keys(drawings)).not.toContain(name)
     const poor = (await demoManual('brambleford')).manual.charts

@@ -56,6 +56,8 @@ describe('checkFacility', () => {
     ['an unknown entry at the top', `${good}crw: { people: 3 }\n`, 'schema/unknown-key 11:1', 'did you mean "crew"?'],
     ['a choice that does not exist', good.replace('stone-dust', 'stone dust'), 'schema/choice 10:13', 'did you mean "stone-dust"?'],
     ['a missing entry', good.replace('name: Tiny Fair\n', ''), 'schema/missing 1:1', 'expected text'],
+    ['a stockpile hauled to a gate that is not there', good.replace('cushion:', '  marks:\n    - { kind: gate, name: Gate A, station: 10 ft }\n    - { kind: stockpile, name: Pile, station: 90 ft, gate: Gate B }\ncushion:'), 'ref/missing 11:60', 'did you mean "Gate A"?'],
+    ['a direction that no compass shows', good.replace('cushion:', '  home-bearing: 400\ncushion:'), 'schema/format 9:17', 'from 0 to 360'],
     ['malformed YAML', good.replace('place: {', 'place: {{'), 'yaml/syntax 4:1', ''],
     ['a key given twice', `${good}name: Other\n`, 'yaml/duplicate-key 11:1', ''],
     ['an alias', `${good}crew: &a { people: 3 }\nwater: *a\n`, 'yaml/alias 12:8', 'write the value out'],

@@ -3,7 +3,8 @@ import type { ManualPlan, ManualTable } from '../../model/manual.ts'
 import { placeholder } from '../../model/placeholders.ts'
 import type { PlanRow, PlanTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
-import { daysFrom, raceWeek, shortDate } from './dates.ts'
+import { datedRows } from './dated-rows.ts'
+import { shortDate } from './dates.ts'
 import { type PlanContext, textOf, valueOf } from './plan-context.ts'
 import { materialClassRows, sievePointRows } from './material-rows.ts'
 import { raceDayHourRows } from './race-day-hours.ts'
@@ -12,26 +13,8 @@ import { weatherRows } from './weather-rows.ts'
 import { eveningRows, halfDayRows, signOffRows } from './training-rows.ts'
 import { levelStationRows, surveyDayRows, surveyMoveRows, surveyStationRows } from './survey-rows.ts'
 
-const day = 86_400
-
-const sum = (names: readonly string[], engine: Engine): number => names.reduce((total, name) => total + (valueOf(engine, name) ?? 0), 0)
-
-const isKept = (row: PlanRow, engine: Engine, { here }: PlanContext): boolean =>
-  applies(row.when, here) && (row.needs ?? []).every((name) => valueOf(engine, name) !== undefined) && !(row.lacks ?? []).some((name) => valueOf(engine, name) !== undefined)
-
-type Dated = { readonly date: string; readonly cells: readonly string[] }
-
-/** The date that a row begins with; undefined for rows without one, and where there are no race days. */
-function dateOf(row: PlanRow, engine: Engine, { facility }: PlanContext): string | undefined {
-  const week = raceWeek(facility.file)
-  if (!week) return undefined
-  if (row.on) return daysFrom(week.first, -sum(row.on, engine) / day)
-  return row.after ? daysFrom(week.last, sum(row.after, engine) / day) : undefined
-}
-
 function writtenRows(rows: readonly PlanRow[], engine: Engine, context: PlanContext): readonly (readonly string[])[] {
-  const dated = rows.filter((row) => isKept(row, engine, context)).map((row): Dated => ({ date: dateOf(row, engine, context) ?? '', cells: row.cells }))
-  return [...dated].sort((a, b) => a.date.localeCompare(b.date)).map(({ date, cells }) => (date === '' ? cells : [shortDate(date, context.computed.locale.system), ...cells]))
+  return datedRows(rows, engine, context).map(({ row, date }) => (date === undefined ? row.cells : [shortDate(date, context.computed.locale.system), ...row.cells]))
 }
 
 /** A text with another day's numbers in place of names. */

@@ -13,6 +13,18 @@ export function shortDate(date: string, system: UnitSystem): string {
   return system === 'us' ? `${weekday}, ${month} ${number}` : `${weekday} ${number} ${month}`
 }
 
+/** "Aug 3" or "3 Aug". */
+export const dayOfMonth = (date: string, system: UnitSystem): string => shortDate(date, system).replace(/^\w+,? /, '')
+
+/** On which day a week begins: Sunday in the United States, Monday elsewhere (ISO 8601). */
+const weekBegins = (system: UnitSystem): number => (system === 'us' ? 0 : 1)
+
+/** Place of a date in its week, from 0. */
+export const weekdayOf = (date: string, system: UnitSystem): number => (new Date(`${date}T00:00:00Z`).getUTCDay() + 7 - weekBegins(system)) % 7
+
+/** Heads of a calendar. */
+export const weekdaysOf = (system: UnitSystem): readonly string[] => weekdays.map((_, i) => weekdays[(i + weekBegins(system)) % 7] ?? '')
+
 /** The date a number of days from another; before it when negative. */
 export const daysFrom = (date: string, days: number): string => new Date(Date.parse(`${date}T00:00:00Z`) + Math.round(days) * day).toISOString().slice(0, 10)
 

@@ -1,8 +1,9 @@
-import { levelStations } from '../../compute/survey/level-survey.ts'
+import { type LevelStation, levelStations } from '../../compute/survey/level-survey.ts'
 import { railOf } from '../../compute/survey/along.ts'
 import { latestDay } from '../../compute/survey/latest-day.ts'
 import { materialMoves } from '../../compute/survey/material-moves.ts'
 import { type SurveyCell, surveyCells } from '../../compute/survey/survey-cells.ts'
+import type { LevelSection } from '../../model/charts.ts'
 import type { Manual } from '../../model/manual.ts'
 import { byStation, type SurveyedOval } from '../../model/survey.ts'
 import { shortDate } from './dates.ts'
@@ -75,12 +76,31 @@ export function surveyMoveRows(context: PlanContext): Rows {
   ])
 }
 
-export function levelStationRows(context: PlanContext): Rows {
+/** The latest level survey by station. */
+function levelsOf(context: PlanContext): readonly LevelStation[] {
   const day = latestDay(context.facility.surveys, 'surface-level')
   const oval = ovalOf(context)
   const [straights, turns] = ['oval.cross-fall.straights', 'oval.cross-fall.turns'].map((name) => valueOf(context.computed.engine, name))
-  if (!day || !oval || straights === undefined || turns === undefined) return []
-  return levelStations(day, oval, straights, turns).map((s) => [printed(s.station, 'reach', context), printed(s.found, 'fineShare', context), printed(s.wanted, 'fineShare', context), printed(s.worst, 'fineDepth', context), printed(s.high, 'smallArea', context)])
+  return !day || !oval || straights === undefined || turns === undefined ? [] : levelStations(day, oval, straights, turns)
+}
+
+export const levelStationRows = (context: PlanContext): Rows =>
+  levelsOf(context).map((s) => [printed(s.station, 'reach', context), printed(s.found, 'fineShare', context), printed(s.wanted, 'fineShare', context), printed(s.worst, 'fineDepth', context), printed(s.high, 'smallArea', context)])
+
+/** Stations that one page has room for. */
+const mostSections = 12
+
+/** Sections across the track as found; of many those with the most to grade across, in their order. */
+export function composeLevelSections(context: PlanContext): readonly LevelSection[] {
+  const levels = levelsOf(context)
+  const least = [...levels].sort((a, b) => b.high - a.high)[mostSections - 1]?.high ?? 0
+  return levels.filter((s) => s.high >= least).slice(0, mostSections).map((s) => ({
+    station: printed(s.station, 'reach', context),
+    width: s.width,
+    found: printed(s.found, 'fineShare', context),
+    wanted: printed(s.wanted, 'fineShare', context),
+    points: s.points.map((p) => ({ ...p, height: printed(Math.abs(p.above), 'fineDepth', context) })),
+  }))
 }
 
 /** The latest depth survey as its map needs it. */

@@ -11,7 +11,7 @@ import { sectionParts } from './station-section.ts'
 const blend = 15
 
 /** One station of a level survey against what is wanted there. */
-export type LevelStation = { readonly station: number; readonly found: number; readonly wanted: number; readonly worst: number; /** Section to take off, m². */ readonly high: number; readonly onTurn: number }
+export type LevelStation = { readonly station: number; readonly found: number; readonly wanted: number; readonly worst: number; /** Section to take off, m². */ readonly high: number; readonly onTurn: number; readonly width: number; /** Each reading above the wanted slope through the mean level, m. */ readonly points: readonly { readonly offset: number; readonly above: number }[] }
 
 /** Each station of a level survey with its cross-fall found and wanted, and what stands above the wanted slope through its mean level. */
 export function levelStations(day: SurveyDay, oval: SurveyedOval, straights: number, turns: number): readonly LevelStation[] {
@@ -19,8 +19,10 @@ export function levelStations(day: SurveyDay, oval: SurveyedOval, straights: num
     const line = levelLine(readings)
     const onTurn = turnShare(oval, station - blend, station + blend)
     const wanted = straights + (turns - straights) * onTurn
-    const { over } = sectionParts(readings, (offset) => line.meanLevel + wanted * (offset - line.meanOffset), widthAt(oval, station))
-    return { station, found: line.slope, wanted, worst: line.worst, high: over, onTurn }
+    const width = widthAt(oval, station)
+    const wantedLevel = (offset: number): number => line.meanLevel + wanted * (offset - line.meanOffset)
+    const { over } = sectionParts(readings, wantedLevel, width)
+    return { station, found: line.slope, wanted, worst: line.worst, high: over, onTurn, width, points: readings.map((r) => ({ offset: r.offset, above: r.value - wantedLevel(r.offset) })) }
   })
 }
 

@@ -2,7 +2,7 @@ import type { Manual, ManualReckoner } from '../../model/manual.ts'
 import type { Drawing } from '../drawings/drawing.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import type { RenderAssets } from '../assets.ts'
-import { html } from '../text/html.ts'
+import { html, type Html } from '../text/html.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
 import { createDrawingPrinter, drawingPlace } from '../views/drawing-places.ts'
@@ -58,16 +58,19 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
   })
   const reckonersAt = back.find((b) => b.id === 'reckoners')?.number
   const reckoner = (r: ManualReckoner) => reckonerView(r, pen, `${reckonersAt}.${manual.reckoners.findIndex((q) => q.id === r.id) + 1}`)
+  // A drawing that two procedures share is printed once, where it is met first.
+  const once = (id: string | undefined): Html => {
+    if (id === undefined || shown.has(id)) return html('')
+    shown.add(id)
+    return draw(id)
+  }
   const sections = manual.sections.map((s) => ({
     ...s,
     about: pen.line(s.about),
     procedures: s.procedures.map((id, i) => {
       const p = manual.procedures.find((q) => q.id === id)
       if (!p) throw new RangeError(`section ${s.id} names ${id}`)
-      // A drawing that two procedures share is printed once, where it is met first.
-      const drawing = p.sheet.drawing !== undefined && !shown.has(p.sheet.drawing) ? p.sheet.drawing : undefined
-      if (drawing !== undefined) shown.add(drawing)
-      return { ...procedureView(p, pen, (m) => `#${id}-${m}`), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), drawing: draw(drawing), reckoners: p.reckoners.map(reckoner) }
+      return { ...procedureView(p, pen, (m) => `#${id}-${m}`, once), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), reckoners: p.reckoners.map(reckoner) }
     }),
   }))
   const plans = plansView(manual, pen, drawings, 'paper', draw)

@@ -36,13 +36,16 @@ export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
   const top = y0 - 30
   const reach = left + ((y0 - top) / rise) * (right - left)
   const height = q('rail-ridge.height') === '' ? q('practice.rail-build-up') : q('rail-ridge.height')
+  const waterAt = (left + 22 + reach) / 2
   return svg(width, 226, caption, [
     ground(words),
     path(`M${left} ${y0}L${left + 5} ${top}Q${left + 14} ${top - 4} ${left + 22} ${top + 12}L${left + 34} ${yAt(left + 34)}`, 'bold'),
-    text([left + 4, top - 12], `${words['ridge']} ${height}`, 'start', size),
+    line([left + 12, top - 2], [left + 34, 44], 'thin'),
+    text([left + 22, 36], `${words['ridge']} ${height}`, 'start', size),
     path(`M${left + 17} ${top + 3}H${reach}`, 'line'),
     ...[0, 1, 2].map((i) => path(`M${left + 44 + i * 34} ${top + 9}h20`, 'thin')),
-    text([left + 122, top - 12], words['water'] ?? '', 'start', size),
+    line([waterAt, top + 6], [waterAt + 14, 76], 'thin'),
+    text([waterAt - 6, 68], words['water'] ?? '', 'start', size),
     dimension([left, y0 + 34], [reach, y0 + 34]),
     line([reach, top], [reach, y0 + 38], 'thin', dashed),
     text([(left + reach) / 2, y0 + 54], q('ridge.dam-width'), 'middle', size),

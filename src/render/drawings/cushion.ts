@@ -35,7 +35,7 @@ function legend(map: Map, words: Readonly<Record<string, string>>, at: Point): s
   const steps: [number, string][] = [[-2, `− ${words['tooShallow']}`], [0, words['asWanted'] ?? ''], [2, `+ ${words['tooDeep']}`]]
   return steps.map(([off, label], i) => {
     const y = at[1] + i * 26
-    return `${fill(`M${at[0]} ${y}h34v18h-34Z`, shade(map.target + off * map.tolerance, map))}${text([at[0] + 44, y + 14], label, 'start', 15)}`
+    return `${fill(`M${at[0]} ${y}h34v18h-34Z`, shade(map.target + off * map.tolerance, map))}${text([at[0] + 44, y + 14], label, 'start', 16)}`
   }).join('')
 }
 
@@ -54,7 +54,7 @@ export function cushionDrawing({ manual, words, q, caption }: DrawingContext): s
     return [c[0] + k * point[0], c[1] + k * point[1]]
   }
   // With many stations the fields are too short for numbers; the shade and the signs stay.
-  const size = Math.min(...map.cells.map((cell) => (cell.to - cell.from) * k)) > 46 ? 13 : 0
+  const size = Math.min(...map.cells.map((cell) => (cell.to - cell.from) * k)) > 52 ? 15 : 0
   const numbers = map.cells.map((cell) => {
     const station = (cell.from + cell.to) / 2
     const [x, y] = px(station, (cell.inner + cell.outer) / 2)
@@ -63,7 +63,7 @@ export function cushionDrawing({ manual, words, q, caption }: DrawingContext): s
     const along = (Math.atan2(out[0], -out[1]) * 180) / Math.PI
     const turn = Math.abs(along) > 90 ? along - Math.sign(along) * 180 : along
     const s = sign(cell.value, map)
-    return text([x, y + 4.5], size > 0 ? `${s}${s === '' ? '' : ' '}${cell.text.replace(/ (in|mm)$/, '')}` : s, 'middle', size > 0 ? size : 12, `transform="rotate(${turn.toFixed(1)} ${x.toFixed(1)} ${y.toFixed(1)})"`)
+    return text([x, y + 4.5], size > 0 ? `${s}${s === '' ? '' : ' '}${cell.text.replace(/ (in|mm)$/, '')}` : s, 'middle', size > 0 ? size : 15, `transform="rotate(${turn.toFixed(1)} ${x.toFixed(1)} ${y.toFixed(1)})"`)
   })
   const start = [px(0, across), px(0, across + 8 / (factor * k))] as const
   return svg(width, c[1] + k * (g.radius + across * factor) + margin, caption, [
@@ -71,9 +71,9 @@ export function cushionDrawing({ manual, words, q, caption }: DrawingContext): s
     path(ovalPath(g, 0, 0, k, c), 'bold'),
     ...numbers,
     line(start[0], start[1], 'line'),
-    text([start[1][0], start[1][1] + 15], '0', 'middle', 13),
+    text([start[1][0], start[1][1] + 15], '0', 'middle', 15),
     text([c[0], c[1] - 44], `${q('cushion.depth.target')} ± ${q('cushion.depth.tolerance')}`, 'middle', 17),
     legend(map, words, [c[0] - 70, c[1] - 26]),
-    text([c[0], c[1] + 74], `${words['wider']} ${factor}`, 'middle', 13),
+    text([c[0], c[1] + 74], `${words['wider']} ${factor}`, 'middle', 15),
   ].join(''))
 }

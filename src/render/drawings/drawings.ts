@@ -1,10 +1,13 @@
+import type { DrawingName } from '../../model/drawing-names.ts'
 import type { Manual } from '../../model/manual.ts'
 import { plainWords } from '../text/render-text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { countdownDetails, countdownDrawing } from './charts/countdown.ts'
 import { dryingDetails, dryingDrawing } from './charts/drying.ts'
 import { heatIndexDetails, heatIndexDrawing } from './charts/heat-index.ts'
 import { raceIntervalDetails, raceIntervalDrawing } from './charts/race-interval.ts'
 import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
+import { levelsDetails, levelsDrawing } from './charts/levels.ts'
 import { grainsDrawing } from './grains.ts'
 import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
 import { cushionDrawing } from './cushion.ts'
@@ -16,9 +19,11 @@ import { sectionDrawing } from './section.ts'
 import { rollingDrawing, waterPassDrawing } from './strips.ts'
 import { washoutDrawing } from './washout.ts'
 
-const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
+const makers: Readonly<Record<DrawingName, (c: DrawingContext) => string>> = {
   plan: planDrawing('page'),
   'plan-small': planDrawing('small'),
+  countdown: countdownDrawing,
+  levels: levelsDrawing,
   'section-straight': (c) => sectionDrawing('straights', c),
   'section-turn': (c) => sectionDrawing('turns', c),
   washout: washoutDrawing,
@@ -42,6 +47,8 @@ const makers: Readonly<Record<string, (c: DrawingContext) => string>> = {
 
 /** Numbers of a chart in words, which its text alternative adds to the caption. */
 const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
+  countdown: countdownDetails,
+  levels: levelsDetails,
   plan: planDetails,
   'water-months': waterMonthsDetails,
   'heat-index': heatIndexDetails,
@@ -59,7 +66,7 @@ const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
 const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean', grains: 'sieve.share' }
 
 /** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set(['plan', 'cushion', 'grains', 'water-months', 'race-interval'])
+const wide: ReadonlySet<string> = new Set(['plan', 'countdown', 'levels', 'cushion', 'grains', 'water-months', 'race-interval'])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {

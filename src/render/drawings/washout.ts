@@ -15,7 +15,7 @@ export function washoutDrawing({ words, q, caption }: DrawingContext): string {
     hatch([18, top + 12], [l - 4, top + 12], 13), hatch([r + 10, top + 12], [390, top + 12], 13), hatch([l, bottom], [r, bottom], 13),
     path(`M${l + 6} ${top}L${(l + r) / 2} ${bottom - 3}L${r - 6} ${top}`, 'line', dashed),
     ...Array.from({ length: lifts - 1 }, (_, i) => line([l, liftTop(i + 1)], [r, liftTop(i + 1)], 'thin')),
-    ...Array.from({ length: lifts }, (_, i) => text([r - 8, liftTop(i) - 9], `${words['lifts']} ${i + 1}`, 'end', 16)),
+    ...Array.from({ length: lifts }, (_, i) => text([l + 8, liftTop(i) - 9], `${words['lifts']} ${i + 1}`, 'start', 16, 'paint-order="stroke" stroke="#fff" stroke-width="5"')),
     text([10, 24], words['groove'] ?? '', 'start', size),
     line([92, 26], [l + 40, top + 34], 'thin'),
     dimension([l, top - 14], [r, top - 14]),

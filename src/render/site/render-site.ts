@@ -11,6 +11,7 @@ import { findingsView } from '../views/findings-view.ts'
 import { hazardsView } from '../views/hazards-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
+import type { DrawingPrinter } from '../views/drawing-places.ts'
 import { plansView } from '../views/plans-view.ts'
 import { procedureView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
@@ -61,11 +62,20 @@ function topPages(manual: Manual, words: RenderAssets['words'], drawings: Readon
   ]
 }
 
+/** Prints each drawing of a page once. */
+function drawOnce(drawings: Readonly<Record<string, Drawing>>): DrawingPrinter {
+  const shown = new Set<string>()
+  return (id) => {
+    const drawing = id === undefined || shown.has(id) ? undefined : drawings[id]
+    if (id !== undefined) shown.add(id)
+    return drawing ? drawingFigure(drawing, 'screen') : html('')
+  }
+}
+
 function lowerPages(manual: Manual, words: RenderAssets['words'], drawings: Readonly<Record<string, Drawing>>): Page[] {
   const pen = penFor(manual, words, '../')
   const procedures = manual.procedures.map((p): Page => {
-    const drawing = p.sheet.drawing === undefined ? undefined : drawings[p.sheet.drawing]
-    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: () => ({ ...procedureView(p, pen, (m) => `#${m}`), drawing: drawing ? drawingFigure(drawing, 'screen') : html('') }) }
+    return { path: `procedures/${p.id}.html`, template: 'site/procedure', title: p.title, part: 'do', data: () => procedureView(p, pen, (m) => `#${m}`, drawOnce(drawings)) }
   })
   const worksheets = manual.worksheets.map((w): Page => ({ path: `worksheets/${w.id}.html`, template: 'site/worksheet', title: w.title, part: 'numbers', data: () => worksheetView(w, pen) }))
   const plans = manual.plans.map((plan, i): Page => ({ path: `plans/${plan.id}.html`, template: 'site/plan', title: plan.title, part: 'plan', data: () => ({ plan: plansView(manual, pen, drawings, 'screen')[i], scrolls: true }) }))

@@ -3,6 +3,7 @@ import { headCautions, partPlace, type ProcedurePart, stepPlace } from '../../mo
 import { html, type Html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'
 import { type FigureView, figureView } from './figure-view.ts'
+import type { DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 import { type ReckonerView, reckonerView } from './reckoner-view.ts'
 
@@ -11,7 +12,7 @@ export type StepView = { readonly number: number; readonly do: Html; readonly no
 /** A step with the id that it has in a document. */
 type PlacedStep = StepView & { readonly place: string }
 
-export type MethodView = { readonly id: string; readonly title: Html; readonly choose: Html; readonly hasChoose: boolean; readonly steps: readonly PlacedStep[] }
+export type MethodView = { readonly id: string; readonly title: Html; readonly choose: Html; readonly hasChoose: boolean; readonly drawing: Html; readonly steps: readonly PlacedStep[] }
 
 export const stepView = (s: ManualStep, pen: Pen): StepView => ({
   number: s.number,
@@ -35,7 +36,7 @@ function saidOnce(steps: readonly StepView[]): StepView[] {
   }))
 }
 
-const methodView = (procedure: string, m: ManualMethod, pen: Pen): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({ ...s, place: stepPlace(procedure, m.id, s.number) })) })
+const methodView = (procedure: string, m: ManualMethod, pen: Pen, draw: DrawingPrinter): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, drawing: draw(m.drawing), steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({ ...s, place: stepPlace(procedure, m.id, s.number) })) })
 
 /** A pair of words: a short head and what it says. */
 type Row = { readonly head: string; readonly lines: readonly Html[] }
@@ -84,6 +85,7 @@ export type ProcedureView = {
   readonly title: Html
   readonly purpose: Html
   readonly facts: readonly Row[]
+  readonly drawing: Html
   readonly notes: readonly Html[]
   readonly measure: readonly { readonly do: Html; readonly how: Html; readonly hasHow: boolean }[]
   readonly branches: readonly ({ readonly found: Html; readonly do: Html } & Lead)[]
@@ -104,8 +106,12 @@ const placesOf = (id: string): ProcedureView['places'] => {
   return { head: at('head'), measure: at('measure'), checks: at('checks'), failures: at('failures'), stop: at('stop'), records: at('records'), why: at('why') }
 }
 
-/** A procedure as its pages show it; `methodHref` leads to a method on the same page. */
-export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string): ProcedureView {
+/**
+ * A procedure as its pages show it.
+ * @param methodHref Leads to a method on the same page.
+ * @param draw Prints a drawing where it is met first; nothing for one that stands there already.
+ */
+export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string, draw: DrawingPrinter): ProcedureView {
   const title = (id: string): string => pen.manual.procedures.find((q) => q.id === id)?.title ?? id
   const leads = (procedure: string | undefined, method?: string): Lead => {
     if (procedure !== undefined) return { href: pen.context.procedureHref(procedure) ?? '', leads: pen.line(title(procedure)), leadsTo: pen.context.procedureNumber?.(procedure) ?? '' }
@@ -119,12 +125,13 @@ export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method:
     title: pen.line(p.title),
     purpose: pen.line(p.purpose),
     facts: factRows(p, pen),
+    drawing: draw(p.sheet.drawing),
     notes: p.notes.map(pen.block),
     measure: p.measure.map((m) => ({ do: pen.line(m.do), how: m.how === undefined ? html('') : pen.line(m.how), hasHow: m.how !== undefined })),
     branches: p.branches.map((b) => ({ found: pen.line(b.found), do: pen.line(b.do), ...leads(b.procedure, b.method) })),
     hasBranches: p.branches.length > 0,
     cautions: headCautions(p).map((c) => cautionView(c, pen)),
-    methods: p.methods.map((m) => methodView(p.id, m, pen)),
+    methods: p.methods.map((m) => methodView(p.id, m, pen, draw)),
     checks: p.checks.map(pen.line),
     failures: p.failures.map((f) => ({ see: pen.line(f.see), do: pen.line(f.do), ...leads(f.procedure) })),
     stop: p.stop.map(pen.line),

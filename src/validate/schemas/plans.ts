@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { drawingNames } from '../../model/drawing-names.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
@@ -8,6 +9,8 @@ export type RowSource = (typeof rowSources)[number]
 
 const row = z.strictObject({
   cells: z.array(line).min(1),
+  /** The same in a few words, for a calendar: rows of the countdown without it stand in the table alone. */
+  short: line.max(40).optional(),
   /** Days before the first race day, as facts that are added up: the row then begins with the date and rows are sorted by it. */
   on: z.array(figureName).min(1).optional(),
   /** Days after the last race day instead. */
@@ -38,7 +41,7 @@ export const plan = z.strictObject({
   /** Figures and facts without which the plan says nothing here. */
   needs: z.array(figureName).optional(),
   when: when.optional(),
-  drawing: id.optional(),
+  drawing: z.enum(drawingNames).optional(),
   tables: z.array(table).min(1),
 })
 

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { drawingNames } from '../../model/drawing-names.ts'
 import { capabilities } from '../../model/capability.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
@@ -24,6 +25,8 @@ const method = z.strictObject({
   /** When to choose this way, in one sentence. */
   choose: line.optional(),
   when: when.optional(),
+  /** Drawing of this way of working; on the posted sheet it stands before the sheet's own. */
+  drawing: z.enum(drawingNames).optional(),
   steps: z.array(step).min(1),
 })
 
@@ -104,7 +107,7 @@ export const procedure = z.strictObject({
     figures: z.array(z.strictObject({ figure: figureName, label: line, when: when.optional() })).min(1).max(8),
     /** Method whose steps are posted; the first that applies here. */
     methods: z.array(id).min(1),
-    drawing: id.optional(),
+    drawing: z.enum(drawingNames).optional(),
     done: z.array(check).min(1).max(4),
     reckoner: id.optional(),
   }),

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { drawingNames } from '../../model/drawing-names.ts'
 import { line } from './text.ts'
 
 const list = (...keys: readonly string[]) => z.strictObject(Object.fromEntries(keys.map((k) => [k, line])) as Record<string, typeof line>)
@@ -53,14 +54,14 @@ export const words = z.strictObject({
   months: list('title', 'about', 'month', 'air', 'water', 'loads', 'dry'),
   facility: list('title', 'about', 'label', 'value', 'source', 'machine', 'can', 'from', 'role', 'name', 'phone', 'date', 'firstPost', 'races', 'interval', 'plan'),
   drawings: list(
-    'lap', 'straight', 'radius', 'width', 'travel', 'homeStraight', 'firstTurn', 'backStraight', 'lastTurn', 'haul', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
+    'lap', 'straight', 'radius', 'width', 'travel', 'raceDay', 'beforeThat', 'afterFair', 'foundSlope', 'wantedSlope', 'tooHigh', 'tooLow', 'homeStraight', 'firstTurn', 'backStraight', 'lastTurn', 'haul', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
     'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep', 'passes', 'grainSize', 'grit',
     'fairMonth', 'waterDay', 'loads', 'humidity', 'airTemperature', 'heat1', 'heat2', 'heat3', 'heat4', 'horses', 'noHorse', 'harrow', 'water1', 'lapsOf', 'trackClear', 'trackOpen', 'afterFinish', 'nextRace', 'full', 'wanted', 'dusts', 'later', 'moisture', 'dryDays', 'strips', 'workingWidth', 'eachAdds', 'twice', 'outward', 'inward', 'startOutside', 'overlapLeast', 'angled',
   ),
+  /** Titles of drawings, for lists. */
+  drawingTitles: list(...drawingNames),
   /** What to see in each drawing; also its text alternative. */
-  /** Titles of drawings by id, for lists. */
-  drawingTitles: named,
-  captions: list('plan', 'plan-small', 'section-straight', 'section-turn', 'washout', 'rolling', 'pullback', 'ridge', 'water-pass', 'cushion', 'grains', 'water-months', 'heat-index', 'race-interval', 'drying', 'passes-grade', 'passes-harrow', 'passes-screen', 'passes-drum', 'passes-condition', 'passes-water'),
+  captions: list(...drawingNames),
 })
 
 export type Words = z.infer<typeof words>
