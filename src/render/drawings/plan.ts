@@ -38,8 +38,9 @@ function zoneParts(frame: PlanFrame, { size }: Detail, { words }: DrawingContext
     const { at, out } = onPlan(frame, (from + to) / 2, 0)
     const range = `${stationText(from, feet)} – ${stationText(to, feet)}`
     const lines = turn ? [words[name] ?? '', range] : [`${words[name]}, ${range}`]
-    const deep = turn ? [0.62, 0.5, 0.75].map((part) => g.radius * k * part) : [50, 56, 66, 84, 100]
-    const places = deep.flatMap((d) => [0, 30, -30, 70, -70, 110, -110, 150, -150, 190, -190, 230, -230, 270, -270].map((aside) => ({ at: [at[0] - out[0] * d - out[1] * aside, at[1] - out[1] * d + (turn ? out[0] * aside : 0) + (out[1] < -0.5 ? 6 : 0)] as Point, anchor: 'middle' as const })))
+    const deep = turn ? [0.68, 0.75, 0.82, 0.6].map((part) => g.radius * k * part) : [50, 56, 66, 84, 100]
+    const asides = [0, 30, -30, 60, -60, 90, -90, ...(turn ? [] : [120, -120, 150, -150, 190, -190, 230, -230, 270, -270])]
+    const places = deep.flatMap((d) => asides.map((aside) => ({ at: [at[0] - out[0] * d - out[1] * aside, at[1] - out[1] * d + (turn ? out[0] * aside : 0) + (out[1] < -0.5 ? 6 : 0)] as Point, anchor: 'middle' as const })))
     return { drawn: line(across[0], across[1], 'thin', dashed), lines: pointsAlong(across), labels: [{ lines, size, bold: true, spare: true, places }] }
   })
 }

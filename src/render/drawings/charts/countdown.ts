@@ -69,7 +69,7 @@ export function countdownDrawing({ manual, words, caption }: DrawingContext): st
   out.push(line([left, y + 2], [right, y + 2], 'bold'))
   y += 2
   for (const week of calendar.weeks) {
-    const high = 30 + Math.max(2, ...week.map(linesIn)) * leading
+    const high = 30 + Math.max(4, ...week.map(linesIn)) * leading
     week.forEach((day, i) => {
       const x = left + i * wide
       out.push(box([x, y], wide, high, 'thin', `class="${day.isRaceDay ? 'race-day' : 'day'}"`))
