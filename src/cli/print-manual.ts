@@ -7,6 +7,7 @@ import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printCards } from '../print/cards/print-cards.ts'
 import { printForms } from '../print/forms/print-forms.ts'
+import { printPages } from '../print/press/print-pages.ts'
 import { openPress } from '../print/press/press.ts'
 import type { PrintCache } from '../print/press/print-cache.ts'
 import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
@@ -14,6 +15,7 @@ import { margins } from '../render/binder/page-rules.ts'
 import { renderBinder } from '../render/binder/render-binder.ts'
 import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
+import { renderDividers } from '../render/dividers/render-dividers.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
@@ -67,10 +69,11 @@ export async function printManual({ found, cache, manual, words, folders, versio
   try {
     tell('binder and sheets')
     const rendered = renderBinder(manual, assets)
-    const [binder, forms, cards, sheets] = await Promise.all([
+    const [binder, forms, cards, dividers, sheets] = await Promise.all([
       printBinder(press, rendered, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
       printCards(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
+      facility.binder.dividers === 'tab-stock' ? printPages(press, renderDividers(manual, assets), titled(words.binder['dividers'], 'dividers')) : undefined,
       printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
@@ -79,7 +82,7 @@ export async function printManual({ found, cache, manual, words, folders, versio
       ? [{ path: 'replacement-pages.pdf', data: await printReplacement(press, rendered, binder, exchange.putIn, renderReplacementList(manual, assets, before, exchange.takeOut.map(leafName), exchange.putIn.map(leafName)), titled(words.binder['replacement'], 'replacement')) }]
       : []
     return {
-      files: [{ path: 'binder.pdf', data: binder.bytes }, ...replacement, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
+      files: [{ path: 'binder.pdf', data: binder.bytes }, ...replacement, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...(dividers ? [{ path: 'dividers.pdf', data: dividers }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
       binderPages: binder.laid.length,
       sheets: manual.procedures.length,
       binder: binder.memory,

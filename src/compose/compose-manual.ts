@@ -159,7 +159,7 @@ export function composeManual(input: ComposeInput): Manual {
   const manual = {
     facility: {
       id: file.id, name: file.name, town: file.place.town, lang: file.language ?? 'en', system: file.units, currency: locale.currency, paper: file.paper,
-      binder: { sides: file.binder?.sides ?? 2, sections: file.binder?.sections ?? 'next', dividers: file.binder?.dividers ?? false },
+      binder: { sides: file.binder?.sides ?? 2, sections: file.binder?.sections ?? 'next', dividers: file.binder?.dividers ?? 'none' },
       sheetPapers: file.sheets?.papers ?? usualPapers[file.paper],
       material: file.cushion.material, revision: file.revision ?? '1', siteAddress: file['site-address']?.replace(/\/+$/, ''), ovalName: ovalName(geometry.lap, file.units),
     },

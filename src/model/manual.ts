@@ -1,7 +1,7 @@
 import type { Charts } from './charts.ts'
 import type { Figure, Provenance, Worksheet } from './figure.ts'
 import type { Material, Rail } from './oval-choices.ts'
-import type { Paper, SheetPaper } from './papers.ts'
+import type { DividerKind, Paper, SheetPaper } from './papers.ts'
 import type { UnitSystem } from './quantity/kinds.ts'
 
 /** Markdown in which `{grade.time}` stands for a quantity of `Manual.quantities`. */
@@ -285,7 +285,7 @@ export type Manual = {
     readonly system: UnitSystem
     readonly currency: string
     readonly paper: Paper
-    readonly binder: { readonly sides: 1 | 2; readonly sections: 'right-hand' | 'next'; readonly dividers: boolean }
+    readonly binder: { readonly sides: 1 | 2; readonly sections: 'right-hand' | 'next'; readonly dividers: DividerKind }
     /** Papers on which each posted sheet is printed; the first is the one that the site links to. */
     readonly sheetPapers: readonly SheetPaper[]
     readonly material: Material

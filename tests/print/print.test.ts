@@ -97,7 +97,7 @@ describe.each(demos)('binder of %s', (id) => {
     for (const s of manual.sections) {
       const first = labels.indexOf(`${s.number}-1`)
       if (sections === 'right-hand') expect(first % 2, s.title).toBe(0)
-      if (dividers) expect([labels[first - 2], labels[first - 1]]).toEqual([String(s.number), ''])
+      if (dividers === 'leaves') expect([labels[first - 2], labels[first - 1]]).toEqual([String(s.number), ''])
     }
   })
 

@@ -18,9 +18,9 @@ import { signalView } from '../views/signal-view.ts'
 import { symptomsView } from '../views/symptoms-view.ts'
 import { trainingView } from '../views/training-view.ts'
 import { worksheetView } from '../views/worksheet-view.ts'
+import { type BackPart, backPartsOf, dividedParts } from './divided-parts.ts'
 import { linkParts } from './link-parts.ts'
 import { type Hand, type NamedPage, type PartPages, partPageRules, type Sides } from './page-rules.ts'
-
 
 /** One part of a binder, printed by itself. */
 export type BinderPart = {
@@ -42,10 +42,6 @@ export type Binder = {
   /** What a blank page says. */
   readonly blank: string
 }
-
-const backParts = ['plans', 'symptoms', 'reckoners', 'safety', 'training', 'worksheets', 'glossary'] as const
-
-type BackPart = { readonly id: (typeof backParts)[number]; readonly title: string; readonly number: number }
 
 /** Everything that the templates of the parts are given. */
 function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawings: Readonly<Record<string, Drawing>>, back: readonly BackPart[]) {
@@ -111,21 +107,21 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
   }
 }
 
-type PartPlan = { readonly id: string; readonly number: number | undefined; readonly title: string; readonly contents: readonly string[]; readonly named: readonly NamedPage[]; readonly body: string }
+type PartPlan = { readonly id: string; readonly number: number | undefined; readonly named: readonly NamedPage[]; readonly body: string }
 
 function planParts(manual: Manual, words: RenderAssets['words'], data: ReturnType<typeof bookData>, back: readonly BackPart[], templates: Templates): PartPlan[] {
   const front: PartPlan = {
-    id: 'front', number: undefined, title: '', contents: [],
+    id: 'front', number: undefined,
     named: [{ name: 'front', left: manual.facility.name, right: words.binder['subject'] ?? '' }],
     body: templates.render('binder/front', data),
   }
   const sections = data.sections.map((s): PartPlan => ({
-    id: s.id, number: s.number, title: s.title, contents: s.procedures.map((p) => `${p.number}  ${p.title}`),
+    id: s.id, number: s.number,
     named: s.procedures.map((p) => ({ name: `p-${p.id}`, left: `${s.number}  ${s.title}`, right: `${p.number}  ${p.title}` })),
     body: templates.render('binder/section', { ...data, section: s }),
   }))
   const rest = back.map((b): PartPlan => ({
-    id: b.id, number: b.number, title: b.title, contents: b.id === 'plans' ? manual.plans.map((p) => p.title) : [],
+    id: b.id, number: b.number,
     named: [{ name: `b-${b.id}`, left: `${b.number}  ${b.title}`, right: '' }],
     body: templates.render(`binder/${b.id}`, data),
   }))
@@ -141,23 +137,24 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const { words } = assets
   const { sides, sections, dividers } = manual.facility.binder
   const pen = createPen(manual, words, { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined), procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number })
-  const back = backParts.filter((id) => id !== 'plans' || manual.plans.length > 0).map((id, i) => ({ id, title: words.binder[id] ?? id, number: manual.sections.length + i + 1 }))
+  const back = backPartsOf(manual, words)
+  const divided = new Map(dividers === 'leaves' ? dividedParts(manual, words).map((p) => [p.number, p]) : [])
   const templates = createTemplates(assets.templates)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
   const plans = planParts(manual, words, bookData(manual, words, pen, renderDrawings(manual, words), back), back, templates)
   const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['binder']].join('\n')
   const parts = plans.map((p): BinderPart => {
     const pages: PartPages = { paper: manual.facility.paper, sides, foot, number: p.number, tabs: manual.sections.length + back.length, pages: p.named }
-    const divided = dividers && p.number !== undefined
+    const divider = p.number === undefined ? undefined : divided.get(p.number)
     const css = (first: Hand): string => [partPageRules(pages, first), ...p.named.map((n) => `.${n.name}{page:${n.name}}`), style].join('\n')
     return {
       id: p.id,
       pages,
-      unnumbered: divided ? sides : 0,
+      unnumbered: divider ? sides : 0,
       css: { right: css('right'), left: css('left') },
-      body: divided ? `${templates.render('binder/divider', { number: p.number, title: p.title, contents: p.contents, twoSides: sides === 2 })}${p.body}` : p.body,
+      body: divider ? `${templates.render('binder/divider', { ...divider, twoSides: sides === 2 })}${p.body}` : p.body,
     }
   })
   // A divider is a leaf of its own, so that its part begins on a right-hand page whether asked to or not.
-  return { parts: linkParts(parts), sides, rightHand: sides === 2 && (sections === 'right-hand' || dividers), blank: words.binder['blank'] ?? '' }
+  return { parts: linkParts(parts), sides, rightHand: sides === 2 && (sections === 'right-hand' || dividers !== 'none'), blank: words.binder['blank'] ?? '' }
 }

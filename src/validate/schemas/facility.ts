@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
 import { factPaths, gearFields } from '../../model/fact-spec.ts'
 import { materials, rails } from '../../model/oval-choices.ts'
-import { sheetPapers } from '../../model/papers.ts'
+import { dividerKinds, sheetPapers } from '../../model/papers.ts'
 import { surveyKinds } from '../../model/survey.ts'
 import { gearQuantity, quantity } from './quantity.ts'
 import { id, line, prose } from './text.ts'
@@ -116,7 +116,7 @@ export const facility = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/, { error: 'a currency by its three letters, such as USD' }).optional(),
   revision: z.union([z.string(), z.int()]).transform(String).optional(),
   /** How the binder is printed: on one side of the leaf or both, what a section begins on, and dividers before sections. */
-  binder: z.strictObject({ sides: z.union([z.literal(1), z.literal(2)]).optional(), sections: z.enum(['right-hand', 'next']).optional(), dividers: z.boolean().optional() }).optional(),
+  binder: z.strictObject({ sides: z.union([z.literal(1), z.literal(2)]).optional(), sections: z.enum(['right-hand', 'next']).optional(), dividers: z.enum(dividerKinds).optional() }).optional(),
   /** Papers for the posted sheets. */
   sheets: z.strictObject({ papers: z.array(z.enum(sheetPapers)).min(1) }).optional(),
   'site-address': z.url({ protocol: /^https?$/, error: 'a web address such as https://fair.example/track' }).optional(),

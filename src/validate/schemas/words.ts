@@ -29,7 +29,7 @@ export const words = z.strictObject({
   sheet: list('when', 'doneRight', 'stopAndCall', 'worksheets', 'readsTo', 'revision', 'next', 'scan'),
   figure: list('estimate', 'measure', 'worksheet', 'notKnown', 'because', 'figures', 'value', 'what'),
   worksheet: list('title', 'about', 'goesIn', 'comesOut', 'symbol', 'value', 'what', 'from', 'howTo', 'formula', 'numbers', 'result', 'rounded', 'sources', 'usedBy', 'noNumber'),
-  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'plans', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep', 'lists', 'sheetsAbout', 'formsAbout', 'record', 'recordAbout', 'changed', 'by', 'copies', 'copiesAbout', 'copy', 'holder', 'place', 'index', 'indexAbout', 'throughout', 'blank', 'drawings', 'replacement', 'replacementAbout', 'takeOut', 'putIn', 'done'),
+  binder: list('subject', 'revision', 'date', 'contents', 'glance', 'findings', 'plans', 'symptoms', 'reckoners', 'safety', 'training', 'glossary', 'worksheets', 'sources', 'front', 'contacts', 'machines', 'raceDays', 'procedures', 'keep', 'lists', 'sheetsAbout', 'formsAbout', 'record', 'recordAbout', 'changed', 'by', 'copies', 'copiesAbout', 'copy', 'holder', 'place', 'index', 'indexAbout', 'throughout', 'blank', 'drawings', 'replacement', 'dividers', 'replacementAbout', 'takeOut', 'putIn', 'done'),
   site: list(
     'skip', 'home', 'urgent', 'menu', 'see', 'seeAbout', 'do', 'doAbout', 'plan', 'planAbout', 'numbers', 'numbersAbout', 'safety', 'safetyAbout', 'learn', 'learnAbout', 'board', 'boardAbout', 'facility', 'facilityAbout', 'reckoners',
     'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
