@@ -1,4 +1,4 @@
-import { dashed, arrow, line, path, type Point, svg, text } from './svg.ts'
+import { arrow, arrowHead, dashed, line, path, type Point, svg, text } from './svg.ts'
 import type { DrawingContext } from './drawing-context.ts'
 import { type Box, drawLabel, type Label, placeLabels, type PlacedLabel, pointsAlong } from './label-places.ts'
 import { ovalPath } from './oval-shape.ts'
@@ -10,7 +10,7 @@ type Detail = { readonly width: number; readonly side: number; readonly margin: 
 
 const details: Readonly<Record<'page' | 'small', Detail>> = {
   page: { width: 900, side: 112, margin: 84, size: 16, full: true },
-  small: { width: 480, side: 84, margin: 64, size: 17, full: false },
+  small: { width: 440, side: 74, margin: 84, size: 19, full: false },
 }
 
 const us = ({ manual }: DrawingContext): boolean => manual.facility.system === 'us'
@@ -75,19 +75,30 @@ function northArrow(bearing: number, clockwise: boolean, [x, y]: Point, size: nu
   return arrow([x - dx, y - dy], [x + dx, y + dy], 'line') + text([x + dx * 1.75, y + dy * 1.75 + size * 0.36], 'N', 'middle', size, 'font-weight="600"')
 }
 
+/** Which way horses go, in heads on the track. */
+function directionPart(frame: PlanFrame): PlanPart {
+  const { g } = frame
+  const heads = [0.3, 0.3 + (g.straight + Math.PI * g.radius) / g.straight].map((place) => {
+    const { at, along } = onPlan(frame, place * g.straight, g.widthStraights / 2)
+    const forward = g.direction === 'clockwise' ? along : ([-along[0], -along[1]] as const)
+    return arrowHead([at[0] + forward[0] * 6, at[1] + forward[1] * 6], Math.atan2(forward[1], forward[0]), 13)
+  })
+  return { drawn: heads.join(''), lines: [], labels: [] }
+}
+
 /** What stands in the middle of the oval: its measures and which way horses go. */
-function middleParts(frame: PlanFrame, { size, full }: Detail, { words, q }: DrawingContext): readonly PlanPart[] {
+function middlePart(frame: PlanFrame, { size }: Detail, { words, q }: DrawingContext): PlanPart {
   const [x, y] = frame.middle
   const way = frame.g.direction === 'clockwise' ? -1 : 1
-  const measures = full ? [`${words['lap']} ${q('shape.lap')}`, `${words['radius']} ${q('shape.radius')}`] : []
+  const measures = [`${words['lap']} ${q('shape.lap')}`, `${words['radius']} ${q('shape.radius')}`]
   const top = y - ((measures.length + 1) * size * 1.3) / 2 + 8
   const below = top + measures.length * size * 1.3
   const label = (words2: string, at: number): Label => ({ lines: [words2], size, places: [{ at: [x, at], anchor: 'middle' }] })
-  return [{
+  return {
     drawn: arrow([x - way * 60, below - 4], [x + way * 60, below - 4], 'line'),
     lines: pointsAlong([[x - 62, below - 4], [x + 62, below - 4]]),
     labels: [...measures.map((m, i) => label(m, top + i * size * 1.3)), label(words['travel'] ?? '', below + size * 1.1)],
-  }]
+  }
 }
 
 /** Everything on the plan, labels placed: as drawn, and as a test looks at it. */
@@ -101,7 +112,7 @@ export function planParts(context: DrawingContext, which: keyof typeof details):
   const frame: PlanFrame = { g, k, middle }
   const around = [...pointsAlong(aroundPlan(frame, 0)), ...pointsAlong(aroundPlan(frame, g.widthStraights))]
   const inOrder = [
-    ...middleParts(frame, detail, context),
+    detail.full ? middlePart(frame, detail, context) : directionPart(frame),
     ...stationParts(frame, detail, feet),
     ...(detail.full ? widthParts(frame, detail, context) : []),
     ...markParts(frame, detail.size),
