@@ -10,7 +10,7 @@ const oval = 'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: us\npa
 async function pageOf(load: () => Promise<Awaited<ReturnType<typeof demoManual>>>, medium: 'screen' | 'paper'): Promise<string> {
   const { manual, words } = await load()
   const { templates } = await assetsFor(words, 'linked')
-  const pen = createPen(manual, words, { worksheetHref: () => undefined, procedureHref: () => undefined })
+  const pen = createPen(manual, words, 'paper', { worksheetHref: () => undefined, procedureHref: () => undefined })
   return createTemplates({ ...templates, probe: '{{> emergency emergency}}' }).render('probe', { words, emergency: emergencyView(pen, medium) })
 }
 

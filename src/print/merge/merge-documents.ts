@@ -57,7 +57,7 @@ export async function createMerger(): Promise<Merger> {
     }
     const tree = treePairs(root.lookupMaybe(name('ParentTree'), PDFDict), 'Nums')
     for (const [key, value] of tree) if (key instanceof PDFNumber) parents.push(PDFNumber.of(key.asNumber() + by.parent), movedCopy(value, context, by))
-    nextParent += highestKey(tree) + 1
+    nextParent = Math.max(nextParent, by.parent + highestKey(tree) + 1)
     for (const [id, element] of treePairs(root.lookupMaybe(name('IDTree'), PDFDict), 'Names')) {
       ids.push(movedCopy(id, context, by), movedCopy(element, context, by))
       nextNode = Math.max(nextNode, by.node + (nodeNumber(id) ?? 0) + 1)
@@ -112,6 +112,11 @@ export async function createMerger(): Promise<Merger> {
       for (const [ref, object] of source.context.enumerateIndirectObjects()) {
         if (notCopied.has(typeOf(object)) || leftOut.has(ref)) continue
         context.assign(referenceTo(ref.objectNumber + by.object), movedCopy(object, context, by))
+      }
+      // A page without content has its key too, though the tree may not name it.
+      for (const page of source.getPages()) {
+        const key = page.node.get(name('StructParents'))
+        if (key instanceof PDFNumber) nextParent = Math.max(nextParent, by.parent + key.asNumber() + 1)
       }
       addStructure(source, by)
       addBookmarks(source, by)

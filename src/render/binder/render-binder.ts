@@ -136,7 +136,7 @@ function planParts(manual: Manual, words: RenderAssets['words'], data: ReturnTyp
 export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const { words } = assets
   const { sides, sections, dividers } = manual.facility.binder
-  const pen = createPen(manual, words, { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined), procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number })
+  const pen = createPen(manual, words, 'paper', { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined), procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number })
   const back = backPartsOf(manual, words)
   const divided = new Map(dividers === 'leaves' ? dividedParts(manual, words).map((p) => [p.number, p]) : [])
   const templates = createTemplates(assets.templates)

@@ -50,7 +50,7 @@ function cardView(card: ManualCard, pen: Pen) {
  * which all of it fits. Without cards the body is empty.
  */
 export function renderCards(manual: Manual, assets: RenderAssets): { readonly css: string; readonly body: string } {
-  const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })
+  const pen = createPen(manual, assets.words, 'paper', { worksheetHref: () => undefined, procedureHref: () => undefined })
   const { paper } = manual.facility
   const { page, card } = sizes[paper]
   const cards = manual.cards.map((c) => cardView(c, pen))

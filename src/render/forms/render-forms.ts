@@ -91,7 +91,7 @@ function formView(form: ManualForm, paper: Paper, pen: Pen) {
  * a square that is ticked.
  */
 export function renderForms(manual: Manual, assets: RenderAssets): { readonly css: string; readonly body: string } {
-  const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })
+  const pen = createPen(manual, assets.words, 'paper', { worksheetHref: () => undefined, procedureHref: () => undefined })
   const { paper } = manual.facility
   const { width, height } = sheet[paper]
   const { top, bottom, bound, outer } = sheet.margin

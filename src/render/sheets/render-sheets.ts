@@ -59,7 +59,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Reado
  * overflows, and fills in how far it can be read. The class `black` on the body spares ink.
  */
 export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
-  const pen = createPen(manual, assets.words, { worksheetHref: () => undefined, procedureHref: () => undefined })
+  const pen = createPen(manual, assets.words, 'paper', { worksheetHref: () => undefined, procedureHref: () => undefined })
   const drawings = renderDrawings(manual, assets.words)
   const templates = createTemplates(assets.templates)
   const common = { words: assets.words, facility: manual.facility, date: manual.date, material: assets.words.materials[manual.facility.material] ?? manual.facility.material }

@@ -25,7 +25,7 @@ export type SiteFile = { readonly path: string; readonly data: string }
 /** Links of pages at the top of the site, and of pages one folder down. */
 const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen => {
   const ids = new Set(manual.procedures.map((p) => p.id))
-  return createPen(manual, words, { worksheetHref: (id) => `${up}worksheets/${id}.html`, procedureHref: (id) => (ids.has(id) ? `${up}procedures/${id}.html` : undefined) })
+  return createPen(manual, words, 'screen', { worksheetHref: (id) => `${up}worksheets/${id}.html`, procedureHref: (id) => (ids.has(id) ? `${up}procedures/${id}.html` : undefined) })
 }
 
 type Page = { readonly path: string; readonly template: string; readonly title: string; readonly part: string; /** Worked out only when the page is wanted. */ readonly data: () => object }

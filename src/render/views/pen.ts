@@ -7,6 +7,7 @@ import type { Html } from '../text/html.ts'
 export type Pen = {
   readonly manual: Manual
   readonly words: Words
+  readonly medium: 'paper' | 'screen'
   readonly context: TextContext
   readonly line: (text: string) => Html
   readonly block: (text: string) => Html
@@ -14,11 +15,12 @@ export type Pen = {
 }
 
 /** One pen for each medium: the links differ, the words are the same. */
-export function createPen(manual: Manual, words: Words, links: Omit<TextContext, 'quantities' | 'cache'>): Pen {
+export function createPen(manual: Manual, words: Words, medium: Pen['medium'], links: Omit<TextContext, 'quantities' | 'cache'>): Pen {
   const context: TextContext = { quantities: manual.quantities, ...links, cache: new Map() }
   return {
     manual,
     words,
+    medium,
     context,
     line: (text) => lineHtml(text, context),
     block: (text) => blockHtml(text, context),
