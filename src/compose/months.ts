@@ -10,16 +10,20 @@ const monthName = (month: number, width: 'long' | 'short' = 'long'): string => n
 /** Day of the year of the middle of a month. */
 const middle = (month: number): number => Math.round((Date.UTC(2027, month - 1, 15) - Date.UTC(2027, 0, 1)) / 86_400_000) + 1
 
+const monthOf = (dayOfYear: number): number => new Date(Date.UTC(2027, 0, dayOfYear)).getUTCMonth() + 1
+
 type MonthEngine = { readonly month: number; readonly own: boolean; readonly engine: Engine }
 
 /** The facility in each month whose climate it gives, in the order of the year. */
 function monthEngines(engine: Engine, file: FacilityFile): readonly MonthEngine[] {
-  const fairMonth = engine.facts.get('fair.day-of-year')?.si
+  const fairDay = engine.facts.get('fair.day-of-year')?.si
   return [...(file.climate ?? [])]
     .sort((a, b) => a.month - b.month)
     .map((m) => {
       const given = Object.entries(m).flatMap(([key, value]): [string, number][] => (key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]]))
-      return { month: m.month, own: fairMonth !== undefined && Math.abs(middle(m.month) - fairMonth) <= 15, engine: engine.vary(new Map([...given, ['fair.day-of-year', middle(m.month)]])) }
+      const own = fairDay !== undefined && monthOf(fairDay) === m.month
+      // The month of the fair stands for its first race day, as all other figures do.
+      return { month: m.month, own, engine: engine.vary(new Map([...given, ['fair.day-of-year', own ? fairDay : middle(m.month)]])) }
     })
 }
 

@@ -7,6 +7,9 @@ import { formatExact } from '../model/quantity/format-exact.ts'
 import { parseQuantity } from '../model/quantity/parse-quantity.ts'
 import type { Reckoner } from '../validate/schemas/library.ts'
 
+/** Rows that are kept of a list that goes up to a fact of this facility. */
+const mostRows = 6
+
 type Axis = { readonly fact: string; readonly values: readonly { readonly si: number; readonly head: string; readonly own: boolean }[] }
 
 /** An axis of a table: its values in SI with their heads. */
@@ -19,7 +22,8 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
     const si = parsed.ok ? parsed.quantity.si : Number.NaN
     return { si, head: formatExact(si, kind, locale), own: own !== undefined && Math.abs(si - own) < 1e-6 * Math.max(1e-3, Math.abs(own)) }
   })
-  return { fact: spec.fact, values }
+  const limit = spec['up-to'] === undefined ? undefined : engine.facts.get(spec['up-to'])?.si
+  return { fact: spec.fact, values: limit === undefined ? values : values.filter((v) => v.si <= limit * (1 + 1e-9)).slice(-mostRows) }
 }
 
 const cell = (engine: Engine, figure: string): string => {

@@ -39,15 +39,18 @@ export const sections = z.strictObject({ sections: z.array(z.strictObject({ id, 
 
 export const glossary = z.strictObject({ terms: z.array(z.strictObject({ term: line, means: line })).min(1) })
 
+/** An input, by fact path, and its values as people write them; of those up to a fact of the facility only the last few are kept. */
+const axis = z.strictObject({ fact: z.string(), label: line.optional(), 'up-to': z.string().optional(), us: z.array(line).min(2), metric: z.array(line).min(2) })
+
 /** A table of one calculation over values that change in the field. */
 const reckoner = z.strictObject({
   id,
   title: line,
   about: line,
   figure: z.string(),
-  /** The input, by fact path, that runs down the rows, and its values as people write them. */
-  rows: z.strictObject({ fact: z.string(), label: line.optional(), us: z.array(line).min(2), metric: z.array(line).min(2) }),
-  columns: z.strictObject({ fact: z.string(), label: line.optional(), us: z.array(line).min(2), metric: z.array(line).min(2) }).optional(),
+  /** The input that runs down the rows. */
+  rows: axis,
+  columns: axis.optional(),
   /** Several figures side by side instead of a second input. */
   figures: z.array(z.strictObject({ figure: z.string(), label: line })).optional(),
   when: when.optional(),
