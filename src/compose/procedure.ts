@@ -80,7 +80,8 @@ export function composeProcedure(p: Procedure, number: string, c: ProcedureConte
     time: here(p.time, c).filter((t) => (t.figure === undefined || c.known(t.figure)) && isKnown(t.text, c)).map((t) => ({ figure: t.figure, text: t.text })),
     gear: (p.needs ?? []).map((n) => ({ can: n.can, why: n.why, machine: machineFor(c.facility, n.can)?.name, instead: n.instead })),
     tools: p.tools ?? [],
-    materials: here(p.materials, c).map((m) => ({ name: m.name, figure: m.figure !== undefined && c.known(m.figure) ? m.figure : undefined })),
+    // An amount that is not known here says nothing.
+    materials: here(p.materials, c).filter((m) => m.figure === undefined || c.known(m.figure)).map((m) => ({ name: m.name, figure: m.figure })),
     cautions: cautionsOf(p.cautions, c),
     measure: here(p.measure, c).map((m) => ({ do: m.do, how: isKnown(m.how, c) ? m.how : undefined })),
     branches: here(p.branches, c).map((b) => ({ found: b.found, do: b.do, method: b.method !== undefined && methodIds.has(b.method) ? b.method : undefined, procedure: ifPresent(b.procedure, c) })),
