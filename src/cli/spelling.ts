@@ -15,7 +15,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     known.set(word, found)
     return found
   }
-  const items = [...library.procedures, ...library.chapters, ...library.cautions, ...library.symptoms, ...library.terms, ...library.findings, ...library.plans, ...library.reckoners, ...library.sections] as readonly Sourced<unknown>[]
+  const items = [...library.procedures, ...library.chapters, ...library.cautions, ...library.symptoms, ...library.terms, ...library.findings, ...library.plans, ...library.reckoners, ...library.sections, ...library.forms, ...library.cards] as readonly Sourced<unknown>[]
   return items.flatMap((item) =>
     textsOf(item).flatMap(({ text, path }) =>
       [...new Set(plainText(text).match(/[A-Za-z][A-Za-z'’-]*[A-Za-z]/g) ?? [])].filter((word) => !isRight(word)).map((word) => item.tree.problem(item.tree.textPlaceOf(path, word), 'text/style', `"${word}" may be misspelt`, { hint: 'correct it, or add it to shared/writing.json', severity: 'warning' })),
