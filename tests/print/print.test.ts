@@ -205,17 +205,21 @@ describe.each(demos)('PDFs of %s', (id) => {
     }
   })
 
-  it('leave no heading alone at the foot of a page', async () => {
+  it('leave no heading and no caution alone at the foot of a page', async () => {
     const pdf = await open(at('a', id, 'binder.pdf'))
     const labels = (await pdf.getPageLabels()) ?? []
     const { manual } = await demoManual(id)
     const headings = new Set(manual.procedures.flatMap((p) => [p.title, ...p.methods.map((m) => m.title)]).concat(['Measure first', 'Right when', 'If it is not right', 'Stop and call', 'Write down', 'Why it is done so', 'Ready reckoners', 'Questions']))
+    // In procedures a step follows every caution; all cautions stand once more in a part of their own.
+    const ends = manual.cautions.map((c) => c.avoid.replace(/[^}]*\}/g, '').replace(/\s/g, '').slice(-16)).filter((end) => end.length > 8)
+    const sections = new Set(manual.sections.map((s) => String(s.number)))
     for (let n = 1; n <= pdf.numPages; n++) {
       if (!(labels[n - 1] ?? '').includes('-')) continue
       const body = (await textBoxes(await pdf.getPage(n))).filter((b) => b.low > margins.bottom * 72)
       const lowest = Math.min(...body.map((b) => b.low))
       const line = body.filter((b) => b.low < lowest + 2).map((b) => b.text).join('').trim()
-      expect(headings.has(line), `“${line}” at the foot of ${labels[n - 1]}`).toBe(false)
+      expect(headings.has(line.replace(/^\d+\.\d+\s*/, '')), `“${line}” at the foot of ${labels[n - 1]}`).toBe(false)
+      if (sections.has((labels[n - 1] ?? '').split('-')[0] ?? '')) expect(ends.find((end) => line.replace(/\s/g, '').endsWith(end)), `a caution at the foot of ${labels[n - 1]}`).toBeUndefined()
     }
   })
 
