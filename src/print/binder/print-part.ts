@@ -39,6 +39,8 @@ type Findings = Pick<PartPrint, 'pages' | 'prints' | 'places'>
 
 /** What a printed part holds and where, as the browser wrote it. */
 async function inspect(bytes: Uint8Array, isLikelyLast: boolean): Promise<Findings> {
+  // The browser is given its next part first, and works while this one is looked at.
+  await new Promise((go) => setImmediate(go))
   const document = await PDFDocument.load(bytes, { updateMetadata: false })
   const findings = { pages: document.getPageCount(), prints: pageFingerprints(document), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
   // While the browser prints the next parts there is time for what would come after the last of them.
