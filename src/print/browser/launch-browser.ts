@@ -31,6 +31,8 @@ export const launchBrowser = async ({ executable, shell, env }: Launch): Promise
     args: launchFlags(env),
     env: { ...env },
     protocolTimeout: PROTOCOL_TIMEOUT_MS,
+    // No port is opened on the machine, and less time is spent on messages than with a socket.
+    pipe: true,
   })
   const version = await browser.version()
   if (major(version) >= OLDEST_MAJOR) return browser
