@@ -105,8 +105,16 @@ describe.each(demos)('binder of %s', (id) => {
     const pdf = await binder()
     const { manual } = await demoManual(id)
     const outline = (await pdf.getOutline()) ?? []
-    const titles = (items: typeof outline): string[] => items.flatMap((i) => [i.title.replace(/\s+/g, ' '), ...titles(i.items)])
-    for (const p of manual.procedures) expect(titles(outline)).toContain(p.title)
+    const spaced = (title: string): string => title.replace(/\s+/g, ' ').trim()
+    for (const section of manual.sections) {
+      const found = outline.find((i) => spaced(i.title) === `${section.number} ${section.title}`)
+      const own = section.procedures.flatMap((id) => manual.procedures.filter((p) => p.id === id))
+      expect(found?.items.map((i) => spaced(i.title)), section.title).toEqual(own.map((p) => `${p.number} ${p.title}`))
+      for (const [i, p] of own.entries()) for (const m of p.methods) expect(found?.items[i]?.items.map((x: { title: string }) => spaced(x.title))).toContain(m.title)
+    }
+    // What reaches out of the top of a page would stand twice in its bookmark.
+    const titles = (items: typeof outline): string[] => items.flatMap((i) => [i.title, ...titles(i.items)])
+    for (const title of titles(outline)) expect(title).not.toMatch(/^(.{2,})\1$/)
     const info = (await pdf.getMetadata()).info as Record<string, unknown>
     expect(info['Title']).toBe(`${manual.facility.name}: Track manual`)
     expect(info['Language']).toBe('en')
