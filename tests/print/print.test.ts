@@ -112,6 +112,8 @@ describe.each(demos)('binder of %s', (id) => {
       expect(found?.items.map((i) => spaced(i.title)), section.title).toEqual(own.map((p) => `${p.number} ${p.title}`))
       for (const [i, p] of own.entries()) for (const m of p.methods) expect(found?.items[i]?.items.map((x: { title: string }) => spaced(x.title))).toContain(m.title)
     }
+    // A divider names its section, but leads nowhere else.
+    for (const section of manual.sections) expect(outline.map((i) => spaced(i.title))).not.toContain(section.title)
     // What reaches out of the top of a page would stand twice in its bookmark.
     const titles = (items: typeof outline): string[] => items.flatMap((i) => [i.title, ...titles(i.items)])
     for (const title of titles(outline)) expect(title).not.toMatch(/^(.{2,})\1$/)
