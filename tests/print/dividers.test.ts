@@ -1,31 +1,23 @@
 import { PDFDocument } from '@cantoo/pdf-lib'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type BrowserFound, findBrowser } from '../../src/print/browser/find-browser.ts'
 import { brokenRules } from '../../src/print/inspect/pdf-rules.ts'
-import { openPress, type Press } from '../../src/print/press/press.ts'
-import { noCache } from '../../src/print/press/print-cache.ts'
+import type { Press } from '../../src/print/press/press.ts'
 import { printPages } from '../../src/print/press/print-pages.ts'
 import { dividedParts } from '../../src/render/binder/divided-parts.ts'
 import { renderBinder } from '../../src/render/binder/render-binder.ts'
 import { renderDividers, tabsInBank, tabStock } from '../../src/render/dividers/render-dividers.ts'
 import { assetsFor, demoManual } from '../support/demo.ts'
+import { openTestPress } from '../support/test-press.ts'
 
-let browser: BrowserFound
 let press: Press
+let close: () => Promise<void>
 
 beforeAll(async () => {
-  const found = await findBrowser(process.env)
-  if (found.kind !== 'found') throw new Error(found.message)
-  browser = found
-  const { words } = await demoManual('ostmere')
-  press = openPress({ browser: found.browser, browserName: found.version, program: '', fontCss: (await assetsFor(words, 'inline')).fontCss, lang: 'en', cache: noCache })
+  ;({ press, close } = await openTestPress())
 }, 60_000)
 
-afterAll(async () => {
-  await press.close()
-  await browser.browser.close()
-})
+afterAll(() => close())
 
 const about = { title: 'Dividers', author: 'a', subject: 's', keywords: [], lang: 'en', date: '2027-06-14', creator: 'c', seed: 's' }
 

@@ -1,8 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { type BrowserFound, findBrowser } from '../../src/print/browser/find-browser.ts'
 import { fitCards } from '../../src/print/cards/fit-cards.ts'
-import { openPress, type Press } from '../../src/print/press/press.ts'
-import { noCache } from '../../src/print/press/print-cache.ts'
+import type { Press } from '../../src/print/press/press.ts'
 import { fitSheet } from '../../src/print/sheets/fit-sheet.ts'
 import type { ManualProcedure } from '../../src/model/manual.ts'
 import { renderCards } from '../../src/render/cards/render-cards.ts'
@@ -10,24 +8,18 @@ import { renderForms } from '../../src/render/forms/render-forms.ts'
 import { renderSheets } from '../../src/render/sheets/render-sheets.ts'
 import { assetsFor, demoManual, demos } from '../support/demo.ts'
 import { faultsInPage } from '../support/measure-boxes.ts'
+import { openTestPress } from '../support/test-press.ts'
 
 // As the browser has laid it out, before anything is on paper: no words cut off, none on others.
 
-let browser: BrowserFound
 let press: Press
+let close: () => Promise<void>
 
 beforeAll(async () => {
-  const found = await findBrowser(process.env)
-  if (found.kind !== 'found') throw new Error(found.message)
-  browser = found
-  const { words } = await demoManual('larkmoor')
-  press = openPress({ browser: found.browser, browserName: found.version, program: '', fontCss: (await assetsFor(words, 'inline')).fontCss, lang: 'en', cache: noCache })
+  ;({ press, close } = await openTestPress())
 }, 60_000)
 
-afterAll(async () => {
-  await press.close()
-  await browser.browser.close()
-})
+afterAll(() => close())
 
 const length = (p: ManualProcedure): number => p.sheet.steps.reduce((sum, s) => sum + s.do.length + (s.note?.length ?? 0), 0)
 

@@ -1,7 +1,7 @@
-import { PDFDocument } from '@cantoo/pdf-lib'
-import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
+import type { PdfAbout } from '../finish/finish-pdf.ts'
 import { freshFonts } from '../page/open-page.ts'
 import type { Copy, Press } from '../press/press.ts'
+import { finishPrinted } from '../press/print-pages.ts'
 import { toPdf } from '../press/to-pdf.ts'
 import { fitCards } from './fit-cards.ts'
 
@@ -16,5 +16,5 @@ export async function printCards(press: Press, cards: Copy, about: PdfAbout): Pr
     await freshFonts(page)
     return toPdf(page, { tagged: true })
   })
-  return press.keep([JSON.stringify(about), bytes], async () => finishPdf(await PDFDocument.load(bytes, { updateMetadata: false }), about))
+  return finishPrinted(press, bytes, about)
 }
