@@ -8,5 +8,8 @@ export type Drawing = { readonly svg: string; /** As in a list of drawings. */ r
  * @param medium On paper the figure is a group, without which the browser drops the drawing's text alternative from the
  * PDF; on screen a figure with a caption may have no role of its own.
  */
-export const drawingFigure = (d: Drawing, medium: 'paper' | 'screen'): Html =>
-  html(`<figure class="drawing${d.small ? ' side-size' : ''}"${medium === 'paper' ? ' role="group"' : ''}>${d.svg}<figcaption>${escapeHtml(d.caption)}</figcaption></figure>`)
+export function drawingFigure(d: Drawing, medium: 'paper' | 'screen'): Html {
+  // On a phone a wide drawing is moved sideways rather than read with a glass.
+  const shown = medium === 'screen' && !d.small ? `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${d.svg}</div>` : d.svg
+  return html(`<figure class="drawing${d.small ? ' side-size' : ''}"${medium === 'paper' ? ' role="group"' : ''}>${shown}<figcaption>${escapeHtml(d.caption)}</figcaption></figure>`)
+}
