@@ -78,7 +78,7 @@ function northArrow(bearing: number, clockwise: boolean, [x, y]: Point, size: nu
 /** Which way horses go, in heads on the track. */
 function directionPart(frame: PlanFrame): PlanPart {
   const { g } = frame
-  const heads = [0.3, 0.3 + (g.straight + Math.PI * g.radius) / g.straight].map((place) => {
+  const heads = [0.45, 0.45 + (g.straight + Math.PI * g.radius) / g.straight].map((place) => {
     const { at, along } = onPlan(frame, place * g.straight, g.widthStraights / 2)
     const forward = g.direction === 'clockwise' ? along : ([-along[0], -along[1]] as const)
     return arrowHead([at[0] + forward[0] * 6, at[1] + forward[1] * 6], Math.atan2(forward[1], forward[0]), 13)
