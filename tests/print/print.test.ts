@@ -219,7 +219,7 @@ describe.each(demos)('PDFs of %s', (id) => {
     const pdf = await open(at('a', id, 'binder.pdf'))
     const labels = (await pdf.getPageLabels()) ?? []
     const { manual } = await demoManual(id)
-    const headings = new Set(manual.procedures.flatMap((p) => [p.title, ...p.methods.map((m) => m.title)]).concat(['Measure first', 'Right when', 'If it is not right', 'Stop and call', 'Write down', 'Why it is done so', 'Ready reckoners', 'Questions']))
+    const headings = new Set(manual.procedures.flatMap((p) => [p.title, ...p.methods.map((m) => m.title)]).concat(['Measure first', 'Right when', 'If it is not right', 'Stop and call', 'Write down', 'Why it is done so', 'Ready reckoners', 'Questions', 'Index of terms', 'The pages of the procedures that use the term.']))
     // In procedures a step follows every caution; all cautions stand once more in a part of their own.
     const ends = manual.cautions.map((c) => c.avoid.replace(/[^}]*\}/g, '').replace(/\s/g, '').slice(-16)).filter((end) => end.length > 8)
     const sections = new Set(manual.sections.map((s) => String(s.number)))
