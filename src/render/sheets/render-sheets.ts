@@ -28,10 +28,13 @@ function qrCode(manual: Manual, id: string, label: string): Html {
   return html(`<div class="qr" role="img" aria-label="${label}">${svg.replace(/^<\?xml[^>]*\?>/, '')}</div>`)
 }
 
+/** The drawing of a sheet; of the plan the one that is made for its column. */
+const drawingOf = (name: string | undefined, drawings: Readonly<Record<string, Drawing>>): Drawing | undefined => (name === undefined ? undefined : drawings[name === 'plan' ? 'plan-small' : name])
+
 function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>) {
   const s = p.sheet
   const shown = new Set(s.cautions.map((c) => c.id))
-  const drawing = s.drawing === undefined ? undefined : (drawings[`${s.drawing}-small`] ?? drawings[s.drawing])
+  const drawing = drawingOf(s.drawing, drawings)
   const qr = qrCode(manual, p.id, pen.words.sheet['scan'] ?? '')
   return {
     id: p.id,
