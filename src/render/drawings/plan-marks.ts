@@ -58,8 +58,11 @@ function markPart(frame: PlanFrame, mark: Mark, size: number): PlanPart {
   const p: Point = [at[0] + out[0] * off, at[1] + out[1] * off]
   const half = mark.kind === 'stand' ? 36 : 12
   const lines = pointsAlong([[p[0] - half, p[1]], [p[0] + half, p[1]]], 4)
-  // Inside the rail the numbers of the stations come first.
-  return { drawn: symbols[mark.kind](p, along), lines, labels: [{ lines: nameLines(mark.name, out), size, of: p, places: inside ? placesAround(p, inward, 34) : [...placesAround(p, out, 16), ...placesAround(at, inward, frame.k * g.widthTurns + 34)] }] }
+  // Inside the rail the numbers of the stations come first. Where its own side is full, a name stands on the other side of the track.
+  const [inner, outer] = inside ? [34, frame.k * g.widthTurns + 16] : [frame.k * g.widthTurns + 34, 16]
+  const sides = [placesAround(at, inward, inner), placesAround(inside ? at : p, out, outer)]
+  const places = (inside ? sides : [...sides].reverse()).flat()
+  return { drawn: symbols[mark.kind](p, along), lines, labels: [{ lines: nameLines(mark.name, out), size, of: p, places }] }
 }
 
 /** Gates, drains, water, stands, stockpiles, each with its name. */

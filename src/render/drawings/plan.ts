@@ -139,6 +139,8 @@ export function planParts(context: DrawingContext, which: keyof typeof details):
 
 /** The oval to scale, home straight below, station zero at its start in the direction of travel. */
 export const planDrawing = (which: 'page' | 'small') => (context: DrawingContext): string => {
+  // Without gates and drains a small plan would show nothing that anybody looks for.
+  if (which === 'small' && context.manual.geometry.marks.length === 0) return ''
   const { width, height, drawn } = planParts(context, which)
   return svg(width, height, context.caption, drawn)
 }
