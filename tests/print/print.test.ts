@@ -123,22 +123,42 @@ describe.each(demos)('binder of %s', (id) => {
     expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true })
   })
 
-  it('holds every worksheet, and every internal link leads to a page', async () => {
+  it('holds every worksheet, and every internal link leads to what it names', async () => {
     const pdf = await binder()
     const { manual } = await demoManual(id)
     const pages = await Promise.all(Array.from({ length: pdf.numPages }, (_, i) => textOf(pdf, i + 1)))
     const all = pages.join(' ')
     for (const w of manual.worksheets) expect(all, w.number).toContain(`${w.number} ${w.title}`)
-    let links = 0
+    const heads = new Map([...manual.procedures.map((p): [string, string] => [`procedure-${p.id}`, `${p.number} ${p.title}`]), ...manual.worksheets.map((w): [string, string] => [`worksheet-${w.id}`, `${w.number} ${w.title}`])])
+    const wrong: string[] = []
+    let numbered = 0
     for (let n = 1; n <= pdf.numPages; n++) {
-      for (const a of await (await pdf.getPage(n)).getAnnotations()) {
-        if (a.subtype !== 'Link') continue
-        links++
+      const page = await pdf.getPage(n)
+      const items = (await page.getTextContent()).items.flatMap((i) => ('str' in i ? [{ str: i.str, x: (i.transform[4] as number) + i.width / 2, y: (i.transform[5] as number) + i.height / 3 }] : []))
+      for (const a of await page.getAnnotations()) {
+        if (a.subtype !== 'Link' || a.url !== undefined) continue
         const target = typeof a.dest === 'string' ? await pdf.getDestination(a.dest) : a.dest
         expect(target?.[0], JSON.stringify(a.dest)).toBeDefined()
+        const head = heads.get(a.dest as string)
+        if (head === undefined) continue
+        const there = (pages[await pdf.getPageIndex(target?.[0] as never)] ?? '').replace(/\s/g, '')
+        if (!there.includes(head.replace(/\s/g, ''))) wrong.push(`page ${n}: ${a.dest} leads to a page without ${head}`)
+        const [left, low, right, high] = a.rect as [number, number, number, number]
+        const printed = items.filter((i) => i.x > left && i.x < right && i.y > low && i.y < high).map((i) => i.str.trim()).join(' ')
+        // A figure that leads to its worksheet may read like the number of a procedure.
+        const named = (head.startsWith('W-') ? /W-\d+/ : /(?<=^|\s)\d+\.\d+(?=\s|$)/).exec(printed)?.[0]
+        if (named === undefined) continue
+        numbered++
+        if (!head.startsWith(`${named} `)) wrong.push(`page ${n}: “${printed}” leads to ${head}`)
       }
     }
-    expect(links).toBeGreaterThan(manual.procedures.length)
+    expect(wrong).toEqual([])
+    expect(numbered).toBeGreaterThan(manual.procedures.length)
+  })
+
+  it('says of every page without text that it is left blank', async () => {
+    const pdf = await binder()
+    for (let n = 1; n <= pdf.numPages; n++) expect(await textOf(pdf, n), `page ${n}`).toMatch(/\S/)
   })
 
   it('is on the paper of the facility', async () => {

@@ -11,7 +11,7 @@ export const creep = calculation({
     rail: railLengthInput,
     area: areaInput,
     width: { symbol: 'w', label: "width of a day's lump", kind: 'smallWidth', range: [0.005, 0.7], howTo: 'Bare the strip at the rail in the morning; measure what lies on it in the evening.' },
-    height: { symbol: 'h', label: 'height of that lump', kind: 'fineDepth', range: [0.002, 0.2], howTo: 'Measure it in the evening with a ruler.' },
+    height: { symbol: 'h', label: "height of a day's lump", kind: 'fineDepth', range: [0.002, 0.2], howTo: 'Measure it in the evening with a ruler.' },
     unitWeight: workedWeightInput,
     days: { symbol: 'n', label: 'time left alone', kind: 'days', range: [86_400, 5_184_000], howTo: 'Count the days.' },
   },

@@ -14,6 +14,8 @@ export type PartPages = {
   /** Numbered parts of the whole binder, which share the height of the page for their tabs. */
   readonly tabs: number
   readonly pages: readonly NamedPage[]
+  /** What the empty back of a cover or a divider says. */
+  readonly blank: string
 }
 
 const quoteCss = (text: string): string => `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
@@ -55,6 +57,8 @@ function tabBox(p: PartPages, hand: Hand, width: number): string {
 
 const pageMargin = (hand: Hand): string => (hand === 'right' ? `margin-left:${margins.bound}in;margin-right:${margins.outer}in` : `margin-left:${margins.outer}in;margin-right:${margins.bound}in`)
 
+const blankWords = (words: string): string => `@top-center{content:${quoteCss(words)}}`
+
 /** Page number outside, facility and revision inside. */
 function running(p: PartPages, page: NamedPage, hand: Hand, number: string): string {
   const [left, right] = hand === 'right' ? [quoteCss(p.foot), number] : [number, quoteCss(p.foot)]
@@ -78,9 +82,10 @@ export function partPageRules(p: PartPages, first: Hand): string {
     pageFrame(p),
     ...hands.map(([selector, hand]) => `@page ${selector}{${pageMargin(hand)}}`),
     // Neither of these counts as a page.
-    `@page leaf-back{counter-increment:page 0;${noBoxes}}`,
+    `@page leaf-back{counter-increment:page 0;${noBoxes}${blankWords(p.blank)}}`,
     ...hands.map(([selector, hand]) => `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, tabWidth.divider)}}`),
     `@page cover{${noBoxes}}`,
+    `@page cover-back{${noBoxes}${blankWords(p.blank)}}`,
     ...p.pages.flatMap((page) => hands.map(([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand, number)}}`)),
   ].join('\n')
 }
@@ -95,6 +100,6 @@ export function blankPageRules(pages: readonly BlankPage[]): string {
   return [
     pageFrame(first.part),
     `@page{${pageMargin('left')}}`,
-    ...pages.map(({ part, label, words }, i) => `@page blank-${i}{${running(part, { name: '', left: '', right: '' }, 'left', quoteCss(label))}@top-center{content:${quoteCss(words)}}}`),
+    ...pages.map(({ part, label, words }, i) => `@page blank-${i}{${running(part, { name: '', left: '', right: '' }, 'left', quoteCss(label))}${blankWords(words)}}`),
   ].join('\n')
 }

@@ -137,6 +137,7 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const { words } = assets
   const { sides, sections, dividers } = manual.facility.binder
   const pen = createPen(manual, words, 'paper', { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined), procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number })
+  const blank = words.binder['blank'] ?? ''
   const back = backPartsOf(manual, words)
   const divided = new Map(dividers === 'leaves' ? dividedParts(manual, words).map((p) => [p.number, p]) : [])
   const templates = createTemplates(assets.templates)
@@ -144,7 +145,7 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const plans = planParts(manual, words, bookData(manual, words, pen, renderDrawings(manual, words), back), back, templates)
   const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['binder']].join('\n')
   const parts = plans.map((p): BinderPart => {
-    const pages: PartPages = { paper: manual.facility.paper, sides, foot, number: p.number, tabs: manual.sections.length + back.length, pages: p.named }
+    const pages: PartPages = { paper: manual.facility.paper, sides, foot, number: p.number, tabs: manual.sections.length + back.length, pages: p.named, blank }
     const divider = p.number === undefined ? undefined : divided.get(p.number)
     const css = (first: Hand): string => [partPageRules(pages, first), ...p.named.map((n) => `.${n.name}{page:${n.name}}`), style].join('\n')
     return {
@@ -156,5 +157,5 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
     }
   })
   // A divider is a leaf of its own, so that its part begins on a right-hand page whether asked to or not.
-  return { parts: linkParts(parts), sides, rightHand: sides === 2 && (sections === 'right-hand' || dividers !== 'none'), blank: words.binder['blank'] ?? '' }
+  return { parts: linkParts(parts), sides, rightHand: sides === 2 && (sections === 'right-hand' || dividers !== 'none'), blank }
 }

@@ -35,7 +35,7 @@ export const words = z.strictObject({
     'reckonersAbout', 'more', 'moreAbout', 'terms', 'made', 'binder', 'sheets', 'sheet', 'print',
   ),
   symptoms: list('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop'),
-  findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout', 'moves'),
+  findings: list('title', 'about', 'do', 'where', 'none', 'measure', 'measureAbout', 'hangs', 'moved'),
   safety: list('title', 'about', 'signals', 'call', 'limits', 'hazards', 'hazardsAbout', 'whole', 'signal', 'hazard', 'avoid', 'step', 'behind'),
   /** The emergency page; `then` is what dispatch is told after the place. */
   emergency: z.strictObject({
