@@ -7,9 +7,14 @@ export type Circumstances = {
   readonly rail: string
   readonly units: UnitSystem
   readonly capabilities: ReadonlySet<string>
+  /** A figure or fact in SI; undefined where it has no value here. */
+  readonly valueOf: (name: string) => number | undefined
 }
 
 const listed = <T>(value: T | readonly T[] | undefined): readonly T[] => (value === undefined ? [] : Array.isArray(value) ? value : [value as T])
+
+/** What is smaller than this is nought, in any unit. */
+const least = 1e-9
 
 /** Whether content with this condition belongs in the manual of a facility. */
 export function applies(when: When | undefined, here: Circumstances): boolean {
@@ -22,6 +27,8 @@ export function applies(when: When | undefined, here: Circumstances): boolean {
     (when.units === undefined || when.units === here.units) &&
     listed(when.has).every((c) => here.capabilities.has(c)) &&
     !listed(when.lacks).some((c) => here.capabilities.has(c)) &&
+    listed(when['above-zero']).every((name) => (here.valueOf(name) ?? 0) > least) &&
+    listed(when.zero).every((name) => Math.abs(here.valueOf(name) ?? 1) <= least) &&
     (any.length === 0 || any.some((c) => here.capabilities.has(c)))
   )
 }

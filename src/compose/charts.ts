@@ -26,12 +26,18 @@ export function composeHeatTable(spec: Reckoner | undefined, engine: Engine, loc
   }
 }
 
+/** Water behind the harrow's first lap, or in its place where that leaves no time; undefined where neither fits. */
+function waterOf(engine: Engine, clear: number, lap: number): RaceInterval['water'] {
+  const [behind, alone, each] = ['gap.water-laps', 'gap.water-alone', 'gap.water-lap'].map((name) => valueOf(engine, name) ?? 0) as [number, number, number]
+  if (behind > 0) return { figure: 'gap.water-laps', laps: behind, from: clear + lap, to: clear + lap + behind * each, instead: false }
+  return alone > 0 ? { figure: 'gap.water-alone', laps: alone, from: clear, to: clear + alone * each, instead: true } : undefined
+}
+
 /** The minutes between two races; undefined where nothing here harrows, or the interval leaves no time. */
 export function composeRaceInterval(engine: Engine): RaceInterval | undefined {
   const [interval, clear, lap, laps, harrowed, open] = ['race-days.interval', 'gap.clear', 'between.lap', 'between.laps', 'gap.harrowed', 'gap.open'].map((name) => valueOf(engine, name))
   if (interval === undefined || clear === undefined || lap === undefined || laps === undefined || harrowed === undefined || open === undefined) return undefined
-  const waterLaps = valueOf(engine, 'gap.water-laps') ?? 0
-  return { interval, clear, lap, laps, harrowed, open, waterLaps, watered: waterLaps > 0 ? valueOf(engine, 'gap.watered') : undefined }
+  return { interval, clear, lap, laps, harrowed, open, water: waterOf(engine, clear, lap) }
 }
 
 /** How many steps the drying curve is drawn in. */

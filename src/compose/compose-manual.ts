@@ -19,6 +19,7 @@ import { composeContacts, composeGlance, composeMachines, composeRaceDays } from
 import { composeMonths, composeWaterMonths } from './months.ts'
 import { composeCountdown } from './plans/countdown.ts'
 import { composePlans } from './plans/compose-plans.ts'
+import { valueOf } from './plans/plan-context.ts'
 import { composeGrainCurve } from './plans/material-rows.ts'
 import { composeCushionMap, composeLevelSections } from './plans/survey-rows.ts'
 import { composeProcedure } from './procedure.ts'
@@ -130,7 +131,7 @@ export function composeManual(input: ComposeInput): Manual {
   const { file } = facility
   const { engine, locale } = computed
   const { words } = library
-  const here: Circumstances = { surface: file.cushion.material, rail: file.oval.rail ?? 'pylons', units: file.units, capabilities: computed.capabilities }
+  const here: Circumstances = { surface: file.cushion.material, rail: file.oval.rail ?? 'pylons', units: file.units, capabilities: computed.capabilities, valueOf: (name) => valueOf(engine, name) }
   const reckoners = library.reckoners.map((r) => r.value).filter((r) => applies(r.when, here)).flatMap((r) => composeReckoner(r, engine, locale) ?? [])
   const months = composeMonths(engine, file, words.months)
   const tables = months ? [...reckoners, months] : reckoners

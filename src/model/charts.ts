@@ -18,7 +18,7 @@ export type WaterMonth = { readonly name: string; readonly short: string; readon
 export type HeatTable = { readonly humidities: readonly string[]; readonly rows: readonly { readonly temperature: string; readonly cells: readonly { readonly text: string; readonly level: number }[] }[] }
 
 /** Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there is no truck. */
-export type RaceInterval = { readonly interval: number; readonly clear: number; readonly lap: number; readonly laps: number; readonly harrowed: number; readonly waterLaps: number; readonly watered: number | undefined; readonly open: number }
+export type RaceInterval = { readonly interval: number; readonly clear: number; readonly lap: number; readonly laps: number; readonly harrowed: number; readonly open: number; /** Undefined where no lap of water fits. */ readonly water: { /** The figure of its laps. */ readonly figure: string; readonly laps: number; readonly from: number; readonly to: number; /** In place of the harrow, not behind it. */ readonly instead: boolean } | undefined }
 
 /** Moisture (share of dry weight) of the bare cushion over time, s, from full; when it comes to the moisture wanted and to dust. */
 export type DryingCurve = { readonly points: readonly { readonly time: number; readonly moisture: number }[]; readonly held: number; readonly target: number; readonly dusty: number; readonly workable: number; readonly dust: number }

@@ -8,7 +8,10 @@ import type { Sourced } from './check-library.ts'
 export const notText = new Set(['id', 'section', 'method', 'methods', 'procedure', 'figure', 'fact', 'up-to', 'source', 'sources', 'cautions', 'symptoms', 'reckoners', 'reckoner', 'next', 'drawing', 'references', 'signal', 'severity', 'when', 'can', 'place', 'us', 'metric', 'from', 'first', 'except', 'each', 'phones'])
 
 /** Entries under these names are figures to be named, not text. */
-const figureKeys = new Set(['figure', 'figures', 'fact', 'up-to', 'needs', 'lacks', 'on', 'after'])
+const figureKeys = new Set(['figure', 'figures', 'fact', 'up-to', 'needs', 'lacks', 'on', 'after', 'above-zero', 'zero'])
+
+/** Of a condition, only these are figures; its other entries have lists of their own. */
+const conditionKeys = new Set(['above-zero', 'zero'])
 
 export type NameTargets = {
   /** Every figure id and fact path there can be, for any facility. */
@@ -48,8 +51,8 @@ function walk(item: Sourced<unknown>, value: unknown, path: Path, key: string, t
     return notText.has(key) ? [] : checkString(item, path, value, targets)
   }
   if (Array.isArray(value)) return value.flatMap((v, i) => walk(item, v, [...path, i], key, targets))
-  if (typeof value !== 'object' || value === null || key === 'when') return []
-  return Object.entries(value).flatMap(([k, v]) => walk(item, v, [...path, k], k, targets))
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).filter(([k]) => key !== 'when' || conditionKeys.has(k)).flatMap(([k, v]) => walk(item, v, [...path, k], k, targets))
 }
 
 /** Checks all words of an item: figures named must exist, links must lead somewhere, no HTML, no typed quantities. */

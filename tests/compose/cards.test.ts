@@ -13,7 +13,7 @@ const table = (id: string, cell: string): ManualReckoner => ({ id, title: id, ab
 const contact = (role: string, name: string) => ({ role, roleTitle: role, name, phone: '555-0100', note: '' })
 
 const context = (change: Partial<CardContext> = {}): CardContext => ({
-  here: { surface: 'clay', rail: 'pylons', units: 'us', capabilities: new Set(['harrow']) },
+  here: { surface: 'clay', rail: 'pylons', units: 'us', capabilities: new Set(['harrow']), valueOf: () => undefined },
   known: () => true,
   caution: (id) => ({ id, signal: 'warning', hazard: 'h', avoid: 'a', sources: [] }),
   reckoner: (id) => table(id, '4'),

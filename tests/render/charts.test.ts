@@ -95,11 +95,18 @@ describe('a chart', () => {
   })
   it('shows the truck behind the harrow where laps of water fit', async () => {
     const { manual, words } = await demoManual('larkmoor')
-    const interval = { interval: 1800, clear: 300, lap: 240, laps: 4, harrowed: 1260, waterLaps: 2, watered: 1100, open: 1500 }
+    const water = { figure: 'gap.water-laps', laps: 2, from: 540, to: 1100, instead: false }
+    const interval = { interval: 1800, clear: 300, lap: 240, laps: 4, harrowed: 1260, open: 1500, water }
     const with2 = renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']?.svg ?? ''
     expect(boxes(with2, 'water')[0]?.x).toBeGreaterThan(boxes(with2, 'harrow')[0]?.x ?? Infinity)
-    const without = renderDrawings({ ...manual, charts: { ...manual.charts, interval: { ...interval, watered: undefined } } }, words)['race-interval']?.svg ?? ''
+    const without = renderDrawings({ ...manual, charts: { ...manual.charts, interval: { ...interval, water: undefined } } }, words)['race-interval']?.svg ?? ''
     expect(boxes(without, 'water')).toHaveLength(0)
+  })
+  it('shows the truck in place of the harrow where no lap of water fits behind it', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    expect(manual.charts.interval?.water).toMatchObject({ figure: 'gap.water-alone', instead: true })
+    const svg = renderDrawings(manual, words)['race-interval']?.svg ?? ''
+    expect(boxes(svg, 'water')[0]?.x).toBe(boxes(svg, 'harrow')[0]?.x)
   })
   it('sorts every field of felt temperature into its level, never lower where it is hotter or moister', async () => {
     const { manual, words } = await demoManual('larkmoor')

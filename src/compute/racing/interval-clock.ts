@@ -4,7 +4,7 @@ import { calculation, refuse } from '../calculation.ts'
 export const intervalClock = calculation({
   id: 'interval-clock',
   title: 'Between two races, by the minute',
-  about: 'Half of the clearing time goes until the last horse is off, half before the next field comes on. In between the harrow works outward from the rail, lap by lap; where water is due, the truck follows one lap behind it. What does not fit is done in the next interval, before the strip at the rail is begun again.',
+  about: 'Half of the clearing time goes until the last horse is off, half before the next field comes on. In between the harrow works outward from the rail, lap by lap; where water is due, the truck follows one lap behind it, or goes in its place when no lap is left for that. What does not fit is done in the next interval, before the strip at the rail is begun again.',
   sources: ['common-practice', 'geometry'],
   inputs: {
     interval: { symbol: 'i', label: 'time from race to race', kind: 'minutes', range: [60, 14_400] },
@@ -20,20 +20,25 @@ export const intervalClock = calculation({
     harrowed: { symbol: 'b', label: 'the harrow comes off', kind: 'minutes', tex: 'a + @laps\\,@lap' },
     left: { symbol: 'n_l', label: 'laps left for the next interval', kind: 'whole', tex: '@whole - @laps' },
     'water-laps': { symbol: 'k', label: 'laps of water that fit behind it', kind: 'whole', tex: '\\left\\lfloor \\frac{@interval - @clear - @lap}{@rail / @speed} \\right\\rfloor' },
+    'water-lap': { symbol: 't_w', label: 'one lap with the water truck', kind: 'minutes', tex: '\\frac{@rail}{@speed}' },
+    'water-alone': { symbol: 'k_a', label: 'laps of water that fit in place of the harrow', kind: 'whole', tex: '\\left\\lfloor \\frac{@interval - @clear}{@rail / @speed} \\right\\rfloor' },
     watered: { symbol: 'e', label: 'the water truck comes off', kind: 'minutes', tex: 'a + @lap + k\\,\\frac{@rail}{@speed}' },
     open: { symbol: 'd', label: 'everybody is off, the track is called open', kind: 'minutes', tex: '@interval - \\tfrac12\\,@clear' },
   },
   compute: (x) => {
     const clear = x.clear / 2
-    const room = x.interval - x.clear - x.lap
-    const waterLaps = room > 0 ? Math.floor(room / (x.rail / x.speed) + 1e-9) : 0
+    const waterLap = x.rail / x.speed
+    const fit = (room: number): number => (room > 0 ? Math.floor(room / waterLap + 1e-9) : 0)
+    const waterLaps = fit(x.interval - x.clear - x.lap)
     const none = refuse('there is no water truck here')
     return {
       clear,
       harrowed: clear + x.laps * x.lap,
       left: Math.max(0, x.whole - x.laps),
       'water-laps': x.speed > 0 ? waterLaps : none,
-      watered: x.speed > 0 ? clear + x.lap + waterLaps * (x.rail / x.speed) : none,
+      'water-lap': x.speed > 0 ? waterLap : none,
+      'water-alone': x.speed > 0 ? fit(x.interval - x.clear) : none,
+      watered: x.speed > 0 ? (waterLaps > 0 ? clear + x.lap + waterLaps * waterLap : refuse('no lap of water fits behind the harrow')) : none,
       open: x.interval - clear,
     }
   },

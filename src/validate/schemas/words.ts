@@ -56,7 +56,7 @@ export const words = z.strictObject({
   drawings: list(
     'lap', 'straight', 'radius', 'width', 'travel', 'raceDay', 'beforeThat', 'afterFair', 'foundSlope', 'wantedSlope', 'tooHigh', 'tooLow', 'homeStraight', 'firstTurn', 'backStraight', 'lastTurn', 'haul', 'rail', 'outside', 'base', 'cushion', 'level', 'crossFall', 'raised', 'heights', 'start', 'move', 'ridge', 'water', 'groove', 'cut', 'lifts', 'long', 'lump', 'up', 'thin', 'bar', 'overlap',
     'lapNumber', 'pile', 'wider', 'tooShallow', 'asWanted', 'tooDeep', 'passes', 'grainSize', 'grit',
-    'fairMonth', 'waterDay', 'loads', 'humidity', 'airTemperature', 'heat1', 'heat2', 'heat3', 'heat4', 'horses', 'noHorse', 'harrow', 'water1', 'lapsOf', 'trackClear', 'trackOpen', 'afterFinish', 'nextRace', 'full', 'wanted', 'dusts', 'later', 'moisture', 'dryDays', 'strips', 'workingWidth', 'eachAdds', 'twice', 'outward', 'inward', 'startOutside', 'overlapLeast', 'angled',
+    'fairMonth', 'waterDay', 'loads', 'humidity', 'airTemperature', 'heat1', 'heat2', 'heat3', 'heat4', 'horses', 'noHorse', 'harrow', 'water1', 'waterInstead', 'lapsOf', 'trackClear', 'trackOpen', 'afterFinish', 'nextRace', 'full', 'wanted', 'dusts', 'later', 'moisture', 'dryDays', 'strips', 'workingWidth', 'eachAdds', 'twice', 'outward', 'inward', 'startOutside', 'overlapLeast', 'angled',
   ),
   /** Titles of drawings, for lists. */
   drawingTitles: list(...drawingNames),

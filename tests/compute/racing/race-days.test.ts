@@ -48,6 +48,14 @@ describe('the interval by the minute', () => {
     expect(at['water-laps']).toBe(1)
   })
 
+  it('says what water fits in place of the harrow where none fits behind it', () => {
+    // 12 minutes; a lap of the harrow takes 8, one of water 800 m at 2 m/s = 6 min 40 s.
+    const at = intervalClock.compute({ ...gap, lap: 8 * min, laps: 1 })
+    expect(at['water-laps']).toBe(0)
+    expect(at['water-alone']).toBe(1)
+    expect(numberOf(at['water-lap']) / min).toBeCloseTo(6 + 2 / 3, 9)
+  })
+
   it('gives no water where there is no truck', () => expectRefused([intervalClock.compute({ ...gap, speed: 0 })['water-laps']], /no water truck/))
 })
 

@@ -3,11 +3,13 @@ import { box, dashed, hatchBox, line, svg, text } from '../svg.ts'
 
 const [left, right, top, high, gap] = [118, 880, 70, 34, 52]
 
+const waterName = (water: { readonly instead: boolean }, words: DrawingContext['words']): string => words[water.instead ? 'waterInstead' : 'water1'] ?? ''
+
 /** The interval in words, by the minute. */
 export function raceIntervalDetails({ manual, words, q }: DrawingContext): string {
   const at = manual.charts.interval
   if (!at) return ''
-  const water = at.watered === undefined ? [] : [`${words['water1']} ${words['lapsOf']} ${q('gap.water-laps')}`]
+  const water = at.water ? [`${waterName(at.water, words)} ${words['lapsOf']} ${q(at.water.figure)}`] : []
   return [`${words['trackClear']}: ${q('gap.clear')}`, `${words['harrow']}: ${q('gap.clear')}–${q('gap.harrowed')}, ${words['lapsOf']} ${q('between.laps')}`, ...water, `${words['trackOpen']}: ${q('gap.open')}`, `${words['nextRace']}: ${q('race-days.interval')}`].join('; ')
 }
 
@@ -16,7 +18,7 @@ export function raceIntervalDrawing({ manual, words, q, caption }: DrawingContex
   const at = manual.charts.interval
   if (!at) return ''
   const x = (s: number): number => left + ((right - left) * s) / at.interval
-  const foot = top + gap * (at.watered === undefined ? 2 : 3) - 8
+  const foot = top + gap * (at.water ? 3 : 2) - 8
   const bar = (row: number, from: number, to: number, cls: string): string => box([x(from), top + row * gap], x(to) - x(from), high, 'line', `class="${cls}"`)
   const horses = (from: number, to: number): string => bar(0, from, to, 'horses') + hatchBox([x(from), top], x(to) - x(from), high, 8)
   const name = (row: number, words = ''): string => text([left - 12, top + row * gap + 23], words, 'end', 16, 'font-weight="700"')
@@ -32,10 +34,10 @@ export function raceIntervalDrawing({ manual, words, q, caption }: DrawingContex
     name(0, words['horses']), horses(0, at.clear), horses(at.open, at.interval),
     text([(x(at.clear) + x(at.open)) / 2, top + 23], words['noHorse'] ?? '', 'middle', 16),
     name(1, words['harrow']), bar(1, at.clear, at.harrowed, 'harrow'), at.laps <= 20 ? laps(1, at.clear, at.harrowed, at.laps) : '',
-    ...(at.watered === undefined ? [] : [name(2, words['water1']), bar(2, at.clear + at.lap, at.watered, 'water'), laps(2, at.clear + at.lap, at.watered, at.waterLaps)]),
+    ...(at.water ? [name(2, waterName(at.water, words)), bar(2, at.water.from, at.water.to, 'water'), laps(2, at.water.from, at.water.to, at.water.laps)] : []),
     call(at.clear, `${words['trackClear']}: ${q('gap.clear')}`, 'start'), call(at.open, `${words['trackOpen']}: ${q('gap.open')}`, 'end'),
     lapsLabel(1, at.clear, at.harrowed, at.laps, 'between.laps'),
-    at.watered === undefined ? '' : lapsLabel(2, at.clear + at.lap, at.watered, at.waterLaps, 'gap.water-laps'),
+    at.water ? lapsLabel(2, at.water.from, at.water.to, at.water.laps, at.water.figure) : '',
     line([left, foot], [right, foot], 'bold'),
     ...ticks.map((m) => line([x(m * 60), foot], [x(m * 60), foot + 7], 'line') + text([x(m * 60), foot + 24], String(m), 'middle', 15)),
     text([left, foot + 48], words['afterFinish'] ?? '', 'start', 15), text([right, foot + 48], `${words['nextRace']}: ${q('race-days.interval')}`, 'end', 15),
