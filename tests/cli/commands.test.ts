@@ -29,7 +29,7 @@ describe('check', () => {
   it('prints findings with severity, figures, what to do and where it comes from', async () => {
     const { code, out } = await run('check', demoFolder('brambleford'))
     expect(code).toBe(0)
-    expect(out).toMatch(/SERIOUS {2}The cushion is not as deep as wanted\n.*Found 25 mm; wanted 40 mm[\s\S]*To do: [\s\S]*facility\.yaml:\d+/)
+    expect(out).toMatch(/SERIOUS {2}The cushion is too thin\n.*Found 25 mm; wanted 40 mm[\s\S]*To do: [\s\S]*facility\.yaml:\d+/)
     expect(out).toMatch(/PLAN {5}No grader/)
     expect(out).not.toMatch(/[{}]/)
   })

@@ -59,6 +59,12 @@ const offBy = (found: string, stated: string, limit: number) => (input: Findings
   return a !== undefined && b !== undefined && Math.abs(a - b) > limit
 }
 
+/** The cushion found is deeper (1) or thinner (−1) than wanted, by more than is either way good. */
+const isOff = (side: 1 | -1) => (input: FindingsInput): boolean => {
+  const [found, target, tolerance] = ['cushion.depth.found', 'cushion.depth.target', 'cushion.depth.tolerance'].map((p) => si(input, p))
+  return found !== undefined && target !== undefined && tolerance !== undefined && side * (found - target) > tolerance * (1 + 1e-9)
+}
+
 /** Material is wanted, the fair is ahead, and the day to order it has gone by. */
 function isOrderLate(input: FindingsInput): boolean {
   const [fair, before, lead] = [si(input, 'fair.day-number'), si(input, 'practice.order-before'), si(input, 'delivery.lead-time')]
@@ -93,15 +99,8 @@ export const findingRules: readonly FindingRule[] = [
   { id: 'store-runs-dry', holds: exceeds('cycle.water', 'day-water.low'), facts: ['water.storage', 'water.recharge'], figures: ['day-water.low'] },
   { id: 'order-late', holds: isOrderLate, facts: ['delivery.lead-time', 'practice.order-before'], figures: ['hard.mass', 'grit.add'] },
   { id: 'budget-short', holds: exceeds('race-day.fair', 'prices.budget'), facts: ['prices.budget'], figures: ['race-day.fair'] },
-  {
-    id: 'cushion-off',
-    holds: (input) => {
-      const [found, target, tolerance] = ['cushion.depth.found', 'cushion.depth.target', 'cushion.depth.tolerance'].map((p) => si(input, p))
-      return found !== undefined && target !== undefined && tolerance !== undefined && Math.abs(found - target) > tolerance * (1 + 1e-9)
-    },
-    facts: ['cushion.depth.found', 'cushion.depth.target'],
-    figures: [],
-  },
+  { id: 'cushion-deep', holds: isOff(1), facts: ['cushion.depth.found', 'cushion.depth.target'], figures: ['deep.excess'] },
+  { id: 'cushion-thin', holds: isOff(-1), facts: ['cushion.depth.found', 'cushion.depth.target'], figures: ['hard.missing'] },
   {
     id: 'ridge-high',
     holds: (input) => {
