@@ -6,8 +6,9 @@ import type { Use } from './use.ts'
 
 const name = /@([a-zA-Z][a-zA-Z0-9]*)/g
 
-/** `2 1/4 in` and `25 %` as TeX: the number, then its unit upright. */
+/** `2 1/4 in` and `25 %` as TeX: the number, then its unit upright; a time of day, `13:00`, as it is. */
 export function quantityTex(text: string): string {
+  if (/^\d+:\d\d$/.test(text)) return `\\text{${text}}`
   const mixed = /^(?:([−-]?[\d,]+)\s)?(\d+)\/(\d+)(?:\s+(.*))?$/.exec(text)
   const plain = /^([−-]?[\d.,$€£A-Z]*[\d.,]+)?\s*(.*)$/.exec(text)
   const [whole = '', n, d, unit = ''] = mixed ? mixed.slice(1) : [plain?.[1], undefined, undefined, plain?.[2]]

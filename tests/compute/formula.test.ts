@@ -12,6 +12,7 @@ describe('quantityTex', () => {
     ['−3 °C', '-3\\,\\text{°C}'],
     ['12', '12'],
     ['$19.50/ton', '\\text{\\$}19.50\\,\\text{/ton}'],
+    ['13:00', '\\text{13:00}'],
     ['CA$90', '\\text{CA\\$}90'],
   ])('sets %s', (text, tex) => {
     expect(quantityTex(text)).toBe(tex)

@@ -1,13 +1,18 @@
 import { calculation, refuse, type InputSpec } from '../calculation.ts'
+import { wholeUp } from '../whole-up.ts'
 
 const time = (symbol: string, label: string, most = 86_400): InputSpec => ({ symbol, label, kind: 'minutes', range: [0, most] })
 const day = 86_400
+const five = 300
+
+/** Plans are made, and durations printed, in whole five minutes. */
+const inFives = (time: number): number => wholeUp(time / five) * five
 
 /** The working day around a card of races: clock times (s after midnight), counted back from the first race and on from the last. */
 export const raceDayClock = calculation({
   id: 'race-day-clock',
   title: 'The race day by the clock',
-  about: 'What must be done before horses come on is counted back from the first race; what follows is counted on from the last. Each round of water is followed by the wait until the shine is gone. Work that has to begin in the dark is better done the evening before.',
+  about: 'What must be done before horses come on is counted back from the first race; what follows is counted on from the last. Harrowing, watering and pulling back are counted in whole five minutes, and each round of water is followed by the wait until the shine is gone. Work that has to begin in the dark is better done the evening before.',
   sources: ['common-practice'],
   inputs: {
     first: { symbol: 't_1', label: 'first race', kind: 'clock', range: [0, day] },
@@ -23,27 +28,32 @@ export const raceDayClock = calculation({
     pullBack: time('t_p', 'pulling back the strip next to the rail', 1e6),
   },
   outputs: {
-    start: { symbol: 't_0', label: 'the crew begins', kind: 'clock', tex: '@first - @warmUp - @check - @rounds\\,(@round + @soak) - @harrow - @walk' },
+    harrowing: { symbol: "t_h'", label: 'harrowing, in whole five minutes', kind: 'duration', tex: '5\\,\\text{min} \\cdot \\left\\lceil \\frac{@harrow}{5\\,\\text{min}} \\right\\rceil' },
+    watering: { symbol: "t_r'", label: 'a round of water, in whole five minutes', kind: 'duration', tex: '5\\,\\text{min} \\cdot \\left\\lceil \\frac{@round}{5\\,\\text{min}} \\right\\rceil' },
+    pulling: { symbol: "t_p'", label: 'pulling back, in whole five minutes', kind: 'duration', tex: '5\\,\\text{min} \\cdot \\left\\lceil \\frac{@pullBack}{5\\,\\text{min}} \\right\\rceil' },
+    start: { symbol: 't_0', label: 'the crew begins', kind: 'clock', tex: '@first - @warmUp - @check - @rounds\\,(@watering + @soak) - @harrowing - @walk' },
     harrow: { symbol: 't_2', label: 'the harrow starts', kind: 'clock', tex: '@start + @walk' },
-    water: { symbol: 't_3', label: 'the first round of water starts', kind: 'clock', tex: 't_2 + t_h' },
+    water: { symbol: 't_3', label: 'the first round of water starts', kind: 'clock', tex: "t_2 + t_h'" },
     look: { symbol: 't_4', label: 'the last look begins', kind: 'clock', tex: '@first - @warmUp - @check' },
     horses: { symbol: 't_5', label: 'horses come on', kind: 'clock', tex: '@first - @warmUp' },
     last: { symbol: 't_6', label: 'last race', kind: 'clock', tex: '@first + (@races - 1)\\,@interval' },
     after: { symbol: 't_7', label: 'the track is clear again', kind: 'clock', tex: '@last + @interval' },
-    done: { symbol: 't_8', label: 'the crew is done', kind: 'clock', tex: '@after + t_h + @pullBack + t_r' },
+    done: { symbol: 't_8', label: 'the crew is done', kind: 'clock', tex: '@after + @harrowing + @pulling + @watering' },
     long: { symbol: 'T', label: 'from the first hand to the last', kind: 'hours', tex: '@done - @start' },
   },
   compute: (x) => {
+    const [harrowing, watering, pulling] = [x.harrow, x.round, x.pullBack].map(inFives) as [number, number, number]
     const look = x.first - x.warmUp - x.check
-    const start = look - x.rounds * (x.round + x.soak) - x.harrow - x.walk
+    const start = look - x.rounds * (watering + x.soak) - harrowing - x.walk
     const last = x.first + (x.races - 1) * x.interval
-    const done = last + x.interval + x.harrow + x.pullBack + x.round
+    const done = last + x.interval + harrowing + pulling + watering
     const early = refuse('the work before the first race does not fit into one day; do part of it the day before')
     const late = refuse('the day ends after midnight')
     const from = (s: number) => (start < 0 ? early : s)
     const until = (s: number) => (s >= day ? late : s)
     return {
-      start: from(start), harrow: from(start + x.walk), water: from(start + x.walk + x.harrow), look: from(look), horses: from(look + x.check),
+      harrowing, watering, pulling,
+      start: from(start), harrow: from(start + x.walk), water: from(start + x.walk + harrowing), look: from(look), horses: from(look + x.check),
       last: until(last), after: until(last + x.interval), done: until(done), long: start < 0 ? early : done - start,
     }
   },

@@ -19,11 +19,12 @@ function placesOf(p: ManualProcedure, whole: string): ReadonlyMap<string, { read
 }
 
 /** A sheet of hazards for each procedure: where, what, how it is avoided, and the law or practice behind it. */
-export function hazardsView(manual: Manual, pen: Pen): readonly { readonly id: string; readonly title: string; readonly href: string; readonly rows: readonly HazardRow[] }[] {
+export function hazardsView(manual: Manual, pen: Pen): readonly { readonly id: string; readonly title: string; /** As printed in the binder; empty elsewhere. */ readonly number: string; readonly href: string; readonly rows: readonly HazardRow[] }[] {
   const source = (id: string): string => manual.sources.find((s) => s.id === id)?.short ?? id
   return manual.procedures.map((p) => ({
     id: p.id,
     title: p.title,
+    number: pen.context.procedureNumber?.(p.id) ?? '',
     href: pen.context.procedureHref(p.id) ?? '',
     rows: [...placesOf(p, pen.words.safety['whole'] ?? '').values()]
       .sort((a, b) => bySignal(a.caution, b.caution))
