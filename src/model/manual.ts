@@ -140,7 +140,7 @@ export type ManualPlan = {
   readonly id: string
   readonly title: string
   readonly about: Text
-  readonly drawing: string | undefined
+  readonly drawings: readonly string[]
   readonly tables: readonly ManualTable[]
 }
 

@@ -5,7 +5,7 @@ import type { Path } from '../read/read-yaml.ts'
 import type { Sourced } from './check-library.ts'
 
 /** Entries that hold ids and names, not words for readers. */
-export const notText = new Set(['id', 'section', 'method', 'methods', 'procedure', 'figure', 'fact', 'up-to', 'source', 'sources', 'cautions', 'symptoms', 'reckoners', 'reckoner', 'next', 'drawing', 'references', 'signal', 'severity', 'when', 'can', 'place', 'us', 'metric', 'from', 'first', 'except', 'each', 'phones'])
+export const notText = new Set(['id', 'section', 'method', 'methods', 'procedure', 'figure', 'fact', 'up-to', 'source', 'sources', 'cautions', 'symptoms', 'reckoners', 'reckoner', 'next', 'drawing', 'drawings', 'references', 'signal', 'severity', 'when', 'can', 'place', 'us', 'metric', 'from', 'first', 'except', 'each', 'phones'])
 
 /** Entries under these names are figures to be named, not text. */
 const figureKeys = new Set(['figure', 'figures', 'fact', 'up-to', 'needs', 'lacks', 'on', 'after', 'above-zero', 'zero'])

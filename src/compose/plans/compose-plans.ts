@@ -68,6 +68,6 @@ export function composePlans(context: PlanContext): readonly ManualPlan[] {
   const { engine } = context.computed
   return context.plans
     .filter((plan) => applies(plan.when, context.here) && (plan.needs ?? []).every((name) => valueOf(engine, name) !== undefined))
-    .map((plan) => ({ id: plan.id, title: plan.title, about: plan.about, drawing: plan.drawing, tables: plan.tables.flatMap((t) => composeTable(t, context)).filter((t) => t.rows.length > 0) }))
+    .map((plan) => ({ id: plan.id, title: plan.title, about: plan.about, drawings: plan.drawings ?? [], tables: plan.tables.flatMap((t) => composeTable(t, context)).filter((t) => t.rows.length > 0) }))
     .filter((plan) => plan.tables.length > 0)
 }

@@ -70,7 +70,7 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     }),
   }))
   const plans = plansView(manual, pen, drawings, 'paper', draw)
-  for (const p of manual.plans) if (p.drawing !== undefined && drawings[p.drawing]) shown.add(p.drawing)
+  for (const id of manual.plans.flatMap((p) => p.drawings)) if (drawings[id]) shown.add(id)
   return {
     sub: 'h3',
     // Who to call stands on a right-hand page, behind the cover.

@@ -19,7 +19,7 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   rows: t.rows.map(([head = '', ...cells]) => ({ blank: [head, ...cells].every((c) => c === ''), head: cell(head, pen), cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
 })
 
-const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({ id: p.id, title: p.title, about: pen.block(p.about), drawing: draw(p.drawing), tables: p.tables.map((t) => tableView(t, pen)) })
+const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({ id: p.id, title: p.title, about: pen.block(p.about), drawings: p.drawings.map((id) => draw(id)), tables: p.tables.map((t) => tableView(t, pen)) })
 
 /**
  * Plans and surveys with their tables.

@@ -33,7 +33,7 @@ const table = z.strictObject({
   'each-race-day': z.literal(true).optional(),
 })
 
-/** A plan on pages of its own: text, perhaps a drawing, and tables. */
+/** A plan on pages of its own: text, perhaps drawings, and tables. */
 export const plan = z.strictObject({
   id,
   title: line,
@@ -41,7 +41,7 @@ export const plan = z.strictObject({
   /** Figures and facts without which the plan says nothing here. */
   needs: z.array(figureName).optional(),
   when: when.optional(),
-  drawing: z.enum(drawingNames).optional(),
+  drawings: z.array(z.enum(drawingNames)).min(1).optional(),
   tables: z.array(table).min(1),
 })
 
