@@ -28,7 +28,7 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
     direction: file.oval.direction ?? 'counterclockwise',
     homeBearing: file.oval['home-bearing'],
     cushionDepth: value('cushion.depth.target'),
-    ridgeHeight: engine.facts.get('rail-ridge.height')?.si ?? value('practice.rail-build-up'),
+    ridgeHeight: value('ridge.taken'),
     marks: marks.map((m) => ({ kind: m.kind, name: m.name, station: m.station?.si ?? 0, offset: m.side === 'rail' ? 0 : widthTurns, gate: m.gate })),
   }
 }

@@ -35,7 +35,7 @@ export function pullbackDrawing({ words, q, caption }: DrawingContext): string {
 export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
   const top = y0 - 30
   const reach = left + ((y0 - top) / rise) * (right - left)
-  const height = q('rail-ridge.height') === '' ? q('practice.rail-build-up') : q('rail-ridge.height')
+  const height = q('ridge.taken')
   const waterAt = (left + 22 + reach) / 2
   return svg(width, 226, caption, [
     ground(words),

@@ -14,7 +14,7 @@ const promised: readonly (readonly [number, string, string])[] = [
   [10, 'cushion', 'volume mass'], [11, 'quarter', 'mass loads cost'], [12, 'survey', 'readings'],
   [20, 'grade', 'laps distance time'], [21, 'grade-band', 'laps time'], [22, 'harrow', 'laps distance time'], [23, 'screen', 'laps time'],
   [24, 'roll', 'laps each time move'], [25, 'drum', 'laps time'], [26, 'condition', 'laps time'], [27, 'spray', 'laps time'],
-  [30, 'creep', 'volume mass depth left ridge'], [31, 'ridge', 'dam-width dam-volume lift-width'],
+  [30, 'creep', 'volume mass depth left ridge'], [31, 'ridge', 'taken dam-width dam-volume lift-width'],
   [50, 'seal', 'time start-before'], [51, 'press', 'tire drum ratio'],
   [60, 'washout', 'volume loose mass lifts water barrows thin-share time'], [62, 'deep', 'excess volume mass windrow-height loads time'],
   [63, 'hard', 'missing mass loads cost cut'], [65, 'grit', 'add loads'], [66, 'drain', 'flow time'],
