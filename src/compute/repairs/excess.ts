@@ -4,7 +4,7 @@ import { depthFoundInput, depthTargetInput, looseWeightInput, truckLoadInput, wo
 import { areaInput } from '../oval/oval-inputs.ts'
 
 const outputs = {
-  excess: { symbol: '\\Delta d', label: 'depth too much', kind: 'depth', tex: '@found - @target' },
+  excess: { symbol: '\\Delta d', label: 'depth too much', kind: 'fineDepth', tex: '@found - @target' },
   volume: { symbol: 'V', label: 'cushion to take off', kind: 'fillVolume', tex: '@area \\cdot @excess' },
   mass: { symbol: 'M', label: 'dry mass to take off', kind: 'mass', tex: '@volume \\cdot @worked' },
   heap: { symbol: 'V_l', label: 'loose volume to load', kind: 'fillVolume', tex: '\\frac{@mass}{@looseWeight}' },

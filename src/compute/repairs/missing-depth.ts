@@ -13,7 +13,7 @@ const inputs = {
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
-  missing: { symbol: '\\Delta d', label: 'depth missing', kind: 'depth', tex: '@target - @found' },
+  missing: { symbol: '\\Delta d', label: 'depth missing', kind: 'fineDepth', tex: '@target - @found' },
   mass: { symbol: 'M', label: 'material to add, dry', kind: 'mass', tex: '@area \\cdot @missing \\cdot @unitWeight' },
   loads: { symbol: 'n', label: 'truckloads', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
   cost: { symbol: 'K', label: 'price of the material', kind: 'money', tex: '@mass \\cdot @price' },

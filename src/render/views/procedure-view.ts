@@ -64,7 +64,7 @@ function factRows(p: ManualProcedure, pen: Pen): Row[] {
   const w = pen.words.procedure
   const rows: readonly (readonly [string | undefined, readonly Html[]])[] = [
     [w['when'], p.triggers.map(pen.line)],
-    [w['who'], [html(`${p.who.people} ${w['people']}. ${pen.line(p.who.roles)}`)]],
+    [w['who'], [html(`${p.who.people} ${w[p.who.people === 1 ? 'person' : 'people']}. ${pen.line(p.who.roles)}`)]],
     [w['authority'], [pen.line(p.who.authority)]],
     [w['time'], timeLines(p, pen)],
     [w['gear'], gearLines(p, pen)],

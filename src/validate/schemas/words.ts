@@ -23,7 +23,7 @@ export const words = z.strictObject({
   materials: named,
   rails: named,
   procedure: list(
-    'when', 'who', 'authority', 'gear', 'tools', 'material', 'time', 'people', 'measureFirst', 'found', 'whatToDo', 'choose', 'see', 'rightWhen', 'ifNot', 'ifNotSee', 'ifNotDo', 'stop', 'records',
+    'when', 'who', 'authority', 'gear', 'tools', 'material', 'time', 'person', 'people', 'measureFirst', 'found', 'whatToDo', 'choose', 'see', 'rightWhen', 'ifNot', 'ifNotSee', 'ifNotDo', 'stop', 'records',
     'why', 'otherSizes', 'next', 'notes', 'instead', 'steps', 'sources', 'numbersHere', 'readMore',
   ),
   sheet: list('when', 'doneRight', 'stopAndCall', 'worksheets', 'readsTo', 'revision', 'next', 'scan'),
