@@ -68,13 +68,14 @@ export async function printManual({ found, cache, manual, words, folders, versio
   const press = openPress({ browser: found.browser, browserName: found.version, program, fontCss: fonts.inline, lang: facility.lang, cache })
   try {
     tell('binder and sheets')
+    const posted = renderSheets(manual, assets)
     const rendered = renderBinder(manual, assets)
     const [binder, forms, cards, dividers, sheets] = await Promise.all([
       printBinder(press, rendered, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
       printCards(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
       facility.binder.dividers === 'tab-stock' ? printPages(press, renderDividers(manual, assets), titled(words.binder['dividers'], 'dividers')) : undefined,
-      printSheets(press, renderSheets(manual, assets), titled(words.site['sheets'], 'sheets'), facility.system, tell),
+      printSheets(press, posted, titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
     const exchange = before ? compareBinders(before.pages, binder.laid, rendered.sides) : { takeOut: [], putIn: [] }
@@ -84,7 +85,7 @@ export async function printManual({ found, cache, manual, words, folders, versio
     return {
       files: [{ path: 'binder.pdf', data: binder.bytes }, ...replacement, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...(dividers ? [{ path: 'dividers.pdf', data: dividers }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
       binderPages: binder.laid.length,
-      sheets: manual.procedures.length,
+      sheets: posted.sheets.length,
       binder: binder.memory,
       revision: { revision: facility.revision, date: manual.date, pages: binder.laid.map(({ label, print }) => ({ label, print })) },
       before,

@@ -5,7 +5,7 @@ import { fitSheet } from '../../src/print/sheets/fit-sheet.ts'
 import type { ManualProcedure } from '../../src/model/manual.ts'
 import { renderCards } from '../../src/render/cards/render-cards.ts'
 import { renderForms } from '../../src/render/forms/render-forms.ts'
-import { renderSheets } from '../../src/render/sheets/render-sheets.ts'
+import { emergencyId, renderSheets } from '../../src/render/sheets/render-sheets.ts'
 import { assetsFor, demoManual, demos } from '../support/demo.ts'
 import { faultsInPage } from '../support/measure-boxes.ts'
 import { openTestPress } from '../support/test-press.ts'
@@ -24,12 +24,12 @@ afterAll(() => close())
 const length = (p: ManualProcedure): number => p.sheet.steps.reduce((sum, s) => sum + s.do.length + (s.note?.length ?? 0), 0)
 
 describe.each(demos)('%s', (id) => {
-  it('posts its longest and its shortest procedure without a word cut off or on another, on every paper', async () => {
+  it('posts the emergency, its longest and its shortest procedure without a word cut off or on another, on every paper', async () => {
     const { manual, words } = await demoManual(id)
     const { papers, sheets } = renderSheets(manual, await assetsFor(words, 'inline'))
     const byLength = [...manual.procedures].sort((p, q) => length(p) - length(q))
-    for (const p of [byLength[0], byLength.at(-1)]) {
-      const sheet = sheets.find((s) => s.id === p?.id)
+    for (const wanted of [emergencyId, byLength[0]?.id, byLength.at(-1)?.id]) {
+      const sheet = sheets.find((s) => s.id === wanted)
       if (!sheet) throw new Error('no sheet')
       for (const paper of papers) {
         const faults = await press.run({ css: paper.css, body: sheet.body }, {}, async (page) => {

@@ -184,7 +184,12 @@ describe.each(demos)('binder of %s', (id) => {
           for (const s of p.sheet.steps) expect(text, p.id).toContain(s.do.replace(/\{[^}]*\}.*$/, '').replace(/\s/g, ''))
           expect(text).toMatch(/Stepsreadwellto\d/)
         }
-        expect((await open(at('a', id, 'sheets', `sheets${end}`))).numPages).toBe(manual.procedures.length)
+        const emergency = await open(at('a', id, 'sheets', `emergency${end}`))
+        expect(emergency.numPages).toBe(1)
+        const said = await textOf(emergency, 1)
+        for (const c of [...manual.emergency.stops, ...manual.emergency.contacts]) expect(said, c.role).toContain(c.phone)
+        expect(said).toMatch(/Steps read well to \d/)
+        expect((await open(at('a', id, 'sheets', `sheets${end}`))).numPages).toBe(manual.procedures.length + 1)
       }
     }
   })

@@ -8,11 +8,15 @@ import { html, type Html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { cautionView } from '../views/caution-view.ts'
 import { figureView } from '../views/figure-view.ts'
+import { emergencyView } from '../views/emergency-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { stepView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import { sheetPaperCss } from './sheet-papers.ts'
+
+/** The name of the sheet that says whom to call; no procedure has it. */
+export const emergencyId = 'emergency'
 
 export type Sheets = {
   /** Style by paper, in the facility's order. */
@@ -58,7 +62,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Reado
 }
 
 /**
- * All posted sheets, each exactly one page on every paper; the printer finds the largest type (`--fs`) at which nothing
+ * All posted sheets, that of the emergency first, each exactly one page on every paper; the printer finds the largest type (`--fs`) at which nothing
  * overflows, and fills in how far it can be read. The class `black` on the body spares ink.
  */
 export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
@@ -66,9 +70,12 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
   const drawings = renderDrawings(manual, assets.words)
   const templates = createTemplates(assets.templates)
   const common = { words: assets.words, facility: manual.facility, date: manual.date, material: assets.words.materials[manual.facility.material] ?? manual.facility.material }
-  const style = [assets.styles['shared'], assets.styles['sheet'], assets.styles['black']].join('\n')
+  const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['sheet'], assets.styles['black']].join('\n')
   return {
     papers: manual.facility.sheetPapers.map((name) => ({ name, css: `${sheetPaperCss(name)}\n${style}` })),
-    sheets: manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}`, body: templates.render('sheet/sheet', { ...common, sheet: sheetData(p, manual, pen, drawings) }) })),
+    sheets: [
+      { id: emergencyId, title: `${assets.words.emergency.title}: ${manual.facility.name}`, body: templates.render('sheet/emergency', { ...common, emergency: emergencyView(pen, 'paper') }) },
+      ...manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}`, body: templates.render('sheet/sheet', { ...common, sheet: sheetData(p, manual, pen, drawings) }) })),
+    ],
   }
 }
