@@ -17,6 +17,7 @@ import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
 import { renderDividers } from '../render/dividers/render-dividers.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
+import { allSheets } from '../model/sheet-names.ts'
 import { renderSheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import { hashOf } from '../write/build-record.ts'
@@ -54,7 +55,7 @@ async function printingProgram(folders: Folders): Promise<string> {
 
 /** `sheets/<procedure>.pdf` on the first paper in color; others say so in their names. */
 function sheetPath(f: SheetFile, usual: string): string {
-  const marks = [f.id ?? 'sheets', ...(f.paper === usual ? [] : [f.paper]), ...(f.ink === 'black' ? ['black'] : [])]
+  const marks = [f.id ?? allSheets, ...(f.paper === usual ? [] : [f.paper]), ...(f.ink === 'black' ? ['black'] : [])]
   return `sheets/${marks.join('-')}.pdf`
 }
 

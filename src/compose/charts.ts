@@ -28,8 +28,8 @@ export function composeHeatTable(spec: Reckoner | undefined, engine: Engine, loc
 
 /** Water behind the harrow's first lap, or in its place where that leaves no time; undefined where neither fits. */
 function waterOf(engine: Engine, clear: number, lap: number): RaceInterval['water'] {
-  const [behind, alone, each] = ['gap.water-laps', 'gap.water-alone', 'gap.water-lap'].map((name) => valueOf(engine, name) ?? 0) as [number, number, number]
-  if (behind > 0) return { figure: 'gap.water-laps', laps: behind, from: clear + lap, to: clear + lap + behind * each, instead: false }
+  const [behind, off, alone, each] = ['gap.water-laps', 'gap.watered', 'gap.water-alone', 'gap.water-lap'].map((name) => valueOf(engine, name) ?? 0) as [number, number, number, number]
+  if (behind > 0) return { figure: 'gap.water-laps', laps: behind, from: clear + lap, to: off, instead: false }
   return alone > 0 ? { figure: 'gap.water-alone', laps: alone, from: clear, to: clear + alone * each, instead: true } : undefined
 }
 

@@ -7,11 +7,11 @@ import type { Sourced } from './check-library.ts'
 /** Entries that hold ids and names, not words for readers. */
 export const notText = new Set(['id', 'section', 'method', 'methods', 'procedure', 'figure', 'fact', 'up-to', 'source', 'sources', 'cautions', 'symptoms', 'reckoners', 'reckoner', 'next', 'drawing', 'drawings', 'references', 'signal', 'severity', 'when', 'can', 'place', 'us', 'metric', 'from', 'first', 'except', 'each', 'phones'])
 
-/** Entries under these names are figures to be named, not text. */
-const figureKeys = new Set(['figure', 'figures', 'fact', 'up-to', 'needs', 'lacks', 'on', 'after', 'above-zero', 'zero'])
-
 /** Of a condition, only these are figures; its other entries have lists of their own. */
 const conditionKeys = new Set(['above-zero', 'zero'])
+
+/** Entries under these names are figures to be named, not text. */
+const figureKeys = new Set(['figure', 'figures', 'fact', 'up-to', 'needs', 'lacks', 'on', 'after', ...conditionKeys])
 
 export type NameTargets = {
   /** Every figure id and fact path there can be, for any facility. */

@@ -68,6 +68,8 @@ describe('bad input leaves the last good build alone and is pointed at:', () => 
     }, /depths\.csv:2:9: error: "20" has no unit/],
     ['a missing file', () => rm(path.join(fair(), 'facility.yaml')), /\[file\/missing\]/],
     ['a duplicate id', () => ownProcedure((t) => t.replace('id: own', 'id: seal')), /own\.yaml:1:5: error: procedure "seal" exists already/],
+    ['an id that a posted sheet has already', () => ownProcedure((t) => t.replace('id: own', 'id: emergency')), /own\.yaml:1:5: error: [^\n]*a posted sheet has this name already/],
+    ['a figure in a condition that is not there', () => ownProcedure((t) => t.replace('next: harrow', 'when: { above-zero: gap.water-lapse }\nnext: harrow')), /there is no figure or fact "gap\.water-lapse"[\s\S]*did you mean "gap\.water-laps"/],
     ['a missing reference', () => ownProcedure((t) => t.replace('next: harrow', 'next: harow')), /error: there is no procedure "harow" \[ref\/missing\][\s\S]*did you mean "harrow"/],
     ['a quantity typed in text', () => ownProcedure((t) => t.replace('Flag the stretches', 'Flag 30 ft of the stretches').replace('next: harrow', 'next: harow')), /warning: a quantity is typed in text: "30 ft" \[text\/typed-number\]/],
     ['an unknown figure in text', () => ownProcedure((t) => t.replace('{practice.print-depth}', '{practice.print-dept}')), /own\.yaml:\d+:\d+: error: there is no figure or fact "practice\.print-dept" \[text\/unknown-figure\][\s\S]*did you mean "practice\.print-depth"/],

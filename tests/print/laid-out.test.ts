@@ -5,7 +5,8 @@ import { fitSheet } from '../../src/print/sheets/fit-sheet.ts'
 import type { ManualProcedure } from '../../src/model/manual.ts'
 import { renderCards } from '../../src/render/cards/render-cards.ts'
 import { renderForms } from '../../src/render/forms/render-forms.ts'
-import { emergencyId, renderSheets } from '../../src/render/sheets/render-sheets.ts'
+import { emergencySheet } from '../../src/model/sheet-names.ts'
+import { renderSheets } from '../../src/render/sheets/render-sheets.ts'
 import { assetsFor, demoManual, demos } from '../support/demo.ts'
 import { faultsInPage } from '../support/measure-boxes.ts'
 import { openTestPress } from '../support/test-press.ts'
@@ -28,7 +29,7 @@ describe.each(demos)('%s', (id) => {
     const { manual, words } = await demoManual(id)
     const { papers, sheets } = renderSheets(manual, await assetsFor(words, 'inline'))
     const byLength = [...manual.procedures].sort((p, q) => length(p) - length(q))
-    for (const wanted of [emergencyId, byLength[0]?.id, byLength.at(-1)?.id]) {
+    for (const wanted of [emergencySheet, byLength[0]?.id, byLength.at(-1)?.id]) {
       const sheet = sheets.find((s) => s.id === wanted)
       if (!sheet) throw new Error('no sheet')
       for (const paper of papers) {

@@ -13,10 +13,8 @@ import { createPen, type Pen } from '../views/pen.ts'
 import { stepView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
 import type { SheetPaper } from '../../model/papers.ts'
+import { emergencySheet } from '../../model/sheet-names.ts'
 import { sheetPaperCss } from './sheet-papers.ts'
-
-/** The name of the sheet that says whom to call; no procedure has it. */
-export const emergencyId = 'emergency'
 
 export type Sheets = {
   /** Style by paper, in the facility's order. */
@@ -74,7 +72,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
   return {
     papers: manual.facility.sheetPapers.map((name) => ({ name, css: `${sheetPaperCss(name)}\n${style}` })),
     sheets: [
-      { id: emergencyId, title: `${assets.words.emergency.title}: ${manual.facility.name}`, body: templates.render('sheet/emergency', { ...common, emergency: emergencyView(pen, 'paper') }) },
+      { id: emergencySheet, title: `${assets.words.emergency.title}: ${manual.facility.name}`, body: templates.render('sheet/emergency', { ...common, emergency: emergencyView(pen, 'paper') }) },
       ...manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}`, body: templates.render('sheet/sheet', { ...common, sheet: sheetData(p, manual, pen, drawings) }) })),
     ],
   }

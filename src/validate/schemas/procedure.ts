@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { drawingNames } from '../../model/drawing-names.ts'
 import { capabilities } from '../../model/capability.ts'
+import { takenSheetNames } from '../../model/sheet-names.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
@@ -54,7 +55,7 @@ const question = z.strictObject({
 })
 
 export const procedure = z.strictObject({
-  id,
+  id: id.refine((name) => !takenSheetNames.includes(name), { error: 'another id; a posted sheet has this name already' }),
   /** As a reader looks for it: "Seal before rain". Also the title of the posted sheet. */
   title: line,
   /** Shelf in the binder: prepare, daily, rain, repair, surface. */
