@@ -18,18 +18,35 @@ import { problemsText } from './problem-text.ts'
 import { createProgress, type Progress } from './progress.ts'
 import { siteFiles } from './site-files.ts'
 
-export type BuildOptions = { readonly quiet?: boolean; readonly date?: string; readonly into?: string }
+export type BuildOptions = {
+  readonly quiet?: boolean
+  readonly date?: string
+  readonly into?: string
+}
 
-const laidPages = z.object({ revision: z.string(), date: z.string(), pages: z.array(z.object({ label: z.string(), print: z.string() })) })
+const laidPages = z.object({
+  revision: z.string(),
+  date: z.string(),
+  pages: z.array(z.object({ label: z.string(), print: z.string() })),
+})
 
 const lastBuild = z.object({
-  binder: z.object({ labels: z.record(z.string(), z.string()), pages: z.record(z.string(), z.number()), revision: laidPages, before: laidPages.optional() }),
+  binder: z.object({
+    labels: z.record(z.string(), z.string()),
+    pages: z.record(z.string(), z.number()),
+    revision: laidPages,
+    before: laidPages.optional(),
+  }),
 })
 
 /** A day that exists: 2027-02-31 would be read as a day in March. */
 function isDate(text: string): boolean {
   const day = new Date(`${text}T00:00:00Z`)
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
+  return (
+    /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+    !Number.isNaN(day.getTime()) &&
+    day.toISOString().startsWith(text)
+  )
 }
 
 function counts(manual: Manual, pages: number) {
@@ -43,21 +60,40 @@ function counts(manual: Manual, pages: number) {
   }
 }
 
-function summary(manual: Manual, files: number, pages: number, printed: Printed | undefined, target: string, started: number): string {
+function summary(
+  manual: Manual,
+  files: number,
+  pages: number,
+  printed: Printed | undefined,
+  target: string,
+  started: number,
+): string {
   const c = counts(manual, pages)
   const paper = printed ? `, binder of ${printed.binderPages} pages, ${printed.sheets} sheets` : ''
-  const exchange = printed?.before ? `, ${printed.toExchange} leaves to exchange since revision ${printed.before.revision}` : ''
+  const exchange = printed?.before
+    ? `, ${printed.toExchange} leaves to exchange since revision ${printed.before.revision}`
+    : ''
   return `${manual.facility.name}: ${pages} site pages${paper}${exchange}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${target}; ${((performance.now() - started) / 1000).toFixed(1)} s`
 }
 
-type Ready = LoadedManual & { readonly manual: Manual; readonly library: NonNullable<LoadedManual['library']> }
+type Ready = LoadedManual & {
+  readonly manual: Manual
+  readonly library: NonNullable<LoadedManual['library']>
+}
 
-const isReady = (loaded: LoadedManual): loaded is Ready => loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
+const isReady = (loaded: LoadedManual): loaded is Ready =>
+  loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
 
-/** What is known of the binder of the last build of the same facility: it saves prints, and tells which pages are new. */
-async function lastBinder(target: string): Promise<z.output<typeof lastBuild>['binder'] | undefined> {
+/**
+ * What is known of the binder of the last build of the same facility: it saves prints, and tells
+ * which pages are new.
+ */
+async function lastBinder(
+  target: string,
+): Promise<z.output<typeof lastBuild>['binder'] | undefined> {
   try {
-    return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8'))).binder
+    return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8')))
+      .binder
   } catch {
     // No build before this one, or one by another version: the numbers are found by printing.
     return undefined
@@ -65,10 +101,14 @@ async function lastBinder(target: string): Promise<z.output<typeof lastBuild>['b
 }
 
 /**
- * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a browser the site and the
- * figures are made all the same.
+ * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a
+ * browser the site and the figures are made all the same.
  */
-export async function build(folder: string | undefined, options: BuildOptions, io: Io): Promise<ExitCode> {
+export async function build(
+  folder: string | undefined,
+  options: BuildOptions,
+  io: Io,
+): Promise<ExitCode> {
   const started = performance.now()
   const date = options.date ?? io.today
   if (!isDate(date)) {
@@ -76,7 +116,9 @@ export async function build(folder: string | undefined, options: BuildOptions, i
     return exit.usage
   }
   const quiet = options.quiet === true
-  const folders = projectFolders(options.into === undefined ? undefined : path.resolve(io.cwd, options.into))
+  const folders = projectFolders(
+    options.into === undefined ? undefined : path.resolve(io.cwd, options.into),
+  )
   const progress = createProgress(io, quiet)
   // A browser takes a second or two to start, so it starts while the rest is worked out.
   const browser = findBrowser(io.env)
@@ -88,17 +130,48 @@ export async function build(folder: string | undefined, options: BuildOptions, i
   }
 }
 
-type Job = { readonly folder: string | undefined; readonly date: string; readonly quiet: boolean; readonly folders: Folders; readonly progress: Progress; readonly io: Io; readonly started: number }
+type Job = {
+  readonly folder: string | undefined
+  readonly date: string
+  readonly quiet: boolean
+  readonly folders: Folders
+  readonly progress: Progress
+  readonly io: Io
+  readonly started: number
+}
 
-async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date, quiet, folders, progress, io, started }: Job): Promise<ExitCode> {
-  const loaded = await progress.stage('compute', () => loadManual(facilityFolder(folder, io.cwd, folders), folders, date), (l) => (l.manual ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures` : 'faults found'))
+async function buildWith(
+  browser: ReturnType<typeof findBrowser>,
+  { folder, date, quiet, folders, progress, io, started }: Job,
+): Promise<ExitCode> {
+  const loaded = await progress.stage(
+    'compute',
+    () => loadManual(facilityFolder(folder, io.cwd, folders), folders, date),
+    (l) =>
+      l.manual
+        ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures`
+        : 'faults found',
+  )
   if (loaded.problems.length > 0) io.err(problemsText(loaded.problems, io.colors))
   if (!isReady(loaded)) return exit.faults
   const { manual, library } = loaded
 
-  const site = await progress.stage('render', () => siteFiles(manual, library.words, folders), (files) => `${files.filter((f) => f.path.endsWith('.html')).length} site pages`)
-  const version = String((JSON.parse(await readFile(path.join(folders.project, 'package.json'), 'utf8')) as { version: string }).version)
-  const hashes = { contentHash: hashOf(loaded.contentFiles), facilityHash: hashOf(loaded.facilityFiles) }
+  const site = await progress.stage(
+    'render',
+    () => siteFiles(manual, library.words, folders),
+    (files) => `${files.filter((f) => f.path.endsWith('.html')).length} site pages`,
+  )
+  const version = String(
+    (
+      JSON.parse(await readFile(path.join(folders.project, 'package.json'), 'utf8')) as {
+        version: string
+      }
+    ).version,
+  )
+  const hashes = {
+    contentHash: hashOf(loaded.contentFiles),
+    facilityHash: hashOf(loaded.facilityFiles),
+  }
   const target = path.join(folders.dist, manual.facility.id)
   const found = await browser
   let printed: Printed | undefined
@@ -107,15 +180,60 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, { folder, date
     const last = await lastBinder(target)
     const cache = printCache(path.join(await cacheFolder(io.env), 'prints'))
     await cache.prune()
-    printed = await progress.stage('print', (tell) => printManual({ found, cache, manual, words: library.words, folders, version, last, before: last?.revision.revision === manual.facility.revision ? last.before : last?.revision }, tell), (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`)
+    printed = await progress.stage(
+      'print',
+      (tell) =>
+        printManual(
+          {
+            found,
+            cache,
+            manual,
+            words: library.words,
+            folders,
+            version,
+            last,
+            before:
+              last?.revision.revision === manual.facility.revision ? last.before : last?.revision,
+          },
+          tell,
+        ),
+      (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`,
+    )
   }
 
   const pages = site.filter((f) => f.path.endsWith('.html')).length
-  const output: OutputFile[] = [...site.map((f) => ({ path: `site/${f.path}`, data: f.data })), ...(printed?.files ?? []), { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` }]
-  const record = buildRecord({ facility: manual.facility.id, date, toolVersion: version, browser: found.kind === 'found' ? found.version : 'none', ...hashes, counts: counts(manual, pages), binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before }, files: output })
+  const output: OutputFile[] = [
+    ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
+    ...(printed?.files ?? []),
+    { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
+  ]
+  const record = buildRecord({
+    facility: manual.facility.id,
+    date,
+    toolVersion: version,
+    browser: found.kind === 'found' ? found.version : 'none',
+    ...hashes,
+    counts: counts(manual, pages),
+    binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before },
+    files: output,
+  })
   const files = [...output, { path: 'build.json', data: record }]
-  await progress.stage('write', () => replaceFolder(target, (staging) => writeFiles(staging, files)), () => `${files.length} files`)
-  if (!quiet) io.err(summary(manual, files.length, pages, printed, path.relative(io.cwd, target) || target, started))
+  await progress.stage(
+    'write',
+    () => replaceFolder(target, (staging) => writeFiles(staging, files)),
+    () => `${files.length} files`,
+  )
+  if (!quiet)
+    io.err(
+      summary(
+        manual,
+        files.length,
+        pages,
+        printed,
+        path.relative(io.cwd, target) || target,
+        started,
+      ),
+    )
   if (found.kind === 'found') return exit.fine
   io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
   return exit.noBrowser

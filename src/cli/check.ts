@@ -10,9 +10,16 @@ import { problemsText } from './problem-text.ts'
 /** Checks the library and a facility, prints problems and findings, writes nothing. */
 export async function check(folder: string | undefined, io: Io): Promise<ExitCode> {
   const folders = projectFolders()
-  const { manual, library, problems: faults } = await loadManual(facilityFolder(folder, io.cwd, folders), folders, io.today)
+  const {
+    manual,
+    library,
+    problems: faults,
+  } = await loadManual(facilityFolder(folder, io.cwd, folders), folders, io.today)
   // The words are looked at here only: a manual is not held up by a long sentence.
-  const problems = library && !hasErrors(faults) ? [...faults, ...checkWords(library), ...checkSpelling(library)] : faults
+  const problems =
+    library && !hasErrors(faults)
+      ? [...faults, ...checkWords(library), ...checkSpelling(library)]
+      : faults
   if (problems.length > 0) io.err(problemsText(problems, io.colors))
   if (hasErrors(problems) || !manual) return exit.faults
   io.out(findingsText(manual))

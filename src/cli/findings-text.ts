@@ -24,8 +24,23 @@ export function findingsText(manual: Manual): string {
     `${manual.facility.name}: ${manual.procedures.length} procedures, ${manual.figures.length} figures, ${estimates} of them estimates`,
     '',
     ...lines,
-    ...(manual.toMeasure.length > 0 ? ['Not measured, the most telling first (figures that move when it is a tenth off):', ...manual.toMeasure.map((m) => `  ${String(m.figures).padStart(3)}  ${m.label}: ${m.text}; most, by ${m.percent} %: ${m.most}`), ''] : []),
-    ...(unknown.length > 0 ? ['Figures without a number:', ...unknown.map((f) => `  ${f.id.padEnd(22)} ${f.value.ok ? '' : f.value.reason}`), ''] : []),
+    ...(manual.toMeasure.length > 0
+      ? [
+          'Not measured, the most telling first (figures that move when it is a tenth off):',
+          ...manual.toMeasure.map(
+            (m) =>
+              `  ${String(m.figures).padStart(3)}  ${m.label}: ${m.text}; most, by ${m.percent} %: ${m.most}`,
+          ),
+          '',
+        ]
+      : []),
+    ...(unknown.length > 0
+      ? [
+          'Figures without a number:',
+          ...unknown.map((f) => `  ${f.id.padEnd(22)} ${f.value.ok ? '' : f.value.reason}`),
+          '',
+        ]
+      : []),
     `${manual.findings.length} findings`,
   ].join('\n')
 }

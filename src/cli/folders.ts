@@ -3,11 +3,15 @@ import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Folders } from './load/load-manual.ts'
 
-/** The project is the nearest folder upward that holds the library, whether this runs from its source or bundled. */
+/**
+ * The project is the nearest folder upward that holds the library, whether this runs from its
+ * source or bundled.
+ */
 function projectRoot(from: string): string {
   if (existsSync(path.join(from, 'content', 'words.yaml'))) return from
   const up = path.dirname(from)
-  if (up === from) throw new Error('the library of procedures (content/) is not where the program is')
+  if (up === from)
+    throw new Error('the library of procedures (content/) is not where the program is')
   return projectRoot(up)
 }
 
@@ -15,14 +19,24 @@ function projectRoot(from: string): string {
 export function projectFolders(dist?: string): Folders {
   const project = projectRoot(path.dirname(fileURLToPath(import.meta.url)))
   const at = (name: string): string => path.join(project, name)
-  return { project, content: at('content'), shared: at('shared'), templates: at('templates'), dist: dist ?? at('dist') }
+  return {
+    project,
+    content: at('content'),
+    shared: at('shared'),
+    templates: at('templates'),
+    dist: dist ?? at('dist'),
+  }
 }
 
 /** The demo facility, which stands in where no folder is named. */
 const demoFacility = 'content/facilities/larkmoor'
 
 /** The facility folder meant by an argument: a path, or the id of a demo facility. */
-export function facilityFolder(argument: string | undefined, cwd: string, folders: Folders): string {
+export function facilityFolder(
+  argument: string | undefined,
+  cwd: string,
+  folders: Folders,
+): string {
   if (argument === undefined) return path.join(folders.project, demoFacility)
   return path.resolve(cwd, argument)
 }

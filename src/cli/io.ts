@@ -29,7 +29,8 @@ export type ExitCode = (typeof exit)[keyof typeof exit]
 /** The io of a real process. */
 export function processIo(): Io {
   const epoch = process.env['SOURCE_DATE_EPOCH']
-  const now = epoch !== undefined && /^\d+$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date()
+  const now =
+    epoch !== undefined && /^\d+$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date()
   const terminal = process.stderr.isTTY === true && process.env['TERM'] !== 'dumb'
   return {
     out: (text) => process.stdout.write(`${text}\n`),

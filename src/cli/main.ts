@@ -11,10 +11,15 @@ Exit codes:
 
 const facilityHelp = 'facility folder (holds facility.yaml); the demo fair if left out'
 
-/** Sets up all commands, each loaded only when it runs; `done` receives the exit code of the one that ran. */
+/**
+ * Sets up all commands, each loaded only when it runs; `done` receives the exit code of the one
+ * that ran.
+ */
 function program(io: Io, done: (code: ExitCode) => void): Command {
   const p = new Command('ovalkeep')
-    .description('Makes the manual of one harness-racing oval from the facts of its facility: website, binder, posted sheets, figures.')
+    .description(
+      'Makes the manual of one harness-racing oval from the facts of its facility: website, binder, posted sheets, figures.',
+    )
     .configureOutput({ writeOut: (s) => io.out(s.trimEnd()), writeErr: (s) => io.err(s.trimEnd()) })
     .showSuggestionAfterError()
     .exitOverride()
@@ -26,26 +31,46 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--date <date>', 'date printed in the manual, such as 2027-06-14 (default: today)')
     .option('--into <folder>', 'write below this folder instead of dist/')
     .addHelpText('after', exitCodes)
-    .action(async (folder: string | undefined, options: { quiet?: boolean; date?: string; into?: string }) => done(await (await import('./build.ts')).build(folder, options, io)))
+    .action(
+      async (
+        folder: string | undefined,
+        options: { quiet?: boolean; date?: string; into?: string },
+      ) => done(await (await import('./build.ts')).build(folder, options, io)),
+    )
   p.command('check')
     .description('check everything and print what was found; writes nothing')
     .argument('[folder]', facilityHelp)
     .addHelpText('after', exitCodes)
-    .action(async (folder: string | undefined) => done(await (await import('./check.ts')).check(folder, io)))
+    .action(async (folder: string | undefined) =>
+      done(await (await import('./check.ts')).check(folder, io)),
+    )
   p.command('explain')
-    .description('print the working of a figure, also with other inputs; without one, list all calculations')
+    .description(
+      'print the working of a figure, also with other inputs; without one, list all calculations',
+    )
     .argument('[figure]', 'such as grade.time, grade, or W-20')
-    .argument('[inputs...]', 'inputs to work it with, such as speed="4 mph"; the rest stay as the facility has them')
+    .argument(
+      '[inputs...]',
+      'inputs to work it with, such as speed="4 mph"; the rest stay as the facility has them',
+    )
     .option('--facility <folder>', facilityHelp)
     .option('--json', 'print the same entry as in figures.json')
     .addHelpText('after', exitCodes)
-    .action(async (figure: string | undefined, inputs: string[], options: { facility?: string; json?: boolean }) => done(await (await import('./explain.ts')).explain(figure, inputs, options, io)))
+    .action(
+      async (
+        figure: string | undefined,
+        inputs: string[],
+        options: { facility?: string; json?: boolean },
+      ) => done(await (await import('./explain.ts')).explain(figure, inputs, options, io)),
+    )
   p.command('preview')
     .description('show the site on this computer and follow every change')
     .argument('[folder]', facilityHelp)
     .option('--port <number>', 'port on the loopback address', '4173')
     .addHelpText('after', exitCodes)
-    .action(async (folder: string | undefined, options: { port: string }) => done(await (await import('./preview.ts')).preview(folder, options, io)))
+    .action(async (folder: string | undefined, options: { port: string }) =>
+      done(await (await import('./preview.ts')).preview(folder, options, io)),
+    )
   return p
 }
 

@@ -12,10 +12,14 @@ import { siteOnDemand } from './site-files.ts'
 const settle = 25
 
 /**
- * Shows the site on the loopback address and follows every change of the facility, the library and the templates.
- * Runs until the process is interrupted. PDFs are not made here.
+ * Shows the site on the loopback address and follows every change of the facility, the library and
+ * the templates. Runs until the process is interrupted. PDFs are not made here.
  */
-export async function preview(folder: string | undefined, options: { readonly port: string }, io: Io): Promise<ExitCode> {
+export async function preview(
+  folder: string | undefined,
+  options: { readonly port: string },
+  io: Io,
+): Promise<ExitCode> {
   const port = Number(options.port)
   if (!Number.isInteger(port) || port < 0 || port > 65535) {
     io.err(`"${options.port}" is no port; expected a number from 0 to 65535`)
@@ -41,12 +45,17 @@ export async function preview(folder: string | undefined, options: { readonly po
 
   let timer: NodeJS.Timeout | undefined
   let building = Promise.resolve()
-  const watcher = watch([facility, folders.content, folders.templates, path.join(folders.project, 'shared')], { ignoreInitial: true })
+  const watcher = watch(
+    [facility, folders.content, folders.templates, path.join(folders.project, 'shared')],
+    { ignoreInitial: true },
+  )
   watcher.on('all', () => {
     clearTimeout(timer)
     timer = setTimeout(() => {
       // Builds follow one another, so that an older one never overwrites a newer one.
-      building = building.then(rebuild).then(server.changed, (error: unknown) => io.err(String(error)))
+      building = building
+        .then(rebuild)
+        .then(server.changed, (error: unknown) => io.err(String(error)))
     }, settle)
   })
   await new Promise<void>((resolve) => {

@@ -25,10 +25,22 @@ import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts, loadTemplates } from './load/load-assets.ts'
 import type { Folders } from './load/load-manual.ts'
 
-export type Printed = { readonly files: readonly OutputFile[]; readonly binderPages: number; readonly sheets: number; readonly binder: BinderMemory; /** Pages of this binder, and those of the last build of another revision, to compare the next with. */ readonly revision: BinderRevision; readonly before: BinderRevision | undefined; readonly toExchange: number }
+export type Printed = {
+  readonly files: readonly OutputFile[]
+  readonly binderPages: number
+  readonly sheets: number
+  readonly binder: BinderMemory /** Pages of this binder, and those of the last build of another revision, to compare the next with. */
+  readonly revision: BinderRevision
+  readonly before: BinderRevision | undefined
+  readonly toExchange: number
+}
 
 /** The pages of one revision of a binder. */
-export type BinderRevision = { readonly revision: string; readonly date: string; readonly pages: readonly LaidPage[] }
+export type BinderRevision = {
+  readonly revision: string
+  readonly date: string
+  readonly pages: readonly LaidPage[]
+}
 
 /** What the PDFs of a build are made with. */
 export type PrintJob = {
@@ -46,49 +58,139 @@ export type PrintJob = {
 
 const pointsAnInch = 72
 
-/** A hash over the program's own printing: what another state of it has printed is not taken from the cache. */
+/**
+ * A hash over the program's own printing: what another state of it has printed is not taken from
+ * the cache.
+ */
 async function printingProgram(folders: Folders): Promise<string> {
   const root = path.join(folders.project, 'src', 'print')
   const names = (await readdir(root, { recursive: true })).filter((n) => n.endsWith('.ts'))
-  return hashOf(await Promise.all([...names.map((n) => path.join(root, n)), path.join(folders.project, 'package-lock.json')].map(async (file) => ({ path: path.relative(folders.project, file), text: await readFile(file, 'utf8') }))))
+  return hashOf(
+    await Promise.all(
+      [
+        ...names.map((n) => path.join(root, n)),
+        path.join(folders.project, 'package-lock.json'),
+      ].map(async (file) => ({
+        path: path.relative(folders.project, file),
+        text: await readFile(file, 'utf8'),
+      })),
+    ),
+  )
 }
 
 /** `sheets/<procedure>.pdf` on the first paper in color; others say so in their names. */
 function sheetPath(f: SheetFile, usual: string): string {
-  const marks = [f.id ?? allSheets, ...(f.paper === usual ? [] : [f.paper]), ...(f.ink === 'black' ? ['black'] : [])]
+  const marks = [
+    f.id ?? allSheets,
+    ...(f.paper === usual ? [] : [f.paper]),
+    ...(f.ink === 'black' ? ['black'] : []),
+  ]
   return `sheets/${marks.join('-')}.pdf`
 }
 
-/** Prints the binder, the posted sheets, the forms and the pocket cards of a manual, all in one browser. */
-export async function printManual({ found, cache, manual, words, folders, version, last, before }: PrintJob, tell: (what: string) => void): Promise<Printed> {
-  const [fonts, templates, program] = await Promise.all([loadFonts(), loadTemplates(folders), printingProgram(folders)])
+/**
+ * Prints the binder, the posted sheets, the forms and the pocket cards of a manual, all in one
+ * browser.
+ */
+export async function printManual(
+  { found, cache, manual, words, folders, version, last, before }: PrintJob,
+  tell: (what: string) => void,
+): Promise<Printed> {
+  const [fonts, templates, program] = await Promise.all([
+    loadFonts(),
+    loadTemplates(folders),
+    printingProgram(folders),
+  ])
   const assets = { ...templates, words, fontCss: fonts.inline }
   const { facility } = manual
-  const about = { author: facility.name, subject: words.binder['subject'] ?? '', keywords: [facility.name, facility.ovalName, ...manual.sections.map((s) => s.title)], lang: facility.lang, date: manual.date, creator: `Ovalkeep ${version}` }
-  const titled = (title: string | undefined, name: string) => ({ ...about, title: `${facility.name}: ${title}`, seed: `${facility.id}/${facility.revision}/${manual.date}/${name}` })
-  const press = openPress({ browser: found.browser, browserName: found.version, program, fontCss: fonts.inline, lang: facility.lang, cache })
+  const about = {
+    author: facility.name,
+    subject: words.binder['subject'] ?? '',
+    keywords: [facility.name, facility.ovalName, ...manual.sections.map((s) => s.title)],
+    lang: facility.lang,
+    date: manual.date,
+    creator: `Ovalkeep ${version}`,
+  }
+  const titled = (title: string | undefined, name: string) => ({
+    ...about,
+    title: `${facility.name}: ${title}`,
+    seed: `${facility.id}/${facility.revision}/${manual.date}/${name}`,
+  })
+  const press = openPress({
+    browser: found.browser,
+    browserName: found.version,
+    program,
+    fontCss: fonts.inline,
+    lang: facility.lang,
+    cache,
+  })
   try {
     tell('binder and sheets')
     const posted = renderSheets(manual, assets)
     const rendered = renderBinder(manual, assets)
     const [binder, forms, cards, dividers, sheets] = await Promise.all([
-      printBinder(press, rendered, titled(words.binder['subject'], 'binder'), margins.top * pointsAnInch, last, tell),
+      printBinder(
+        press,
+        rendered,
+        titled(words.binder['subject'], 'binder'),
+        margins.top * pointsAnInch,
+        last,
+        tell,
+      ),
       printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
       printCards(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
-      facility.binder.dividers === 'tab-stock' ? printPages(press, renderDividers(manual, assets), titled(words.binder['dividers'], 'dividers')) : undefined,
+      facility.binder.dividers === 'tab-stock'
+        ? printPages(
+            press,
+            renderDividers(manual, assets),
+            titled(words.binder['dividers'], 'dividers'),
+          )
+        : undefined,
       printSheets(press, posted, titled(words.site['sheets'], 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
-    const exchange = before ? compareBinders(before.pages, binder.laid, rendered.sides) : { takeOut: [], putIn: [] }
-    const replacement = before && exchange.putIn.length + exchange.takeOut.length > 0
-      ? [{ path: 'replacement-pages.pdf', data: await printReplacement(press, rendered, binder, exchange.putIn, renderReplacementList(manual, assets, before, exchange.takeOut.map(leafName), exchange.putIn.map(leafName)), titled(words.binder['replacement'], 'replacement')) }]
-      : []
+    const exchange = before
+      ? compareBinders(before.pages, binder.laid, rendered.sides)
+      : { takeOut: [], putIn: [] }
+    const replacement =
+      before && exchange.putIn.length + exchange.takeOut.length > 0
+        ? [
+            {
+              path: 'replacement-pages.pdf',
+              data: await printReplacement(
+                press,
+                rendered,
+                binder,
+                exchange.putIn,
+                renderReplacementList(
+                  manual,
+                  assets,
+                  before,
+                  exchange.takeOut.map(leafName),
+                  exchange.putIn.map(leafName),
+                ),
+                titled(words.binder['replacement'], 'replacement'),
+              ),
+            },
+          ]
+        : []
     return {
-      files: [{ path: 'binder.pdf', data: binder.bytes }, ...replacement, { path: 'forms.pdf', data: forms.bytes }, ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []), ...(dividers ? [{ path: 'dividers.pdf', data: dividers }] : []), ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes }))],
+      files: [
+        { path: 'binder.pdf', data: binder.bytes },
+        ...replacement,
+        { path: 'forms.pdf', data: forms.bytes },
+        ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []),
+        ...(dividers ? [{ path: 'dividers.pdf', data: dividers }] : []),
+        ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes })),
+      ],
       binderPages: binder.laid.length,
       sheets: posted.sheets.length,
       binder: binder.memory,
-      revision: { revision: facility.revision, date: manual.date, pages: binder.laid.map(({ label, print }) => ({ label, print })) },
+      revision: {
+        revision: facility.revision,
+        date: manual.date,
+        pages: binder.laid.map(({ label, print }) => ({ label, print })),
+      },
       before,
       toExchange: exchange.putIn.length,
     }

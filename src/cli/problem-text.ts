@@ -3,7 +3,10 @@ import type { Problem } from '../model/problem.ts'
 
 type Paint = (style: 'red' | 'yellow' | 'bold' | 'dim', text: string) => string
 
-const paint = (colors: boolean): Paint => (style, text) => (colors ? styleText(style, text, { validateStream: false }) : text)
+const paint =
+  (colors: boolean): Paint =>
+  (style, text) =>
+    colors ? styleText(style, text, { validateStream: false }) : text
 
 /** Keeps tabs, so that the underline stands where the terminal shows the fault. */
 const indentLike = (text: string): string => text.replace(/[^\t]/g, ' ')
@@ -17,13 +20,19 @@ function problemText(problem: Problem, colors: boolean): string {
   if (problem.source !== undefined && problem.source.trim() !== '') {
     const gutter = `  ${line} | `
     const under = Math.max(1, Math.min(length, problem.source.length - column + 1))
-    lines.push(`${p('dim', gutter)}${problem.source}`, `${' '.repeat(gutter.length - 2)}${p('dim', '| ')}${indentLike(problem.source.slice(0, column - 1))}${p('red', '^'.repeat(under))}`)
+    lines.push(
+      `${p('dim', gutter)}${problem.source}`,
+      `${' '.repeat(gutter.length - 2)}${p('dim', '| ')}${indentLike(problem.source.slice(0, column - 1))}${p('red', '^'.repeat(under))}`,
+    )
   }
   if (problem.hint !== undefined) lines.push(`  ${problem.hint}`)
   return lines.join('\n')
 }
 
-const byPlace = (a: Problem, b: Problem): number => a.place.file.localeCompare(b.place.file) || a.place.line - b.place.line || a.place.column - b.place.column
+const byPlace = (a: Problem, b: Problem): number =>
+  a.place.file.localeCompare(b.place.file) ||
+  a.place.line - b.place.line ||
+  a.place.column - b.place.column
 
 const counted = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`
 

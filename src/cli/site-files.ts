@@ -6,14 +6,22 @@ import { loadFonts, loadTemplates } from './load/load-assets.ts'
 import type { Folders } from './load/load-manual.ts'
 
 /** Everything below `site/`: pages, style sheet, fonts. */
-export async function siteFiles(manual: Manual, words: Words, folders: Folders): Promise<readonly OutputFile[]> {
+export async function siteFiles(
+  manual: Manual,
+  words: Words,
+  folders: Folders,
+): Promise<readonly OutputFile[]> {
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
   const pages = renderSite(manual, { ...templates, words, fontCss: fonts.linked })
   return [...pages, ...fonts.files.map((f) => ({ path: `assets/${f.path}`, data: f.data }))]
 }
 
 /** The same, with each page made when it is first asked for: what the preview shows. */
-export async function siteOnDemand(manual: Manual, words: Words, folders: Folders): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
+export async function siteOnDemand(
+  manual: Manual,
+  words: Words,
+  folders: Folders,
+): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
   const made = new Map<string, string>()
   const once = (path: string, make: () => string) => (): string => {
@@ -21,6 +29,11 @@ export async function siteOnDemand(manual: Manual, words: Words, folders: Folder
     made.set(path, page)
     return page
   }
-  const pages = [...sitePages(manual, { ...templates, words, fontCss: fonts.linked })].map(([path, make]): [string, () => string] => [path, once(path, make)])
-  return new Map<string, () => string | Uint8Array>([...pages, ...fonts.files.map((f): [string, () => Uint8Array] => [`assets/${f.path}`, () => f.data])])
+  const pages = [...sitePages(manual, { ...templates, words, fontCss: fonts.linked })].map(
+    ([path, make]): [string, () => string] => [path, once(path, make)],
+  )
+  return new Map<string, () => string | Uint8Array>([
+    ...pages,
+    ...fonts.files.map((f): [string, () => Uint8Array] => [`assets/${f.path}`, () => f.data]),
+  ])
 }

@@ -5,20 +5,48 @@ import type { Problem } from '../model/problem.ts'
 import type { Library, Sourced } from '../validate/check-library.ts'
 import { plainText, textsOf } from '../validate/texts-of.ts'
 
-/** Words of the library that the dictionary and the list of trade words do not know. The dictionary is read from disk, so this is not part of the core. */
+/**
+ * Words of the library that the dictionary and the list of trade words do not know. The dictionary
+ * is read from disk, so this is not part of the core.
+ */
 export function checkSpelling(library: Library): readonly Problem[] {
   const spell = nspell(Buffer.from(dictionary.aff), Buffer.from(dictionary.dic))
   for (const word of writing.accepted) spell.add(word)
   const known = new Map<string, boolean>()
   const isRight = (word: string): boolean => {
-    const found = known.get(word) ?? (spell.correct(word) || spell.correct(word.replace(/['’]s$/, '')) || word.split('-').every((part) => spell.correct(part)))
+    const found =
+      known.get(word) ??
+      (spell.correct(word) ||
+        spell.correct(word.replace(/['’]s$/, '')) ||
+        word.split('-').every((part) => spell.correct(part)))
     known.set(word, found)
     return found
   }
-  const items = [...library.procedures, ...library.chapters, ...library.cautions, ...library.symptoms, ...library.terms, ...library.findings, ...library.plans, ...library.reckoners, ...library.sections, ...library.forms, ...library.cards] as readonly Sourced<unknown>[]
+  const items = [
+    ...library.procedures,
+    ...library.chapters,
+    ...library.cautions,
+    ...library.symptoms,
+    ...library.terms,
+    ...library.findings,
+    ...library.plans,
+    ...library.reckoners,
+    ...library.sections,
+    ...library.forms,
+    ...library.cards,
+  ] as readonly Sourced<unknown>[]
   return items.flatMap((item) =>
     textsOf(item).flatMap(({ text, path }) =>
-      [...new Set(plainText(text).match(/[A-Za-z][A-Za-z'’-]*[A-Za-z]/g) ?? [])].filter((word) => !isRight(word)).map((word) => item.tree.problem(item.tree.textPlaceOf(path, word), 'text/style', `"${word}" may be misspelt`, { hint: 'correct it, or add it to shared/writing.json', severity: 'warning' })),
+      [...new Set(plainText(text).match(/[A-Za-z][A-Za-z'’-]*[A-Za-z]/g) ?? [])]
+        .filter((word) => !isRight(word))
+        .map((word) =>
+          item.tree.problem(
+            item.tree.textPlaceOf(path, word),
+            'text/style',
+            `"${word}" may be misspelt`,
+            { hint: 'correct it, or add it to shared/writing.json', severity: 'warning' },
+          ),
+        ),
     ),
   )
 }

@@ -1,8 +1,16 @@
-// First thing that runs after a clone: plain JavaScript, Node's own modules only. It installs what is missing, then
-// starts the command line, the tests or the benchmark.
+// First thing that runs after a clone: plain JavaScript, Node's own modules only. It installs what
+// is missing, then starts the command line, the tests or the benchmark.
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { existsSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import {
+  existsSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import path from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 
@@ -19,15 +27,29 @@ if (major < 20 || (major === 20 && minor < 19)) {
 /** Tests and benchmarks need the tools of the developers too; a manual does not. */
 function install(wanted) {
   const stamp = at('node_modules', '.ovalkeep-installed')
-  const lock = createHash('sha256').update(readFileSync(at('package-lock.json'))).digest('hex')
+  const lock = createHash('sha256')
+    .update(readFileSync(at('package-lock.json')))
+    .digest('hex')
   const has = existsSync(stamp) ? readFileSync(stamp, 'utf8') : ''
   // Whoever had the developers' tools keeps them when the list of packages changes.
   const everything = wanted || has.endsWith(' all')
   if (has === `${lock} all` || (!everything && has === `${lock} use`)) return
   console.error('Installing what is missing (once) …')
   const npm = process.env.npm_execpath
-  const args = ['ci', '--no-fund', '--no-audit', '--loglevel=error', ...(everything ? [] : ['--omit=dev'])]
-  const result = npm ? spawnSync(process.execPath, [npm, ...args], { cwd: project, stdio: ['ignore', 2, 2] }) : spawnSync('npm', args, { cwd: project, stdio: ['ignore', 2, 2], shell: process.platform === 'win32' })
+  const args = [
+    'ci',
+    '--no-fund',
+    '--no-audit',
+    '--loglevel=error',
+    ...(everything ? [] : ['--omit=dev']),
+  ]
+  const result = npm
+    ? spawnSync(process.execPath, [npm, ...args], { cwd: project, stdio: ['ignore', 2, 2] })
+    : spawnSync('npm', args, {
+        cwd: project,
+        stdio: ['ignore', 2, 2],
+        shell: process.platform === 'win32',
+      })
   if (result.status !== 0) {
     console.error('The installation failed; the lines above say why.')
     process.exit(70)
@@ -44,19 +66,47 @@ function stateOf(folder) {
     .map((file) => `${file} ${statSync(file).mtimeMs} ${statSync(file).size}`)
 }
 
-/** Bundles a TypeScript entry once for each state of the sources; starting one file is much faster than starting two hundred. */
+/**
+ * Bundles a TypeScript entry once for each state of the sources; starting one file is much faster
+ * than starting two hundred.
+ */
 async function bundled(entry) {
-  const state = createHash('sha256').update([entry, ...stateOf(at('src')), ...stateOf(at('shared')), readFileSync(at('package-lock.json'))].join('\n')).digest('hex').slice(0, 16)
+  const state = createHash('sha256')
+    .update(
+      [
+        entry,
+        ...stateOf(at('src')),
+        ...stateOf(at('shared')),
+        readFileSync(at('package-lock.json')),
+      ].join('\n'),
+    )
+    .digest('hex')
+    .slice(0, 16)
   const cache = at('node_modules', '.cache', 'ovalkeep')
   const folder = path.join(cache, `${path.basename(entry, '.ts')}-${state}`)
   const file = path.join(folder, `${path.basename(entry, '.ts')}.mjs`)
   if (!existsSync(file)) {
     const { build } = await import('esbuild')
     const own = `${folder}.${process.pid}`
-    await build({ entryPoints: [entry], outdir: own, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20', packages: 'external', sourcemap: 'linked', outExtension: { '.js': '.mjs' }, logLevel: 'error' })
-    // A program that still runs from an older bundle loads parts of it later, so only what is a day old goes.
+    await build({
+      entryPoints: [entry],
+      outdir: own,
+      bundle: true,
+      splitting: true,
+      format: 'esm',
+      platform: 'node',
+      target: 'node20',
+      packages: 'external',
+      sourcemap: 'linked',
+      outExtension: { '.js': '.mjs' },
+      logLevel: 'error',
+    })
+    // A program that still runs from an older bundle loads parts of it later, so only what is a day
+    // old goes.
     const dayAgo = Date.now() - 86_400_000
-    for (const old of readdirSync(cache)) if (old !== path.basename(own) && statSync(path.join(cache, old)).mtimeMs < dayAgo) rmSync(path.join(cache, old), { recursive: true, force: true })
+    for (const old of readdirSync(cache))
+      if (old !== path.basename(own) && statSync(path.join(cache, old)).mtimeMs < dayAgo)
+        rmSync(path.join(cache, old), { recursive: true, force: true })
     if (!existsSync(folder)) renameSync(own, folder)
   }
   return pathToFileURL(file).href
@@ -65,7 +115,12 @@ async function bundled(entry) {
 process.setSourceMapsEnabled(true)
 if (first === '--run-tests') {
   install(true)
-  process.exit(spawnSync(process.execPath, [at('node_modules', 'vitest', 'vitest.mjs'), 'run', ...rest], { cwd: project, stdio: 'inherit' }).status ?? 70)
+  process.exit(
+    spawnSync(process.execPath, [at('node_modules', 'vitest', 'vitest.mjs'), 'run', ...rest], {
+      cwd: project,
+      stdio: 'inherit',
+    }).status ?? 70,
+  )
 } else if (first === '--run-bench') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))

@@ -11,7 +11,8 @@ export type Circumstances = {
   readonly valueOf: (name: string) => number | undefined
 }
 
-const listed = <T>(value: T | readonly T[] | undefined): readonly T[] => (value === undefined ? [] : Array.isArray(value) ? value : [value as T])
+const listed = <T>(value: T | readonly T[] | undefined): readonly T[] =>
+  value === undefined ? [] : Array.isArray(value) ? value : [value as T]
 
 /** What is smaller than this is nought, in any unit. */
 const least = 1e-9
@@ -19,7 +20,8 @@ const least = 1e-9
 /** Whether content with this condition belongs in the manual of a facility. */
 export function applies(when: When | undefined, here: Circumstances): boolean {
   if (!when) return true
-  const one = (wanted: readonly string[], is: string): boolean => wanted.length === 0 || wanted.includes(is)
+  const one = (wanted: readonly string[], is: string): boolean =>
+    wanted.length === 0 || wanted.includes(is)
   const any = listed(when.any)
   return (
     one(listed(when.surface), here.surface) &&

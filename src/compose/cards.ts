@@ -14,7 +14,8 @@ export type CardContext = {
   readonly contacts: readonly Contact[]
 }
 
-const saysSomething = (r: ManualReckoner): boolean => r.rows.some((row) => row.cells.some((c) => c !== '–'))
+const saysSomething = (r: ManualReckoner): boolean =>
+  r.rows.some((row) => row.cells.some((c) => c !== '–'))
 
 function composeCard(card: Card, context: CardContext): ManualCard {
   const { here, known, contacts } = context
@@ -22,13 +23,23 @@ function composeCard(card: Card, context: CardContext): ManualCard {
     id: card.id,
     title: card.title,
     for: card.for,
-    figures: card.figures.filter((f) => applies(f.when, here) && known(f.figure)).slice(0, cardRoom.figures).map((f) => ({ name: f.figure, label: f.label })),
-    reckoner: (card.reckoners ?? []).flatMap((id) => context.reckoner(id) ?? []).find(saysSomething),
+    figures: card.figures
+      .filter((f) => applies(f.when, here) && known(f.figure))
+      .slice(0, cardRoom.figures)
+      .map((f) => ({ name: f.figure, label: f.label })),
+    reckoner: (card.reckoners ?? [])
+      .flatMap((id) => context.reckoner(id) ?? [])
+      .find(saysSomething),
     cautions: card.cautions.flatMap((id) => context.caution(id) ?? []),
-    phones: (card.phones ?? []).flatMap((role) => contacts.filter((c) => c.role === role)).slice(0, cardRoom.phones),
+    phones: (card.phones ?? [])
+      .flatMap((role) => contacts.filter((c) => c.role === role))
+      .slice(0, cardRoom.phones),
   }
 }
 
 /** The pocket cards of a facility: only quantities that are known, and no card without one. */
 export const composeCards = (cards: readonly Card[], context: CardContext): ManualCard[] =>
-  cards.filter((c) => applies(c.when, context.here)).map((c) => composeCard(c, context)).filter((c) => c.figures.length > 0)
+  cards
+    .filter((c) => applies(c.when, context.here))
+    .map((c) => composeCard(c, context))
+    .filter((c) => c.figures.length > 0)

@@ -3,14 +3,25 @@ import { type Engine, useIdOf } from '../compute/engine.ts'
 import { dayNumber } from '../compute/facts/race-day-values.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
-import type { Manual, ManualCard, ManualCaution, ManualProcedure, ManualReckoner } from '../model/manual.ts'
+import type {
+  Manual,
+  ManualCard,
+  ManualCaution,
+  ManualProcedure,
+  ManualReckoner,
+} from '../model/manual.ts'
 import type { Paper, SheetPaper } from '../model/papers.ts'
 import { placeholder } from '../model/placeholders.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
 import { composeCards } from './cards.ts'
-import { composeDryingCurve, composeHeatTable, composePasses, composeRaceInterval } from './charts.ts'
+import {
+  composeDryingCurve,
+  composeHeatTable,
+  composePasses,
+  composeRaceInterval,
+} from './charts.ts'
 import { composeEmergency } from './emergency.ts'
 import { composeFindings } from './findings.ts'
 import { composeForms } from './forms.ts'
@@ -38,7 +49,11 @@ export type ComposeInput = {
 }
 
 /** Half-mile and other usual lengths by name, within one percent; else the length itself. */
-const usualOvals: readonly { readonly si: number; readonly system: string; readonly name: string }[] = [
+const usualOvals: readonly {
+  readonly si: number
+  readonly system: string
+  readonly name: string
+}[] = [
   { si: 804.672, system: 'us', name: 'half-mile' },
   { si: 1005.84, system: 'us', name: 'five-eighths-mile' },
   { si: 1207.008, system: 'us', name: 'three-quarter-mile' },
@@ -46,41 +61,73 @@ const usualOvals: readonly { readonly si: number; readonly system: string; reado
   { si: 3218.688, system: 'us', name: 'two-mile' },
 ]
 
-/** Posted sheets on the small and the large paper of the binder's own system, unless a facility asks for others. */
-const usualPapers: Readonly<Record<Paper, readonly SheetPaper[]>> = { letter: ['letter', 'tabloid'], a4: ['a4', 'a3'] }
+/**
+ * Posted sheets on the small and the large paper of the binder's own system, unless a facility asks
+ * for others.
+ */
+const usualPapers: Readonly<Record<Paper, readonly SheetPaper[]>> = {
+  letter: ['letter', 'tabloid'],
+  a4: ['a4', 'a3'],
+}
 
 function ovalName(lap: number, system: string): string {
   const usual = usualOvals.find((o) => o.system === system && Math.abs(o.si - lap) < 0.01 * lap)
   if (usual) return usual.name
-  return system === 'us' ? `${Math.round(lap / 0.3048).toLocaleString('en-US')} ft` : `${Math.round(lap)} m`
+  return system === 'us'
+    ? `${Math.round(lap / 0.3048).toLocaleString('en-US')} ft`
+    : `${Math.round(lap)} m`
 }
 
 /** All names that any text of the manual uses, found in its finished data. */
 function namesUsed(data: unknown, into: Set<string>): Set<string> {
   if (typeof data === 'string') for (const m of data.matchAll(placeholder)) into.add(m[1] ?? '')
   else if (Array.isArray(data)) for (const item of data) namesUsed(item, into)
-  else if (typeof data === 'object' && data !== null) for (const item of Object.values(data)) namesUsed(item, into)
+  else if (typeof data === 'object' && data !== null)
+    for (const item of Object.values(data)) namesUsed(item, into)
   return into
 }
 
-const allFigures = (engine: Engine): Figure[] => engine.uses.flatMap((u) => Object.keys(u.calculation.outputs).flatMap((o) => engine.figure(`${u.id}.${o}`) ?? []))
+const allFigures = (engine: Engine): Figure[] =>
+  engine.uses.flatMap((u) =>
+    Object.keys(u.calculation.outputs).flatMap((o) => engine.figure(`${u.id}.${o}`) ?? []),
+  )
 
-function composeSections(library: Library, procedures: readonly ManualProcedure[]): Manual['sections'] {
+function composeSections(
+  library: Library,
+  procedures: readonly ManualProcedure[],
+): Manual['sections'] {
   return library.sections
-    .map(({ value }) => ({ ...value, procedures: procedures.filter((p) => p.section === value.id).map((p) => p.id) }))
+    .map(({ value }) => ({
+      ...value,
+      procedures: procedures.filter((p) => p.section === value.id).map((p) => p.id),
+    }))
     .filter((s) => s.procedures.length > 0)
     .map((s, i) => ({ ...s, number: i + 1 }))
 }
 
 /** Cautions that can stand in this manual, by id. */
 const cautionsHere = (library: Library, here: Circumstances): ReadonlyMap<string, ManualCaution> =>
-  new Map(library.cautions.map((c) => c.value).filter((c) => applies(c.when, here)).map(({ id, signal, hazard, avoid, sources }) => [id, { id, signal, hazard, avoid, sources }]))
+  new Map(
+    library.cautions
+      .map((c) => c.value)
+      .filter((c) => applies(c.when, here))
+      .map(({ id, signal, hazard, avoid, sources }) => [
+        id,
+        { id, signal, hazard, avoid, sources },
+      ]),
+  )
 
-function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: readonly ManualReckoner[], possible: ReadonlyMap<string, ManualCaution>): ManualProcedure[] {
+function composeProcedures(
+  input: ComposeInput,
+  here: Circumstances,
+  reckoners: readonly ManualReckoner[],
+  possible: ReadonlyMap<string, ManualCaution>,
+): ManualProcedure[] {
   const { library, facility, computed } = input
   const kept = library.procedures.map((p) => p.value).filter((p) => applies(p.when, here))
   const ids = new Set(kept.map((p) => p.id))
-  const named = (name: string) => namedQuantity(name, computed.engine, computed.locale, library.words.capabilities)
+  const named = (name: string) =>
+    namedQuantity(name, computed.engine, computed.locale, library.words.capabilities)
   const context = {
     here,
     facility: facility.file,
@@ -90,7 +137,9 @@ function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: 
     worksheetOf: (name: string) => named(name).worksheet?.number,
     known: (name: string) => named(name).ok,
   }
-  const sections = library.sections.map((s) => s.value.id).filter((id) => kept.some((p) => p.section === id))
+  const sections = library.sections
+    .map((s) => s.value.id)
+    .filter((id) => kept.some((p) => p.section === id))
   return sections.flatMap((section, i) =>
     kept
       .filter((p) => p.section === section)
@@ -99,70 +148,151 @@ function composeProcedures(input: ComposeInput, here: Circumstances, reckoners: 
   )
 }
 
-function cautionsUsed(procedures: readonly ManualProcedure[], cards: readonly ManualCard[]): ManualCaution[] {
-  const ofProcedures = procedures.flatMap((p) => [...p.cautions, ...p.sheet.cautions, ...p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions))])
-  return [...new Map([...ofProcedures, ...cards.flatMap((c) => c.cautions)].map((c) => [c.id, c])).values()]
+function cautionsUsed(
+  procedures: readonly ManualProcedure[],
+  cards: readonly ManualCard[],
+): ManualCaution[] {
+  const ofProcedures = procedures.flatMap((p) => [
+    ...p.cautions,
+    ...p.sheet.cautions,
+    ...p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)),
+  ])
+  return [
+    ...new Map(
+      [...ofProcedures, ...cards.flatMap((c) => c.cautions)].map((c) => [c.id, c]),
+    ).values(),
+  ]
 }
 
-function sourcesCited(input: ComposeInput, procedures: readonly ManualProcedure[], cautions: readonly ManualCaution[], worksheets: readonly Worksheet[]): Manual['sources'] {
+function sourcesCited(
+  input: ComposeInput,
+  procedures: readonly ManualProcedure[],
+  cautions: readonly ManualCaution[],
+  worksheets: readonly Worksheet[],
+): Manual['sources'] {
   const cited = new Set([
     ...procedures.flatMap((p) => [...p.background.map((b) => b.source), ...p.references]),
     ...cautions.flatMap((c) => c.sources),
-    ...worksheets.flatMap((w) => [...w.sources, ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : []))]),
+    ...worksheets.flatMap((w) => [
+      ...w.sources,
+      ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : [])),
+    ]),
   ])
-  return input.sources.filter((s) => cited.has(s.id)).map((s) => ({ id: s.id, text: referenceText(s), short: s.id === 'common-practice' ? 'common practice' : (s.number ?? s.title) }))
+  return input.sources
+    .filter((s) => cited.has(s.id))
+    .map((s) => ({
+      id: s.id,
+      text: referenceText(s),
+      short: s.id === 'common-practice' ? 'common practice' : (s.number ?? s.title),
+    }))
 }
 
 /** The unmeasured values that some figure hangs on. */
-function composeToMeasure(engine: Engine, work: Readonly<Record<string, string>>): Manual['toMeasure'] {
-  return rankUnmeasured(engine).filter((s) => s.figures > 0).map((s) => ({
-    label: measureLabel(s.fact.path, work),
-    text: s.fact.text,
-    howTo: s.fact.howTo,
-    figures: s.figures,
-    most: `${engine.worksheet(useIdOf(s.most.figure))?.title ?? ''}: ${engine.figure(s.most.figure)?.label ?? ''}`,
-    percent: Math.round(s.most.share * 100),
-  }))
+function composeToMeasure(
+  engine: Engine,
+  work: Readonly<Record<string, string>>,
+): Manual['toMeasure'] {
+  return rankUnmeasured(engine)
+    .filter((s) => s.figures > 0)
+    .map((s) => ({
+      label: measureLabel(s.fact.path, work),
+      text: s.fact.text,
+      howTo: s.fact.howTo,
+      figures: s.figures,
+      most: `${engine.worksheet(useIdOf(s.most.figure))?.title ?? ''}: ${engine.figure(s.most.figure)?.label ?? ''}`,
+      percent: Math.round(s.most.share * 100),
+    }))
 }
 
-/** Chooses what applies to this facility and puts its figures in place: one value that says all that the pages say. */
+/**
+ * Chooses what applies to this facility and puts its figures in place: one value that says all that
+ * the pages say.
+ */
 export function composeManual(input: ComposeInput): Manual {
   const { facility, computed, library } = input
   const { file } = facility
   const { engine, locale } = computed
   const { words } = library
-  const here: Circumstances = { surface: file.cushion.material, rail: file.oval.rail ?? 'pylons', units: file.units, capabilities: computed.capabilities, valueOf: (name) => valueOf(engine, name) }
-  const reckoners = library.reckoners.map((r) => r.value).filter((r) => applies(r.when, here)).flatMap((r) => composeReckoner(r, engine, locale) ?? [])
+  const here: Circumstances = {
+    surface: file.cushion.material,
+    rail: file.oval.rail ?? 'pylons',
+    units: file.units,
+    capabilities: computed.capabilities,
+    valueOf: (name) => valueOf(engine, name),
+  }
+  const reckoners = library.reckoners
+    .map((r) => r.value)
+    .filter((r) => applies(r.when, here))
+    .flatMap((r) => composeReckoner(r, engine, locale) ?? [])
   const months = composeMonths(engine, file, words.months)
   const tables = months ? [...reckoners, months] : reckoners
   const possible = cautionsHere(library, here)
   const procedures = composeProcedures(input, here, tables, possible)
   const present = new Set(procedures.map((p) => p.id))
-  const symptoms = library.symptoms.map((s) => s.value).flatMap((s) => {
-    const causes = s.causes.filter((c) => present.has(c.procedure) && applies(c.when, here))
-    return causes.length === 0 ? [] : [{ ...s, causes }]
-  })
-  const symptomRows = symptoms.map((s) => [s.says, s.causes[0]?.check ?? '', [...new Set(s.causes.map((c) => `[${procedures.find((p) => p.id === c.procedure)?.title ?? ''}](procedure:${c.procedure})`))].join('; ')])
-  const planContext = { facility, computed, here, words: words.plans, soils: words.soils, plans: library.plans.map((p) => p.value), symptomRows }
+  const symptoms = library.symptoms
+    .map((s) => s.value)
+    .flatMap((s) => {
+      const causes = s.causes.filter((c) => present.has(c.procedure) && applies(c.when, here))
+      return causes.length === 0 ? [] : [{ ...s, causes }]
+    })
+  const symptomRows = symptoms.map((s) => [
+    s.says,
+    s.causes[0]?.check ?? '',
+    [
+      ...new Set(
+        s.causes.map(
+          (c) =>
+            `[${procedures.find((p) => p.id === c.procedure)?.title ?? ''}](procedure:${c.procedure})`,
+        ),
+      ),
+    ].join('; '),
+  ])
+  const planContext = {
+    facility,
+    computed,
+    here,
+    words: words.plans,
+    soils: words.soils,
+    plans: library.plans.map((p) => p.value),
+    symptomRows,
+  }
   const terms = library.terms.map((t) => t.value).sort((a, b) => a.term.localeCompare(b.term, 'en'))
   const contacts = composeContacts(facility, words.roles)
-  const cards = composeCards(library.cards.map((c) => c.value), {
-    here,
-    contacts,
-    known: (name) => namedQuantity(name, engine, locale, words.capabilities).ok,
-    caution: (id) => possible.get(id),
-    reckoner: (id) => tables.find((r) => r.id === id),
-  })
+  const cards = composeCards(
+    library.cards.map((c) => c.value),
+    {
+      here,
+      contacts,
+      known: (name) => namedQuantity(name, engine, locale, words.capabilities).ok,
+      caution: (id) => possible.get(id),
+      reckoner: (id) => tables.find((r) => r.id === id),
+    },
+  )
   const cautions = cautionsUsed(procedures, cards)
-  const worksheets = engine.uses.flatMap((u) => engine.worksheet(u.id) ?? []).sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
+  const worksheets = engine.uses
+    .flatMap((u) => engine.worksheet(u.id) ?? [])
+    .sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
   const geometry = composeGeometry(engine, file)
   const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
   const manual = {
     facility: {
-      id: file.id, name: file.name, town: file.place.town, lang: file.language ?? 'en', system: file.units, currency: locale.currency, paper: file.paper,
-      binder: { sides: file.binder?.sides ?? 2, sections: file.binder?.sections ?? 'next', dividers: file.binder?.dividers ?? 'none' },
+      id: file.id,
+      name: file.name,
+      town: file.place.town,
+      lang: file.language ?? 'en',
+      system: file.units,
+      currency: locale.currency,
+      paper: file.paper,
+      binder: {
+        sides: file.binder?.sides ?? 2,
+        sections: file.binder?.sections ?? 'next',
+        dividers: file.binder?.dividers ?? 'none',
+      },
       sheetPapers: file.sheets?.papers ?? usualPapers[file.paper],
-      material: file.cushion.material, revision: file.revision ?? '1', siteAddress: file['site-address']?.replace(/\/+$/, ''), ovalName: ovalName(geometry.lap, file.units),
+      material: file.cushion.material,
+      revision: file.revision ?? '1',
+      siteAddress: file['site-address']?.replace(/\/+$/, ''),
+      ovalName: ovalName(geometry.lap, file.units),
     },
     date: input.date,
     geometry,
@@ -175,22 +305,65 @@ export function composeManual(input: ComposeInput): Manual {
     procedures,
     cautions,
     symptoms,
-    chapters: library.chapters.map((c) => c.value).sort((a, b) => a.order - b.order).map(({ id, title, place, text }) => ({ id, title, place, text })),
+    chapters: library.chapters
+      .map((c) => c.value)
+      .sort((a, b) => a.order - b.order)
+      .map(({ id, title, place, text }) => ({ id, title, place, text })),
     terms,
     termIndex: composeTermIndex(terms, procedures),
     reckoners: tables,
     plans: composePlans(planContext),
-    forms: composeForms(library.forms.map((f) => f.value), planContext, words.forms),
+    forms: composeForms(
+      library.forms.map((f) => f.value),
+      planContext,
+      words.forms,
+    ),
     cards,
     cushionMap: composeCushionMap(planContext),
     grainCurve: composeGrainCurve(planContext),
-    charts: { waterMonths: composeWaterMonths(engine, file), heat: composeHeatTable(library.reckoners.find((r) => r.value.id === 'heat')?.value, engine, locale), interval: composeRaceInterval(engine), drying: composeDryingCurve(engine), countdown: composeCountdown(planContext), levels: composeLevelSections(planContext), passes: composePasses(engine) },
-    findings: composeFindings({ engine, capabilities: computed.capabilities, contactRoles, emergency: new Set(Object.keys(file.emergency ?? {})), hasClimate: engine.facts.has('climate.tmax'), today: dayNumber(input.date) }, library.findings.map((f) => f.value)),
+    charts: {
+      waterMonths: composeWaterMonths(engine, file),
+      heat: composeHeatTable(
+        library.reckoners.find((r) => r.value.id === 'heat')?.value,
+        engine,
+        locale,
+      ),
+      interval: composeRaceInterval(engine),
+      drying: composeDryingCurve(engine),
+      countdown: composeCountdown(planContext),
+      levels: composeLevelSections(planContext),
+      passes: composePasses(engine),
+    },
+    findings: composeFindings(
+      {
+        engine,
+        capabilities: computed.capabilities,
+        contactRoles,
+        emergency: new Set(Object.keys(file.emergency ?? {})),
+        hasClimate: engine.facts.has('climate.tmax'),
+        today: dayNumber(input.date),
+      },
+      library.findings.map((f) => f.value),
+    ),
     worksheets,
     toMeasure: composeToMeasure(engine, words.capabilities),
     figures: allFigures(engine),
     sources: sourcesCited(input, procedures, cautions, worksheets),
   }
-  const names = namesUsed(manual, new Set([...manual.figures.map((f) => f.id), ...engine.facts.keys(), ...procedures.flatMap((p) => p.time.flatMap((t) => t.figure ?? []))]))
-  return { ...manual, quantities: Object.fromEntries([...names].sort().map((name) => [name, namedQuantity(name, engine, locale, words.capabilities)])) }
+  const names = namesUsed(
+    manual,
+    new Set([
+      ...manual.figures.map((f) => f.id),
+      ...engine.facts.keys(),
+      ...procedures.flatMap((p) => p.time.flatMap((t) => t.figure ?? [])),
+    ]),
+  )
+  return {
+    ...manual,
+    quantities: Object.fromEntries(
+      [...names]
+        .sort()
+        .map((name) => [name, namedQuantity(name, engine, locale, words.capabilities)]),
+    ),
+  }
 }

@@ -13,7 +13,16 @@ const provenance = z.strictObject({
   figure: z.string().optional(),
 })
 
-const input = z.strictObject({ name: z.string(), symbol: z.string(), label: z.string(), kind: z.string(), si: z.number(), printed: z.string(), from: z.string(), provenance })
+const input = z.strictObject({
+  name: z.string(),
+  symbol: z.string(),
+  label: z.string(),
+  kind: z.string(),
+  si: z.number(),
+  printed: z.string(),
+  from: z.string(),
+  provenance,
+})
 
 const figure = z.strictObject({
   id: z.string(),
@@ -37,13 +46,19 @@ const figure = z.strictObject({
 })
 
 /**
- * `figures.json`, a public interface: every computed figure with its inputs, their provenance, formula (TeX) and
- * sources. The version goes up when an entry is renamed, removed or changes its meaning; new entries do not raise it.
+ * `figures.json`, a public interface: every computed figure with its inputs, their provenance,
+ * formula (TeX) and sources. The version goes up when an entry is renamed, removed or changes its
+ * meaning; new entries do not raise it.
  */
 export const figuresFile = z.strictObject({
   format: z.literal('ovalkeep-figures'),
   version: z.literal(1),
-  facility: z.strictObject({ id: z.string(), name: z.string(), units: z.enum(['us', 'metric']), currency: z.string() }),
+  facility: z.strictObject({
+    id: z.string(),
+    name: z.string(),
+    units: z.enum(['us', 'metric']),
+    currency: z.string(),
+  }),
   date: z.string(),
   figures: z.array(figure),
   sources: z.record(z.string(), z.string()),
@@ -65,7 +80,16 @@ function provenanceEntry(p: Provenance): z.infer<typeof provenance> {
   }
 }
 
-const inputEntry = (i: FigureInput): z.infer<typeof input> => ({ name: i.name, symbol: i.symbol, label: i.label, kind: i.kind, si: i.si, printed: i.text, from: i.from, provenance: provenanceEntry(i.provenance) })
+const inputEntry = (i: FigureInput): z.infer<typeof input> => ({
+  name: i.name,
+  symbol: i.symbol,
+  label: i.label,
+  kind: i.kind,
+  si: i.si,
+  printed: i.text,
+  from: i.from,
+  provenance: provenanceEntry(i.provenance),
+})
 
 /** The entry of one figure of a worksheet. */
 export function figureEntry(f: Figure, sheet: Worksheet): FiguresFile['figures'][number] {
@@ -77,7 +101,16 @@ export function figureEntry(f: Figure, sheet: Worksheet): FiguresFile['figures']
     worksheet: f.worksheet,
     calculation: sheet.calculation,
     kind: f.kind,
-    ...(value.ok ? { si: value.si, printed: value.text, number: value.number, unit: value.unit, rounding: value.rounding, reason: '' } : { si: null, printed: '', number: '', unit: '', rounding: '', reason: value.reason }),
+    ...(value.ok
+      ? {
+          si: value.si,
+          printed: value.text,
+          number: value.number,
+          unit: value.unit,
+          rounding: value.rounding,
+          reason: '',
+        }
+      : { si: null, printed: '', number: '', unit: '', rounding: '', reason: value.reason }),
     estimate: f.estimate,
     toMeasure: [...f.toMeasure],
     inputs: sheet.inputs.map(inputEntry),

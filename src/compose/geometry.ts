@@ -2,7 +2,10 @@ import type { Engine } from '../compute/engine.ts'
 import type { OvalGeometry } from '../model/manual.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
 
-/** The oval as drawings need it. Width, fall and shape always have a value: measured, stated or typical. */
+/**
+ * The oval as drawings need it. Width, fall and shape always have a value: measured, stated or
+ * typical.
+ */
 export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometry {
   const value = (name: string): number => {
     const figure = engine.figure(name)
@@ -10,8 +13,18 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
     if (si === undefined) throw new RangeError(`the oval has no ${name}`)
     return si
   }
-  const shape = (part: 'straight' | 'radius' | 'lap'): number => engine.facts.get(`oval.${part}`)?.si ?? value(`shape.${part}`)
-  const marks = (file.oval.marks as readonly { kind: 'gate'; name: string; station?: { si: number }; side?: 'rail' | 'outside'; gate?: string }[] | undefined) ?? []
+  const shape = (part: 'straight' | 'radius' | 'lap'): number =>
+    engine.facts.get(`oval.${part}`)?.si ?? value(`shape.${part}`)
+  const marks =
+    (file.oval.marks as
+      | readonly {
+          kind: 'gate'
+          name: string
+          station?: { si: number }
+          side?: 'rail' | 'outside'
+          gate?: string
+        }[]
+      | undefined) ?? []
   const widthTurns = value('oval.width.turns')
   return {
     straight: shape('straight'),
@@ -29,6 +42,12 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
     homeBearing: file.oval['home-bearing'],
     cushionDepth: value('cushion.depth.target'),
     ridgeHeight: value('ridge.taken'),
-    marks: marks.map((m) => ({ kind: m.kind, name: m.name, station: m.station?.si ?? 0, offset: m.side === 'rail' ? 0 : widthTurns, gate: m.gate })),
+    marks: marks.map((m) => ({
+      kind: m.kind,
+      name: m.name,
+      station: m.station?.si ?? 0,
+      offset: m.side === 'rail' ? 0 : widthTurns,
+      gate: m.gate,
+    })),
   }
 }

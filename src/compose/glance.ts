@@ -6,11 +6,21 @@ import type { Locale } from '../model/quantity/format-quantity.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { Facility } from '../validate/check-facility.ts'
 
+const row = (fact: Fact): GlanceRow => ({
+  label: fact.label,
+  text: fact.text,
+  provenance: fact.provenance,
+  howTo: fact.howTo,
+})
 
-const row = (fact: Fact): GlanceRow => ({ label: fact.label, text: fact.text, provenance: fact.provenance, howTo: fact.howTo })
-
-/** Facts by the group of the facility file that they stand in; rules of the trade and machines have pages of their own. */
-export function composeGlance(facts: ReadonlyMap<string, Fact>, titles: Readonly<Record<string, string>>): { title: string; rows: GlanceRow[] }[] {
+/**
+ * Facts by the group of the facility file that they stand in; rules of the trade and machines have
+ * pages of their own.
+ */
+export function composeGlance(
+  facts: ReadonlyMap<string, Fact>,
+  titles: Readonly<Record<string, string>>,
+): { title: string; rows: GlanceRow[] }[] {
   const groups = new Map<string, GlanceRow[]>()
   for (const fact of facts.values()) {
     const group = fact.path.split('.')[0] ?? ''
@@ -31,18 +41,35 @@ export function composeMachines({ file, tree }: Facility, locale: Locale): Machi
       const value = (machine as Readonly<Record<string, unknown>>)[field] as Quantity | undefined
       const spec = gearSpec(field)
       if (!value || !spec) return []
-      return [{ label: spec.label, text: formatExact(value.si, spec.kind, locale), provenance: { kind: 'stated', at: tree.placeOf(['equipment', index, field]) }, howTo: spec.howTo }]
+      return [
+        {
+          label: spec.label,
+          text: formatExact(value.si, spec.kind, locale),
+          provenance: { kind: 'stated', at: tree.placeOf(['equipment', index, field]) },
+          howTo: spec.howTo,
+        },
+      ]
     }),
   }))
 }
 
-export const composeContacts = ({ file }: Facility, roles: Readonly<Record<string, string>>): Contact[] =>
-  (file.contacts ?? []).map((c) => ({ role: c.role, roleTitle: roles[c.role] ?? c.role, name: c.name, phone: c.phone, note: c.note ?? '' }))
+export const composeContacts = (
+  { file }: Facility,
+  roles: Readonly<Record<string, string>>,
+): Contact[] =>
+  (file.contacts ?? []).map((c) => ({
+    role: c.role,
+    roleTitle: roles[c.role] ?? c.role,
+    name: c.name,
+    phone: c.phone,
+    note: c.note ?? '',
+  }))
 
 export const composeRaceDays = ({ file }: Facility, locale: Locale): RaceDay[] =>
   (file['race-days'] ?? []).map((d) => ({
     date: d.date,
     firstPost: d['first-post'],
     races: d.races,
-    interval: d.interval === undefined ? '' : formatExact((d.interval as Quantity).si, 'minutes', locale),
+    interval:
+      d.interval === undefined ? '' : formatExact((d.interval as Quantity).si, 'minutes', locale),
   }))

@@ -5,12 +5,17 @@ import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
 import type { Words } from '../validate/schemas/words.ts'
 
-const monthName = (month: number, width: 'long' | 'short' = 'long'): string => new Intl.DateTimeFormat('en-US', { month: width, timeZone: 'UTC' }).format(new Date(Date.UTC(2027, month - 1, 15)))
+const monthName = (month: number, width: 'long' | 'short' = 'long'): string =>
+  new Intl.DateTimeFormat('en-US', { month: width, timeZone: 'UTC' }).format(
+    new Date(Date.UTC(2027, month - 1, 15)),
+  )
 
 /** Day of the year of the middle of a month. */
-const middle = (month: number): number => Math.round((Date.UTC(2027, month - 1, 15) - Date.UTC(2027, 0, 1)) / 86_400_000) + 1
+const middle = (month: number): number =>
+  Math.round((Date.UTC(2027, month - 1, 15) - Date.UTC(2027, 0, 1)) / 86_400_000) + 1
 
-const monthOf = (dayOfYear: number): number => new Date(Date.UTC(2027, 0, dayOfYear)).getUTCMonth() + 1
+const monthOf = (dayOfYear: number): number =>
+  new Date(Date.UTC(2027, 0, dayOfYear)).getUTCMonth() + 1
 
 type MonthEngine = { readonly month: number; readonly own: boolean; readonly engine: Engine }
 
@@ -20,25 +25,55 @@ function monthEngines(engine: Engine, file: FacilityFile): readonly MonthEngine[
   return [...(file.climate ?? [])]
     .sort((a, b) => a.month - b.month)
     .map((m) => {
-      const given = Object.entries(m).flatMap(([key, value]): [string, number][] => (key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]]))
+      const given = Object.entries(m).flatMap(([key, value]): [string, number][] =>
+        key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]],
+      )
       const own = fairDay !== undefined && monthOf(fairDay) === m.month
       // The month of the fair stands for its first race day, as all other figures do.
-      return { month: m.month, own, engine: engine.vary(new Map([...given, ['fair.day-of-year', own ? fairDay : middle(m.month)]])) }
+      return {
+        month: m.month,
+        own,
+        engine: engine.vary(
+          new Map([...given, ['fair.day-of-year', own ? fairDay : middle(m.month)]]),
+        ),
+      }
     })
 }
 
 /** The same water as {@link composeMonths} lists, for a chart. */
-export function composeWaterMonths(engine: Engine, file: FacilityFile): readonly WaterMonth[] | undefined {
-  const months = monthEngines(engine, file).flatMap(({ month, own, engine: varied }): WaterMonth[] => {
-    const water = varied.figure('demand.water')?.value
-    const loads = varied.figure('demand.loads')?.value
-    return water?.ok && loads?.ok ? [{ name: monthName(month), short: monthName(month, 'short'), water: water.si, text: water.text, loads: loads.text, own }] : []
-  })
+export function composeWaterMonths(
+  engine: Engine,
+  file: FacilityFile,
+): readonly WaterMonth[] | undefined {
+  const months = monthEngines(engine, file).flatMap(
+    ({ month, own, engine: varied }): WaterMonth[] => {
+      const water = varied.figure('demand.water')?.value
+      const loads = varied.figure('demand.loads')?.value
+      return water?.ok && loads?.ok
+        ? [
+            {
+              name: monthName(month),
+              short: monthName(month, 'short'),
+              water: water.si,
+              text: water.text,
+              loads: loads.text,
+              own,
+            },
+          ]
+        : []
+    },
+  )
   return months.length < 2 ? undefined : months
 }
 
-/** Water by month: the fair month's figures with the climate of each month that the facility gives. */
-export function composeMonths(engine: Engine, file: FacilityFile, words: Words['months']): ManualReckoner | undefined {
+/**
+ * Water by month: the fair month's figures with the climate of each month that the facility gives.
+ */
+export function composeMonths(
+  engine: Engine,
+  file: FacilityFile,
+  words: Words['months'],
+): ManualReckoner | undefined {
   const main = engine.figure('demand.water')
   if (!main?.value.ok) return undefined
   const rows = monthEngines(engine, file).map(({ month, own, engine: varied }) => {
@@ -46,11 +81,27 @@ export function composeMonths(engine: Engine, file: FacilityFile, words: Words['
       const value = varied.figure(id)?.value
       return value?.ok ? value.text : '–'
     }
-    return { head: monthName(month), own, cells: ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'].map(cell) }
+    return {
+      head: monthName(month),
+      own,
+      cells: ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'].map(cell),
+    }
   })
   if (rows.length < 2) return undefined
   return {
-    id: 'months', title: words['title'] ?? '', about: words['about'] ?? '', rowHead: words['month'] ?? '', columnHeads: [words['air'] ?? '', words['water'] ?? '', words['loads'] ?? '', words['dry'] ?? ''], columnsHead: undefined, rows,
-    worksheet: { number: main.worksheet, id: 'demand' }, estimate: main.estimate,
+    id: 'months',
+    title: words['title'] ?? '',
+    about: words['about'] ?? '',
+    rowHead: words['month'] ?? '',
+    columnHeads: [
+      words['air'] ?? '',
+      words['water'] ?? '',
+      words['loads'] ?? '',
+      words['dry'] ?? '',
+    ],
+    columnsHead: undefined,
+    rows,
+    worksheet: { number: main.worksheet, id: 'demand' },
+    estimate: main.estimate,
   }
 }

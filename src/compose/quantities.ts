@@ -13,13 +13,39 @@ export function measureLabel(path: string, work: Readonly<Record<string, string>
 }
 
 /** Number and unit as they are set large; a degree sign belongs to its number. */
-const large = ({ number, unit }: { readonly number: string; readonly unit: string }): { number: string; unit: string } => (unit === '°' ? { number: `${number}°`, unit: '' } : { number, unit })
+const large = ({
+  number,
+  unit,
+}: {
+  readonly number: string
+  readonly unit: string
+}): { number: string; unit: string } =>
+  unit === '°' ? { number: `${number}°`, unit: '' } : { number, unit }
 
-function ofFigure(name: string, engine: Engine, work: Readonly<Record<string, string>>): NamedQuantity | undefined {
+function ofFigure(
+  name: string,
+  engine: Engine,
+  work: Readonly<Record<string, string>>,
+): NamedQuantity | undefined {
   const figure = engine.figure(name)
   if (!figure) return undefined
-  const shared = { name, label: figure.label, estimate: figure.estimate, toMeasure: figure.toMeasure.map((path) => measureLabel(path, work)), worksheet: { number: figure.worksheet, id: useIdOf(name) } }
-  if (!figure.value.ok) return { ...shared, number: 'not known', unit: '', text: 'not known', ok: false, reason: figure.value.reason, estimate: false }
+  const shared = {
+    name,
+    label: figure.label,
+    estimate: figure.estimate,
+    toMeasure: figure.toMeasure.map((path) => measureLabel(path, work)),
+    worksheet: { number: figure.worksheet, id: useIdOf(name) },
+  }
+  if (!figure.value.ok)
+    return {
+      ...shared,
+      number: 'not known',
+      unit: '',
+      text: 'not known',
+      ok: false,
+      reason: figure.value.reason,
+      estimate: false,
+    }
   return { ...shared, ...large(figure.value), text: figure.value.text, ok: true, reason: '' }
 }
 
@@ -27,14 +53,30 @@ function ofFact(name: string, engine: Engine, locale: Locale): NamedQuantity | u
   const fact = engine.facts.get(name)
   if (!fact) return undefined
   const estimate = fact.provenance.kind === 'typical'
-  return { name, label: fact.label, ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')), text: formatExact(fact.si, fact.kind, locale, 'prose'), ok: true, reason: '', estimate, toMeasure: estimate ? [fact.label] : [], worksheet: undefined }
+  return {
+    name,
+    label: fact.label,
+    ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')),
+    text: formatExact(fact.si, fact.kind, locale, 'prose'),
+    ok: true,
+    reason: '',
+    estimate,
+    toMeasure: estimate ? [fact.label] : [],
+    worksheet: undefined,
+  }
 }
 
 /**
- * A figure or fact as text can show it; what does not exist here says so instead of giving a number.
+ * A figure or fact as text can show it; what does not exist here says so instead of giving a
+ * number.
  * @param work What each capability is called.
  */
-export function namedQuantity(name: string, engine: Engine, locale: Locale, work: Readonly<Record<string, string>>): NamedQuantity {
+export function namedQuantity(
+  name: string,
+  engine: Engine,
+  locale: Locale,
+  work: Readonly<Record<string, string>>,
+): NamedQuantity {
   return (
     ofFigure(name, engine, work) ??
     ofFact(name, engine, locale) ?? {
@@ -44,7 +86,9 @@ export function namedQuantity(name: string, engine: Engine, locale: Locale, work
       unit: '',
       text: 'not known',
       ok: false,
-      reason: factSpec(name) ? `${factSpec(name)?.label} is not in the facility file` : 'nothing here can do this work',
+      reason: factSpec(name)
+        ? `${factSpec(name)?.label} is not in the facility file`
+        : 'nothing here can do this work',
       estimate: false,
       toMeasure: [],
       worksheet: undefined,

@@ -10,7 +10,10 @@ import type { Reckoner } from '../validate/schemas/library.ts'
 /** Rows that are kept of a list that goes up to a fact of this facility. */
 const mostRows = 6
 
-type Axis = { readonly fact: string; readonly values: readonly { readonly si: number; readonly head: string; readonly own: boolean }[] }
+type Axis = {
+  readonly fact: string
+  readonly values: readonly { readonly si: number; readonly head: string; readonly own: boolean }[]
+}
 
 /** An axis of a table: its values in SI with their heads. */
 export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Locale): Axis {
@@ -20,10 +23,20 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
   const values = spec[locale.system].map((text) => {
     const parsed = parseQuantity(text, { plain: true })
     const si = parsed.ok ? parsed.quantity.si : Number.NaN
-    return { si, head: formatExact(si, kind, locale), own: own !== undefined && Math.abs(si - own) < 1e-6 * Math.max(1e-3, Math.abs(own)) }
+    return {
+      si,
+      head: formatExact(si, kind, locale),
+      own: own !== undefined && Math.abs(si - own) < 1e-6 * Math.max(1e-3, Math.abs(own)),
+    }
   })
   const limit = spec['up-to'] === undefined ? undefined : engine.facts.get(spec['up-to'])?.si
-  return { fact: spec.fact, values: limit === undefined ? values : values.filter((v) => v.si <= limit * (1 + 1e-9)).slice(-mostRows) }
+  return {
+    fact: spec.fact,
+    values:
+      limit === undefined
+        ? values
+        : values.filter((v) => v.si <= limit * (1 + 1e-9)).slice(-mostRows),
+  }
 }
 
 const cell = (engine: Engine, figure: string): string => {
@@ -31,8 +44,15 @@ const cell = (engine: Engine, figure: string): string => {
   return value?.ok ? value.text : '–'
 }
 
-/** Works out a ready reckoner: the same calculation as the figure's own, over other values of its inputs. */
-export function composeReckoner(spec: Reckoner, engine: Engine, locale: Locale): ManualReckoner | undefined {
+/**
+ * Works out a ready reckoner: the same calculation as the figure's own, over other values of its
+ * inputs.
+ */
+export function composeReckoner(
+  spec: Reckoner,
+  engine: Engine,
+  locale: Locale,
+): ManualReckoner | undefined {
   const main = engine.figure(spec.figure)
   const rows = reckonerAxis(spec.rows, engine, locale)
   // Without its figure or its input the table has nothing to say here.
@@ -51,11 +71,24 @@ export function composeReckoner(spec: Reckoner, engine: Engine, locale: Locale):
       head: row.head,
       own: row.own,
       cells: columns
-        ? columns.values.map((column) => cell(engine.vary(new Map([[rows.fact, row.si], [columns.fact, column.si]])), spec.figure))
-        : ((varied) => several.map((f) => cell(varied, f.figure)))(engine.vary(new Map([[rows.fact, row.si]]))),
+        ? columns.values.map((column) =>
+            cell(
+              engine.vary(
+                new Map([
+                  [rows.fact, row.si],
+                  [columns.fact, column.si],
+                ]),
+              ),
+              spec.figure,
+            ),
+          )
+        : ((varied) => several.map((f) => cell(varied, f.figure)))(
+            engine.vary(new Map([[rows.fact, row.si]])),
+          ),
     })),
     worksheet: { number: main.worksheet, id: useIdOf(spec.figure) },
-    // The varied inputs are given by the reader, so only what else is typical makes the table an estimate.
+    // The varied inputs are given by the reader, so only what else is typical makes the table an
+    // estimate.
     estimate: main.toMeasure.some((path) => path !== rows.fact && path !== columns?.fact),
   }
 }

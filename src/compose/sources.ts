@@ -3,7 +3,11 @@ export type SourceItem = {
   readonly id: string
   readonly title: string
   readonly number?: string
-  readonly author?: readonly { readonly literal?: string; readonly family?: string; readonly given?: string }[]
+  readonly author?: readonly {
+    readonly literal?: string
+    readonly family?: string
+    readonly given?: string
+  }[]
   readonly publisher?: string
   readonly issued?: { readonly 'date-parts': readonly (readonly number[])[] }
   readonly section?: string
@@ -12,8 +16,17 @@ export type SourceItem = {
 
 /** One printed reference: issuing body, title, number, year. */
 export function referenceText(item: SourceItem): string {
-  const bodies = (item.author ?? []).map((a) => a.literal ?? [a.given, a.family].filter(Boolean).join(' ')).join(', ') || item.publisher
+  const bodies =
+    (item.author ?? [])
+      .map((a) => a.literal ?? [a.given, a.family].filter(Boolean).join(' '))
+      .join(', ') || item.publisher
   const year = item.issued?.['date-parts'][0]?.[0]
-  const parts = [bodies, item.title, item.number, item.section, year === undefined ? undefined : String(year)].filter((p) => p !== undefined && p !== '')
+  const parts = [
+    bodies,
+    item.title,
+    item.number,
+    item.section,
+    year === undefined ? undefined : String(year),
+  ].filter((p) => p !== undefined && p !== '')
   return `${parts.join(', ')}.${item.note ? ` ${item.note}` : ''}`
 }

@@ -47,7 +47,9 @@ export type Calculation = {
   /** Ids in shared/sources.json; `common-practice` and `geometry` are among them. */
   readonly sources: readonly string[]
   /** SI numbers in, SI numbers out, not rounded except to whole things (laps, loads). */
-  readonly compute: (x: Readonly<Record<string, number>>) => Readonly<Record<string, number | Refusal>>
+  readonly compute: (
+    x: Readonly<Record<string, number>>,
+  ) => Readonly<Record<string, number | Refusal>>
 }
 
 /** Declares a calculation; the compiler checks that inputs and outputs are the ones declared. */

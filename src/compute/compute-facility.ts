@@ -8,14 +8,34 @@ import { latestDay } from './survey/latest-day.ts'
 import { planUses } from './plan/plan.ts'
 import type { PlanData } from './plan/plan-data.ts'
 
-export type Computed = { readonly engine: Engine; readonly locale: Locale; readonly capabilities: ReadonlySet<Capability> }
+export type Computed = {
+  readonly engine: Engine
+  readonly locale: Locale
+  readonly capabilities: ReadonlySet<Capability>
+}
 
-/** From a checked facility to an engine that answers for it. Nothing is computed before it is asked for. */
+/**
+ * From a checked facility to an engine that answers for it. Nothing is computed before it is asked
+ * for.
+ */
 export function computeFacility(facility: Facility): Computed {
   const { surveys, weather, file, tests } = facility
-  const locale: Locale = { system: file.units, currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR') }
+  const locale: Locale = {
+    system: file.units,
+    currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR'),
+  }
   const here = new Set(capabilities.filter((c) => machineFor(file, c) !== undefined))
   const facts = buildFacts(collectKnown(facility, here), here, file.cushion.material, locale)
-  const data: PlanData = { depths: latestDay(surveys, 'cushion-depth'), levels: latestDay(surveys, 'surface-level'), weather: weather.length > 0 ? weather : undefined, sieve: tests.sieves.at(-1), densities: tests.densities.length > 0 ? tests.densities : undefined }
-  return { engine: createEngine(planUses(new Set(facts.keys()), locale.system, data), facts, locale), locale, capabilities: here }
+  const data: PlanData = {
+    depths: latestDay(surveys, 'cushion-depth'),
+    levels: latestDay(surveys, 'surface-level'),
+    weather: weather.length > 0 ? weather : undefined,
+    sieve: tests.sieves.at(-1),
+    densities: tests.densities.length > 0 ? tests.densities : undefined,
+  }
+  return {
+    engine: createEngine(planUses(new Set(facts.keys()), locale.system, data), facts, locale),
+    locale,
+    capabilities: here,
+  }
 }

@@ -16,7 +16,8 @@ export type Sensitivity = {
 const step = 0.1
 
 /** Decibels are a scale of ratios: a tenth more sound is less than half a decibel, not nine. */
-const stepped = ({ si, kind }: Fact, factor: number): number => (kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor)
+const stepped = ({ si, kind }: Fact, factor: number): number =>
+  kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor
 
 function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensitivity {
   const changes = new Map<string, number>()
@@ -30,17 +31,30 @@ function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensiti
   }
   const moved = [...changes].filter(([, share]) => share > 1e-9).sort((a, b) => b[1] - a[1])
   const [figure = '', share = 0] = moved[0] ?? []
-  return { fact, figures: moved.length, movement: moved.reduce((sum, [, s]) => sum + s, 0), most: { figure, share } }
+  return {
+    fact,
+    figures: moved.length,
+    movement: moved.reduce((sum, [, s]) => sum + s, 0),
+    most: { figure, share },
+  }
 }
 
 /**
- * Ranks the values that stand in for what nobody has measured by how much the manual's figures move with them, the most
- * telling first. Figures that a value does not reach are not computed again.
+ * Ranks the values that stand in for what nobody has measured by how much the manual's figures move
+ * with them, the most telling first. Figures that a value does not reach are not computed again.
  */
 export function rankUnmeasured(engine: Engine): readonly Sensitivity[] {
-  const ids = engine.uses.flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
+  const ids = engine.uses.flatMap((u) =>
+    Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`),
+  )
   return [...engine.facts.values()]
     .filter((f) => f.provenance.kind === 'typical')
-    .map((f) => movementOf(engine, f, ids.filter((id) => engine.restsOn(id).has(f.path))))
+    .map((f) =>
+      movementOf(
+        engine,
+        f,
+        ids.filter((id) => engine.restsOn(id).has(f.path)),
+      ),
+    )
     .sort((a, b) => b.movement - a.movement || a.fact.path.localeCompare(b.fact.path, 'en'))
 }

@@ -1,6 +1,9 @@
 import type { Calculation } from './calculation.ts'
 
-/** Where an input of a use comes from: a fact of the facility, another figure, or a number fixed by the plan. */
+/**
+ * Where an input of a use comes from: a fact of the facility, another figure, or a number fixed by
+ * the plan.
+ */
 export type Binding =
   | { readonly fact: string }
   | { readonly figure: string }
@@ -8,7 +11,10 @@ export type Binding =
 
 export const fact = (path: string): Binding => ({ fact: path })
 export const figure = (id: string): Binding => ({ figure: id })
-/** A number (SI) that belongs to the question, not to the facility, such as the quarter inch in "what a quarter inch costs". */
+/**
+ * A number (SI) that belongs to the question, not to the facility, such as the quarter inch in
+ * "what a quarter inch costs".
+ */
 export const fixed = (si: number, why: string): Binding => ({ fixed: si, why })
 
 /** One use of a calculation for the manual: its figures are `<id>.<output>`. */
@@ -30,7 +36,10 @@ export function use<I extends string, O extends string>(
   id: string,
   calculation: Calculation & { readonly inputNames: I; readonly outputNames: O },
   bindings: Readonly<Record<NoInfer<I>, Binding>>,
-  rest: { readonly title?: string; readonly labels?: Readonly<Partial<Record<NoInfer<O>, string>>> } = {},
+  rest: {
+    readonly title?: string
+    readonly labels?: Readonly<Partial<Record<NoInfer<O>, string>>>
+  } = {},
 ): Use {
   return { id, sheet, calculation, bindings, ...rest } as Use
 }

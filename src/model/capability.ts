@@ -1,4 +1,7 @@
-/** What a machine or a set of tools can do on a track. Procedures ask for these, never for a machine by name. */
+/**
+ * What a machine or a set of tools can do on a track. Procedures ask for these, never for a machine
+ * by name.
+ */
 export const capabilities = [
   /** Blade that draws material up the slope and holds a grade: grader, tractor with rear blade. */
   'grade',

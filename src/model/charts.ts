@@ -1,4 +1,7 @@
-/** What charts are made from: values in SI beside the same values as printed. A chart without its inputs is undefined. */
+/**
+ * What charts are made from: values in SI beside the same values as printed. A chart without its
+ * inputs is undefined.
+ */
 export type Charts = {
   readonly waterMonths: readonly WaterMonth[] | undefined
   readonly heat: HeatTable | undefined
@@ -12,22 +15,88 @@ export type Charts = {
 }
 
 /** Water that a dry day takes in one month, m³. */
-export type WaterMonth = { readonly name: string; readonly short: string; readonly water: number; readonly text: string; readonly loads: string; /** The month of the fair. */ readonly own: boolean }
+export type WaterMonth = {
+  readonly name: string
+  readonly short: string
+  readonly water: number
+  readonly text: string
+  readonly loads: string /** The month of the fair. */
+  readonly own: boolean
+}
 
-/** How hot it feels, by air temperature and humidity, with the risk level of each field from 1 (lower) to 4 (very high). */
-export type HeatTable = { readonly humidities: readonly string[]; readonly rows: readonly { readonly temperature: string; readonly cells: readonly { readonly text: string; readonly level: number }[] }[] }
+/**
+ * How hot it feels, by air temperature and humidity, with the risk level of each field from 1
+ * (lower) to 4 (very high).
+ */
+export type HeatTable = {
+  readonly humidities: readonly string[]
+  readonly rows: readonly {
+    readonly temperature: string
+    readonly cells: readonly { readonly text: string; readonly level: number }[]
+  }[]
+}
 
-/** Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there is no truck. */
-export type RaceInterval = { readonly interval: number; readonly clear: number; readonly lap: number; readonly laps: number; readonly harrowed: number; readonly open: number; /** Undefined where no lap of water fits. */ readonly water: { /** The figure of its laps. */ readonly figure: string; readonly laps: number; readonly from: number; readonly to: number; /** In place of the harrow, not behind it. */ readonly instead: boolean } | undefined }
+/**
+ * Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there
+ * is no truck.
+ */
+export type RaceInterval = {
+  readonly interval: number
+  readonly clear: number
+  readonly lap: number
+  readonly laps: number
+  readonly harrowed: number
+  readonly open: number /** Undefined where no lap of water fits. */
+  readonly water:
+    | {
+        /** The figure of its laps. */ readonly figure: string
+        readonly laps: number
+        readonly from: number
+        readonly to: number /** In place of the harrow, not behind it. */
+        readonly instead: boolean
+      }
+    | undefined
+}
 
-/** Moisture (share of dry weight) of the bare cushion over time, s, from full; when it comes to the moisture wanted and to dust. */
-export type DryingCurve = { readonly points: readonly { readonly time: number; readonly moisture: number }[]; readonly held: number; readonly target: number; readonly dusty: number; readonly workable: number; readonly dust: number }
+/**
+ * Moisture (share of dry weight) of the bare cushion over time, s, from full; when it comes to the
+ * moisture wanted and to dust.
+ */
+export type DryingCurve = {
+  readonly points: readonly { readonly time: number; readonly moisture: number }[]
+  readonly held: number
+  readonly target: number
+  readonly dusty: number
+  readonly workable: number
+  readonly dust: number
+}
 
-/** One way of covering the track: how many strips lie side by side across a width, m, and how much of it one covers, m. Other fields name quantities. */
-export type PassPattern = { readonly figure: string; readonly strips: number; readonly across: number; readonly covers: number; readonly width: string; /** Undefined where strips are laid edge to edge. */ readonly overlap: string | undefined; /** Set at an angle, so that it covers less than its width. */ readonly angled: boolean; readonly from: 'rail' | 'outside' }
+/**
+ * One way of covering the track: how many strips lie side by side across a width, m, and how much
+ * of it one covers, m. Other fields name quantities.
+ */
+export type PassPattern = {
+  readonly figure: string
+  readonly strips: number
+  readonly across: number
+  readonly covers: number
+  readonly width: string /** Undefined where strips are laid edge to edge. */
+  readonly overlap:
+    | string
+    | undefined /** Set at an angle, so that it covers less than its width. */
+  readonly angled: boolean
+  readonly from: 'rail' | 'outside'
+}
 
-/** A day of the calendar before the fair: `date` as `YYYY-MM-DD`, `label` as printed in its corner. */
-export type CountdownDay = { readonly date: string; readonly label: string; readonly isRaceDay: boolean; readonly tasks: readonly string[] }
+/**
+ * A day of the calendar before the fair: `date` as `YYYY-MM-DD`, `label` as printed in its corner.
+ */
+export type CountdownDay = {
+  readonly date: string
+  readonly label: string
+  readonly isRaceDay: boolean
+  readonly tasks: readonly string[]
+}
 
 /** Whole weeks up to the last race day, and what is due before and after them, dates as printed. */
 export type Countdown = {
@@ -37,5 +106,18 @@ export type Countdown = {
   readonly later: readonly { readonly date: string; readonly task: string }[]
 }
 
-/** A section across the track as found by levels. Offsets from the rail and heights above the wanted slope in meters, `height` as printed. */
-export type LevelSection = { readonly station: string; readonly width: number; readonly found: string; readonly wanted: string; readonly points: readonly { readonly offset: number; readonly above: number; readonly height: string }[] }
+/**
+ * A section across the track as found by levels. Offsets from the rail and heights above the wanted
+ * slope in meters, `height` as printed.
+ */
+export type LevelSection = {
+  readonly station: string
+  readonly width: number
+  readonly found: string
+  readonly wanted: string
+  readonly points: readonly {
+    readonly offset: number
+    readonly above: number
+    readonly height: string
+  }[]
+}

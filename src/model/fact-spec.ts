@@ -23,7 +23,13 @@ export type FactSpec = {
   readonly typical: (material: Material) => Typical | undefined
 }
 
-type Row = { label: string; kind: string; range: string[]; howTo: string; typical?: Typical | { byMaterial: Record<Material, Typical> } }
+type Row = {
+  label: string
+  kind: string
+  range: string[]
+  howTo: string
+  typical?: Typical | { byMaterial: Record<Material, Typical> }
+}
 
 const rows = table.facts as unknown as Readonly<Record<string, Row>>
 const gearRows = table.gear as unknown as Readonly<Record<string, Row>>
@@ -34,18 +40,31 @@ export const gearFields: readonly string[] = Object.keys(gearRows)
 
 function toSpec(path: string, row: Row, typical: FactSpec['typical']): FactSpec {
   const [low = '', high = ''] = row.range
-  return { path, label: row.label, kind: row.kind as KindName, range: [low, high], howTo: row.howTo, typical }
+  return {
+    path,
+    label: row.label,
+    kind: row.kind as KindName,
+    range: [low, high],
+    howTo: row.howTo,
+    typical,
+  }
 }
 
 const specs = new Map<string, FactSpec>()
 for (const [path, row] of Object.entries(rows)) {
   const t = row.typical
-  specs.set(path, toSpec(path, row, (material) => (t && 'byMaterial' in t ? t.byMaterial[material] : t)))
+  specs.set(
+    path,
+    toSpec(path, row, (material) => (t && 'byMaterial' in t ? t.byMaterial[material] : t)),
+  )
 }
 for (const capability of capabilities) {
   for (const [field, row] of Object.entries(gearRows)) {
     const path = `gear.${capability}.${field}`
-    specs.set(path, toSpec(path, row, () => gearTypical[path]))
+    specs.set(
+      path,
+      toSpec(path, row, () => gearTypical[path]),
+    )
   }
 }
 
@@ -61,4 +80,5 @@ export const gearSpec = (field: string): FactSpec | undefined => {
 export const factPaths: readonly string[] = [...specs.keys()]
 
 /** The capability of a gear path, such as `grade` of `gear.grade.width`. */
-export const capabilityOf = (path: string): Capability | undefined => capabilities.find((c) => path.startsWith(`gear.${c}.`))
+export const capabilityOf = (path: string): Capability | undefined =>
+  capabilities.find((c) => path.startsWith(`gear.${c}.`))

@@ -7,13 +7,19 @@ export type Provenance =
   | { readonly kind: 'stated'; readonly at: Place }
   /** Nobody has said: a usual value from reference data. Whatever rests on it is an estimate. */
   | { readonly kind: 'typical'; readonly sources: readonly string[]; readonly note: string }
-  /** A rule of the trade or of racing that the manual follows unless the facility says otherwise; nothing to measure. */
+  /**
+   * A rule of the trade or of racing that the manual follows unless the facility says otherwise;
+   * nothing to measure.
+   */
   | { readonly kind: 'rule'; readonly sources: readonly string[]; readonly note: string }
   | { readonly kind: 'derived'; readonly figure: string }
 
 /** A known quantity of the facility: a line of its file, or what stands in for it. */
 export type Fact = {
-  /** Path in the facility file, such as `oval.width.turns`, or `gear.grade.width` for the machine chosen to grade. */
+  /**
+   * Path in the facility file, such as `oval.width.turns`, or `gear.grade.width` for the machine
+   * chosen to grade.
+   */
   readonly path: string
   readonly label: string
   readonly kind: KindName
@@ -47,7 +53,14 @@ export type Figure = {
   /** The worksheet that shows its working, such as `W-12`. */
   readonly worksheet: string
   readonly value:
-    | { readonly ok: true; readonly si: number; readonly number: string; readonly unit: string; readonly text: string; readonly rounding: string }
+    | {
+        readonly ok: true
+        readonly si: number
+        readonly number: string
+        readonly unit: string
+        readonly text: string
+        readonly rounding: string
+      }
     /** Why there is no number: out of the formula's range, or something is not known. */
     | { readonly ok: false; readonly reason: string }
   /** Rests, directly or not, on a typical value. */
@@ -69,6 +82,10 @@ export type Worksheet = {
   readonly inputs: readonly FigureInput[]
   readonly outputs: readonly Figure[]
   /** One TeX line per output: the formula, and the formula with this facility's numbers put in. */
-  readonly formulas: readonly { readonly figure: string; readonly tex: string; readonly numbers: string }[]
+  readonly formulas: readonly {
+    readonly figure: string
+    readonly tex: string
+    readonly numbers: string
+  }[]
   readonly sources: readonly string[]
 }

@@ -11,7 +11,10 @@ export type Text = string
 export type NamedQuantity = {
   readonly name: string
   readonly label: string
-  /** As set large: "1 h 25" and "min". When there is no value, `text` says "not known" and `reason` why. */
+  /**
+   * As set large: "1 h 25" and "min". When there is no value, `text` says "not known" and `reason`
+   * why.
+   */
   readonly number: string
   readonly unit: string
   readonly text: string
@@ -77,15 +80,29 @@ export type ManualProcedure = {
   /** Each entry is "figure, words" ready to be read after "Time". */
   readonly time: readonly { readonly figure: string | undefined; readonly text: Text | undefined }[]
   /** Machines for each capability that the work asks for, or what to do instead. */
-  readonly gear: readonly { readonly can: string; readonly why: Text; readonly machine: string | undefined; readonly instead: Text | undefined }[]
+  readonly gear: readonly {
+    readonly can: string
+    readonly why: Text
+    readonly machine: string | undefined
+    readonly instead: Text | undefined
+  }[]
   readonly tools: readonly Text[]
   readonly materials: readonly { readonly name: Text; readonly figure: string | undefined }[]
   readonly cautions: readonly ManualCaution[]
   readonly measure: readonly { readonly do: Text; readonly how: Text | undefined }[]
-  readonly branches: readonly { readonly found: Text; readonly do: Text; readonly method: string | undefined; readonly procedure: string | undefined }[]
+  readonly branches: readonly {
+    readonly found: Text
+    readonly do: Text
+    readonly method: string | undefined
+    readonly procedure: string | undefined
+  }[]
   readonly methods: readonly ManualMethod[]
   readonly checks: readonly Text[]
-  readonly failures: readonly { readonly see: Text; readonly do: Text; readonly procedure: string | undefined }[]
+  readonly failures: readonly {
+    readonly see: Text
+    readonly do: Text
+    readonly procedure: string | undefined
+  }[]
   readonly stop: readonly Text[]
   readonly records: readonly Text[]
   readonly background: readonly { readonly text: Text; readonly source: string }[]
@@ -99,7 +116,12 @@ export type ManualProcedure = {
     readonly aims: readonly Text[]
     readonly show: readonly Text[]
     readonly practice: readonly Text[]
-    readonly questions: readonly { readonly ask: Text; readonly choices: readonly Text[]; readonly right: number; readonly why: Text }[]
+    readonly questions: readonly {
+      readonly ask: Text
+      readonly choices: readonly Text[]
+      readonly right: number
+      readonly why: Text
+    }[]
   }
 }
 
@@ -113,7 +135,11 @@ export type ManualReckoner = {
   readonly columnHeads: readonly string[]
   /** What the columns are, when they are values of a second input. */
   readonly columnsHead: string | undefined
-  readonly rows: readonly { readonly head: string; readonly cells: readonly string[]; /** The row of this facility's own value. */ readonly own: boolean }[]
+  readonly rows: readonly {
+    readonly head: string
+    readonly cells: readonly string[] /** The row of this facility's own value. */
+    readonly own: boolean
+  }[]
   readonly worksheet: { readonly number: string; readonly id: string }
   readonly estimate: boolean
 }
@@ -122,7 +148,11 @@ export type ManualSymptom = {
   readonly id: string
   readonly says: Text
   readonly looks: Text
-  readonly causes: readonly { readonly check: Text; readonly cause: Text; readonly procedure: string }[]
+  readonly causes: readonly {
+    readonly check: Text
+    readonly cause: Text
+    readonly procedure: string
+  }[]
   readonly stop: Text
 }
 
@@ -144,8 +174,16 @@ export type ManualPlan = {
   readonly tables: readonly ManualTable[]
 }
 
-/** A place to write on a form: width in sixths of the page, height in lines of handwriting. Where there are choices, they are ticked. */
-export type FormBox = { readonly label: Text; readonly wide: number; readonly tall: number; readonly choices: readonly Text[] }
+/**
+ * A place to write on a form: width in sixths of the page, height in lines of handwriting. Where
+ * there are choices, they are ticked.
+ */
+export type FormBox = {
+  readonly label: Text
+  readonly wide: number
+  readonly tall: number
+  readonly choices: readonly Text[]
+}
 
 /** How a cell is filled in: a word or number by hand, or a tick. */
 export type FormWrite = 'line' | 'check'
@@ -163,8 +201,15 @@ export type ManualForm = {
   readonly table:
     | {
         /** `wide` is the width of a column against the others. */
-        readonly columns: readonly { readonly head: Text; readonly wide: number; readonly write: FormWrite }[]
-        /** Rows that stand ready, by their first cell; `write` says how all of the row is filled in where the columns do not. */
+        readonly columns: readonly {
+          readonly head: Text
+          readonly wide: number
+          readonly write: FormWrite
+        }[]
+        /**
+         * Rows that stand ready, by their first cell; `write` says how all of the row is filled in
+         * where the columns do not.
+         */
         readonly rows: readonly { readonly head: Text; readonly write: FormWrite | undefined }[]
         /** Blank rows at the least; the last page is filled with more. 0: none at all. */
         readonly spare: number
@@ -174,7 +219,10 @@ export type ManualForm = {
   readonly sign: readonly Text[]
 }
 
-/** A card for one person's pocket: a few large numbers, at most one table, what is dangerous, whom to call. */
+/**
+ * A card for one person's pocket: a few large numbers, at most one table, what is dangerous, whom
+ * to call.
+ */
 export type ManualCard = {
   readonly id: string
   readonly title: Text
@@ -188,7 +236,14 @@ export type ManualCard = {
 }
 
 /** One reading of the depth survey with the ground that it stands for, for the map; meters. */
-export type MapCell = { readonly from: number; readonly to: number; readonly inner: number; readonly outer: number; readonly value: number; readonly text: string }
+export type MapCell = {
+  readonly from: number
+  readonly to: number
+  readonly inner: number
+  readonly outer: number
+  readonly value: number
+  readonly text: string
+}
 
 /** What this facility has, measured against what the figures ask. */
 export type Finding = {
@@ -214,14 +269,28 @@ export type ToMeasure = {
 }
 
 /** A line of "facility at a glance". */
-export type GlanceRow = { readonly label: string; readonly text: string; readonly provenance: Provenance; readonly howTo: string }
+export type GlanceRow = {
+  readonly label: string
+  readonly text: string
+  readonly provenance: Provenance
+  readonly howTo: string
+}
 
-export type Contact = { readonly role: string; readonly roleTitle: string; readonly name: string; readonly phone: string; readonly note: string }
+export type Contact = {
+  readonly role: string
+  readonly roleTitle: string
+  readonly name: string
+  readonly phone: string
+  readonly note: string
+}
 
 /** A place of help outside the grounds; what is not known is empty. */
 export type PlaceOfHelp = { readonly name: string; readonly phone: string; readonly way: string }
 
-/** The emergency page. What the facility file does not say is empty, or an empty list: the page has a line for it to be filled in by hand. */
+/**
+ * The emergency page. What the facility file does not say is empty, or an empty list: the page has
+ * a line for it to be filled in by hand.
+ */
 export type Emergency = {
   readonly number: string
   readonly radio: string
@@ -233,7 +302,10 @@ export type Emergency = {
   readonly meetingPoint: string
   /** Who may stop racing. */
   readonly stops: readonly Contact[]
-  /** Whoever else is called, in the order of the page; a role that nobody fills has neither name nor phone. */
+  /**
+   * Whoever else is called, in the order of the page; a role that nobody fills has neither name nor
+   * phone.
+   */
   readonly contacts: readonly Contact[]
   readonly hospital: PlaceOfHelp
   readonly equineClinic: PlaceOfHelp
@@ -242,7 +314,12 @@ export type Emergency = {
   readonly extinguishers: readonly string[]
 }
 
-export type RaceDay = { readonly date: string; readonly firstPost: string; readonly races: number; readonly interval: string }
+export type RaceDay = {
+  readonly date: string
+  readonly firstPost: string
+  readonly races: number
+  readonly interval: string
+}
 
 /** Dimensions that drawings are made from, SI. */
 export type OvalGeometry = {
@@ -259,12 +336,24 @@ export type OvalGeometry = {
   readonly rail: Rail
   /** Counterclockwise seen from above unless the facility says otherwise. */
   readonly direction: 'counterclockwise' | 'clockwise'
-  /** Direction in which horses run on the home straight, degrees clockwise from true north; undefined where nobody has said. */
+  /**
+   * Direction in which horses run on the home straight, degrees clockwise from true north;
+   * undefined where nobody has said.
+   */
   readonly homeBearing: number | undefined
   readonly cushionDepth: number
   readonly ridgeHeight: number
-  /** Gates, drains, water points …: station along the rail from the start of the home straight, m; offset from the rail, m. */
-  readonly marks: readonly { readonly kind: 'gate' | 'drain' | 'water' | 'finish' | 'stand' | 'stockpile'; readonly name: string; readonly station: number; readonly offset: number; /** Gate to which a stockpile is hauled, by name. */ readonly gate: string | undefined }[]
+  /**
+   * Gates, drains, water points …: station along the rail from the start of the home straight, m;
+   * offset from the rail, m.
+   */
+  readonly marks: readonly {
+    readonly kind: 'gate' | 'drain' | 'water' | 'finish' | 'stand' | 'stockpile'
+    readonly name: string
+    readonly station: number
+    readonly offset: number /** Gate to which a stockpile is hauled, by name. */
+    readonly gate: string | undefined
+  }[]
 }
 
 export type Machine = {
@@ -285,8 +374,14 @@ export type Manual = {
     readonly system: UnitSystem
     readonly currency: string
     readonly paper: Paper
-    readonly binder: { readonly sides: 1 | 2; readonly sections: 'right-hand' | 'next'; readonly dividers: DividerKind }
-    /** Papers on which each posted sheet is printed; the first is the one that the site links to. */
+    readonly binder: {
+      readonly sides: 1 | 2
+      readonly sections: 'right-hand' | 'next'
+      readonly dividers: DividerKind
+    }
+    /**
+     * Papers on which each posted sheet is printed; the first is the one that the site links to.
+     */
     readonly sheetPapers: readonly SheetPaper[]
     readonly material: Material
     readonly revision: string
@@ -303,28 +398,62 @@ export type Manual = {
   readonly contacts: readonly Contact[]
   readonly emergency: Emergency
   readonly raceDays: readonly RaceDay[]
-  readonly sections: readonly { readonly id: string; readonly number: number; readonly title: string; readonly about: Text; readonly procedures: readonly string[] }[]
+  readonly sections: readonly {
+    readonly id: string
+    readonly number: number
+    readonly title: string
+    readonly about: Text
+    readonly procedures: readonly string[]
+  }[]
   readonly procedures: readonly ManualProcedure[]
   /** All cautions that some procedure or card here uses. */
   readonly cautions: readonly ManualCaution[]
   readonly symptoms: readonly ManualSymptom[]
-  readonly chapters: readonly { readonly id: string; readonly title: string; readonly place: 'front' | 'back'; readonly text: Text }[]
+  readonly chapters: readonly {
+    readonly id: string
+    readonly title: string
+    readonly place: 'front' | 'back'
+    readonly text: Text
+  }[]
   readonly terms: readonly { readonly term: string; readonly means: Text }[]
-  /** Where the terms of the glossary are used: procedures, and ids of places in them, at most one for each part of a procedure. */
-  readonly termIndex: readonly { readonly term: string; readonly procedures: readonly string[]; readonly places: readonly string[]; readonly throughout: boolean }[]
+  /**
+   * Where the terms of the glossary are used: procedures, and ids of places in them, at most one
+   * for each part of a procedure.
+   */
+  readonly termIndex: readonly {
+    readonly term: string
+    readonly procedures: readonly string[]
+    readonly places: readonly string[]
+    readonly throughout: boolean
+  }[]
   readonly reckoners: readonly ManualReckoner[]
   readonly plans: readonly ManualPlan[]
   readonly forms: readonly ManualForm[]
   readonly cards: readonly ManualCard[]
   /** The latest depth survey, as far as a map needs it. */
-  readonly cushionMap: { readonly date: string; readonly target: number; readonly tolerance: number; readonly cells: readonly MapCell[] } | undefined
+  readonly cushionMap:
+    | {
+        readonly date: string
+        readonly target: number
+        readonly tolerance: number
+        readonly cells: readonly MapCell[]
+      }
+    | undefined
   /** The latest sieve analysis: openings and sizes in meters. */
   readonly grainCurve:
     | {
-        readonly points: readonly { readonly name: string; readonly opening: number; readonly passing: number }[]
+        readonly points: readonly {
+          readonly name: string
+          readonly opening: number
+          readonly passing: number
+        }[]
         readonly grit: number
         readonly gritText: string
-        readonly sizes: readonly { readonly name: string; readonly share: number; readonly size: number }[]
+        readonly sizes: readonly {
+          readonly name: string
+          readonly share: number
+          readonly size: number
+        }[]
       }
     | undefined
   readonly charts: Charts
@@ -335,5 +464,9 @@ export type Manual = {
   readonly worksheets: readonly Worksheet[]
   readonly figures: readonly Figure[]
   /** Sources that something in the manual cites, as printed references. */
-  readonly sources: readonly { readonly id: string; readonly text: string; /** Number or, without one, title: as a table has room for. */ readonly short: string }[]
+  readonly sources: readonly {
+    readonly id: string
+    readonly text: string /** Number or, without one, title: as a table has room for. */
+    readonly short: string
+  }[]
 }

@@ -5,4 +5,5 @@ export const placeholder = /\{([a-z][a-z0-9-]*(?:\.[a-z0-9-]+)+)\}/g
 export const anyBraces = /\{([^{}\n]*)\}/g
 
 /** The names that a text uses. */
-export const namesIn = (text: string): readonly string[] => [...text.matchAll(placeholder)].map((m) => m[1] ?? '')
+export const namesIn = (text: string): readonly string[] =>
+  [...text.matchAll(placeholder)].map((m) => m[1] ?? '')

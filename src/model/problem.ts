@@ -58,4 +58,5 @@ export type Problem = {
 export type Result<T> = { readonly value: T | undefined; readonly problems: readonly Problem[] }
 
 /** True when any of the problems forbids writing output. */
-export const hasErrors = (problems: readonly Problem[]): boolean => problems.some((p) => p.severity === 'error')
+export const hasErrors = (problems: readonly Problem[]): boolean =>
+  problems.some((p) => p.severity === 'error')

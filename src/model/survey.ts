@@ -9,11 +9,23 @@ export type Reading = { readonly station: number; readonly offset: number; reado
 export type SurveyDay = { readonly date: string; readonly readings: readonly Reading[] }
 
 /** The oval as a survey needs it; meters. */
-export type SurveyedOval = { readonly straight: number; readonly radius: number; readonly widthStraights: number; readonly widthTurns: number }
+export type SurveyedOval = {
+  readonly straight: number
+  readonly radius: number
+  readonly widthStraights: number
+  readonly widthTurns: number
+}
 
 /** Readings of each station, in the order of the stations around the rail. */
-export function byStation(readings: readonly Reading[]): readonly { readonly station: number; readonly readings: readonly Reading[] }[] {
+export function byStation(
+  readings: readonly Reading[],
+): readonly { readonly station: number; readonly readings: readonly Reading[] }[] {
   const found = new Map<number, Reading[]>()
   for (const r of readings) found.set(r.station, [...(found.get(r.station) ?? []), r])
-  return [...found].sort(([a], [b]) => a - b).map(([station, list]) => ({ station, readings: [...list].sort((a, b) => a.offset - b.offset) }))
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([station, list]) => ({
+      station,
+      readings: [...list].sort((a, b) => a.offset - b.offset),
+    }))
 }

@@ -18,7 +18,22 @@ export function placeAt(file: SourceFile, offset: number, length: number): Place
 const longestShown = 160
 
 /** A problem with the line of the file that it is about. */
-export function problemAt(file: SourceFile, place: Place, code: ProblemCode, message: string, more: { hint?: string; severity?: Problem['severity'] } = {}): Problem {
-  const source = (file.text.split('\n')[place.line - 1] ?? '').replace(/\r$/, '').slice(0, longestShown)
-  return { code, severity: more.severity ?? 'error', message, place, source, ...(more.hint === undefined ? {} : { hint: more.hint }) }
+export function problemAt(
+  file: SourceFile,
+  place: Place,
+  code: ProblemCode,
+  message: string,
+  more: { hint?: string; severity?: Problem['severity'] } = {},
+): Problem {
+  const source = (file.text.split('\n')[place.line - 1] ?? '')
+    .replace(/\r$/, '')
+    .slice(0, longestShown)
+  return {
+    code,
+    severity: more.severity ?? 'error',
+    message,
+    place,
+    source,
+    ...(more.hint === undefined ? {} : { hint: more.hint }),
+  }
 }

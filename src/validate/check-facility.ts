@@ -14,16 +14,40 @@ import type { Survey } from './check-survey.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
 /** A facility that has passed every check, with the tree that knows where each entry stands. */
-export type Facility = { readonly file: FacilityFile; readonly tree: SourceTree; readonly surveys: readonly Survey[]; readonly weather: readonly WeatherDay[]; readonly railLine: RailLine | undefined; readonly tests: MaterialTests }
+export type Facility = {
+  readonly file: FacilityFile
+  readonly tree: SourceTree
+  readonly surveys: readonly Survey[]
+  readonly weather: readonly WeatherDay[]
+  readonly railLine: RailLine | undefined
+  readonly tests: MaterialTests
+}
 
-/** Straight, radius and widths as far as a survey has to know them; undefined while the shape is not known. */
+/**
+ * Straight, radius and widths as far as a survey has to know them; undefined while the shape is not
+ * known.
+ */
 export function surveyedOval(file: FacilityFile): SurveyedOval | undefined {
   const { lap, straight, radius, offset } = ovalParts(file)
-  const turns = radius ?? (lap !== undefined && straight !== undefined ? (lap - 2 * straight) / (2 * Math.PI) - offset : undefined)
-  const sides = straight ?? (lap !== undefined && radius !== undefined ? (lap - 2 * Math.PI * (radius + offset)) / 2 : undefined)
+  const turns =
+    radius ??
+    (lap !== undefined && straight !== undefined
+      ? (lap - 2 * straight) / (2 * Math.PI) - offset
+      : undefined)
+  const sides =
+    straight ??
+    (lap !== undefined && radius !== undefined
+      ? (lap - 2 * Math.PI * (radius + offset)) / 2
+      : undefined)
   if (turns === undefined || sides === undefined) return undefined
-  const width = (part: 'straights' | 'turns'): number => (file.oval.width as Readonly<Record<string, Quantity>> | undefined)?.[part]?.si ?? usualWidth
-  return { straight: sides, radius: turns, widthStraights: width('straights'), widthTurns: width('turns') }
+  const width = (part: 'straights' | 'turns'): number =>
+    (file.oval.width as Readonly<Record<string, Quantity>> | undefined)?.[part]?.si ?? usualWidth
+  return {
+    straight: sides,
+    radius: turns,
+    widthStraights: width('straights'),
+    widthTurns: width('turns'),
+  }
 }
 
 type OvalParts = { lap?: number; straight?: number; radius?: number; offset: number }
@@ -32,8 +56,14 @@ function ovalParts(file: FacilityFile): OvalParts {
   const oval = file.oval as Readonly<Record<string, unknown>>
   const si = (key: string): number | undefined => (oval[key] as Quantity | undefined)?.si
   const [lap, straight, radius] = [si('lap'), si('straight'), si('radius')]
-  // The offset of the harness rules, when the file gives none; only used to see whether the shape can exist.
-  return { ...(lap === undefined ? {} : { lap }), ...(straight === undefined ? {} : { straight }), ...(radius === undefined ? {} : { radius }), offset: si('measuring-offset') ?? 0.9144 }
+  // The offset of the harness rules, when the file gives none; only used to see whether the shape
+  // can exist.
+  return {
+    ...(lap === undefined ? {} : { lap }),
+    ...(straight === undefined ? {} : { straight }),
+    ...(radius === undefined ? {} : { radius }),
+    offset: si('measuring-offset') ?? 0.9144,
+  }
 }
 
 const smallestRadius = 15
@@ -45,46 +75,139 @@ const usualWidth = 25
 function checkOval({ file, tree }: Facility): Problem[] {
   const { lap, straight, radius, offset } = ovalParts(file)
   const known = [lap, straight, radius].filter((x) => x !== undefined).length
-  const impossible = (key: string, message: string, hint: string): Problem[] => [tree.problem(tree.placeOf(['oval', key]), 'oval/impossible', message, { hint })]
-  if (known < 2) return [tree.problem(tree.keyPlaceOf(['oval']), 'oval/too-little', 'the shape of the oval is not known', { hint: 'give two of: lap, straight, radius' })]
+  const impossible = (key: string, message: string, hint: string): Problem[] => [
+    tree.problem(tree.placeOf(['oval', key]), 'oval/impossible', message, { hint }),
+  ]
+  if (known < 2)
+    return [
+      tree.problem(
+        tree.keyPlaceOf(['oval']),
+        'oval/too-little',
+        'the shape of the oval is not known',
+        { hint: 'give two of: lap, straight, radius' },
+      ),
+    ]
   if (lap !== undefined && straight !== undefined) {
     const found = (lap - 2 * straight) / (2 * Math.PI) - offset
-    if (found < smallestRadius) return impossible('straight', 'two straights of this length leave no room for the turns in this lap', 'a lap is two straights and two turns: lap = 2 × straight + 2π × (radius + measuring offset)')
+    if (found < smallestRadius)
+      return impossible(
+        'straight',
+        'two straights of this length leave no room for the turns in this lap',
+        'a lap is two straights and two turns: lap = 2 × straight + 2π × (radius + measuring offset)',
+      )
     if (radius !== undefined && Math.abs(found - radius) > 0.005 * radius) {
-      return impossible('radius', `lap and straight ask for a turn radius of ${found.toFixed(2)} m (${(found / 0.3048).toFixed(1)} ft) at the rail`, 'leave out the least sure of the three, or measure again')
+      return impossible(
+        'radius',
+        `lap and straight ask for a turn radius of ${found.toFixed(2)} m (${(found / 0.3048).toFixed(1)} ft) at the rail`,
+        'leave out the least sure of the three, or measure again',
+      )
     }
   }
-  if (lap !== undefined && radius !== undefined && straight === undefined && (lap - 2 * Math.PI * (radius + offset)) / 2 < smallestRadius) {
-    return impossible('radius', 'turns of this radius leave no room for straights in this lap', 'a lap is two straights and two turns: lap = 2 × straight + 2π × (radius + measuring offset)')
+  if (
+    lap !== undefined &&
+    radius !== undefined &&
+    straight === undefined &&
+    (lap - 2 * Math.PI * (radius + offset)) / 2 < smallestRadius
+  ) {
+    return impossible(
+      'radius',
+      'turns of this radius leave no room for straights in this lap',
+      'a lap is two straights and two turns: lap = 2 × straight + 2π × (radius + measuring offset)',
+    )
   }
   return []
 }
 
-function duplicates(tree: SourceTree, path: string, ids: readonly string[], what: string): Problem[] {
-  return ids.flatMap((id, i) => (ids.indexOf(id) < i ? [tree.problem(tree.placeOf([path, i]), 'ref/duplicate-id', `${what} "${id}" stands here twice`, { hint: `the first is entry ${ids.indexOf(id) + 1} of the list` })] : []))
+function duplicates(
+  tree: SourceTree,
+  path: string,
+  ids: readonly string[],
+  what: string,
+): Problem[] {
+  return ids.flatMap((id, i) =>
+    ids.indexOf(id) < i
+      ? [
+          tree.problem(
+            tree.placeOf([path, i]),
+            'ref/duplicate-id',
+            `${what} "${id}" stands here twice`,
+            { hint: `the first is entry ${ids.indexOf(id) + 1} of the list` },
+          ),
+        ]
+      : [],
+  )
 }
 
 function checkMeasurements({ file, tree }: Facility): Problem[] {
   return (file.measurements ?? []).flatMap((m, i) => {
     if (!factSpec(m.of)) {
       const near = closest(m.of, factPaths)
-      return [tree.problem(tree.placeOf(['measurements', i, 'of']), 'ref/missing', `there is nothing called "${m.of}" to measure`, { hint: near ? `did you mean "${near}"?` : 'write the path of an entry of this file, such as cushion.depth.found' })]
+      return [
+        tree.problem(
+          tree.placeOf(['measurements', i, 'of']),
+          'ref/missing',
+          `there is nothing called "${m.of}" to measure`,
+          {
+            hint: near
+              ? `did you mean "${near}"?`
+              : 'write the path of an entry of this file, such as cushion.depth.found',
+          },
+        ),
+      ]
     }
     const read = readMeasured(m.of, m.value)
-    return 'params' in read ? [tree.problem(tree.placeOf(['measurements', i, 'value']), read.params.code, read.message, read.params.hint === undefined ? {} : { hint: read.params.hint })] : []
+    return 'params' in read
+      ? [
+          tree.problem(
+            tree.placeOf(['measurements', i, 'value']),
+            read.params.code,
+            read.message,
+            read.params.hint === undefined ? {} : { hint: read.params.hint },
+          ),
+        ]
+      : []
   })
 }
 
-/** Farther than this from the place in the same file, m, a gate is another fairground's, or a digit is wrong. */
+/**
+ * Farther than this from the place in the same file, m, a gate is another fairground's, or a digit
+ * is wrong.
+ */
 const farthestGate = 20_000
 
 function checkEmergency({ file, tree }: Facility): Problem[] {
   const { coordinates, 'stops-racing': stops = [] } = file.emergency ?? {}
   const roles = new Set((file.contacts ?? []).map((c) => c.role))
-  const unnamed = stops.flatMap((role, i) => (roles.has(role) ? [] : [tree.problem(tree.placeOf(['emergency', 'stops-racing', i]), 'ref/missing', `nobody among the contacts is "${role}"`, { hint: 'add a contact with this role, so that the page has a name and a telephone number' })]))
+  const unnamed = stops.flatMap((role, i) =>
+    roles.has(role)
+      ? []
+      : [
+          tree.problem(
+            tree.placeOf(['emergency', 'stops-racing', i]),
+            'ref/missing',
+            `nobody among the contacts is "${role}"`,
+            {
+              hint: 'add a contact with this role, so that the page has a name and a telephone number',
+            },
+          ),
+        ],
+  )
   const { latitude, longitude } = file.place
-  const far = coordinates && latitude !== undefined && longitude !== undefined ? distanceBetween(coordinates, { latitude, longitude }) : 0
-  const off = far > farthestGate ? [tree.problem(tree.placeOf(['emergency', 'coordinates', 'latitude']), 'quantity/range', `the gate lies ${Math.round(far / 1000)} km from the place in this file`, { hint: 'read both numbers again at the gate; west and south are negative' })] : []
+  const far =
+    coordinates && latitude !== undefined && longitude !== undefined
+      ? distanceBetween(coordinates, { latitude, longitude })
+      : 0
+  const off =
+    far > farthestGate
+      ? [
+          tree.problem(
+            tree.placeOf(['emergency', 'coordinates', 'latitude']),
+            'quantity/range',
+            `the gate lies ${Math.round(far / 1000)} km from the place in this file`,
+            { hint: 'read both numbers again at the gate; west and south are negative' },
+          ),
+        ]
+      : []
   return [...unnamed, ...off]
 }
 
@@ -95,7 +218,14 @@ function checkGates({ file, tree }: Facility): Problem[] {
   return marks.flatMap(({ gate }, i) => {
     if (gate === undefined || gates.includes(gate)) return []
     const near = closest(gate, gates)
-    return [tree.problem(tree.placeOf(['oval', 'marks', i, 'gate']), 'ref/missing', `no gate at the outside is called "${gate}"`, { hint: near ? `did you mean "${near}"?` : `known: ${gates.join(', ')}` })]
+    return [
+      tree.problem(
+        tree.placeOf(['oval', 'marks', i, 'gate']),
+        'ref/missing',
+        `no gate at the outside is called "${gate}"`,
+        { hint: near ? `did you mean "${near}"?` : `known: ${gates.join(', ')}` },
+      ),
+    ]
   })
 }
 
@@ -110,23 +240,55 @@ const knownZone = (zone: string): boolean => {
 function checkZone({ file, tree }: Facility): Problem[] {
   const zone = file.place['time-zone']
   if (zone === undefined || knownZone(zone)) return []
-  return [tree.problem(tree.placeOf(['place', 'time-zone']), 'schema/choice', `there is no time zone "${zone}"`, { hint: 'expected a zone of the IANA list, such as America/New_York' })]
+  return [
+    tree.problem(
+      tree.placeOf(['place', 'time-zone']),
+      'schema/choice',
+      `there is no time zone "${zone}"`,
+      { hint: 'expected a zone of the IANA list, such as America/New_York' },
+    ),
+  ]
 }
 
-/** Checks a facility file: schema first, then what no schema can see. All faults are reported at once. */
+/**
+ * Checks a facility file: schema first, then what no schema can see. All faults are reported at
+ * once.
+ */
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const parsed = checkSchema(tree, facility)
   if (!parsed.value) return { value: undefined, problems: parsed.problems }
   const tests = checkMaterialTests(parsed.value, tree)
-  const value: Facility = { file: parsed.value, tree, surveys: [], weather: [], railLine: undefined, tests: tests.value ?? { sieves: [], densities: [] } }
+  const value: Facility = {
+    file: parsed.value,
+    tree,
+    surveys: [],
+    weather: [],
+    railLine: undefined,
+    tests: tests.value ?? { sieves: [], densities: [] },
+  }
   const problems = [
     ...checkOval(value),
     ...checkGates(value),
     ...checkZone(value),
     ...checkEmergency(value),
-    ...duplicates(tree, 'equipment', (value.file.equipment ?? []).map((m) => m.id), 'machine'),
-    ...duplicates(tree, 'race-days', (value.file['race-days'] ?? []).map((d) => d.date), 'race day'),
-    ...duplicates(tree, 'climate', (value.file.climate ?? []).map((m) => String(m.month)), 'month'),
+    ...duplicates(
+      tree,
+      'equipment',
+      (value.file.equipment ?? []).map((m) => m.id),
+      'machine',
+    ),
+    ...duplicates(
+      tree,
+      'race-days',
+      (value.file['race-days'] ?? []).map((d) => d.date),
+      'race day',
+    ),
+    ...duplicates(
+      tree,
+      'climate',
+      (value.file.climate ?? []).map((m) => String(m.month)),
+      'month',
+    ),
     ...tests.problems,
     ...checkMeasurements(value),
   ]

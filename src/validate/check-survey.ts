@@ -1,19 +1,38 @@
 import type { Place, Problem, Result } from '../model/problem.ts'
-import { byStation, type Reading, type SurveyDay, type SurveyedOval, type SurveyKind } from '../model/survey.ts'
+import {
+  byStation,
+  type Reading,
+  type SurveyDay,
+  type SurveyedOval,
+  type SurveyKind,
+} from '../model/survey.ts'
 import type { CsvCell, CsvTable } from '../read/read-csv.ts'
 import { problemAt } from '../read/source-file.ts'
 import { cellProblem, findColumns, isDay, readCell } from './csv-columns.ts'
 
 /** The surveys of one file, oldest first. */
-export type Survey = { readonly of: SurveyKind; readonly by: string; readonly at: Place; readonly days: readonly SurveyDay[] }
+export type Survey = {
+  readonly of: SurveyKind
+  readonly by: string
+  readonly at: Place
+  readonly days: readonly SurveyDay[]
+}
 
-const valueName: Readonly<Record<SurveyKind, string>> = { 'cushion-depth': 'depth', 'surface-level': 'level' }
+const valueName: Readonly<Record<SurveyKind, string>> = {
+  'cushion-depth': 'depth',
+  'surface-level': 'level',
+}
 
 type Row = Reading & { readonly date: string; readonly place: Place }
 
 function readRows(table: CsvTable, of: SurveyKind, oval: SurveyedOval): Result<readonly Row[]> {
   const names = ['station', 'offset', valueName[of]] as const
-  const { value: columns, problems: headProblems } = findColumns(table, [...names, 'date'], [], `station (ft), offset (ft), ${valueName[of]} (${of === 'surface-level' ? 'ft' : 'in'}), date`)
+  const { value: columns, problems: headProblems } = findColumns(
+    table,
+    [...names, 'date'],
+    [],
+    `station (ft), offset (ft), ${valueName[of]} (${of === 'surface-level' ? 'ft' : 'in'}), date`,
+  )
   if (!columns) return { value: undefined, problems: headProblems }
   const problems: Problem[] = []
   const rail = 2 * oval.straight + 2 * Math.PI * oval.radius
@@ -28,10 +47,39 @@ function readRows(table: CsvTable, of: SurveyKind, oval: SurveyedOval): Result<r
       return typeof read === 'number' ? read : undefined
     })
     const date = cell('date').text
-    if (!isDay(date)) problems.push(cellProblem(table, cell('date'), 'schema/format', `"${date}" is no date`, 'expected a date such as 2027-06-12'))
-    if (station !== undefined && station > rail + 1e-6) problems.push(cellProblem(table, cell('station'), 'quantity/range', `station ${cell('station').text} lies beyond the end of the rail`, 'stations are counted once around the rail, from the start of the home straight'))
-    if (offset !== undefined && offset > widest + 0.01) problems.push(cellProblem(table, cell('offset'), 'quantity/range', `offset ${cell('offset').text} lies outside the track`, 'offsets are measured from the rail, square across'))
-    return station === undefined || offset === undefined || value === undefined ? [] : [{ station: station % rail, offset, value, date, place: cell('station').place }]
+    if (!isDay(date))
+      problems.push(
+        cellProblem(
+          table,
+          cell('date'),
+          'schema/format',
+          `"${date}" is no date`,
+          'expected a date such as 2027-06-12',
+        ),
+      )
+    if (station !== undefined && station > rail + 1e-6)
+      problems.push(
+        cellProblem(
+          table,
+          cell('station'),
+          'quantity/range',
+          `station ${cell('station').text} lies beyond the end of the rail`,
+          'stations are counted once around the rail, from the start of the home straight',
+        ),
+      )
+    if (offset !== undefined && offset > widest + 0.01)
+      problems.push(
+        cellProblem(
+          table,
+          cell('offset'),
+          'quantity/range',
+          `offset ${cell('offset').text} lies outside the track`,
+          'offsets are measured from the rail, square across',
+        ),
+      )
+    return station === undefined || offset === undefined || value === undefined
+      ? []
+      : [{ station: station % rail, offset, value, date, place: cell('station').place }]
   })
   return problems.length > 0 ? { value: undefined, problems } : { value: rows, problems }
 }
@@ -42,7 +90,17 @@ function readTwice(table: CsvTable, rows: readonly Row[]): Problem[] {
     const key = `${r.date} ${r.station.toFixed(3)} ${r.offset.toFixed(3)}`
     const again = seen.has(key)
     seen.add(key)
-    return again ? [problemAt(table.file, r.place, 'ref/duplicate-id', 'this place was read twice on that day', { hint: 'keep the reading that is right' })] : []
+    return again
+      ? [
+          problemAt(
+            table.file,
+            r.place,
+            'ref/duplicate-id',
+            'this place was read twice on that day',
+            { hint: 'keep the reading that is right' },
+          ),
+        ]
+      : []
   })
 }
 
@@ -51,7 +109,15 @@ function tooFew(table: CsvTable, rows: readonly Row[], days: readonly SurveyDay[
     const stations = byStation(day.readings)
     const first = rows.find((r) => r.date === day.date)
     if (!first || (stations.length >= 3 && stations.every((s) => s.readings.length >= 2))) return []
-    return [problemAt(table.file, first.place, 'schema/missing', `the survey of ${day.date} has too few readings`, { hint: 'at least three stations, each with at least two readings from the rail outward' })]
+    return [
+      problemAt(
+        table.file,
+        first.place,
+        'schema/missing',
+        `the survey of ${day.date} has too few readings`,
+        { hint: 'at least three stations, each with at least two readings from the rail outward' },
+      ),
+    ]
   })
 }
 
@@ -59,13 +125,26 @@ function tooFew(table: CsvTable, rows: readonly Row[], days: readonly SurveyDay[
  * Turns a table of readings into surveys by day. All faults are reported at once.
  * @param oval Stations must lie on its rail, offsets on its width.
  */
-export function checkSurvey(table: CsvTable, of: SurveyKind, by: string, at: Place, oval: SurveyedOval): Result<Survey> {
+export function checkSurvey(
+  table: CsvTable,
+  of: SurveyKind,
+  by: string,
+  at: Place,
+  oval: SurveyedOval,
+): Result<Survey> {
   const { value: rows, problems: rowProblems } = readRows(table, of, oval)
   if (!rows) return { value: undefined, problems: rowProblems }
-  const days = [...new Set(rows.map((r) => r.date))].sort().map((date): SurveyDay => ({
-    date,
-    readings: rows.filter((r) => r.date === date).sort((a, b) => a.station - b.station || a.offset - b.offset).map((r) => ({ station: r.station, offset: r.offset, value: r.value })),
-  }))
+  const days = [...new Set(rows.map((r) => r.date))].sort().map(
+    (date): SurveyDay => ({
+      date,
+      readings: rows
+        .filter((r) => r.date === date)
+        .sort((a, b) => a.station - b.station || a.offset - b.offset)
+        .map((r) => ({ station: r.station, offset: r.offset, value: r.value })),
+    }),
+  )
   const problems = [...readTwice(table, rows), ...tooFew(table, rows, days)]
-  return problems.length > 0 ? { value: undefined, problems } : { value: { of, by, at, days }, problems }
+  return problems.length > 0
+    ? { value: undefined, problems }
+    : { value: { of, by, at, days }, problems }
 }

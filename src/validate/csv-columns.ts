@@ -9,7 +9,9 @@ import { readMeasured } from './schemas/quantity.ts'
 export type CsvColumn = { readonly index: number; readonly unit: string }
 export type CsvColumns = Readonly<Record<string, CsvColumn>>
 
-/** The name of a column and, where the head gives one, the unit of all its cells: `station (ft)`. */
+/**
+ * The name of a column and, where the head gives one, the unit of all its cells: `station (ft)`.
+ */
 const columnHead = /^([a-z]+)(?:\s*[([]\s*(.+?)\s*[)\]])?$/
 
 /**
@@ -18,39 +20,89 @@ const columnHead = /^([a-z]+)(?:\s*[([]\s*(.+?)\s*[)\]])?$/
  * @param optional Names that may be there.
  * @param example A head as it could be written.
  */
-export function findColumns(table: CsvTable, required: readonly string[], optional: readonly string[], example: string): Result<CsvColumns> {
+export function findColumns(
+  table: CsvTable,
+  required: readonly string[],
+  optional: readonly string[],
+  example: string,
+): Result<CsvColumns> {
   const names = [...required, ...optional]
   const problems: Problem[] = []
   const found: Record<string, CsvColumn> = {}
   for (const [index, { text, place }] of table.head.entries()) {
     const [, , written = ''] = columnHead.exec(text) ?? []
     const [, name = text] = columnHead.exec(text.toLowerCase()) ?? []
-    if (names.includes(name) && !(name in found)) found[name] = { index, unit: written || (/[([]\s*(.+?)\s*[)\]]$/.exec(text)?.[1] ?? '') }
+    if (names.includes(name) && !(name in found))
+      found[name] = { index, unit: written || (/[([]\s*(.+?)\s*[)\]]$/.exec(text)?.[1] ?? '') }
     else {
       const near = closest(name, names)
-      problems.push(problemAt(table.file, place, 'schema/unknown-key', name in found ? `the column "${name}" stands here twice` : `unknown column "${text}"`, { hint: near && !(near in found) ? `did you mean "${near}"?` : `the columns are ${names.join(', ')}` }))
+      problems.push(
+        problemAt(
+          table.file,
+          place,
+          'schema/unknown-key',
+          name in found ? `the column "${name}" stands here twice` : `unknown column "${text}"`,
+          {
+            hint:
+              near && !(near in found)
+                ? `did you mean "${near}"?`
+                : `the columns are ${names.join(', ')}`,
+          },
+        ),
+      )
     }
   }
   const missing = required.filter((n) => !(n in found))
   const head = table.head[0]
-  if (missing.length > 0 && head) problems.push(problemAt(table.file, head.place, 'schema/missing', `the head lacks ${missing.map((m) => `"${m}"`).join(', ')}`, { hint: `write it as, for example: ${example}` }))
+  if (missing.length > 0 && head)
+    problems.push(
+      problemAt(
+        table.file,
+        head.place,
+        'schema/missing',
+        `the head lacks ${missing.map((m) => `"${m}"`).join(', ')}`,
+        { hint: `write it as, for example: ${example}` },
+      ),
+    )
   return problems.length > 0 ? { value: undefined, problems } : { value: found, problems }
 }
 
 /** A fault in a cell. */
-export const cellProblem = (table: CsvTable, cell: CsvCell, code: Problem['code'], message: string, hint?: string): Problem => problemAt(table.file, cell.place, code, message, hint === undefined ? {} : { hint })
+export const cellProblem = (
+  table: CsvTable,
+  cell: CsvCell,
+  code: Problem['code'],
+  message: string,
+  hint?: string,
+): Problem => problemAt(table.file, cell.place, code, message, hint === undefined ? {} : { hint })
 
-/** A cell as the quantity of a fact, with the unit of its column where the cell has none of its own. */
-export function readCell(table: CsvTable, cell: CsvCell, column: CsvColumn, factPath: string): number | Problem {
+/**
+ * A cell as the quantity of a fact, with the unit of its column where the cell has none of its own.
+ */
+export function readCell(
+  table: CsvTable,
+  cell: CsvCell,
+  column: CsvColumn,
+  factPath: string,
+): number | Problem {
   const spec = factSpec(factPath)
   if (!spec) throw new RangeError(`no fact ${factPath}`)
   const bare = /^[-+.\d][\d.,/ -]*$/.test(cell.text)
-  const read = readMeasured(factPath, bare && column.unit !== '' ? `${cell.text} ${column.unit}` : cell.text)
-  return 'si' in read ? read.si : cellProblem(table, cell, read.params.code, read.message, read.params.hint)
+  const read = readMeasured(
+    factPath,
+    bare && column.unit !== '' ? `${cell.text} ${column.unit}` : cell.text,
+  )
+  return 'si' in read
+    ? read.si
+    : cellProblem(table, cell, read.params.code, read.message, read.params.hint)
 }
 
 /** A day that exists, written as `YYYY-MM-DD`. */
 export const isDay = (text: string): boolean => {
   const day = new Date(`${text}T00:00:00Z`)
-  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
+  return (
+    /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+    !Number.isNaN(day.getTime()) &&
+    day.toISOString().startsWith(text)
+  )
 }

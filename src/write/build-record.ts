@@ -1,16 +1,28 @@
 import { createHash } from 'node:crypto'
 import type { OutputFile } from './write-files.ts'
 
-const sha256 = (data: string | Uint8Array): string => createHash('sha256').update(data).digest('hex')
+const sha256 = (data: string | Uint8Array): string =>
+  createHash('sha256').update(data).digest('hex')
 
-/** One hash over many files: any change of a name or a text changes it, the order of reading does not. */
+/**
+ * One hash over many files: any change of a name or a text changes it, the order of reading does
+ * not.
+ */
 export function hashOf(files: readonly { readonly path: string; readonly text: string }[]): string {
   const hash = createHash('sha256')
-  for (const f of [...files].sort((a, b) => a.path.localeCompare(b.path, 'en'))) hash.update(`${f.path}\0${f.text.length}\0${f.text}\0`)
+  for (const f of [...files].sort((a, b) => a.path.localeCompare(b.path, 'en')))
+    hash.update(`${f.path}\0${f.text.length}\0${f.text}\0`)
   return hash.digest('hex')
 }
 
-export type BuildCounts = { readonly pages: number; readonly figures: number; readonly estimates: number; readonly findings: number; readonly worksheets: number; readonly procedures: number }
+export type BuildCounts = {
+  readonly pages: number
+  readonly figures: number
+  readonly estimates: number
+  readonly findings: number
+  readonly worksheets: number
+  readonly procedures: number
+}
 
 /** `build.json`: what went in and what came out. */
 export function buildRecord(input: {
@@ -26,6 +38,12 @@ export function buildRecord(input: {
   readonly files: readonly OutputFile[]
 }): string {
   const { files, counts, binder, ...went } = input
-  const out = [...files].sort((a, b) => a.path.localeCompare(b.path, 'en')).map((f) => ({ path: f.path, bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length, sha256: sha256(f.data) }))
+  const out = [...files]
+    .sort((a, b) => a.path.localeCompare(b.path, 'en'))
+    .map((f) => ({
+      path: f.path,
+      bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length,
+      sha256: sha256(f.data),
+    }))
   return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, files: out }, null, 1)}\n`
 }

@@ -1,7 +1,11 @@
 import { access, mkdir, readdir, rename, rm } from 'node:fs/promises'
 import path from 'node:path'
 
-const exists = (file: string): Promise<boolean> => access(file).then(() => true, () => false)
+const exists = (file: string): Promise<boolean> =>
+  access(file).then(
+    () => true,
+    () => false,
+  )
 
 const stagedName = /^\.(new|old)-(.+)-(\d+)$/
 
@@ -15,8 +19,8 @@ const isRunning = (pid: number): boolean => {
 }
 
 /**
- * Puts right what a killed build may have left: a last good folder that was moved aside and not yet replaced comes
- * back, half-written ones go. Folders of a build that still runs are left alone.
+ * Puts right what a killed build may have left: a last good folder that was moved aside and not yet
+ * replaced comes back, half-written ones go. Folders of a build that still runs are left alone.
  */
 export async function recoverFolder(parent: string): Promise<void> {
   const names = await readdir(parent).catch(() => [] as string[])
@@ -24,16 +28,21 @@ export async function recoverFolder(parent: string): Promise<void> {
     const [, state, id = '', pid = '0'] = stagedName.exec(name) ?? []
     if (state === undefined || (Number(pid) !== process.pid && isRunning(Number(pid)))) continue
     const staged = path.join(parent, name)
-    if (state === 'old' && !(await exists(path.join(parent, id)))) await rename(staged, path.join(parent, id))
+    if (state === 'old' && !(await exists(path.join(parent, id))))
+      await rename(staged, path.join(parent, id))
     else await rm(staged, { recursive: true, force: true })
   }
 }
 
 /**
- * Writes a whole folder in one step: `fill` works in a new folder beside the target, which takes its place only when
- * all is there. When `fill` fails or the process is killed, the target stays as it was.
+ * Writes a whole folder in one step: `fill` works in a new folder beside the target, which takes
+ * its place only when all is there. When `fill` fails or the process is killed, the target stays as
+ * it was.
  */
-export async function replaceFolder(target: string, fill: (staging: string) => Promise<void>): Promise<void> {
+export async function replaceFolder(
+  target: string,
+  fill: (staging: string) => Promise<void>,
+): Promise<void> {
   const parent = path.dirname(target)
   const id = path.basename(target)
   await mkdir(parent, { recursive: true })

@@ -8,8 +8,9 @@ import { projectFolders } from '../../src/cli/folders.ts'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
 import { siteFiles, siteOnDemand } from '../../src/cli/site-files.ts'
 
-// How long everything takes on this machine. Aims: site and figures as a whole process under 2 s, everything with PDFs under
-// 15 s, a rebuild in the preview under 300 ms, all figures of a facility in a warm process under 150 ms.
+// How long everything takes on this machine. Aims: site and figures as a whole process under 2 s,
+// everything with PDFs under 15 s, a rebuild in the preview under 300 ms, all figures of a facility
+// in a warm process under 150 ms.
 
 const folders = projectFolders()
 const facility = path.join(folders.content, 'facilities', 'larkmoor')
@@ -27,7 +28,10 @@ function wholeProcess(name: string, env: NodeJS.ProcessEnv): void {
   console.log(`${name.padEnd(48)} ${seconds(performance.now() - started)}`)
 }
 
-wholeProcess('site and figures, whole process', { ...process.env, OVALKEEP_BROWSER: path.join(into, 'none') })
+wholeProcess('site and figures, whole process', {
+  ...process.env,
+  OVALKEEP_BROWSER: path.join(into, 'none'),
+})
 wholeProcess('everything with PDFs, whole process', process.env)
 
 const bench = new Bench({ time: 2000, warmupTime: 1000 })
@@ -36,34 +40,67 @@ bench.add('read, check, compute, compose (warm)', async () => {
 })
 bench.add('the same and one page (warm): a preview rebuild', async () => {
   const { manual, library } = await loadManual(facility, folders, date)
-  if (manual && library) (await siteOnDemand(manual, library.words, folders)).get('procedures/seal.html')?.()
+  if (manual && library)
+    (await siteOnDemand(manual, library.words, folders)).get('procedures/seal.html')?.()
 })
 bench.add('the same and the whole site (warm)', async () => {
   const { manual, library } = await loadManual(facility, folders, date)
   if (manual && library) await siteFiles(manual, library.words, folders)
 })
 await bench.run()
-for (const t of bench.tasks) console.log(`${t.name.padEnd(48)} ${t.result && 'latency' in t.result ? t.result.latency.mean.toFixed(0) : '?'} ms`)
+for (const t of bench.tasks)
+  console.log(
+    `${t.name.padEnd(48)} ${t.result && 'latency' in t.result ? t.result.latency.mean.toFixed(0) : '?'} ms`,
+  )
 
-// What the numbers cost, by section, in a warm process: every figure once, then tables, ranking, findings and plans on top of them.
+// What the numbers cost, by section, in a warm process: every figure once, then tables, ranking,
+// findings and plans on top of them.
 const { facility: checked, library } = await loadManual(facility, folders, date)
 if (checked && library) {
   const { computeFacility } = await import('../../src/compute/compute-facility.ts')
   const { composeReckoner } = await import('../../src/compose/reckoner.ts')
   const { rankUnmeasured } = await import('../../src/compute/sensitivity.ts')
   const { composeManual } = await import('../../src/compose/compose-manual.ts')
-  const everyFigure = (c: ReturnType<typeof computeFacility>): void => c.engine.uses.forEach((u) => c.engine.worksheet(u.id))
+  const everyFigure = (c: ReturnType<typeof computeFacility>): void =>
+    c.engine.uses.forEach((u) => c.engine.worksheet(u.id))
   const sections: readonly [string, () => void][] = [
     ['facts and figures', () => everyFigure(computeFacility(checked))],
-    ['figures and ready reckoners', () => { const c = computeFacility(checked); everyFigure(c); library.reckoners.forEach((r) => composeReckoner(r.value, c.engine, c.locale)) }],
-    ['figures and ranking of what nobody measured', () => { const c = computeFacility(checked); everyFigure(c); rankUnmeasured(c.engine) }],
-    ['all of it, with findings and plans', () => void composeManual({ facility: checked, computed: computeFacility(checked), library, sources: [], date })],
+    [
+      'figures and ready reckoners',
+      () => {
+        const c = computeFacility(checked)
+        everyFigure(c)
+        library.reckoners.forEach((r) => composeReckoner(r.value, c.engine, c.locale))
+      },
+    ],
+    [
+      'figures and ranking of what nobody measured',
+      () => {
+        const c = computeFacility(checked)
+        everyFigure(c)
+        rankUnmeasured(c.engine)
+      },
+    ],
+    [
+      'all of it, with findings and plans',
+      () =>
+        void composeManual({
+          facility: checked,
+          computed: computeFacility(checked),
+          library,
+          sources: [],
+          date,
+        }),
+    ],
   ]
   const numbers = new Bench({ time: 1500, warmupTime: 500 })
   for (const [name, work] of sections) numbers.add(name, work)
   await numbers.run()
   console.log('\nthe numbers alone (aim: all under 150 ms):')
-  for (const t of numbers.tasks) console.log(`${t.name.padEnd(48)} ${t.result && 'latency' in t.result ? t.result.latency.mean.toFixed(0) : '?'} ms`)
+  for (const t of numbers.tasks)
+    console.log(
+      `${t.name.padEnd(48)} ${t.result && 'latency' in t.result ? t.result.latency.mean.toFixed(0) : '?'} ms`,
+    )
 }
 
 console.log('\nby stage, one build:')

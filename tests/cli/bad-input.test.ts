@@ -13,12 +13,24 @@ let said: string
 const fair = (): string => path.join(root, 'fair')
 const out = (): string => path.join(root, 'out')
 
-/** No browser is needed to see that input is refused; an explicit one that is not there keeps the builds fast. */
-const io = (): Io => ({ out: (t) => (said += `${t}\n`), err: (t) => (said += `${t}\n`), colors: false, terminal: false, env: { ...process.env, OVALKEEP_BROWSER: path.join(root, 'no-browser') }, cwd: root, today: date })
+/**
+ * No browser is needed to see that input is refused; an explicit one that is not there keeps the
+ * builds fast.
+ */
+const io = (): Io => ({
+  out: (t) => (said += `${t}\n`),
+  err: (t) => (said += `${t}\n`),
+  colors: false,
+  terminal: false,
+  env: { ...process.env, OVALKEEP_BROWSER: path.join(root, 'no-browser') },
+  cwd: root,
+  today: date,
+})
 
 const run = (): Promise<number> => build(fair(), { into: out(), date, quiet: true }, io())
 
-const change = async (file: string, edit: (text: string) => string): Promise<void> => writeFile(path.join(fair(), file), edit(await readFile(path.join(fair(), file), 'utf8')))
+const change = async (file: string, edit: (text: string) => string): Promise<void> =>
+  writeFile(path.join(fair(), file), edit(await readFile(path.join(fair(), file), 'utf8')))
 
 beforeEach(async () => {
   said = ''
@@ -30,7 +42,10 @@ afterEach(() => rm(root, { recursive: true, force: true }))
 const ownProcedure = async (edit: (text: string) => string): Promise<void> => {
   await mkdir(path.join(fair(), 'procedures'))
   const text = await readFile(path.join(folders.content, 'procedures', 'deep.yaml'), 'utf8')
-  await writeFile(path.join(fair(), 'procedures', 'own.yaml'), edit(text.replace(/^id: deep$/m, 'id: own')))
+  await writeFile(
+    path.join(fair(), 'procedures', 'own.yaml'),
+    edit(text.replace(/^id: deep$/m, 'id: own')),
+  )
 }
 
 describe('a build', () => {
@@ -43,40 +58,144 @@ describe('a build', () => {
 
   it('takes up procedures and notes that the facility brings along', async () => {
     await ownProcedure((t) => t.replace('title: Surface too deep', 'title: Our own way'))
-    await change('facility.yaml', (t) => `${t}\nnotes:\n  - procedure: own\n    text: Ask **Theo** first.\n`)
+    await change(
+      'facility.yaml',
+      (t) => `${t}\nnotes:\n  - procedure: own\n    text: Ask **Theo** first.\n`,
+    )
     expect(await run()).toBe(3)
-    expect(await readFile(path.join(out(), 'brambleford', 'site', 'procedures', 'own.html'), 'utf8')).toContain('Ask <strong>Theo</strong> first.')
+    expect(
+      await readFile(path.join(out(), 'brambleford', 'site', 'procedures', 'own.html'), 'utf8'),
+    ).toContain('Ask <strong>Theo</strong> first.')
   })
 })
 
 describe('bad input leaves the last good build alone and is pointed at:', () => {
   it.each<[string, () => Promise<void>, RegExp]>([
-    ['a wrong unit', () => change('facility.yaml', (t) => t.replace('180 m', '180 mm')), /facility\.yaml:14:13: error: "180 mm" is outside/],
-    ['an unknown key', () => change('facility.yaml', (t) => t.replace('units:', 'unit:')), /facility\.yaml:8:1: error: unknown entry "unit"[\s\S]*did you mean "units"/],
-    ['malformed YAML', () => change('facility.yaml', (t) => t.replace('oval:', 'oval: [')), /facility\.yaml:\d+:\d+: error: .*\[yaml\/syntax\]/],
+    [
+      'a wrong unit',
+      () => change('facility.yaml', (t) => t.replace('180 m', '180 mm')),
+      /facility\.yaml:14:13: error: "180 mm" is outside/,
+    ],
+    [
+      'an unknown key',
+      () => change('facility.yaml', (t) => t.replace('units:', 'unit:')),
+      /facility\.yaml:8:1: error: unknown entry "unit"[\s\S]*did you mean "units"/,
+    ],
+    [
+      'malformed YAML',
+      () => change('facility.yaml', (t) => t.replace('oval:', 'oval: [')),
+      /facility\.yaml:\d+:\d+: error: .*\[yaml\/syntax\]/,
+    ],
     ['an empty file', () => change('facility.yaml', () => ''), /\[file\/empty\]/],
-    ['a huge file', () => change('facility.yaml', () => 'x: 1\n'.repeat(300_000)), /\[file\/too-large\]/],
+    [
+      'a huge file',
+      () => change('facility.yaml', () => 'x: 1\n'.repeat(300_000)),
+      /\[file\/too-large\]/,
+    ],
     ['a binary file', () => change('facility.yaml', () => 'id: a\u0000b'), /\[file\/not-text\]/],
-    ['a broken rail line', async () => {
-      await writeFile(path.join(fair(), 'rail.gpx'), '<gpx>\n<trk>')
-      await change('facility.yaml', (t) => t.replace(/^oval:\n/m, 'oval:\n  rail-line: { file: rail.gpx, date: 2027-05-01, by: A. B. }\n'))
-    }, /rail\.gpx:2:\d+: error: [^\n]* \[file\/format\]/],
-    ['a survey file that is not there', () => change('facility.yaml', (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: none.csv, by: A. B. }\n`), /facility\.yaml:\d+:\d+: error: there is no file [^\n]*none\.csv \[file\/missing\]/],
-    ['a fault in a survey', async () => {
-      await writeFile(path.join(fair(), 'depths.csv'), 'station,offset,depth,date\n0 m,1 m,20,2027-05-01\n')
-      await change('facility.yaml', (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: depths.csv, by: A. B. }\n`)
-    }, /depths\.csv:2:9: error: "20" has no unit/],
+    [
+      'a broken rail line',
+      async () => {
+        await writeFile(path.join(fair(), 'rail.gpx'), '<gpx>\n<trk>')
+        await change('facility.yaml', (t) =>
+          t.replace(
+            /^oval:\n/m,
+            'oval:\n  rail-line: { file: rail.gpx, date: 2027-05-01, by: A. B. }\n',
+          ),
+        )
+      },
+      /rail\.gpx:2:\d+: error: [^\n]* \[file\/format\]/,
+    ],
+    [
+      'a survey file that is not there',
+      () =>
+        change(
+          'facility.yaml',
+          (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: none.csv, by: A. B. }\n`,
+        ),
+      /facility\.yaml:\d+:\d+: error: there is no file [^\n]*none\.csv \[file\/missing\]/,
+    ],
+    [
+      'a fault in a survey',
+      async () => {
+        await writeFile(
+          path.join(fair(), 'depths.csv'),
+          'station,offset,depth,date\n0 m,1 m,20,2027-05-01\n',
+        )
+        await change(
+          'facility.yaml',
+          (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: depths.csv, by: A. B. }\n`,
+        )
+      },
+      /depths\.csv:2:9: error: "20" has no unit/,
+    ],
     ['a missing file', () => rm(path.join(fair(), 'facility.yaml')), /\[file\/missing\]/],
-    ['a duplicate id', () => ownProcedure((t) => t.replace('id: own', 'id: seal')), /own\.yaml:1:5: error: procedure "seal" exists already/],
-    ['an id that a posted sheet has already', () => ownProcedure((t) => t.replace('id: own', 'id: emergency')), /own\.yaml:1:5: error: [^\n]*a posted sheet has this name already/],
-    ['a figure in a condition that is not there', () => ownProcedure((t) => t.replace('next: harrow', 'when: { above-zero: gap.water-lapse }\nnext: harrow')), /there is no figure or fact "gap\.water-lapse"[\s\S]*did you mean "gap\.water-laps"/],
-    ['a missing reference', () => ownProcedure((t) => t.replace('next: harrow', 'next: harow')), /error: there is no procedure "harow" \[ref\/missing\][\s\S]*did you mean "harrow"/],
-    ['a quantity typed in text', () => ownProcedure((t) => t.replace('Flag the stretches', 'Flag 30 ft of the stretches').replace('next: harrow', 'next: harow')), /warning: a quantity is typed in text: "30 ft" \[text\/typed-number\]/],
-    ['an unknown figure in text', () => ownProcedure((t) => t.replace('{practice.print-depth}', '{practice.print-dept}')), /own\.yaml:\d+:\d+: error: there is no figure or fact "practice\.print-dept" \[text\/unknown-figure\][\s\S]*did you mean "practice\.print-depth"/],
-    ['HTML in Markdown', () => ownProcedure((t) => t.replace('Stones or base come up', '<b onclick=x>Stones</b>')), /\[text\/html\]/],
-    ['a script in a note', () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: seal, text: "<script>alert(1)</script>" }]\n`), /facility\.yaml:\d+:\d+: error: HTML is not allowed[\s\S]*\[text\/html\]/],
-    ['a link to the outside', () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: seal, text: "[x](http://x.example)" }]\n`), /\[text\/link\]/],
-    ['a note on a procedure that is not there', () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: mow, text: "x" }]\n`), /there is no procedure "mow"/],
+    [
+      'a duplicate id',
+      () => ownProcedure((t) => t.replace('id: own', 'id: seal')),
+      /own\.yaml:1:5: error: procedure "seal" exists already/,
+    ],
+    [
+      'an id that a posted sheet has already',
+      () => ownProcedure((t) => t.replace('id: own', 'id: emergency')),
+      /own\.yaml:1:5: error: [^\n]*a posted sheet has this name already/,
+    ],
+    [
+      'a figure in a condition that is not there',
+      () =>
+        ownProcedure((t) =>
+          t.replace('next: harrow', 'when: { above-zero: gap.water-lapse }\nnext: harrow'),
+        ),
+      /there is no figure or fact "gap\.water-lapse"[\s\S]*did you mean "gap\.water-laps"/,
+    ],
+    [
+      'a missing reference',
+      () => ownProcedure((t) => t.replace('next: harrow', 'next: harow')),
+      /error: there is no procedure "harow" \[ref\/missing\][\s\S]*did you mean "harrow"/,
+    ],
+    [
+      'a quantity typed in text',
+      () =>
+        ownProcedure((t) =>
+          t
+            .replace('Flag the stretches', 'Flag 30 ft of the stretches')
+            .replace('next: harrow', 'next: harow'),
+        ),
+      /warning: a quantity is typed in text: "30 ft" \[text\/typed-number\]/,
+    ],
+    [
+      'an unknown figure in text',
+      () => ownProcedure((t) => t.replace('{practice.print-depth}', '{practice.print-dept}')),
+      /own\.yaml:\d+:\d+: error: there is no figure or fact "practice\.print-dept" \[text\/unknown-figure\][\s\S]*did you mean "practice\.print-depth"/,
+    ],
+    [
+      'HTML in Markdown',
+      () => ownProcedure((t) => t.replace('Stones or base come up', '<b onclick=x>Stones</b>')),
+      /\[text\/html\]/,
+    ],
+    [
+      'a script in a note',
+      () =>
+        change(
+          'facility.yaml',
+          (t) => `${t}\nnotes: [{ procedure: seal, text: "<script>alert(1)</script>" }]\n`,
+        ),
+      /facility\.yaml:\d+:\d+: error: HTML is not allowed[\s\S]*\[text\/html\]/,
+    ],
+    [
+      'a link to the outside',
+      () =>
+        change(
+          'facility.yaml',
+          (t) => `${t}\nnotes: [{ procedure: seal, text: "[x](http://x.example)" }]\n`,
+        ),
+      /\[text\/link\]/,
+    ],
+    [
+      'a note on a procedure that is not there',
+      () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: mow, text: "x" }]\n`),
+      /there is no procedure "mow"/,
+    ],
   ])('%s', async (_, spoil, expected) => {
     await mkdir(path.join(out(), 'brambleford'), { recursive: true })
     await writeFile(path.join(out(), 'brambleford', 'good'), 'last good build')
@@ -97,9 +216,12 @@ describe('bad input leaves the last good build alone and is pointed at:', () => 
 
   it('several faults of several files, all in one run', async () => {
     await ownProcedure((t) => t.replace('next: harrow', 'next: harow'))
-    await change('facility.yaml', (t) => t.replace('180 m', '180 mm').replace('paper: a4', 'paper: a5'))
+    await change('facility.yaml', (t) =>
+      t.replace('180 m', '180 mm').replace('paper: a4', 'paper: a5'),
+    )
     expect(await run()).toBe(1)
-    for (const code of ['quantity/range', 'schema/choice', 'ref/missing']) expect(said).toContain(`[${code}]`)
+    for (const code of ['quantity/range', 'schema/choice', 'ref/missing'])
+      expect(said).toContain(`[${code}]`)
     expect(said).toContain('3 errors, 0 warnings in 2 files')
   })
 
@@ -114,7 +236,9 @@ it('a build that is killed while writing leaves the last good folder, and the ne
   await writeFile(path.join(target, 'good'), 'good')
   const script = path.join(root, 'fill.mjs')
   const module = pathToFileURL(path.join(folders.project, 'src', 'write', 'replace-folder.ts')).href
-  await writeFile(script, `
+  await writeFile(
+    script,
+    `
     import { build } from ${JSON.stringify(pathToFileURL(path.join(folders.project, 'node_modules', 'esbuild', 'lib', 'main.js')).href)}
     import { writeFileSync } from 'node:fs'
     const { outputFiles } = await build({ entryPoints: [new URL(${JSON.stringify(module)}).pathname], bundle: true, write: false, format: 'esm', platform: 'node' })
@@ -123,7 +247,8 @@ it('a build that is killed while writing leaves the last good folder, and the ne
       writeFileSync(staging + '/half', 'half')
       console.log('filling')
       await new Promise((r) => setTimeout(r, 60000))
-    })`)
+    })`,
+  )
   const child = spawn(process.execPath, [script], { stdio: ['ignore', 'pipe', 'inherit'] })
   await new Promise<void>((resolve) => child.stdout.once('data', () => resolve()))
   child.kill('SIGKILL')

@@ -8,7 +8,15 @@ import { date, demoFolder, folders } from '../support/demo.ts'
 
 async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
   let [out, err] = ['', '']
-  const io: Io = { out: (t) => (out += `${t}\n`), err: (t) => (err += `${t}\n`), colors: false, terminal: false, env: process.env, cwd: folders.project, today: date }
+  const io: Io = {
+    out: (t) => (out += `${t}\n`),
+    err: (t) => (err += `${t}\n`),
+    colors: false,
+    terminal: false,
+    env: process.env,
+    cwd: folders.project,
+    today: date,
+  }
   return { code: await main(args, io), out, err }
 }
 
@@ -20,8 +28,14 @@ describe('command line', () => {
     expect(out).toMatch(/Exit codes:\n {2}0 /)
   })
   it('suggests the command or option that was meant', async () => {
-    expect(await run('biuld')).toMatchObject({ code: 2, err: expect.stringContaining('Did you mean build?') })
-    expect(await run('build', '--quit')).toMatchObject({ code: 2, err: expect.stringContaining('Did you mean --quiet?') })
+    expect(await run('biuld')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('Did you mean build?'),
+    })
+    expect(await run('build', '--quit')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('Did you mean --quiet?'),
+    })
   })
 })
 
@@ -29,12 +43,17 @@ describe('check', () => {
   it('prints findings with severity, figures, what to do and where it comes from', async () => {
     const { code, out } = await run('check', demoFolder('brambleford'))
     expect(code).toBe(0)
-    expect(out).toMatch(/SERIOUS {2}The cushion is too thin\n.*Found 25 mm; wanted 40 mm[\s\S]*To do: [\s\S]*facility\.yaml:\d+/)
+    expect(out).toMatch(
+      /SERIOUS {2}The cushion is too thin\n.*Found 25 mm; wanted 40 mm[\s\S]*To do: [\s\S]*facility\.yaml:\d+/,
+    )
     expect(out).toMatch(/PLAN {5}No grader/)
     expect(out).not.toMatch(/[{}]/)
   })
   it('fails on a folder that is none', async () => {
-    expect(await run('check', path.join(folders.project, 'nowhere'))).toMatchObject({ code: 1, err: expect.stringContaining('[file/missing]') })
+    expect(await run('check', path.join(folders.project, 'nowhere'))).toMatchObject({
+      code: 1,
+      err: expect.stringContaining('[file/missing]'),
+    })
   })
 })
 
@@ -42,7 +61,14 @@ describe('explain', () => {
   it('prints the working of a figure', async () => {
     const { code, out } = await run('explain', 'seal.start-before')
     expect(code).toBe(0)
-    for (const part of ['W-50', 'What goes in', 'What comes out', 'Sources', 'rounded up to the next 5 min']) expect(out).toContain(part)
+    for (const part of [
+      'W-50',
+      'What goes in',
+      'What comes out',
+      'Sources',
+      'rounded up to the next 5 min',
+    ])
+      expect(out).toContain(part)
     expect(out).not.toMatch(/\\[a-z]+/)
   })
   it('lists all calculations when it is asked for none', async () => {
@@ -51,7 +77,10 @@ describe('explain', () => {
     expect(out).toMatch(/^W-1 +shape +.*lap 2,640 ft/m)
   })
   it('works a calculation with inputs in any units, the rest as the facility has them', async () => {
-    const [a, b] = [await run('explain', 'harrow.time', 'speed=5 mph', '--json'), await run('explain', 'harrow.time', 'speed=8.04672 km/h', '--json')]
+    const [a, b] = [
+      await run('explain', 'harrow.time', 'speed=5 mph', '--json'),
+      await run('explain', 'harrow.time', 'speed=8.04672 km/h', '--json'),
+    ]
     expect(JSON.parse(a.out).si).toBeCloseTo(JSON.parse(b.out).si, 6)
     const fast = await run('explain', 'harrow.time', 'speed=10 mph', '--json')
     expect(JSON.parse(fast.out).si).toBeCloseTo(JSON.parse(a.out).si / 2, 6)
@@ -61,11 +90,17 @@ describe('explain', () => {
     ['speed=5', 'has no unit'],
     ['speed=5 gal', 'not a speed'],
   ])('says what is wrong with the input %s', async (input, message) => {
-    expect(await run('explain', 'harrow.time', input)).toMatchObject({ code: 2, err: expect.stringContaining(message) })
+    expect(await run('explain', 'harrow.time', input)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining(message),
+    })
   })
-  it('gives a reason instead of a number outside a formula\'s range', async () => {
+  it("gives a reason instead of a number outside a formula's range", async () => {
     const { out } = await run('explain', 'harrow.time', 'speed=900 mph', '--json')
-    expect(JSON.parse(out)).toMatchObject({ si: null, reason: expect.stringContaining('the formula holds from') })
+    expect(JSON.parse(out)).toMatchObject({
+      si: null,
+      reason: expect.stringContaining('the formula holds from'),
+    })
   })
   it('gives the entry of figures.json', async () => {
     const { out } = await run('explain', 'washout.volume', '--json')
@@ -73,23 +108,40 @@ describe('explain', () => {
     expect(entry).toMatchObject({ id: 'washout.volume', printed: '6 ft³', worksheet: 'W-60' })
   })
   it('suggests a figure that was meant', async () => {
-    expect(await run('explain', 'seal.start-befor')).toMatchObject({ code: 2, err: expect.stringContaining('Did you mean "seal.start-before"?') })
+    expect(await run('explain', 'seal.start-befor')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('Did you mean "seal.start-before"?'),
+    })
   })
 })
 
 describe('preview server', () => {
   it('serves what is shown now, tells pages of changes, and lists faults instead of an old page', async () => {
     let faults: string | undefined
-    const server = await serve(() => ({ files: new Map([['index.html', () => '<body>hello</body>'], ['a/b.html', () => '<body>b</body>']]), faults }), 0)
-    const get = (p: string): Promise<string> => fetch(new URL(p, server.address)).then((r) => r.text())
+    const server = await serve(
+      () => ({
+        files: new Map([
+          ['index.html', () => '<body>hello</body>'],
+          ['a/b.html', () => '<body>b</body>'],
+        ]),
+        faults,
+      }),
+      0,
+    )
+    const get = (p: string): Promise<string> =>
+      fetch(new URL(p, server.address)).then((r) => r.text())
     try {
       expect(await get('/')).toContain('hello')
       expect(await get('/')).toContain('EventSource')
       expect(await get('/a/b.html')).toContain('b')
       expect((await fetch(new URL('/../../etc/passwd', server.address))).status).toBe(404)
-      const stream = (await fetch(new URL('/changes-of-this-preview', server.address))).body?.getReader()
+      const stream = (
+        await fetch(new URL('/changes-of-this-preview', server.address))
+      ).body?.getReader()
       server.changed()
-      const chunks = [await stream?.read(), await stream?.read()].map((c) => new TextDecoder().decode(c?.value))
+      const chunks = [await stream?.read(), await stream?.read()].map((c) =>
+        new TextDecoder().decode(c?.value),
+      )
       expect(chunks.join('')).toContain('data: changed')
       await stream?.cancel()
       faults = 'facility.yaml:1:1: error: <bad>'

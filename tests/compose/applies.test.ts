@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { applies, type Circumstances } from '../../src/compose/applies.ts'
 
 const values: Readonly<Record<string, number>> = { 'gap.laps': 2, 'gap.water': 0 }
-const here: Circumstances = { surface: 'clay', rail: 'pylons', units: 'us', capabilities: new Set(['harrow', 'spray']), valueOf: (name) => values[name] }
+const here: Circumstances = {
+  surface: 'clay',
+  rail: 'pylons',
+  units: 'us',
+  capabilities: new Set(['harrow', 'spray']),
+  valueOf: (name) => values[name],
+}
 
 describe('applies', () => {
   it('holds without a condition', () => {

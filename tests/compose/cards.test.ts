@@ -8,12 +8,34 @@ import type { Card } from '../../src/validate/schemas/cards.ts'
 import { loadLibrary, loadSources } from '../../src/cli/load/load-library.ts'
 import { demoManual, demos, folders } from '../support/demo.ts'
 
-const table = (id: string, cell: string): ManualReckoner => ({ id, title: id, about: '', rowHead: '', columnHeads: ['a'], columnsHead: undefined, rows: [{ head: '1', cells: [cell], own: false }], worksheet: { number: 'W-1', id: 'a' }, estimate: false })
+const table = (id: string, cell: string): ManualReckoner => ({
+  id,
+  title: id,
+  about: '',
+  rowHead: '',
+  columnHeads: ['a'],
+  columnsHead: undefined,
+  rows: [{ head: '1', cells: [cell], own: false }],
+  worksheet: { number: 'W-1', id: 'a' },
+  estimate: false,
+})
 
-const contact = (role: string, name: string) => ({ role, roleTitle: role, name, phone: '555-0100', note: '' })
+const contact = (role: string, name: string) => ({
+  role,
+  roleTitle: role,
+  name,
+  phone: '555-0100',
+  note: '',
+})
 
 const context = (change: Partial<CardContext> = {}): CardContext => ({
-  here: { surface: 'clay', rail: 'pylons', units: 'us', capabilities: new Set(['harrow']), valueOf: () => undefined },
+  here: {
+    surface: 'clay',
+    rail: 'pylons',
+    units: 'us',
+    capabilities: new Set(['harrow']),
+    valueOf: () => undefined,
+  },
   known: () => true,
   caution: (id) => ({ id, signal: 'warning', hazard: 'h', avoid: 'a', sources: [] }),
   reckoner: (id) => table(id, '4'),
@@ -21,36 +43,79 @@ const context = (change: Partial<CardContext> = {}): CardContext => ({
   ...change,
 })
 
-const figures = (count: number): Card['figures'] => Array.from({ length: count }, (_, i) => ({ figure: `a.n${i}`, label: `number ${i}` }))
+const figures = (count: number): Card['figures'] =>
+  Array.from({ length: count }, (_, i) => ({ figure: `a.n${i}`, label: `number ${i}` }))
 
-const card = (change: Partial<Card> = {}): Card => ({ id: 'one', title: 'One', for: 'For one', figures: figures(3), cautions: ['dust'], ...change })
+const card = (change: Partial<Card> = {}): Card => ({
+  id: 'one',
+  title: 'One',
+  for: 'For one',
+  figures: figures(3),
+  cautions: ['dust'],
+  ...change,
+})
 
 describe('composing cards', () => {
   it('keeps what applies here and is known, in order, as far as there is room', () => {
-    const [whole] = composeCards([card({ figures: figures(8) })], context({ known: (name) => name !== 'a.n1' }))
+    const [whole] = composeCards(
+      [card({ figures: figures(8) })],
+      context({ known: (name) => name !== 'a.n1' }),
+    )
     expect(whole?.figures.map((f) => f.name)).toEqual(['a.n0', 'a.n2', 'a.n3', 'a.n4', 'a.n5'])
     expect(whole?.figures).toHaveLength(cardRoom.figures)
-    const [less] = composeCards([card({ figures: [{ figure: 'a.b', label: 'with a grader', when: { has: 'grade' } }, ...figures(2)] })], context())
+    const [less] = composeCards(
+      [
+        card({
+          figures: [
+            { figure: 'a.b', label: 'with a grader', when: { has: 'grade' } },
+            ...figures(2),
+          ],
+        }),
+      ],
+      context(),
+    )
     expect(less?.figures.map((f) => f.name)).toEqual(['a.n0', 'a.n1'])
   })
 
   it('leaves out a card of which no quantity is known, and one that does not apply', () => {
     expect(composeCards([card()], context({ known: () => false }))).toEqual([])
-    expect(composeCards([card({ when: { has: 'grade' } }), card({ id: 'two', when: { has: 'harrow' } })], context()).map((c) => c.id)).toEqual(['two'])
+    expect(
+      composeCards(
+        [card({ when: { has: 'grade' } }), card({ id: 'two', when: { has: 'harrow' } })],
+        context(),
+      ).map((c) => c.id),
+    ).toEqual(['two'])
   })
 
   it('takes the first table that has something to say', () => {
-    const tables = new Map([['empty', table('empty', '–')], ['full', table('full', '4')], ['later', table('later', '5')]])
-    const [one] = composeCards([card({ reckoners: ['absent', 'empty', 'full', 'later'] })], context({ reckoner: (id) => tables.get(id) }))
+    const tables = new Map([
+      ['empty', table('empty', '–')],
+      ['full', table('full', '4')],
+      ['later', table('later', '5')],
+    ])
+    const [one] = composeCards(
+      [card({ reckoners: ['absent', 'empty', 'full', 'later'] })],
+      context({ reckoner: (id) => tables.get(id) }),
+    )
     expect(one?.reckoner?.id).toBe('full')
-    expect(composeCards([card({ reckoners: ['absent'] })], context({ reckoner: () => undefined }))[0]?.reckoner).toBeUndefined()
+    expect(
+      composeCards([card({ reckoners: ['absent'] })], context({ reckoner: () => undefined }))[0]
+        ?.reckoner,
+    ).toBeUndefined()
   })
 
   it('names whom to call in the order of the card, without roles that nobody fills', () => {
-    const [one] = composeCards([card({ phones: ['fire', 'police', 'ambulance'] })], context({ contacts: [contact('ambulance', 'A'), contact('fire', 'F'), contact('quarry', 'Q')] }))
+    const [one] = composeCards(
+      [card({ phones: ['fire', 'police', 'ambulance'] })],
+      context({
+        contacts: [contact('ambulance', 'A'), contact('fire', 'F'), contact('quarry', 'Q')],
+      }),
+    )
     expect(one?.phones.map((p) => p.name)).toEqual(['F', 'A'])
     const many = Array.from({ length: 30 }, (_, i) => contact('fire', `F${i}`))
-    expect(composeCards([card({ phones: ['fire'] })], context({ contacts: many }))[0]?.phones).toHaveLength(cardRoom.phones)
+    expect(
+      composeCards([card({ phones: ['fire'] })], context({ contacts: many }))[0]?.phones,
+    ).toHaveLength(cardRoom.phones)
   })
 })
 
@@ -62,7 +127,8 @@ describe.each(demos)('cards of %s', (id) => {
     const tables = new Set(manual.reckoners.map((r) => r.id))
     for (const c of manual.cards) {
       expect(c.figures.length, c.id).toBeGreaterThanOrEqual(3)
-      for (const f of c.figures) expect(manual.quantities[f.name]?.ok, `${c.id}: ${f.name}`).toBe(true)
+      for (const f of c.figures)
+        expect(manual.quantities[f.name]?.ok, `${c.id}: ${f.name}`).toBe(true)
       expect(c.cautions.length, c.id).toBeGreaterThan(0)
       for (const { id: caution } of c.cautions) expect(cautions, c.id).toContain(caution)
       if (c.reckoner) expect(tables, c.id).toContain(c.reckoner.id)
@@ -74,7 +140,10 @@ describe.each(demos)('cards of %s', (id) => {
     const { manual } = await demoManual(id)
     const can = new Set(manual.machines.flatMap((m) => m.can))
     const cards = new Set(manual.cards.map((c) => c.id))
-    expect([cards.has('water-truck'), cards.has('grader')]).toEqual([can.has('spray'), can.has('grade')])
+    expect([cards.has('water-truck'), cards.has('grader')]).toEqual([
+      can.has('spray'),
+      can.has('grade'),
+    ])
     expect(cards).toContain('superintendent')
   })
 })
@@ -82,25 +151,64 @@ describe.each(demos)('cards of %s', (id) => {
 describe('a list of cards with mistakes', () => {
   /** What is said of the list, as `line: message`, when its text is changed. */
   async function said(edit: (text: string) => string): Promise<string[]> {
-    const [{ value }, sources] = await Promise.all([loadLibrary(folders.content), loadSources(folders.shared)])
+    const [{ value }, sources] = await Promise.all([
+      loadLibrary(folders.content),
+      loadSources(folders.shared),
+    ])
     const trees = value as LibraryTrees
     const text = edit(trees.cards.file.text)
     expect(text).not.toBe(trees.cards.file.text)
     const cards = readYaml({ path: 'content/cards.yaml', text }).value
     if (!cards) throw new Error('no tree')
     const checked = checkLibrary({ ...trees, cards }, new Set(sources.map((s) => s.id)))
-    const all = await Promise.all(demos.map(async (id) => Object.keys((await demoManual(id)).manual.quantities)))
-    const named = checked.value ? checkText(checked.value.cards, { quantities: new Set(all.flat()), procedures: new Set() }) : []
-    return [...checked.problems, ...named].filter((p) => p.place.file === 'content/cards.yaml').map((p) => `${text.split('\n')[p.place.line - 1]?.trim()} → ${p.message}`)
+    const all = await Promise.all(
+      demos.map(async (id) => Object.keys((await demoManual(id)).manual.quantities)),
+    )
+    const named = checked.value
+      ? checkText(checked.value.cards, { quantities: new Set(all.flat()), procedures: new Set() })
+      : []
+    return [...checked.problems, ...named]
+      .filter((p) => p.place.file === 'content/cards.yaml')
+      .map((p) => `${text.split('\n')[p.place.line - 1]?.trim()} → ${p.message}`)
   }
 
   it.each([
-    ['a quantity', (t: string) => t.replace('figure: round.loads,', 'figure: round.lods,'), 'round.lods', 'there is no figure or fact "round.lods"'],
-    ['a quantity in words', (t: string) => t.replace('loads for one round', 'loads at {pass.sped}'), 'pass.sped', 'there is no figure or fact "pass.sped"'],
-    ['a caution', (t: string) => t.replace('[truck-bank, backing]', '[truck-bank, backin]'), 'backin]', 'there is no caution "backin"'],
-    ['a table', (t: string) => t.replace('[round, moisture]', '[round, moistur]'), 'moistur]', 'there is no reckoner "moistur"'],
-    ['an id twice', (t: string) => t.replace('id: grader', 'id: water-truck'), 'id: water-truck', 'card "water-truck" exists already'],
-    ['a role', (t: string) => t.replace('phones: [ambulance', 'phones: [ambulanc'), 'ambulanc,', ''],
+    [
+      'a quantity',
+      (t: string) => t.replace('figure: round.loads,', 'figure: round.lods,'),
+      'round.lods',
+      'there is no figure or fact "round.lods"',
+    ],
+    [
+      'a quantity in words',
+      (t: string) => t.replace('loads for one round', 'loads at {pass.sped}'),
+      'pass.sped',
+      'there is no figure or fact "pass.sped"',
+    ],
+    [
+      'a caution',
+      (t: string) => t.replace('[truck-bank, backing]', '[truck-bank, backin]'),
+      'backin]',
+      'there is no caution "backin"',
+    ],
+    [
+      'a table',
+      (t: string) => t.replace('[round, moisture]', '[round, moistur]'),
+      'moistur]',
+      'there is no reckoner "moistur"',
+    ],
+    [
+      'an id twice',
+      (t: string) => t.replace('id: grader', 'id: water-truck'),
+      'id: water-truck',
+      'card "water-truck" exists already',
+    ],
+    [
+      'a role',
+      (t: string) => t.replace('phones: [ambulance', 'phones: [ambulanc'),
+      'ambulanc,',
+      '',
+    ],
   ])('points at the line of an unknown name: %s', async (_, edit, where, message) => {
     const problems = await said(edit)
     expect(problems).toHaveLength(1)

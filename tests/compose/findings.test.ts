@@ -4,8 +4,14 @@ import { loadText } from '../support/demo.ts'
 const head = 'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: us\npaper: letter\n'
 
 /** Findings about a half-mile of stone dust on which all else is unknown. */
-async function found(parts: { readonly cushion?: string; readonly oval?: string; readonly more?: string }): Promise<readonly string[]> {
-  const { manual, problems } = await loadText(`${head}oval: { lap: 2640 ft, straight: 600 ft${parts.oval ?? ''} }\ncushion: { material: stone-dust${parts.cushion ?? ''} }\n${parts.more ?? ''}`)
+async function found(parts: {
+  readonly cushion?: string
+  readonly oval?: string
+  readonly more?: string
+}): Promise<readonly string[]> {
+  const { manual, problems } = await loadText(
+    `${head}oval: { lap: 2640 ft, straight: 600 ft${parts.oval ?? ''} }\ncushion: { material: stone-dust${parts.cushion ?? ''} }\n${parts.more ?? ''}`,
+  )
   if (!manual) throw new Error(problems.map((p) => p.message).join('; '))
   return manual.findings.map((f) => f.id)
 }
@@ -14,12 +20,15 @@ describe('findings about the surface', () => {
   const depth = (d: string): string => `, depth: { target: 2 in, tolerance: 1/4 in, found: ${d} }`
 
   it('tell a cushion that is too deep from one that is too thin, and leave alone what is within its tolerance', async () => {
-    const [deep, thin, right, edge] = await Promise.all(['2 1/2 in', '1 1/2 in', '2 1/8 in', '2 1/4 in'].map((d) => found({ cushion: depth(d) })))
+    const [deep, thin, right, edge] = await Promise.all(
+      ['2 1/2 in', '1 1/2 in', '2 1/8 in', '2 1/4 in'].map((d) => found({ cushion: depth(d) })),
+    )
     expect(deep).toContain('cushion-deep')
     expect(deep).not.toContain('cushion-thin')
     expect(thin).toContain('cushion-thin')
     expect(thin).not.toContain('cushion-deep')
-    for (const ids of [right, edge]) for (const id of ['cushion-deep', 'cushion-thin']) expect(ids).not.toContain(id)
+    for (const ids of [right, edge])
+      for (const id of ['cushion-deep', 'cushion-thin']) expect(ids).not.toContain(id)
   })
 
   it('see worn grit only where it was measured and is short', async () => {
@@ -30,26 +39,40 @@ describe('findings about the surface', () => {
   })
 
   it('see a cross-fall outside what harness tracks have', async () => {
-    expect(await found({ oval: ', cross-fall: { straights: 2 %, turns: 6 % }' })).not.toContain('cross-fall-odd')
-    expect(await found({ oval: ', cross-fall: { straights: 2 %, turns: 15 % }' })).toContain('cross-fall-odd')
-    expect(await found({ oval: ', cross-fall: { straights: 0.5 %, turns: 6 % }' })).toContain('cross-fall-odd')
+    expect(await found({ oval: ', cross-fall: { straights: 2 %, turns: 6 % }' })).not.toContain(
+      'cross-fall-odd',
+    )
+    expect(await found({ oval: ', cross-fall: { straights: 2 %, turns: 15 % }' })).toContain(
+      'cross-fall-odd',
+    )
+    expect(await found({ oval: ', cross-fall: { straights: 0.5 %, turns: 6 % }' })).toContain(
+      'cross-fall-odd',
+    )
   })
 })
 
 describe('findings about machines and hours', () => {
-  const harrow = (width: string): string => `{ id: harrow, name: the harrow, can: [harrow], from: own, width: ${width}, overlap: 1 ft, speed: 6 mph }`
-  const truck = '{ id: truck, name: the truck, can: [spray], from: own, tank: 2000 gal, usable: 90 %, flow: 180 gal/min, spray-width: 20 ft, overlap: 1 ft, speed: 4 mph, travel: 5 min }'
-  const races = (interval: string): string => `race-days:\n  - { date: 2027-08-03, first-post: "13:00", races: 10, interval: ${interval} }\n`
+  const harrow = (width: string): string =>
+    `{ id: harrow, name: the harrow, can: [harrow], from: own, width: ${width}, overlap: 1 ft, speed: 6 mph }`
+  const truck =
+    '{ id: truck, name: the truck, can: [spray], from: own, tank: 2000 gal, usable: 90 %, flow: 180 gal/min, spray-width: 20 ft, overlap: 1 ft, speed: 4 mph, travel: 5 min }'
+  const races = (interval: string): string =>
+    `race-days:\n  - { date: 2027-08-03, first-post: "13:00", races: 10, interval: ${interval} }\n`
 
   it('name every machine that is not there', async () => {
     const none = await found({})
-    for (const id of ['no-grader', 'no-harrow', 'no-spray', 'no-roller', 'no-tamper']) expect(none).toContain(id)
+    for (const id of ['no-grader', 'no-harrow', 'no-spray', 'no-roller', 'no-tamper'])
+      expect(none).toContain(id)
     const some = await found({ more: `equipment: [${harrow('10 ft')}, ${truck}]\n` })
     for (const id of ['no-harrow', 'no-spray']) expect(some).not.toContain(id)
   })
 
   it('hold the time of harrow and truck against the interval between races', async () => {
-    const at = (width: string, interval: string) => found({ oval: ', width: { straights: 60 ft, turns: 60 ft }', more: `equipment: [${harrow(width)}, ${truck}]\nwater: { fill-flow: 250 gal/min }\n${races(interval)}` })
+    const at = (width: string, interval: string) =>
+      found({
+        oval: ', width: { straights: 60 ft, turns: 60 ft }',
+        more: `equipment: [${harrow(width)}, ${truck}]\nwater: { fill-flow: 250 gal/min }\n${races(interval)}`,
+      })
     const slow = await at('10 ft', '20 min')
     for (const id of ['harrow-slow', 'round-slow']) expect(slow).toContain(id)
     // Four strips of 19 ft at 6 mph take some 24 minutes.

@@ -8,8 +8,14 @@ import type { KindName } from '../../src/model/quantity/kinds.ts'
 let runs = 0
 
 const area = calculation({
-  id: 'area', title: 'Area', about: '', sources: ['geometry'],
-  inputs: { a: { symbol: 'a', label: 'length', kind: 'distance', range: [0, 100] }, b: { symbol: 'b', label: 'width', kind: 'distance', range: [0, 100] } },
+  id: 'area',
+  title: 'Area',
+  about: '',
+  sources: ['geometry'],
+  inputs: {
+    a: { symbol: 'a', label: 'length', kind: 'distance', range: [0, 100] },
+    b: { symbol: 'b', label: 'width', kind: 'distance', range: [0, 100] },
+  },
   outputs: { total: { symbol: 'A', label: 'area', kind: 'area', tex: '@a\\,@b' } },
   compute: (x) => {
     runs++
@@ -18,14 +24,39 @@ const area = calculation({
 })
 
 const layer = calculation({
-  id: 'layer', title: 'Layer', about: '', sources: ['geometry'],
-  inputs: { area: { symbol: 'A', label: 'area', kind: 'area', range: [0, 1e6] }, depth: { symbol: 'd', label: 'depth', kind: 'depth', range: [0, 1] } },
-  outputs: { volume: { symbol: 'V', label: 'volume', kind: 'fillVolume', tex: '@area\\,@depth' }, half: { symbol: 'H', label: 'half of it', kind: 'fillVolume', tex: '\\frac{@volume}{2}' } },
-  compute: (x) => (x.depth > 0.5 ? { volume: refuse('too thick'), half: refuse('too thick') } : { volume: x.area * x.depth, half: (x.area * x.depth) / 2 }),
+  id: 'layer',
+  title: 'Layer',
+  about: '',
+  sources: ['geometry'],
+  inputs: {
+    area: { symbol: 'A', label: 'area', kind: 'area', range: [0, 1e6] },
+    depth: { symbol: 'd', label: 'depth', kind: 'depth', range: [0, 1] },
+  },
+  outputs: {
+    volume: { symbol: 'V', label: 'volume', kind: 'fillVolume', tex: '@area\\,@depth' },
+    half: { symbol: 'H', label: 'half of it', kind: 'fillVolume', tex: '\\frac{@volume}{2}' },
+  },
+  compute: (x) =>
+    x.depth > 0.5
+      ? { volume: refuse('too thick'), half: refuse('too thick') }
+      : { volume: x.area * x.depth, half: (x.area * x.depth) / 2 },
 })
 
 const place = { file: 'f.yaml', line: 1, column: 1, length: 1 }
-const known = (path: string, si: number, kind: KindName, typical = false): [string, Fact] => [path, { path, label: path, kind, si, text: '', howTo: '', provenance: typical ? { kind: 'typical', sources: [], note: '' } : { kind: 'stated', at: place } }]
+const known = (path: string, si: number, kind: KindName, typical = false): [string, Fact] => [
+  path,
+  {
+    path,
+    label: path,
+    kind,
+    si,
+    text: '',
+    howTo: '',
+    provenance: typical
+      ? { kind: 'typical', sources: [], note: '' }
+      : { kind: 'stated', at: place },
+  },
+]
 
 const uses = [
   use(1, 'ground', area, { a: fact('x.a'), b: fact('x.b') }),
@@ -33,7 +64,16 @@ const uses = [
   use(3, 'inch', layer, { area: figure('ground.total'), depth: fixed(0.0254, 'an inch') }),
 ]
 
-const engineOf = (d = 0.1, typicalB = false) => createEngine(uses, new Map([known('x.a', 40, 'distance'), known('x.b', 20, 'distance', typicalB), known('x.d', d, 'depth')]), { system: 'metric', currency: 'EUR' })
+const engineOf = (d = 0.1, typicalB = false) =>
+  createEngine(
+    uses,
+    new Map([
+      known('x.a', 40, 'distance'),
+      known('x.b', 20, 'distance', typicalB),
+      known('x.d', d, 'depth'),
+    ]),
+    { system: 'metric', currency: 'EUR' },
+  )
 
 const si = (e: ReturnType<typeof engineOf>, id: string): number | string | undefined => {
   const v = e.figure(id)?.value
@@ -48,7 +88,8 @@ describe('engine', () => {
   it('computes each figure once', () => {
     runs = 0
     const e = engineOf()
-    for (const id of ['cover.volume', 'cover.half', 'inch.volume', 'ground.total', 'cover.volume']) e.figure(id)
+    for (const id of ['cover.volume', 'cover.half', 'inch.volume', 'ground.total', 'cover.volume'])
+      e.figure(id)
     expect(runs).toBe(1)
   })
 
@@ -61,7 +102,10 @@ describe('engine', () => {
   })
 
   it('says what is missing', () => {
-    const e = createEngine(uses, new Map([known('x.a', 40, 'distance')]), { system: 'metric', currency: 'EUR' })
+    const e = createEngine(uses, new Map([known('x.a', 40, 'distance')]), {
+      system: 'metric',
+      currency: 'EUR',
+    })
     expect(si(e, 'cover.volume')).toBe('width is not known')
     expect(e.figure('cover.nothing')).toBeUndefined()
     expect(e.hasFigure('cover.volume') && !e.hasFigure('cover.nothing')).toBe(true)
@@ -92,7 +136,12 @@ describe('engine', () => {
   })
 
   it('reports a plan that runs in a circle', () => {
-    const circle = [use(1, 'p', layer, { area: figure('q.volume'), depth: fixed(0.1, '') }), use(2, 'q', layer, { area: figure('p.volume'), depth: fixed(0.1, '') })]
-    expect(() => createEngine(circle, new Map(), { system: 'us', currency: 'USD' }).figure('p.volume')).toThrow(/depend on themselves/)
+    const circle = [
+      use(1, 'p', layer, { area: figure('q.volume'), depth: fixed(0.1, '') }),
+      use(2, 'q', layer, { area: figure('p.volume'), depth: fixed(0.1, '') }),
+    ]
+    expect(() =>
+      createEngine(circle, new Map(), { system: 'us', currency: 'USD' }).figure('p.volume'),
+    ).toThrow(/depend on themselves/)
   })
 })

@@ -24,7 +24,10 @@ describe.each(demos)('formulas of %s', (id) => {
     const { manual } = await demoManual(id)
     for (const f of manual.worksheets.flatMap((w) => w.formulas)) {
       expect(`${f.tex}${f.numbers}`, f.figure).not.toMatch(/@[a-z]/)
-      expect(f.numbers.replace(/\\text\{[^}]*\}|\\[td]?frac\{[^{}]*\}\{[^{}]*\}/g, ''), f.figure).not.toMatch(/\d\}\s*(?:\\,)?\s*\{\d/)
+      expect(
+        f.numbers.replace(/\\text\{[^}]*\}|\\[td]?frac\{[^{}]*\}\{[^{}]*\}/g, ''),
+        f.figure,
+      ).not.toMatch(/\d\}\s*(?:\\,)?\s*\{\d/)
     }
   })
 })

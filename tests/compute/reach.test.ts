@@ -5,12 +5,29 @@ import { capabilities } from '../../src/model/capability.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
 
-// Any oval from a 400 m practice ring to two miles, metric or US, any surface, any subset of equipment.
+// Any oval from a 400 m practice ring to two miles, metric or US, any surface, any subset of
+// equipment.
 const machine: Readonly<Record<string, string>> = {
-  spray: 'tank: 1,500 gal', 'roll-tires': 'count: 2', grade: 'width: 10 ft', harrow: 'width: 8 ft', screen: 'width: 12 ft', condition: 'width: 7 ft', 'roll-drum': 'width: 6 ft', load: 'bucket: 14 ft3', haul: 'bed: 8 tons', tamp: 'note: small',
+  spray: 'tank: 1,500 gal',
+  'roll-tires': 'count: 2',
+  grade: 'width: 10 ft',
+  harrow: 'width: 8 ft',
+  screen: 'width: 12 ft',
+  condition: 'width: 7 ft',
+  'roll-drum': 'width: 6 ft',
+  load: 'bucket: 14 ft3',
+  haul: 'bed: 8 tons',
+  tamp: 'note: small',
 }
 
-type Shape = { lap: number; share: number; units: 'us' | 'metric'; material: string; can: readonly string[]; found: number }
+type Shape = {
+  lap: number
+  share: number
+  units: 'us' | 'metric'
+  material: string
+  can: readonly string[]
+  found: number
+}
 
 const facility = ({ lap, share, units, material, can, found }: Shape): string => `
 id: any
@@ -49,8 +66,13 @@ describe('every oval within reach', () => {
           for (const output of Object.keys(use.calculation.outputs)) {
             const figure = engine.figure(`${use.id}.${output}`)
             if (!figure) throw new Error(use.id)
-            else if (!figure.value.ok) expect(figure.value.reason, `${use.id}.${output}`).toBeTruthy()
-            else expect(Number.isFinite(figure.value.si) && (figure.value.si >= 0 || use.id === 'heat'), `${use.id}.${output} = ${figure.value.si}`).toBe(true)
+            else if (!figure.value.ok)
+              expect(figure.value.reason, `${use.id}.${output}`).toBeTruthy()
+            else
+              expect(
+                Number.isFinite(figure.value.si) && (figure.value.si >= 0 || use.id === 'heat'),
+                `${use.id}.${output} = ${figure.value.si}`,
+              ).toBe(true)
             if (figure.value.ok) expect(figure.value.text).not.toMatch(/NaN|−|Infinity/)
           }
         }

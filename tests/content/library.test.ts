@@ -9,15 +9,21 @@ describe('the library', () => {
 
   it.each(demos)('names only quantities that have a value in the steps of %s', async (id) => {
     const { manual } = await demoManual(id)
-    const words = manual.procedures.flatMap((p) => [...p.methods.flatMap((m) => m.steps.flatMap((s) => [s.do, s.note ?? ''])), p.sheet.when])
-    const unknown = words.flatMap((text) => [...text.matchAll(/\{([^}]*)\}/g)].map((m) => m[1] ?? '')).filter((name) => !manual.quantities[name]?.ok)
+    const words = manual.procedures.flatMap((p) => [
+      ...p.methods.flatMap((m) => m.steps.flatMap((s) => [s.do, s.note ?? ''])),
+      p.sheet.when,
+    ])
+    const unknown = words
+      .flatMap((text) => [...text.matchAll(/\{([^}]*)\}/g)].map((m) => m[1] ?? ''))
+      .filter((name) => !manual.quantities[name]?.ok)
     expect(unknown).toEqual([])
   })
 
   it('asks questions whose answers cannot be guessed from their letters', async () => {
     const { manual } = await demoManual('larkmoor')
     const right = manual.procedures.flatMap((p) => p.training.questions.map((q) => q.right))
-    for (const letter of [1, 2, 3]) expect(right.filter((r) => r === letter).length / right.length).toBeLessThan(0.45)
+    for (const letter of [1, 2, 3])
+      expect(right.filter((r) => r === letter).length / right.length).toBeLessThan(0.45)
   })
 
   it('covers the year: procedures on every shelf, thirty and more in all', async () => {
@@ -30,8 +36,12 @@ describe('the library', () => {
   it.each(demos)('gives %s no step for a machine that it lacks', async (id) => {
     const { manual } = await demoManual(id)
     const can = new Set(manual.machines.flatMap((m) => m.can))
-    for (const p of manual.procedures) for (const g of p.gear) expect(g.machine !== undefined || g.instead !== undefined, `${p.id}: ${g.can}`).toBe(true)
-    const steps = manual.procedures.flatMap((p) => p.methods.flatMap((m) => m.steps.map((s) => s.do))).join('\n')
+    for (const p of manual.procedures)
+      for (const g of p.gear)
+        expect(g.machine !== undefined || g.instead !== undefined, `${p.id}: ${g.can}`).toBe(true)
+    const steps = manual.procedures
+      .flatMap((p) => p.methods.flatMap((m) => m.steps.map((s) => s.do)))
+      .join('\n')
     if (!can.has('grade')) expect(steps).not.toMatch(/\bblade\b|grader/)
     if (manual.geometry.rail === 'hub-rail') expect(steps).not.toMatch(/pylon/)
     if (!can.has('screen')) expect(steps).not.toMatch(/\bscreen\b/)
@@ -42,7 +52,10 @@ describe('the library', () => {
     const { manual } = await demoManual('larkmoor')
     for (const p of manual.procedures) {
       expect(p.cautions.length, p.id).toBeGreaterThan(0)
-      expect(p.cautions.length + p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)).length, p.id).toBeGreaterThan(1)
+      expect(
+        p.cautions.length + p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)).length,
+        p.id,
+      ).toBeGreaterThan(1)
     }
     expect(manual.cautions.every((c) => c.sources.length > 0)).toBe(true)
   })

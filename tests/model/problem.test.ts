@@ -5,7 +5,9 @@ import { problemCodes } from '../../src/model/problem.ts'
 import { folders, testsFolder } from '../support/demo.ts'
 
 const texts = async (root: string): Promise<string[]> => {
-  const names = (await readdir(root, { recursive: true, withFileTypes: true })).filter((e) => e.isFile() && e.name.endsWith('.ts'))
+  const names = (await readdir(root, { recursive: true, withFileTypes: true })).filter(
+    (e) => e.isFile() && e.name.endsWith('.ts'),
+  )
   return Promise.all(names.map((e) => readFile(path.join(e.parentPath, e.name), 'utf8')))
 }
 
@@ -14,6 +16,9 @@ it('every kind of fault is raised somewhere and met in some test', async () => {
   const tests = (await texts(testsFolder)).join('\n')
   for (const code of Object.keys(problemCodes)) {
     expect(source.split(`'${code}'`).length, `${code} in the source`).toBeGreaterThan(2)
-    expect(tests.includes(code) || tests.includes(code.replace('/', '\\/')), `${code} in the tests`).toBe(true)
+    expect(
+      tests.includes(code) || tests.includes(code.replace('/', '\\/')),
+      `${code} in the tests`,
+    ).toBe(true)
   }
 })

@@ -22,7 +22,8 @@ beforeAll(async () => {
 
 afterAll(() => close())
 
-const length = (p: ManualProcedure): number => p.sheet.steps.reduce((sum, s) => sum + s.do.length + (s.note?.length ?? 0), 0)
+const length = (p: ManualProcedure): number =>
+  p.sheet.steps.reduce((sum, s) => sum + s.do.length + (s.note?.length ?? 0), 0)
 
 describe.each(demos)('%s', (id) => {
   it('posts the emergency, its longest and its shortest procedure without a word cut off or on another, on every paper', async () => {
@@ -44,27 +45,53 @@ describe.each(demos)('%s', (id) => {
 
   it('has pocket cards on which everything can be read', async () => {
     const { manual, words } = await demoManual(id)
-    const faults = await press.run(renderCards(manual, await assetsFor(words, 'inline')), {}, async (page) => {
-      await fitCards(page)
-      return page.evaluate(faultsInPage, '.card')
-    })
+    const faults = await press.run(
+      renderCards(manual, await assetsFor(words, 'inline')),
+      {},
+      async (page) => {
+        await fitCards(page)
+        return page.evaluate(faultsInPage, '.card')
+      },
+    )
     expect(faults).toEqual([])
   }, 60_000)
 
   it('has forms whose heads and lines stand clear of each other', async () => {
     const { manual, words } = await demoManual(id)
-    expect(await press.run(renderForms(manual, await assetsFor(words, 'inline')), {}, (page) => page.evaluate(faultsInPage, '.form'))).toEqual([])
+    expect(
+      await press.run(renderForms(manual, await assetsFor(words, 'inline')), {}, (page) =>
+        page.evaluate(faultsInPage, '.form'),
+      ),
+    ).toEqual([])
   }, 60_000)
 })
 
 describe('the measure itself', () => {
-  const set = (body: string): Promise<string[]> => press.run({ css: '.box{position:relative;width:200px;height:60px;overflow:hidden;font:16px/20px "Source Sans 3"}', body: `<div class="box" id="b">${body}</div>` }, {}, (page) => page.evaluate(faultsInPage, '.box'))
+  const set = (body: string): Promise<string[]> =>
+    press.run(
+      {
+        css: '.box{position:relative;width:200px;height:60px;overflow:hidden;font:16px/20px "Source Sans 3"}',
+        body: `<div class="box" id="b">${body}</div>`,
+      },
+      {},
+      (page) => page.evaluate(faultsInPage, '.box'),
+    )
 
   it('finds words on words, words that reach out, and boxes that are too small', async () => {
     expect(await set('<p style="margin:0">fine</p><p style="margin:0">below</p>')).toEqual([])
-    expect((await set('<p style="margin:0">one</p><p style="position:absolute;margin:0;top:3px;left:2px">two</p>')).join()).toContain('lie on each other')
-    expect((await set('<p style="margin:0">one<br>two<br>three<br>four</p>')).join()).toContain('holds more than it shows')
-    expect((await set('<p style="position:absolute;margin:0;left:-20px">out</p>')).join()).toContain('reaches out')
+    expect(
+      (
+        await set(
+          '<p style="margin:0">one</p><p style="position:absolute;margin:0;top:3px;left:2px">two</p>',
+        )
+      ).join(),
+    ).toContain('lie on each other')
+    expect((await set('<p style="margin:0">one<br>two<br>three<br>four</p>')).join()).toContain(
+      'holds more than it shows',
+    )
+    expect(
+      (await set('<p style="position:absolute;margin:0;left:-20px">out</p>')).join(),
+    ).toContain('reaches out')
   })
 })
 
@@ -76,11 +103,18 @@ describe('cards with too much on them', () => {
   const fitted = (phones: number, words: number): Promise<{ scale: number; phones: number }> =>
     press.run(card(phones, words), {}, async (page) => {
       await fitCards(page)
-      return page.evaluate(() => ({ scale: Number(document.querySelector('.card')?.style.getPropertyValue('--scale')), phones: document.querySelectorAll('tr').length }))
+      return page.evaluate(() => ({
+        scale: Number(document.querySelector('.card')?.style.getPropertyValue('--scale')),
+        phones: document.querySelectorAll('tr').length,
+      }))
     })
 
   it('are set smaller as more stands on them, then lose the last telephone numbers, never words', async () => {
-    const scales = [(await fitted(1, 10)).scale, (await fitted(3, 25)).scale, (await fitted(4, 30)).scale]
+    const scales = [
+      (await fitted(1, 10)).scale,
+      (await fitted(3, 25)).scale,
+      (await fitted(4, 30)).scale,
+    ]
     expect(scales).toEqual([...scales].sort((a, b) => b - a))
     expect(scales[0]).toBeGreaterThan(scales[2] ?? Infinity)
     const { scale, phones } = await fitted(12, 30)

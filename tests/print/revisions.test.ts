@@ -13,26 +13,45 @@ let root: string
 let facility: string
 
 const said: string[] = []
-const io = (): Io => ({ out: (t) => said.push(t), err: (t) => said.push(t), colors: false, terminal: false, env: { ...process.env, XDG_CACHE_HOME: path.join(root, 'cache') }, cwd: root, today: date })
+const io = (): Io => ({
+  out: (t) => said.push(t),
+  err: (t) => said.push(t),
+  colors: false,
+  terminal: false,
+  env: { ...process.env, XDG_CACHE_HOME: path.join(root, 'cache') },
+  cwd: root,
+  today: date,
+})
 
 const made = (name: string): string => path.join(root, 'dist', 'brambleford', name)
 
-const open = async (name: string): Promise<PDFDocumentProxy> => getDocument({ data: new Uint8Array(await readFile(made(name))), verbosity: 0 }).promise
+const open = async (name: string): Promise<PDFDocumentProxy> =>
+  getDocument({ data: new Uint8Array(await readFile(made(name))), verbosity: 0 }).promise
 
-/** Words of the body of a page: head and foot bear revision and date, which change with every build. */
+/**
+ * Words of the body of a page: head and foot bear revision and date, which change with every build.
+ */
 async function bodyOf(pdf: PDFDocumentProxy, n: number): Promise<string> {
   const page = await pdf.getPage(n)
   const { height } = page.getViewport({ scale: 1 })
   const items = (await page.getTextContent()).items.flatMap((i) => ('str' in i ? [i] : []))
-  return items.filter((i) => (i.transform[5] as number) > 60 && (i.transform[5] as number) < height - 62).map((i) => i.str).join('').replace(/\s+/g, '')
+  return items
+    .filter((i) => (i.transform[5] as number) > 60 && (i.transform[5] as number) < height - 62)
+    .map((i) => i.str)
+    .join('')
+    .replace(/\s+/g, '')
 }
 
-const bodies = async (pdf: PDFDocumentProxy): Promise<readonly string[]> => Promise.all(Array.from({ length: pdf.numPages }, (_, i) => bodyOf(pdf, i + 1)))
+const bodies = async (pdf: PDFDocumentProxy): Promise<readonly string[]> =>
+  Promise.all(Array.from({ length: pdf.numPages }, (_, i) => bodyOf(pdf, i + 1)))
 
 async function buildAgain(change: (text: string) => string): Promise<void> {
   const file = path.join(facility, 'facility.yaml')
   await writeFile(file, change(await readFile(file, 'utf8')))
-  expect(await build(facility, { into: path.join(root, 'dist'), date, quiet: true }, io()), said.join('\n')).toBe(0)
+  expect(
+    await build(facility, { into: path.join(root, 'dist'), date, quiet: true }, io()),
+    said.join('\n'),
+  ).toBe(0)
 }
 
 beforeAll(async () => {
@@ -49,7 +68,9 @@ describe('a new revision', () => {
     const before = await bodies(await open('binder.pdf'))
     await expect(stat(made('replacement-pages.pdf'))).rejects.toThrow()
     // A line more at the top, and another telephone number: only pages that show the number change.
-    await buildAgain((text) => text.replace('revision: 1', '# Second year.\nrevision: 2').replace('555-0145', '555-0199'))
+    await buildAgain((text) =>
+      text.replace('revision: 1', '# Second year.\nrevision: 2').replace('555-0145', '555-0199'),
+    )
     const binder = await open('binder.pdf')
     const labels = (await binder.getPageLabels()) ?? []
     const now = await bodies(binder)
@@ -57,7 +78,11 @@ describe('a new revision', () => {
     const changed = now.flatMap((text, i) => (text === before[i] ? [] : [i]))
     expect(changed.length).toBeGreaterThan(0)
     // Cover and record name the revision itself.
-    for (const i of changed) expect(i === 0 || now[i]?.includes('555-0199') || now[i]?.includes('Recordofrevisions'), `page ${labels[i]}`).toBe(true)
+    for (const i of changed)
+      expect(
+        i === 0 || now[i]?.includes('555-0199') || now[i]?.includes('Recordofrevisions'),
+        `page ${labels[i]}`,
+      ).toBe(true)
     expect(changed.some((i) => now[i]?.includes('555-0199'))).toBe(true)
 
     const leaves = [...new Set(changed.map((i) => Math.floor(i / 2)))]
@@ -65,10 +90,19 @@ describe('a new revision', () => {
     const replacement = await open('replacement-pages.pdf')
     const pages = await bodies(replacement)
     const list = pages[0] ?? ''
-    for (const l of leaves) expect(list).toContain([labels[2 * l], labels[2 * l + 1]].filter((x) => x !== '' && x !== undefined).join('/'))
+    for (const l of leaves)
+      expect(list).toContain(
+        [labels[2 * l], labels[2 * l + 1]].filter((x) => x !== '' && x !== undefined).join('/'),
+      )
     expect(pages.slice(-wanted.length)).toEqual(wanted.map((i) => now[i]))
     expect(pages.length - wanted.length).toBe(2)
-    expect(brokenRules(await PDFDocument.load(await readFile(made('replacement-pages.pdf')), { updateMetadata: false }))).toEqual([])
+    expect(
+      brokenRules(
+        await PDFDocument.load(await readFile(made('replacement-pages.pdf')), {
+          updateMetadata: false,
+        }),
+      ),
+    ).toEqual([])
   }, 120_000)
 
   it('still offers the same leaves when the same revision is built again', async () => {

@@ -3,7 +3,11 @@ import { toUnit } from '../../src/model/quantity/format-quantity.ts'
 import { everything, sampleEngine } from '../compute/support/sample-engine.ts'
 
 /** A figure of a half mile of stone dust with the usual machines, in a unit. */
-const usual = (figure: string, unit: string, known: Readonly<Record<string, string>> = everything): number => {
+const usual = (
+  figure: string,
+  unit: string,
+  known: Readonly<Record<string, string>> = everything,
+): number => {
   const value = sampleEngine(known).engine.figure(figure)?.value
   if (!value?.ok) throw new Error(`${figure}: ${value?.reason ?? 'no such figure'}`)
   return toUnit(value.si, unit)
@@ -14,15 +18,24 @@ const expectBetween = (x: number, low: number, high: number): void => {
   expect(x).toBeLessThanOrEqual(high)
 }
 
-// What keepers of tracks say. Nobody has published it; it shows that the figures are of the right size, and no more.
+// What keepers of tracks say. Nobody has published it; it shows that the figures are of the right
+// size, and no more.
 describe('common practice, no source', () => {
   it('two trucks roll a half mile with their tires in roughly half an hour', () => {
     expectBetween(usual('roll.time', 'min'), 25, 40)
   })
 
   it('one truck alone takes about an hour, and single tires twice as long as dual', () => {
-    expectBetween(usual('roll.time', 'min', { ...everything, 'gear.roll-tires.count': '1' }), 50, 80)
-    expectBetween(usual('roll.time', 'min', { ...everything, 'gear.roll-tires.tires-per-side': '1' }), 50, 80)
+    expectBetween(
+      usual('roll.time', 'min', { ...everything, 'gear.roll-tires.count': '1' }),
+      50,
+      80,
+    )
+    expectBetween(
+      usual('roll.time', 'min', { ...everything, 'gear.roll-tires.tires-per-side': '1' }),
+      50,
+      80,
+    )
   })
 
   it('a drum takes longer than two trucks', () => {
@@ -34,7 +47,9 @@ describe('common practice, no source', () => {
       const known = { ...everything, 'creep.width': width }
       expectBetween(usual('creep.volume', 'yd3', known), 0.5, 1)
       expectBetween(usual('creep.mass', 'ton', known), 0.5, 2)
-      expect(usual('creep.volume', 'ft3', known) / (usual('rail.length', 'ft', known) * 10)).toBeLessThan(1 / 16 / 12)
+      expect(
+        usual('creep.volume', 'ft3', known) / (usual('rail.length', 'ft', known) * 10),
+      ).toBeLessThan(1 / 16 / 12)
     }
   })
 

@@ -24,11 +24,14 @@ const subjects = [
 ] as const
 
 describe.each(subjects)('published checks, %s', (_subject, all) => {
-  it.each(all.filter((c) => !apart.has(c.id)).map((c) => [titleOf(c), c] as const))('%s', (_title, c) => {
-    const run = runners.find(([id]) => id.test(c.id))?.[1]
-    if (!run) throw new Error(`nothing here works out ${c.id}`)
-    compare(c, run(inputsOf(c)))
-  })
+  it.each(all.filter((c) => !apart.has(c.id)).map((c) => [titleOf(c), c] as const))(
+    '%s',
+    (_title, c) => {
+      const run = runners.find(([id]) => id.test(c.id))?.[1]
+      if (!run) throw new Error(`nothing here works out ${c.id}`)
+      compare(c, run(inputsOf(c)))
+    },
+  )
 })
 
 describe('published checks, of another kind', () => {
@@ -36,17 +39,27 @@ describe('published checks, of another kind', () => {
     const { R, Ls } = caseOf('A-CLO-12').inputs as { R: number; Ls: number }
     const exact = transitionSpiral(Ls, R)
     const short = caseOf('A-CLO-12').expected as { p: number; Y: number; X: number }
-    for (const [given, found] of [[short.p, exact.shift], [short.Y, exact.y], [short.X, exact.x]] as const) {
+    for (const [given, found] of [
+      [short.p, exact.shift],
+      [short.Y, exact.y],
+      [short.X, exact.x],
+    ] as const) {
       expect(Math.abs(given / found - 1)).toBeLessThan(0.01)
     }
   })
 
   it(`B-DEPTH-01 ${caseOf('B-DEPTH-01').source}: footing for driving is what stands in on clay`, () => {
-    expect(toUnit(usual('cushion.depth.target', 'clay'), 'in')).toBeCloseTo((caseOf('B-DEPTH-01').expected as { driving_in: number }).driving_in, 9)
+    expect(toUnit(usual('cushion.depth.target', 'clay'), 'in')).toBeCloseTo(
+      (caseOf('B-DEPTH-01').expected as { driving_in: number }).driving_in,
+      9,
+    )
   })
 
   it(`B-MOIST-01 ${caseOf('B-MOIST-01').source}: moisture that stands in lies in the published range`, () => {
-    const { min_pct, max_pct } = caseOf('B-MOIST-01').expected as { min_pct: number; max_pct: number }
+    const { min_pct, max_pct } = caseOf('B-MOIST-01').expected as {
+      min_pct: number
+      max_pct: number
+    }
     for (const material of materials) {
       const percent = 100 * usual('cushion.moisture.target', material)
       expect(percent).toBeGreaterThanOrEqual(min_pct)

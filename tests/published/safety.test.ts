@@ -8,14 +8,23 @@ import { noiseAndDust } from './safety/noise-and-dust.ts'
 import { stormsAndLines } from './safety/storms-and-lines.ts'
 
 const cases = file as unknown as readonly (Case & { readonly fn: string })[]
-const runners: Readonly<Record<string, Runner>> = { ...heatAtWork, ...stormsAndLines, ...noiseAndDust, ...loads, ...letters }
+const runners: Readonly<Record<string, Runner>> = {
+  ...heatAtWork,
+  ...stormsAndLines,
+  ...noiseAndDust,
+  ...loads,
+  ...letters,
+}
 
 describe.each([...new Set(cases.map((c) => c.topic))])('published checks, %s', (topic) => {
-  it.each(cases.filter((c) => c.topic === topic).map((c) => [titleOf(c), c] as const))('%s', (_title, c) => {
-    const run = runners[c.fn]
-    if (!run) throw new Error(`nothing here works out ${c.fn}`)
-    compare(c, run(inputsOf(c)))
-  })
+  it.each(cases.filter((c) => c.topic === topic).map((c) => [titleOf(c), c] as const))(
+    '%s',
+    (_title, c) => {
+      const run = runners[c.fn]
+      if (!run) throw new Error(`nothing here works out ${c.fn}`)
+      compare(c, run(inputsOf(c)))
+    },
+  )
 })
 
 it('works out no formula that no case asks for', () => {

@@ -7,13 +7,18 @@ describe('a table of comma-separated values', () => {
   it('gives cells with the places where they stand, blank lines and remarks left out', () => {
     const { value } = read('# by hand\nstation,depth\n\n100, 1 1/2 in\r\n"1,200 ft",2 in\n')
     expect(value?.head.map((c) => c.text)).toEqual(['station', 'depth'])
-    expect(value?.rows.map((r) => r.map((c) => c.text))).toEqual([['100', '1 1/2 in'], ['1,200 ft', '2 in']])
+    expect(value?.rows.map((r) => r.map((c) => c.text))).toEqual([
+      ['100', '1 1/2 in'],
+      ['1,200 ft', '2 in'],
+    ])
     expect(value?.rows[0]?.[1]?.place).toMatchObject({ line: 4, column: 6, length: 8 })
     expect(value?.rows[1]?.[1]?.place).toMatchObject({ line: 5, column: 12 })
   })
 
   it('reports a row with another number of cells, and a table without rows', () => {
-    expect(read('a,b\n1,2\n1,200,3\n').problems).toMatchObject([{ code: 'schema/format', place: { line: 3, column: 1 }, source: '1,200,3' }])
+    expect(read('a,b\n1,2\n1,200,3\n').problems).toMatchObject([
+      { code: 'schema/format', place: { line: 3, column: 1 }, source: '1,200,3' },
+    ])
     expect(read('a,b\n').problems).toMatchObject([{ code: 'file/empty' }])
   })
 })

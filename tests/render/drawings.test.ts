@@ -5,15 +5,45 @@ import { renderDrawings } from '../../src/render/drawings/drawings.ts'
 import { onOval, ovalPath } from '../../src/render/drawings/oval-shape.ts'
 import { demoManual, demos } from '../support/demo.ts'
 
-const oval = (straight: number, radius: number): OvalGeometry => ({ straight, radius, offset: 0.9144, lap: 0, railLength: 2 * straight + 2 * Math.PI * radius, widthStraights: 20, widthTurns: 20, crossFallStraights: 0.02, crossFallTurns: 0.06, stationSpacing: 25, rail: 'pylons', direction: 'counterclockwise', homeBearing: undefined, cushionDepth: 0.03, ridgeHeight: 0.02, marks: [] })
+const oval = (straight: number, radius: number): OvalGeometry => ({
+  straight,
+  radius,
+  offset: 0.9144,
+  lap: 0,
+  railLength: 2 * straight + 2 * Math.PI * radius,
+  widthStraights: 20,
+  widthTurns: 20,
+  crossFallStraights: 0.02,
+  crossFallTurns: 0.06,
+  stationSpacing: 25,
+  rail: 'pylons',
+  direction: 'counterclockwise',
+  homeBearing: undefined,
+  cushionDepth: 0.03,
+  ridgeHeight: 0.02,
+  marks: [],
+})
 
 /** Length of a path of lines and half circles, worked out from its own data. */
 function pathLength(d: string): number {
   let [x, y, length] = [0, 0, 0]
   let start: [number, number] = [0, 0]
   for (const m of d.matchAll(/([MHVLAZ])([^MHVLAZ]*)/g)) {
-    const n = (m[2] ?? '').trim().split(/[\s,]+/).filter(Boolean).map(Number)
-    const to: [number, number] = m[1] === 'H' ? [n[0] ?? 0, y] : m[1] === 'V' ? [x, n[0] ?? 0] : m[1] === 'A' ? [n[5] ?? 0, n[6] ?? 0] : m[1] === 'Z' ? start : [n[0] ?? 0, n[1] ?? 0]
+    const n = (m[2] ?? '')
+      .trim()
+      .split(/[\s,]+/)
+      .filter(Boolean)
+      .map(Number)
+    const to: [number, number] =
+      m[1] === 'H'
+        ? [n[0] ?? 0, y]
+        : m[1] === 'V'
+          ? [x, n[0] ?? 0]
+          : m[1] === 'A'
+            ? [n[5] ?? 0, n[6] ?? 0]
+            : m[1] === 'Z'
+              ? start
+              : [n[0] ?? 0, n[1] ?? 0]
     if (m[1] === 'M') start = to
     else length += m[1] === 'A' ? Math.PI * (n[0] ?? 0) : Math.hypot(to[0] - x, to[1] - y)
     ;[x, y] = to
@@ -24,23 +54,33 @@ function pathLength(d: string): number {
 describe('plan of the oval', () => {
   it('is to scale: the drawn rail is as long as the rail', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 50, max: 800 }), fc.integer({ min: 25, max: 300 }), fc.integer({ min: 1, max: 5 }), (straight, radius, k) => {
-        const g = oval(straight, radius)
-        expect(pathLength(ovalPath(g, 0, 0, k, [0, 0])) / k / g.railLength).toBeCloseTo(1, 4)
-      }),
+      fc.property(
+        fc.integer({ min: 50, max: 800 }),
+        fc.integer({ min: 25, max: 300 }),
+        fc.integer({ min: 1, max: 5 }),
+        (straight, radius, k) => {
+          const g = oval(straight, radius)
+          expect(pathLength(ovalPath(g, 0, 0, k, [0, 0])) / k / g.railLength).toBeCloseTo(1, 4)
+        },
+      ),
       { numRuns: 40 },
     )
   })
   it('puts stations along the rail at their true distance', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 60, max: 400 }), fc.integer({ min: 40, max: 200 }), fc.integer({ min: 0, max: 999 }), (straight, radius, part) => {
-        const g = oval(straight, radius)
-        const s = (part / 1000) * g.railLength
-        const [a, b] = [onOval(g, s, 0).point, onOval(g, s + 0.01, 0).point]
-        expect(Math.hypot(a[0] - b[0], a[1] - b[1])).toBeCloseTo(0.01, 5)
-        const out = onOval(g, s, 5).point
-        expect(Math.hypot(out[0] - a[0], out[1] - a[1])).toBeCloseTo(5, 9)
-      }),
+      fc.property(
+        fc.integer({ min: 60, max: 400 }),
+        fc.integer({ min: 40, max: 200 }),
+        fc.integer({ min: 0, max: 999 }),
+        (straight, radius, part) => {
+          const g = oval(straight, radius)
+          const s = (part / 1000) * g.railLength
+          const [a, b] = [onOval(g, s, 0).point, onOval(g, s + 0.01, 0).point]
+          expect(Math.hypot(a[0] - b[0], a[1] - b[1])).toBeCloseTo(0.01, 5)
+          const out = onOval(g, s, 5).point
+          expect(Math.hypot(out[0] - a[0], out[1] - a[1])).toBeCloseTo(5, 9)
+        },
+      ),
       { numRuns: 60 },
     )
   })
@@ -56,7 +96,8 @@ describe.each(demos)('drawings of %s', (id) => {
   it('are whole, labelled and free of NaN', async () => {
     const { manual, words } = await demoManual(id)
     const drawings = renderDrawings(manual, words)
-    for (const name of ['plan', 'section-straight', 'section-turn', 'washout', 'pullback', 'ridge']) expect(Object.keys(drawings)).toContain(name)
+    for (const name of ['plan', 'section-straight', 'section-turn', 'washout', 'pullback', 'ridge'])
+      expect(Object.keys(drawings)).toContain(name)
     for (const [name, d] of Object.entries(drawings)) {
       expect(d.svg, name).not.toMatch(/NaN|undefined|Infinity/)
       expect(d.svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
@@ -67,7 +108,11 @@ describe.each(demos)('drawings of %s', (id) => {
   })
   it('escape names that people give', async () => {
     const { manual, words } = await demoManual(id)
-    const marks = [{ kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20, gate: undefined }]
-    expect(renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.svg).toContain('&lt;script&gt;&quot;x&quot;&amp;')
+    const marks = [
+      { kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20, gate: undefined },
+    ]
+    expect(
+      renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.svg,
+    ).toContain('&lt;script&gt;&quot;x&quot;&amp;')
   })
 })

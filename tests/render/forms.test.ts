@@ -6,46 +6,83 @@ import { renderForms } from '../../src/render/forms/render-forms.ts'
 import { assetsFor, demoManual, demos, loadText } from '../support/demo.ts'
 
 const form = (rows: number, spare: number): ManualForm => ({
-  id: 'any', title: 'Any', about: '', who: '', moment: '', kept: '', boxes: [], after: [], sign: ['Somebody'],
-  table: { columns: [{ head: 'A', wide: 1, write: 'line' }], rows: Array.from({ length: rows }, (_, i) => ({ head: `row ${i}`, write: undefined })), spare },
+  id: 'any',
+  title: 'Any',
+  about: '',
+  who: '',
+  moment: '',
+  kept: '',
+  boxes: [],
+  after: [],
+  sign: ['Somebody'],
+  table: {
+    columns: [{ head: 'A', wide: 1, write: 'line' }],
+    rows: Array.from({ length: rows }, (_, i) => ({ head: `row ${i}`, write: undefined })),
+    spare,
+  },
 })
 
-const tall = (row: { readonly head: string }): number => (row.head.endsWith('7') ? 14 : heights.hand)
+const tall = (row: { readonly head: string }): number =>
+  row.head.endsWith('7') ? 14 : heights.hand
 
 describe('laying out a form', () => {
   it('prints every ready row once, in order, and never more than fits', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 120 }), fc.integer({ min: 1, max: 20 }), fc.integer({ min: 60, max: 250 }), (rows, spare, room) => {
-        const m = { first: 30, again: 15, head: 8, last: 12, rowHeight: tall }
-        const pages = layOutForm(form(rows, spare), room, m)
-        expect(pages.flatMap((p) => p.rows.map((r) => r.head)).filter((h) => h !== '')).toEqual(Array.from({ length: rows }, (_, i) => `row ${i}`))
-        expect(pages.flatMap((p) => p.rows).length).toBeGreaterThanOrEqual(rows + spare)
-        for (const [i, p] of pages.entries()) {
-          const used = (i === 0 ? m.first : m.again) + m.head + p.rows.reduce((sum, r) => sum + tall(r), 0) + (p.last ? m.last : 0)
-          expect(used).toBeLessThanOrEqual(room + 1e-9)
-          expect([p.first, p.last]).toEqual([i === 0, i === pages.length - 1])
-          expect(p.rows.length).toBeGreaterThan(0)
-          expect(p.from).toBe(pages.slice(0, i).reduce((sum, q) => sum + q.rows.length, 0))
-        }
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 120 }),
+        fc.integer({ min: 1, max: 20 }),
+        fc.integer({ min: 60, max: 250 }),
+        (rows, spare, room) => {
+          const m = { first: 30, again: 15, head: 8, last: 12, rowHeight: tall }
+          const pages = layOutForm(form(rows, spare), room, m)
+          expect(pages.flatMap((p) => p.rows.map((r) => r.head)).filter((h) => h !== '')).toEqual(
+            Array.from({ length: rows }, (_, i) => `row ${i}`),
+          )
+          expect(pages.flatMap((p) => p.rows).length).toBeGreaterThanOrEqual(rows + spare)
+          for (const [i, p] of pages.entries()) {
+            const used =
+              (i === 0 ? m.first : m.again) +
+              m.head +
+              p.rows.reduce((sum, r) => sum + tall(r), 0) +
+              (p.last ? m.last : 0)
+            expect(used).toBeLessThanOrEqual(room + 1e-9)
+            expect([p.first, p.last]).toEqual([i === 0, i === pages.length - 1])
+            expect(p.rows.length).toBeGreaterThan(0)
+            expect(p.from).toBe(pages.slice(0, i).reduce((sum, q) => sum + q.rows.length, 0))
+          }
+        },
+      ),
       { numRuns: 200 },
     )
   })
 
   it('adds no blank row where what stands ready is all', () => {
-    const [page] = layOutForm(form(5, 0), 250, { first: 30, again: 15, head: 8, last: 12, rowHeight: tall })
+    const [page] = layOutForm(form(5, 0), 250, {
+      first: 30,
+      again: 15,
+      head: 8,
+      last: 12,
+      rowHeight: tall,
+    })
     expect(page?.rows).toHaveLength(5)
   })
 
   it('refuses a form whose head leaves no room for a row', () => {
-    expect(() => layOutForm(form(5, 1), 60, { first: 55, again: 15, head: 8, last: 12, rowHeight: tall })).toThrow('no room')
+    expect(() =>
+      layOutForm(form(5, 1), 60, { first: 55, again: 15, head: 8, last: 12, rowHeight: tall }),
+    ).toThrow('no room')
   })
 })
 
 type Field = { readonly name: string; readonly tip: string; readonly kind: string }
 
 const sectionsOf = (text: string): readonly string[] => text.split('<section class="form').slice(1)
-const fieldsOf = (text: string): readonly Field[] => [...text.matchAll(/data-field="([^"]*)" data-tip="([^"]*)" data-kind="([^"]*)"/g)].map((m) => ({ name: m[1] ?? '', tip: m[2] ?? '', kind: m[3] ?? '' }))
+const fieldsOf = (text: string): readonly Field[] =>
+  [...text.matchAll(/data-field="([^"]*)" data-tip="([^"]*)" data-kind="([^"]*)"/g)].map((m) => ({
+    name: m[1] ?? '',
+    tip: m[2] ?? '',
+    kind: m[3] ?? '',
+  }))
 
 describe.each(demos)('forms of %s', (id) => {
   it('give every place to write a name of its own, a tooltip, and a kind', async () => {
@@ -68,7 +105,9 @@ describe.each(demos)('forms of %s', (id) => {
     for (const f of manual.forms) {
       const own = sections.filter((s) => new RegExp(`id="form-${f.id}(?:-\\d+)?"`).test(s))
       expect(own.length, f.id).toBeGreaterThan(0)
-      for (const s of own) for (const said of [f.who, f.moment]) expect(s, f.id).toContain(said.replaceAll("'", '&#39;'))
+      for (const s of own)
+        for (const said of [f.who, f.moment])
+          expect(s, f.id).toContain(said.replaceAll("'", '&#39;'))
       expect(own.at(-1), f.id).toContain('class="sign"')
     }
   })
@@ -76,12 +115,20 @@ describe.each(demos)('forms of %s', (id) => {
 
 describe('a depth grid of many stations', () => {
   it('goes on over as many pages as it needs, with its head on each', async () => {
-    const { manual, library } = await loadText('id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: metric\npaper: a4\noval: { lap: 800 m, straight: 180 m }\ncushion: { material: clay }\npractice: { survey: { stations: "60", lines: "4" } }\n')
+    const { manual, library } = await loadText(
+      'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: metric\npaper: a4\noval: { lap: 800 m, straight: 180 m }\ncushion: { material: clay }\npractice: { survey: { stations: "60", lines: "4" } }\n',
+    )
     if (!manual || !library) throw new Error('the facility has faults')
     const grid = manual.forms.find((f) => f.id === 'depth-grid')
-    const pages = sectionsOf(renderForms(manual, await assetsFor(library.words, 'linked')).body).filter((s) => s.includes('id="form-depth-grid'))
+    const pages = sectionsOf(
+      renderForms(manual, await assetsFor(library.words, 'linked')).body,
+    ).filter((s) => s.includes('id="form-depth-grid'))
     expect(pages.length).toBeGreaterThan(2)
-    const heads = pages.flatMap((s) => [...s.matchAll(/<th scope="row">([^<]*)/g)].map((m) => (m[1] ?? '').replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' ')))
+    const heads = pages.flatMap((s) =>
+      [...s.matchAll(/<th scope="row">([^<]*)/g)].map((m) =>
+        (m[1] ?? '').replace(/<[^>]*>/g, '').replaceAll('\u00a0', ' '),
+      ),
+    )
     expect(heads).toEqual(grid?.table?.rows.map((r) => r.head))
     for (const s of pages) expect([...s.matchAll(/<th scope="col"/g)]).toHaveLength(6)
     expect(pages.filter((s) => s.includes('class="sign"'))).toHaveLength(1)

@@ -4,12 +4,31 @@ import { blockHtml, lineHtml, type TextContext } from '../../src/render/text/ren
 import { quantityHtml } from '../../src/render/text/number-html.ts'
 import { createTemplates } from '../../src/render/text/templates.ts'
 
-const quantity = (name: string, text: string, more: Partial<NamedQuantity> = {}): NamedQuantity => ({ name, label: name, number: text, unit: '', text, ok: true, reason: '', estimate: false, toMeasure: [], worksheet: undefined, ...more })
+const quantity = (
+  name: string,
+  text: string,
+  more: Partial<NamedQuantity> = {},
+): NamedQuantity => ({
+  name,
+  label: name,
+  number: text,
+  unit: '',
+  text,
+  ok: true,
+  reason: '',
+  estimate: false,
+  toMeasure: [],
+  worksheet: undefined,
+  ...more,
+})
 
 const context = (): TextContext => ({
   quantities: {
     'a.depth': quantity('a.depth', '2 1/4 in'),
-    'a.time': quantity('a.time', '1 h 5 min', { estimate: true, worksheet: { number: 'W-1', id: 'a' } }),
+    'a.time': quantity('a.time', '1 h 5 min', {
+      estimate: true,
+      worksheet: { number: 'W-1', id: 'a' },
+    }),
     'a.none': quantity('a.none', 'not known', { ok: false, reason: 'nobody "knows"' }),
   },
   worksheetHref: (id) => `worksheets/${id}.html`,
@@ -21,16 +40,24 @@ const line = (text: string): string => lineHtml(text, context()).toString()
 
 describe('text', () => {
   it('puts quantities in, never broken from their unit', () => {
-    expect(line('Cut {a.depth} deep.')).toBe('Cut <span class="q">2<span class="thin">\u00a0</span><span class="frac">1/4</span>\u00a0in</span> deep.')
+    expect(line('Cut {a.depth} deep.')).toBe(
+      'Cut <span class="q">2<span class="thin">\u00a0</span><span class="frac">1/4</span>\u00a0in</span> deep.',
+    )
   })
   it('links a figure to its worksheet and marks an estimate', () => {
-    expect(line('{a.time}')).toBe('<a class="q estimate" href="worksheets/a.html">1\u00a0h\u00a05\u00a0min</a>')
+    expect(line('{a.time}')).toBe(
+      '<a class="q estimate" href="worksheets/a.html">1\u00a0h\u00a05\u00a0min</a>',
+    )
   })
   it('says what is not known and why', () => {
-    expect(line('{a.none}')).toBe('<span class="q unknown" title="nobody &quot;knows&quot;">not\u00a0known</span>')
+    expect(line('{a.none}')).toBe(
+      '<span class="q unknown" title="nobody &quot;knows&quot;">not\u00a0known</span>',
+    )
   })
   it('links procedures of this manual and leaves the words of others', () => {
-    expect(line('[seal it](procedure:seal) or [drain it](procedure:drain)')).toBe('<a href="procedures/seal.html">seal it</a> or drain it')
+    expect(line('[seal it](procedure:seal) or [drain it](procedure:drain)')).toBe(
+      '<a href="procedures/seal.html">seal it</a> or drain it',
+    )
   })
   it('keeps times and slopes as they are', () => {
     expect(line('At 7:30, slope 3:1.')).toBe('At 7:30, slope 3:1.')
@@ -48,7 +75,9 @@ describe('text', () => {
     '`<b>`',
   ])('makes %s harmless', (text) => {
     const out = blockHtml(text, context()).toString()
-    expect(out).not.toMatch(/<(script|img|iframe|svg|b)\b|javascript:|onerror|onclick|evil\.example|data:/)
+    expect(out).not.toMatch(
+      /<(script|img|iframe|svg|b)\b|javascript:|onerror|onclick|evil\.example|data:/,
+    )
   })
   it('fails on a name that the manual does not hold, instead of printing nothing', () => {
     expect(() => line('{a.missing}')).toThrow(/a\.missing/)
@@ -56,13 +85,18 @@ describe('text', () => {
   it('does not let an author forge the mark that stands for a quantity', () => {
     expect(line('\ue000a.missing\ue001')).toBe('a.missing')
   })
-  it.each([['1/2 in', '<span class="frac">1/2</span>\u00a0in'], ['25 %', '25\u00a0%'], ['<b>', '&lt;b&gt;']])('sets %s', (text, expected) => {
+  it.each([
+    ['1/2 in', '<span class="frac">1/2</span>\u00a0in'],
+    ['25 %', '25\u00a0%'],
+    ['<b>', '&lt;b&gt;'],
+  ])('sets %s', (text, expected) => {
     expect(quantityHtml(text)).toBe(expected)
   })
 })
 
 describe('templates', () => {
-  const render = (text: string, data: object): string => createTemplates({ t: text }).render('t', data)
+  const render = (text: string, data: object): string =>
+    createTemplates({ t: text }).render('t', data)
   it('escapes whatever is not made here', () => {
     expect(render('{{x}}', { x: '<b>' })).toBe('&lt;b&gt;')
   })

@@ -6,8 +6,14 @@ export default class CountReporter implements Reporter {
     const tests = modules.flatMap((m) => [...m.children.allTests()])
     const count = (state: string): number => tests.filter((t) => t.result().state === state).length
     // A file that cannot even be loaded has no tests, but it is a failure.
-    const broken = modules.filter((m) => m.state() === 'failed' && [...m.children.allTests()].every((t) => t.result().state !== 'failed')).length
+    const broken = modules.filter(
+      (m) =>
+        m.state() === 'failed' &&
+        [...m.children.allTests()].every((t) => t.result().state !== 'failed'),
+    ).length
     const skipped = count('skipped')
-    process.stdout.write(`\n${count('passed')} passed, ${count('failed') + broken} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`)
+    process.stdout.write(
+      `\n${count('passed')} passed, ${count('failed') + broken} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`,
+    )
   }
 }

@@ -11,7 +11,10 @@ import type { Words } from '../../src/validate/schemas/words.ts'
 
 export const folders: Folders = projectFolders()
 
-/** The demo facilities: a complete US half-mile, a poor metric one, and a well-equipped clay oval of another length. */
+/**
+ * The demo facilities: a complete US half-mile, a poor metric one, and a well-equipped clay oval of
+ * another length.
+ */
 export const demos = ['larkmoor', 'brambleford', 'ostmere'] as const
 
 export const demoFolder = (id: string): string => path.join(folders.content, 'facilities', id)

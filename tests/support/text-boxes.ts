@@ -1,7 +1,17 @@
 import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 
-/** A run of letters on a page, points from its lower left: from the baseline to the height of small letters, where two lines never meet unless they lie on each other. */
-export type TextBox = { readonly text: string; readonly left: number; readonly right: number; readonly low: number; readonly high: number; readonly upright: boolean }
+/**
+ * A run of letters on a page, points from its lower left: from the baseline to the height of small
+ * letters, where two lines never meet unless they lie on each other.
+ */
+export type TextBox = {
+  readonly text: string
+  readonly left: number
+  readonly right: number
+  readonly low: number
+  readonly high: number
+  readonly upright: boolean
+}
 
 /** How tall small letters are, as a share of the type size (between those of the faces used). */
 const xHeight = 0.48
@@ -28,8 +38,10 @@ export function overlaps(boxes: readonly TextBox[], slack = 0.6): readonly strin
       const q = level[j] as TextBox
       if (q.left > p.right - slack) break
       // Words with a light edge are painted twice, edge and ink.
-      const isHalo = p.text === q.text && Math.abs(p.left - q.left) < slack && Math.abs(p.low - q.low) < slack
-      if (!isHalo && Math.min(p.high, q.high) - Math.max(p.low, q.low) > slack) found.push(`“${p.text}” and “${q.text}”`)
+      const isHalo =
+        p.text === q.text && Math.abs(p.left - q.left) < slack && Math.abs(p.low - q.low) < slack
+      if (!isHalo && Math.min(p.high, q.high) - Math.max(p.low, q.low) > slack)
+        found.push(`“${p.text}” and “${q.text}”`)
     }
     return found
   })

@@ -12,7 +12,11 @@ const head = 'date,high (°F),low (°F),rain (in),wind (mph)'
 
 describe('a weather record', () => {
   it('becomes days in SI, the oldest first; what was not observed stays open', () => {
-    const { value, problems } = check(head, '2027-06-02,80,60,0.10,', '2027-06-01,25 °C,15 °C,2 mm,10')
+    const { value, problems } = check(
+      head,
+      '2027-06-02,80,60,0.10,',
+      '2027-06-01,25 °C,15 °C,2 mm,10',
+    )
     expect(problems).toEqual([])
     expect(value?.map((d) => d.date)).toEqual(['2027-06-01', '2027-06-02'])
     expect(value?.[0]?.high).toBeCloseTo(298.15, 9)

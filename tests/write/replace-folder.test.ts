@@ -7,7 +7,10 @@ import { recoverFolder, replaceFolder } from '../../src/write/replace-folder.ts'
 let parent: string
 const target = (): string => path.join(parent, 'fair')
 const content = (): Promise<string> => readFile(path.join(target(), 'page'), 'utf8')
-const fillWith = (text: string) => (staging: string): Promise<void> => writeFile(path.join(staging, 'page'), text)
+const fillWith =
+  (text: string) =>
+  (staging: string): Promise<void> =>
+    writeFile(path.join(staging, 'page'), text)
 
 beforeEach(async () => {
   parent = await mkdtemp(path.join(os.tmpdir(), 'replace-'))
@@ -26,10 +29,12 @@ describe('replaceFolder', () => {
 
   it('keeps the last good folder when filling fails', async () => {
     await replaceFolder(target(), fillWith('good'))
-    await expect(replaceFolder(target(), async (staging) => {
-      await fillWith('half')(staging)
-      throw new Error('no space')
-    })).rejects.toThrow('no space')
+    await expect(
+      replaceFolder(target(), async (staging) => {
+        await fillWith('half')(staging)
+        throw new Error('no space')
+      }),
+    ).rejects.toThrow('no space')
     expect(await content()).toBe('good')
     expect(await readdir(parent)).toEqual(['fair'])
   })

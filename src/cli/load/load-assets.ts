@@ -6,11 +6,31 @@ import type { Folders } from './load-manual.ts'
 
 const require = createRequire(import.meta.url)
 
-type Face = { readonly family: string; readonly weight: number; readonly style: 'normal' | 'italic'; readonly pkg: string; readonly file: string }
+type Face = {
+  readonly family: string
+  readonly weight: number
+  readonly style: 'normal' | 'italic'
+  readonly pkg: string
+  readonly file: string
+}
 
-const face = (family: string, pkg: string, weight: number, style: Face['style'] = 'normal'): Face => ({ family, weight, style, pkg: `@fontsource/${pkg}`, file: `${pkg}-latin-${weight}-${style}.woff2` })
+const face = (
+  family: string,
+  pkg: string,
+  weight: number,
+  style: Face['style'] = 'normal',
+): Face => ({
+  family,
+  weight,
+  style,
+  pkg: `@fontsource/${pkg}`,
+  file: `${pkg}-latin-${weight}-${style}.woff2`,
+})
 
-/** One type family for text, one for titles and large numbers, one for formulas; all under the SIL Open Font License. */
+/**
+ * One type family for text, one for titles and large numbers, one for formulas; all under the SIL
+ * Open Font License.
+ */
 const faces: readonly Face[] = [
   face('Source Sans 3', 'source-sans-3', 400),
   face('Source Sans 3', 'source-sans-3', 400, 'italic'),
@@ -22,7 +42,8 @@ const faces: readonly Face[] = [
 
 const folderOf = (pkg: string): string => path.dirname(require.resolve(`${pkg}/package.json`))
 
-const rule = (f: Face, url: string): string => `@font-face{font-family:"${f.family}";font-weight:${f.weight};font-style:${f.style};font-display:block;src:url(${url}) format("woff2")}`
+const rule = (f: Face, url: string): string =>
+  `@font-face{font-family:"${f.family}";font-weight:${f.weight};font-style:${f.style};font-display:block;src:url(${url}) format("woff2")}`
 
 export type Fonts = {
   /** Rules with the fonts inside, for printing. */
@@ -37,22 +58,53 @@ let fonts: Promise<Fonts> | undefined
 /** The fonts of the project and their licences; read once. */
 export function loadFonts(): Promise<Fonts> {
   fonts ??= (async () => {
-    const read = await Promise.all(faces.map(async (f) => ({ f, data: await readFile(path.join(folderOf(f.pkg), 'files', f.file)) })))
-    const licences = await Promise.all([...new Set(faces.map((f) => f.pkg))].map(async (pkg) => ({ path: `fonts/${pkg.split('/')[1]}-LICENSE.txt`, data: new Uint8Array(await readFile(path.join(folderOf(pkg), 'LICENSE'))) })))
+    const read = await Promise.all(
+      faces.map(async (f) => ({
+        f,
+        data: await readFile(path.join(folderOf(f.pkg), 'files', f.file)),
+      })),
+    )
+    const licences = await Promise.all(
+      [...new Set(faces.map((f) => f.pkg))].map(async (pkg) => ({
+        path: `fonts/${pkg.split('/')[1]}-LICENSE.txt`,
+        data: new Uint8Array(await readFile(path.join(folderOf(pkg), 'LICENSE'))),
+      })),
+    )
     return {
-      inline: read.map(({ f, data }) => rule(f, `data:font/woff2;base64,${data.toString('base64')}`)).join('\n'),
+      inline: read
+        .map(({ f, data }) => rule(f, `data:font/woff2;base64,${data.toString('base64')}`))
+        .join('\n'),
       linked: faces.map((f) => rule(f, `fonts/${f.file}`)).join('\n'),
-      files: [...read.map(({ f, data }) => ({ path: `fonts/${f.file}`, data: new Uint8Array(data) })), ...licences],
+      files: [
+        ...read.map(({ f, data }) => ({ path: `fonts/${f.file}`, data: new Uint8Array(data) })),
+        ...licences,
+      ],
     }
   })()
   return fonts
 }
 
 /** Reads templates and style sheets; called again by the preview whenever one changes. */
-export async function loadTemplates(folders: Folders): Promise<Pick<RenderAssets, 'templates' | 'styles'>> {
-  const names = (await readdir(folders.templates, { recursive: true })).map((n) => n.split(path.sep).join('/')).sort()
+export async function loadTemplates(
+  folders: Folders,
+): Promise<Pick<RenderAssets, 'templates' | 'styles'>> {
+  const names = (await readdir(folders.templates, { recursive: true }))
+    .map((n) => n.split(path.sep).join('/'))
+    .sort()
   const read = async (ending: string): Promise<[string, string][]> =>
-    Promise.all(names.filter((n) => n.endsWith(ending)).map(async (n): Promise<[string, string]> => [n.slice(0, -ending.length), await readFile(path.join(folders.templates, n), 'utf8')]))
-  const styles = (await read('.css')).map(([n, t]): [string, string] => [n.replace('styles/', ''), t])
+    Promise.all(
+      names
+        .filter((n) => n.endsWith(ending))
+        .map(
+          async (n): Promise<[string, string]> => [
+            n.slice(0, -ending.length),
+            await readFile(path.join(folders.templates, n), 'utf8'),
+          ],
+        ),
+    )
+  const styles = (await read('.css')).map(([n, t]): [string, string] => [
+    n.replace('styles/', ''),
+    t,
+  ])
   return { templates: Object.fromEntries(await read('.hbs')), styles: Object.fromEntries(styles) }
 }

@@ -6,7 +6,18 @@ import type { SourceTree } from '../../read/read-yaml.ts'
 import type { LibraryTrees } from '../../validate/check-library.ts'
 import { type Loaded, readTree, readTrees } from './read-tree.ts'
 
-const single = ['cautions', 'symptoms', 'sections', 'glossary', 'reckoners', 'findings', 'plans', 'forms', 'cards', 'words'] as const
+const single = [
+  'cautions',
+  'symptoms',
+  'sections',
+  'glossary',
+  'reckoners',
+  'findings',
+  'plans',
+  'forms',
+  'cards',
+  'words',
+] as const
 
 /** Reads the library of procedures and what they share. */
 export async function loadLibrary(content: string): Promise<Loaded<LibraryTrees>> {
@@ -17,15 +28,30 @@ export async function loadLibrary(content: string): Promise<Loaded<LibraryTrees>
   ])
   const problems: Problem[] = [procedures, chapters, ...rest].flatMap((r) => [...r.problems])
   const files = [procedures, chapters, ...rest].flatMap((r) => r.files)
-  const trees = Object.fromEntries(single.map((name, i) => [name, rest[i]?.value])) as Record<(typeof single)[number], SourceTree | undefined>
+  const trees = Object.fromEntries(single.map((name, i) => [name, rest[i]?.value])) as Record<
+    (typeof single)[number],
+    SourceTree | undefined
+  >
   if (single.some((name) => trees[name] === undefined)) return { value: undefined, problems, files }
-  return { value: { ...(trees as Record<(typeof single)[number], SourceTree>), procedures: procedures.value ?? [], chapters: chapters.value ?? [] }, problems, files }
+  return {
+    value: {
+      ...(trees as Record<(typeof single)[number], SourceTree>),
+      procedures: procedures.value ?? [],
+      chapters: chapters.value ?? [],
+    },
+    problems,
+    files,
+  }
 }
 
 /** Reads all references (CSL-JSON) of the shared data. */
 export async function loadSources(shared: string): Promise<readonly SourceItem[]> {
   const folder = path.join(shared, 'sources')
   const names = (await readdir(folder)).filter((n) => n.endsWith('.json')).sort()
-  const lists = await Promise.all(names.map(async (n) => JSON.parse(await readFile(path.join(folder, n), 'utf8')) as SourceItem[]))
+  const lists = await Promise.all(
+    names.map(
+      async (n) => JSON.parse(await readFile(path.join(folder, n), 'utf8')) as SourceItem[],
+    ),
+  )
   return [...new Map(lists.flat().map((item) => [item.id, item])).values()]
 }

@@ -7,14 +7,25 @@ import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
 import { checkFacility, type Facility } from '../../validate/check-facility.ts'
-import { checkLibrary, type Library, type LibraryTrees, type Sourced } from '../../validate/check-library.ts'
+import {
+  checkLibrary,
+  type Library,
+  type LibraryTrees,
+  type Sourced,
+} from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
 import { loadTables } from './load-tables.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
 
 /** Where the project's own folders are. */
-export type Folders = { readonly content: string; readonly shared: string; readonly templates: string; readonly dist: string; readonly project: string }
+export type Folders = {
+  readonly content: string
+  readonly shared: string
+  readonly templates: string
+  readonly dist: string
+  readonly project: string
+}
 
 /** A manual ready to be rendered, with everything that was said on the way. */
 export type LoadedManual = {
@@ -28,36 +39,107 @@ export type LoadedManual = {
 }
 
 /** Every figure there can be, for any facility: what text may name. */
-const allFigureIds = (): readonly string[] => planUses(new Set(factPaths), 'us', sampleData).flatMap((u) => Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`))
+const allFigureIds = (): readonly string[] =>
+  planUses(new Set(factPaths), 'us', sampleData).flatMap((u) =>
+    Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`),
+  )
 
 function textProblems(library: Library, facility: Facility): Problem[] {
-  const targets = { quantities: new Set([...allFigureIds(), ...factPaths]), procedures: new Set(library.procedures.map((p) => p.value.id)) }
-  const notes: Sourced<unknown>[] = (facility.file.notes ?? []).map((value, i) => ({ value, tree: facility.tree, path: ['notes', i] }))
-  const unknownNotes = (facility.file.notes ?? []).flatMap((n, i) => (targets.procedures.has(n.procedure) ? [] : [facility.tree.problem(facility.tree.placeOf(['notes', i, 'procedure']), 'ref/missing', `there is no procedure "${n.procedure}"`, { hint: `known: ${[...targets.procedures].join(', ')}` })]))
-  const lists = [library.procedures, library.chapters, library.cautions, library.symptoms, library.sections, library.terms, library.findings, library.reckoners, library.plans, library.forms, library.cards]
-  return [...unknownNotes, ...lists.flatMap((list) => checkText(list as readonly Sourced<unknown>[], targets)), ...checkText(notes, targets)]
+  const targets = {
+    quantities: new Set([...allFigureIds(), ...factPaths]),
+    procedures: new Set(library.procedures.map((p) => p.value.id)),
+  }
+  const notes: Sourced<unknown>[] = (facility.file.notes ?? []).map((value, i) => ({
+    value,
+    tree: facility.tree,
+    path: ['notes', i],
+  }))
+  const unknownNotes = (facility.file.notes ?? []).flatMap((n, i) =>
+    targets.procedures.has(n.procedure)
+      ? []
+      : [
+          facility.tree.problem(
+            facility.tree.placeOf(['notes', i, 'procedure']),
+            'ref/missing',
+            `there is no procedure "${n.procedure}"`,
+            { hint: `known: ${[...targets.procedures].join(', ')}` },
+          ),
+        ],
+  )
+  const lists = [
+    library.procedures,
+    library.chapters,
+    library.cautions,
+    library.symptoms,
+    library.sections,
+    library.terms,
+    library.findings,
+    library.reckoners,
+    library.plans,
+    library.forms,
+    library.cards,
+  ]
+  return [
+    ...unknownNotes,
+    ...lists.flatMap((list) => checkText(list as readonly Sourced<unknown>[], targets)),
+    ...checkText(notes, targets),
+  ]
 }
 
 /** Adds what a facility brings along to the library's trees. */
-const withOwn = (trees: LibraryTrees, own: LibraryTrees['procedures']): LibraryTrees => ({ ...trees, procedures: [...trees.procedures, ...own] })
+const withOwn = (trees: LibraryTrees, own: LibraryTrees['procedures']): LibraryTrees => ({
+  ...trees,
+  procedures: [...trees.procedures, ...own],
+})
 
 /**
- * Reads, checks, computes and composes the manual of a facility folder. All faults of all files are collected;
- * `manual` is there only when there is no error among them.
+ * Reads, checks, computes and composes the manual of a facility folder. All faults of all files are
+ * collected; `manual` is there only when there is no error among them.
  */
-export async function loadManual(folder: string, folders: Folders, date: string): Promise<LoadedManual> {
-  const shownRoot = path.relative(folders.project, folder).startsWith('..') ? folder : path.relative(folders.project, folder).split(path.sep).join('/')
-  const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([loadLibrary(folders.content), loadSources(folders.shared), readTree(folder, 'facility.yaml', shownRoot), readTrees(folder, 'procedures', shownRoot)])
-  const checkedFacility = facilityTree.value ? checkFacility(facilityTree.value) : { value: undefined, problems: [] }
-  const checkedLibrary = libraryTrees.value ? checkLibrary(withOwn(libraryTrees.value, ownTrees.value ?? []), new Set(sources.map((s) => s.id))) : { value: undefined, problems: [] }
-  const tables = checkedFacility.value ? await loadTables(checkedFacility.value, { root: folder, shown: shownRoot }) : { value: undefined, problems: [], files: [] }
-  const early = [...facilityTree.problems, ...ownTrees.problems, ...checkedFacility.problems, ...tables.problems, ...libraryTrees.problems, ...checkedLibrary.problems]
+export async function loadManual(
+  folder: string,
+  folders: Folders,
+  date: string,
+): Promise<LoadedManual> {
+  const shownRoot = path.relative(folders.project, folder).startsWith('..')
+    ? folder
+    : path.relative(folders.project, folder).split(path.sep).join('/')
+  const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([
+    loadLibrary(folders.content),
+    loadSources(folders.shared),
+    readTree(folder, 'facility.yaml', shownRoot),
+    readTrees(folder, 'procedures', shownRoot),
+  ])
+  const checkedFacility = facilityTree.value
+    ? checkFacility(facilityTree.value)
+    : { value: undefined, problems: [] }
+  const checkedLibrary = libraryTrees.value
+    ? checkLibrary(
+        withOwn(libraryTrees.value, ownTrees.value ?? []),
+        new Set(sources.map((s) => s.id)),
+      )
+    : { value: undefined, problems: [] }
+  const tables = checkedFacility.value
+    ? await loadTables(checkedFacility.value, { root: folder, shown: shownRoot })
+    : { value: undefined, problems: [], files: [] }
+  const early = [
+    ...facilityTree.problems,
+    ...ownTrees.problems,
+    ...checkedFacility.problems,
+    ...tables.problems,
+    ...libraryTrees.problems,
+    ...checkedLibrary.problems,
+  ]
   const facility = tables.value
   const library = checkedLibrary.value
   const text = facility && library ? textProblems(library, facility) : []
   const problems = [...early, ...text]
-  const read = { contentFiles: libraryTrees.files, facilityFiles: [...facilityTree.files, ...ownTrees.files, ...tables.files] }
-  if (!facility || !library || hasErrors(problems)) return { manual: undefined, computed: undefined, library, facility, problems, ...read }
+  const read = {
+    contentFiles: libraryTrees.files,
+    facilityFiles: [...facilityTree.files, ...ownTrees.files, ...tables.files],
+  }
+  if (!facility || !library || hasErrors(problems))
+    return { manual: undefined, computed: undefined, library, facility, problems, ...read }
   const computed = computeFacility(facility)
   const manual = composeManual({ facility, computed, library, sources, date })
   return { manual, computed, library, facility, problems, ...read }

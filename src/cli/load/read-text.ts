@@ -6,32 +6,71 @@ import type { SourceFile } from '../../read/source-file.ts'
 /** No facility file or procedure comes near this; whatever does is the wrong file. */
 const largest = 1024 * 1024
 
-const fileProblem = (file: string, code: ProblemCode, message: string, hint: string): Problem => ({ code, severity: 'error', message, hint, place: { file, line: 1, column: 1, length: 1 } })
+const fileProblem = (file: string, code: ProblemCode, message: string, hint: string): Problem => ({
+  code,
+  severity: 'error',
+  message,
+  hint,
+  place: { file, line: 1, column: 1, length: 1 },
+})
 
-const refused = (file: string, code: ProblemCode, message: string, hint: string): Result<SourceFile> => ({ value: undefined, problems: [fileProblem(file, code, message, hint)] })
+const refused = (
+  file: string,
+  code: ProblemCode,
+  message: string,
+  hint: string,
+): Result<SourceFile> => ({ value: undefined, problems: [fileProblem(file, code, message, hint)] })
 
 /**
- * Reads a text file, or says why it is none. A file reached through a link must still lie inside `root`.
+ * Reads a text file, or says why it is none. A file reached through a link must still lie inside
+ * `root`.
  * @param shown What problems call the file.
  */
-export async function readText(absolute: string, shown: string, root: string): Promise<Result<SourceFile>> {
+export async function readText(
+  absolute: string,
+  shown: string,
+  root: string,
+): Promise<Result<SourceFile>> {
   let real: string
   try {
     real = await realpath(absolute)
   } catch {
-    return refused(shown, 'file/missing', `there is no file ${shown}`, 'a facility folder holds a file facility.yaml')
+    return refused(
+      shown,
+      'file/missing',
+      `there is no file ${shown}`,
+      'a facility folder holds a file facility.yaml',
+    )
   }
   const inside = path.relative(await realpath(root), real)
-  if (inside.startsWith('..') || path.isAbsolute(inside)) return refused(shown, 'file/outside', `${shown} leads out of the folder`, 'put the file itself into the folder')
+  if (inside.startsWith('..') || path.isAbsolute(inside))
+    return refused(
+      shown,
+      'file/outside',
+      `${shown} leads out of the folder`,
+      'put the file itself into the folder',
+    )
   const info = await stat(real)
-  if (!info.isFile()) return refused(shown, 'file/missing', `${shown} is not a file`, 'expected a YAML file')
-  if (info.size > largest) return refused(shown, 'file/too-large', `the file is larger than ${largest / 1024} KiB`, 'expected a YAML file of a few pages')
+  if (!info.isFile())
+    return refused(shown, 'file/missing', `${shown} is not a file`, 'expected a YAML file')
+  if (info.size > largest)
+    return refused(
+      shown,
+      'file/too-large',
+      `the file is larger than ${largest / 1024} KiB`,
+      'expected a YAML file of a few pages',
+    )
   const bytes = await readFile(real)
   try {
     if (bytes.includes(0)) throw new TypeError('NUL')
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
     return { value: { path: shown, text }, problems: [] }
   } catch {
-    return refused(shown, 'file/not-text', 'the file is not UTF-8 text', 'save it as plain text (UTF-8)')
+    return refused(
+      shown,
+      'file/not-text',
+      'the file is not UTF-8 text',
+      'save it as plain text (UTF-8)',
+    )
   }
 }

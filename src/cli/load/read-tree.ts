@@ -10,17 +10,37 @@ export type ReadFile = { readonly path: string; readonly text: string }
 export type Loaded<T> = Result<T> & { readonly files: readonly ReadFile[] }
 
 /** Reads one YAML file below `root`. */
-export async function readTree(root: string, name: string, shownRoot: string): Promise<Loaded<SourceTree>> {
+export async function readTree(
+  root: string,
+  name: string,
+  shownRoot: string,
+): Promise<Loaded<SourceTree>> {
   const shown = path.posix.join(shownRoot, name)
   const text = await readText(path.join(root, name), shown, root)
   if (!text.value) return { ...text, value: undefined, files: [] }
   return { ...readYaml(text.value), files: [text.value] }
 }
 
-/** Reads all YAML files of a folder below `root`, in the order of their names; a folder that is not there is empty. */
-export async function readTrees(root: string, folder: string, shownRoot: string): Promise<Loaded<readonly SourceTree[]>> {
+/**
+ * Reads all YAML files of a folder below `root`, in the order of their names; a folder that is not
+ * there is empty.
+ */
+export async function readTrees(
+  root: string,
+  folder: string,
+  shownRoot: string,
+): Promise<Loaded<readonly SourceTree[]>> {
   const names = await readdir(path.join(root, folder)).catch(() => [] as string[])
-  const read = await Promise.all(names.filter((n) => n.endsWith('.yaml')).sort().map((n) => readTree(root, path.posix.join(folder, n), shownRoot)))
+  const read = await Promise.all(
+    names
+      .filter((n) => n.endsWith('.yaml'))
+      .sort()
+      .map((n) => readTree(root, path.posix.join(folder, n), shownRoot)),
+  )
   const problems: Problem[] = read.flatMap((r) => [...r.problems])
-  return { value: read.flatMap((r) => r.value ?? []), problems, files: read.flatMap((r) => r.files) }
+  return {
+    value: read.flatMap((r) => r.value ?? []),
+    problems,
+    files: read.flatMap((r) => r.files),
+  }
 }

@@ -5,12 +5,18 @@ import { type PlanContext, valueOf } from './plan-context.ts'
 
 const day = 86_400
 
-/** The weeks before the fair with what is due on each day; undefined where no race days are given, or nothing is due. */
+/**
+ * The weeks before the fair with what is due on each day; undefined where no race days are given,
+ * or nothing is due.
+ */
 export function composeCountdown(context: PlanContext): Countdown | undefined {
   const { file } = context.facility
   const week = raceWeek(file)
-  const rows = context.plans.find((p) => p.id === 'countdown')?.tables.flatMap((t) => t.rows ?? []) ?? []
-  const tasks = datedRows(rows, context.computed.engine, context).flatMap(({ date, row }) => (row.short === undefined || date === undefined ? [] : [{ date, task: row.short }]))
+  const rows =
+    context.plans.find((p) => p.id === 'countdown')?.tables.flatMap((t) => t.rows ?? []) ?? []
+  const tasks = datedRows(rows, context.computed.engine, context).flatMap(({ date, row }) =>
+    row.short === undefined || date === undefined ? [] : [{ date, task: row.short }],
+  )
   if (!week || tasks.length === 0) return undefined
   const { system } = context.computed.locale
   const lead = (valueOf(context.computed.engine, 'practice.prepare-before') ?? 0) / day
@@ -20,9 +26,20 @@ export function composeCountdown(context: PlanContext): Countdown | undefined {
   const raceDays = new Set((file['race-days'] ?? []).map((d) => d.date))
   const days: CountdownDay[] = []
   for (let date = start; date <= end; date = daysFrom(date, 1)) {
-    days.push({ date, label: date === start || date.endsWith('-01') ? dayOfMonth(date, system) : String(Number(date.slice(8))), isRaceDay: raceDays.has(date), tasks: tasks.filter((t) => t.date === date).map((t) => t.task) })
+    days.push({
+      date,
+      label:
+        date === start || date.endsWith('-01')
+          ? dayOfMonth(date, system)
+          : String(Number(date.slice(8))),
+      isRaceDay: raceDays.has(date),
+      tasks: tasks.filter((t) => t.date === date).map((t) => t.task),
+    })
   }
-  const listed = (keep: (date: string) => boolean) => tasks.filter((t) => keep(t.date)).map((t) => ({ date: shortDate(t.date, system), task: t.task }))
+  const listed = (keep: (date: string) => boolean) =>
+    tasks
+      .filter((t) => keep(t.date))
+      .map((t) => ({ date: shortDate(t.date, system), task: t.task }))
   return {
     weekdays: weekdaysOf(system),
     weeks: Array.from({ length: days.length / 7 }, (_, i) => days.slice(i * 7, i * 7 + 7)),

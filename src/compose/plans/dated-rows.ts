@@ -6,12 +6,18 @@ import { type PlanContext, valueOf } from './plan-context.ts'
 
 const day = 86_400
 
-const sum = (names: readonly string[], engine: Engine): number => names.reduce((total, name) => total + (valueOf(engine, name) ?? 0), 0)
+const sum = (names: readonly string[], engine: Engine): number =>
+  names.reduce((total, name) => total + (valueOf(engine, name) ?? 0), 0)
 
 const isKept = (row: PlanRow, engine: Engine, { here }: PlanContext): boolean =>
-  applies(row.when, here) && (row.needs ?? []).every((name) => valueOf(engine, name) !== undefined) && !(row.lacks ?? []).some((name) => valueOf(engine, name) !== undefined)
+  applies(row.when, here) &&
+  (row.needs ?? []).every((name) => valueOf(engine, name) !== undefined) &&
+  !(row.lacks ?? []).some((name) => valueOf(engine, name) !== undefined)
 
-/** The date that a row begins with; undefined for rows without one, and where there are no race days. */
+/**
+ * The date that a row begins with; undefined for rows without one, and where there are no race
+ * days.
+ */
 function dateOf(row: PlanRow, engine: Engine, { facility }: PlanContext): string | undefined {
   const week = raceWeek(facility.file)
   if (!week) return undefined
@@ -20,7 +26,11 @@ function dateOf(row: PlanRow, engine: Engine, { facility }: PlanContext): string
 }
 
 /** Rows that apply here, those with a date (`YYYY-MM-DD`) in its order behind those without. */
-export const datedRows = (rows: readonly PlanRow[], engine: Engine, context: PlanContext): readonly { readonly row: PlanRow; readonly date: string | undefined }[] =>
+export const datedRows = (
+  rows: readonly PlanRow[],
+  engine: Engine,
+  context: PlanContext,
+): readonly { readonly row: PlanRow; readonly date: string | undefined }[] =>
   rows
     .filter((row) => isKept(row, engine, context))
     .map((row) => ({ row, date: dateOf(row, engine, context) }))

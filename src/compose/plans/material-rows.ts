@@ -9,7 +9,11 @@ type Rows = readonly (readonly string[])[]
 /** The latest sieve analysis, sieve by sieve, coarsest first. */
 export function sievePointRows(context: PlanContext): Rows {
   const test = context.facility.tests.sieves.at(-1)
-  return (test?.sieves ?? []).map((s) => [s.name, printed(s.opening, 'sieveSize', context), printed(s.passing, 'share', context)])
+  return (test?.sieves ?? []).map((s) => [
+    s.name,
+    printed(s.opening, 'sieveSize', context),
+    printed(s.passing, 'share', context),
+  ])
 }
 
 /** Textures that feel alike when they are squeezed, as the feel test groups them. */
@@ -20,17 +24,38 @@ const feels: Readonly<Record<string, readonly Texture[]>> = {
   fine: ['clay', 'sandy clay', 'silty clay', 'clay loam', 'silty clay loam'],
 }
 
-const si = (context: PlanContext, name: string): number | undefined => valueOf(context.computed.engine, name)
+const si = (context: PlanContext, name: string): number | undefined =>
+  valueOf(context.computed.engine, name)
 
 function groupRow(context: PlanContext): readonly string[] {
   const { words, soils } = context
   const test = context.facility.tests.sieves.at(-1)
-  const [fines, sand, d10, d30, d60] = ['sieve.fines', 'sieve.sand', 'sieve.d10', 'sieve.d30', 'sieve.d60'].map((name) => si(context, name))
+  const [fines, sand, d10, d30, d60] = [
+    'sieve.fines',
+    'sieve.sand',
+    'sieve.d10',
+    'sieve.d30',
+    'sieve.d60',
+  ].map((name) => si(context, name))
   const unknown = [words['group'] ?? '', words['notTold'] ?? '']
   if (!test || fines === undefined || sand === undefined) return unknown
-  const group = soilGroup({ fines, sand, ...(test.limits ? { limits: test.limits } : {}), ...(d10 !== undefined && d30 !== undefined && d60 !== undefined ? { sizes: [d10, d30, d60] as const } : {}) })
-  if (typeof group !== 'string') return [words['group'] ?? '', `${words['notTold']}: ${group.refused}`]
-  return [words['group'] ?? '', `${group}: ${group.split('-').map((symbol) => soils.groups[symbol] ?? symbol).join('; ')}`]
+  const group = soilGroup({
+    fines,
+    sand,
+    ...(test.limits ? { limits: test.limits } : {}),
+    ...(d10 !== undefined && d30 !== undefined && d60 !== undefined
+      ? { sizes: [d10, d30, d60] as const }
+      : {}),
+  })
+  if (typeof group !== 'string')
+    return [words['group'] ?? '', `${words['notTold']}: ${group.refused}`]
+  return [
+    words['group'] ?? '',
+    `${group}: ${group
+      .split('-')
+      .map((symbol) => soils.groups[symbol] ?? symbol)
+      .join('; ')}`,
+  ]
 }
 
 /** Texture looks only at what is finer than 2 mm, and at clay from a hydrometer. */
@@ -39,17 +64,28 @@ function textureRows(context: PlanContext): Rows {
   const test = context.facility.tests.sieves.at(-1)
   const below = test?.sieves.find((s) => Math.abs(s.opening - 0.002) < 1e-6)?.passing
   const fines = si(context, 'sieve.fines')
-  if (!test || test.clay === undefined || below === undefined || fines === undefined) return [[words['texture'] ?? '', words['noClay'] ?? '']]
+  if (!test || test.clay === undefined || below === undefined || fines === undefined)
+    return [[words['texture'] ?? '', words['noClay'] ?? '']]
   const texture = soilTexture(Math.max(0, 1 - fines / below), Math.min(1, test.clay / below))
   const feel = Object.entries(feels).find(([, list]) => list.includes(texture))?.[0] ?? ''
-  return [[words['texture'] ?? '', texture], [words['feel'] ?? '', soils.feel[feel] ?? '']]
+  return [
+    [words['texture'] ?? '', texture],
+    [words['feel'] ?? '', soils.feel[feel] ?? ''],
+  ]
 }
 
 /** Names and words for the material, each with why it cannot be told where it cannot. */
 export function materialClassRows(context: PlanContext): Rows {
   const test = context.facility.tests.sieves.at(-1)
   if (!test) return []
-  return [[context.words['sample'] ?? '', `${shortDate(test.date, context.computed.locale.system)}, ${test.date.slice(0, 4)}, ${test.by}`], groupRow(context), ...textureRows(context)]
+  return [
+    [
+      context.words['sample'] ?? '',
+      `${shortDate(test.date, context.computed.locale.system)}, ${test.date.slice(0, 4)}, ${test.by}`,
+    ],
+    groupRow(context),
+    ...textureRows(context),
+  ]
 }
 
 /** The grain-size curve as its drawing needs it. */
@@ -57,8 +93,15 @@ export function composeGrainCurve(context: PlanContext): Manual['grainCurve'] {
   const test = context.facility.tests.sieves.at(-1)
   const grit = si(context, 'cushion.grit.size')
   if (!test || grit === undefined) return undefined
-  return { points: test.sieves, grit, gritText: printed(grit, 'grain', context), sizes: ['d10', 'd30', 'd60'].flatMap((name) => {
-    const size = si(context, `sieve.${name}`)
-    return size === undefined ? [] : [{ name: name.toUpperCase(), share: Number(name.slice(1)) / 100, size }]
-  }) }
+  return {
+    points: test.sieves,
+    grit,
+    gritText: printed(grit, 'grain', context),
+    sizes: ['d10', 'd30', 'd60'].flatMap((name) => {
+      const size = si(context, `sieve.${name}`)
+      return size === undefined
+        ? []
+        : [{ name: name.toUpperCase(), share: Number(name.slice(1)) / 100, size }]
+    }),
+  }
 }

@@ -7,7 +7,20 @@ import type { Plan } from '../../validate/schemas/plans.ts'
 import type { Circumstances } from '../applies.ts'
 
 /** What a plan is composed with. */
-export type PlanContext = { readonly facility: Facility; readonly computed: Computed; readonly here: Circumstances; /** Fixed words of plans. */ readonly words: Readonly<Record<string, string>>; /** Plain meanings of soil groups, and how textures feel. */ readonly soils: { readonly groups: Readonly<Record<string, string>>; readonly feel: Readonly<Record<string, string>> }; readonly plans: readonly Plan[]; /** The symptom finder on one page: said, first check, where to go. */ readonly symptomRows: readonly (readonly string[])[] }
+export type PlanContext = {
+  readonly facility: Facility
+  readonly computed: Computed
+  readonly here: Circumstances /** Fixed words of plans. */
+  readonly words: Readonly<
+    Record<string, string>
+  > /** Plain meanings of soil groups, and how textures feel. */
+  readonly soils: {
+    readonly groups: Readonly<Record<string, string>>
+    readonly feel: Readonly<Record<string, string>>
+  }
+  readonly plans: readonly Plan[] /** The symptom finder on one page: said, first check, where to go. */
+  readonly symptomRows: readonly (readonly string[])[]
+}
 
 /** A figure or fact in SI; undefined where it has no value here. */
 export function valueOf(engine: Engine, name: string): number | undefined {
@@ -24,4 +37,5 @@ export function textOf(engine: Engine, name: string): string | undefined {
 }
 
 /** An SI value as the manual prints it. */
-export const printed = (si: number, kind: KindName, { computed }: PlanContext): string => formatQuantity(si, kind, computed.locale).text
+export const printed = (si: number, kind: KindName, { computed }: PlanContext): string =>
+  formatQuantity(si, kind, computed.locale).text

@@ -3,18 +3,43 @@ import { raceDayHours, type RaceDayWaterInput } from '../../compute/racing/race-
 import { type PlanContext, printed, valueOf } from './plan-context.ts'
 
 const names = {
-  rate: 'air.rate', area: 'area.total', load: 'cycle.water', usable: 'gear.spray.usable', cycle: 'cycle.time', spread: 'cycle.spread', trucks: 'gear.spray.count', rise: 'daylight.rise', set: 'daylight.set',
-  start: 'clock.start', done: 'clock.done', horses: 'clock.horses', first: 'race-days.first-post', last: 'clock.last', interval: 'race-days.interval', clear: 'practice.clear-track',
+  rate: 'air.rate',
+  area: 'area.total',
+  load: 'cycle.water',
+  usable: 'gear.spray.usable',
+  cycle: 'cycle.time',
+  spread: 'cycle.spread',
+  trucks: 'gear.spray.count',
+  rise: 'daylight.rise',
+  set: 'daylight.set',
+  start: 'clock.start',
+  done: 'clock.done',
+  horses: 'clock.horses',
+  first: 'race-days.first-post',
+  last: 'clock.last',
+  interval: 'race-days.interval',
+  clear: 'practice.clear-track',
 } as const
 
 /** Rows of a race day's water by the hour: the same hours that the figure adds up. */
-export function raceDayHourRows(engine: Engine, context: PlanContext): readonly (readonly string[])[] {
+export function raceDayHourRows(
+  engine: Engine,
+  context: PlanContext,
+): readonly (readonly string[])[] {
   const found = Object.entries(names).map(([key, name]) => [key, valueOf(engine, name)] as const)
   // A day that ends after midnight is shown as far as the last race.
-  const known = found.map(([key, si]) => [key, si ?? (key === 'done' ? valueOf(engine, 'clock.after') : undefined)] as const)
+  const known = found.map(
+    ([key, si]) =>
+      [key, si ?? (key === 'done' ? valueOf(engine, 'clock.after') : undefined)] as const,
+  )
   if (known.some(([, si]) => si === undefined)) return []
   const full = valueOf(engine, 'water.storage')
-  const input = { ...Object.fromEntries(known), ...(full === undefined ? {} : { store: { full, recharge: valueOf(engine, 'water.recharge') ?? 0 } }) } as RaceDayWaterInput
+  const input = {
+    ...Object.fromEntries(known),
+    ...(full === undefined
+      ? {}
+      : { store: { full, recharge: valueOf(engine, 'water.recharge') ?? 0 } }),
+  } as RaceDayWaterInput
   return raceDayHours(input).map((h) => [
     printed(h.from, 'clock', context),
     printed(h.lost, 'thinDepth', context),

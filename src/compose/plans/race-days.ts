@@ -18,6 +18,13 @@ export function raceDayGroups({ facility, computed }: PlanContext): readonly Day
   }
   return [...alike.values()].flatMap((group) => {
     const first = group[0]
-    return first ? [{ dates: group.map((d) => shortDate(d.date, computed.locale.system)).join('; '), engine: computed.engine.vary(raceDayValues(first, file.place['time-zone'])) }] : []
+    return first
+      ? [
+          {
+            dates: group.map((d) => shortDate(d.date, computed.locale.system)).join('; '),
+            engine: computed.engine.vary(raceDayValues(first, file.place['time-zone'])),
+          },
+        ]
+      : []
   })
 }

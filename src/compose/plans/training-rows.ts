@@ -7,17 +7,28 @@ function timed(context: PlanContext, from: string, titles: readonly string[]): R
   const start = valueOf(context.computed.engine, from)
   const long = valueOf(context.computed.engine, 'lesson.module')
   if (start === undefined || long === undefined) return []
-  return titles.map((title, i) => [printed(start + i * long, 'clock', context), printed(start + (i + 1) * long, 'clock', context), title])
+  return titles.map((title, i) => [
+    printed(start + i * long, 'clock', context),
+    printed(start + (i + 1) * long, 'clock', context),
+    title,
+  ])
 }
 
 /** All modules in one morning. */
-export const halfDayRows = (context: PlanContext, titles: readonly string[]): Rows => timed(context, 'practice.training-start', titles)
+export const halfDayRows = (context: PlanContext, titles: readonly string[]): Rows =>
+  timed(context, 'practice.training-start', titles)
 
 /** Half of the modules on each of two evenings. */
 export function eveningRows(context: PlanContext, titles: readonly string[]): Rows {
   const half = Math.ceil(titles.length / 2)
-  return [titles.slice(0, half), titles.slice(half)].flatMap((part, i) => timed(context, 'practice.training-evening', part).map((row) => [String(i + 1), ...row]))
+  return [titles.slice(0, half), titles.slice(half)].flatMap((part, i) =>
+    timed(context, 'practice.training-evening', part).map((row) => [String(i + 1), ...row]),
+  )
 }
 
 /** A line for each volunteer, and two to spare. */
-export const signOffRows = (context: PlanContext): Rows => Array.from({ length: Math.round(valueOf(context.computed.engine, 'crew.race-day') ?? 0) + 2 }, () => [''])
+export const signOffRows = (context: PlanContext): Rows =>
+  Array.from(
+    { length: Math.round(valueOf(context.computed.engine, 'crew.race-day') ?? 0) + 2 },
+    () => [''],
+  )

@@ -17,7 +17,13 @@ export const efficiencyInput: InputSpec = {
   howTo: 'Time a whole job, and the part of it spent working.',
 }
 
-export const machinesInput: InputSpec = { symbol: 'N', label: 'machines at work together', kind: 'count', range: [1, 20], howTo: 'Count them.' }
+export const machinesInput: InputSpec = {
+  symbol: 'N',
+  label: 'machines at work together',
+  kind: 'count',
+  range: [1, 20],
+  howTo: 'Count them.',
+}
 
 export const passesInput: InputSpec = {
   symbol: 'P',

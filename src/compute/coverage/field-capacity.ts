@@ -11,9 +11,15 @@ import { positive, share } from '../materials/guards.ts'
  * @returns m²/s, not rounded.
  * @throws RangeError when an argument is out of range.
  * @see isu-pm-696
- * @example fieldCapacity(2.68224, 12.192, 0.7) // 22.9 m²/s: 40 ft at 6 mph covers 20.4 acres an hour
+ * @example fieldCapacity(2.68224, 12.192, 0.7) // 22.9 m²/s: 40 ft at 6 mph covers 20.4 acres an
+ * hour
  */
-export const fieldCapacity = (speed: number, width: number, efficiency: number): number => positive('speed', speed) * positive('width', width) * share('efficiency', efficiency)
+export const fieldCapacity = (speed: number, width: number, efficiency: number): number =>
+  positive('speed', speed) * positive('width', width) * share('efficiency', efficiency)
 
-/** Way, m, that a width (m) must go to cover an area (m²). @throws RangeError when an argument is out of range. @see geometry */
-export const coverDistance = (area: number, width: number): number => positive('area', area) / positive('width', width)
+/**
+ * Way, m, that a width (m) must go to cover an area (m²). @throws RangeError when an argument is
+ * out of range. @see geometry
+ */
+export const coverDistance = (area: number, width: number): number =>
+  positive('area', area) / positive('width', width)

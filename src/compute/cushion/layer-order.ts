@@ -5,20 +5,44 @@ import { materialPriceInput, truckLoadInput, workedWeightInput } from './cushion
 
 const inputs = {
   area: areaInput,
-  depth: { symbol: 'd', label: 'depth to add', kind: 'depth', range: [0.001, 0.3], howTo: 'As it lies after harrowing.' },
+  depth: {
+    symbol: 'd',
+    label: 'depth to add',
+    kind: 'depth',
+    range: [0.001, 0.3],
+    howTo: 'As it lies after harrowing.',
+  },
   unitWeight: workedWeightInput,
   load: truckLoadInput,
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
-  mass: { symbol: 'M', label: 'material, dry', kind: 'mass', tex: '@area \\cdot @depth \\cdot @unitWeight' },
-  loads: { symbol: 'n', label: 'truckloads', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
+  mass: {
+    symbol: 'M',
+    label: 'material, dry',
+    kind: 'mass',
+    tex: '@area \\cdot @depth \\cdot @unitWeight',
+  },
+  loads: {
+    symbol: 'n',
+    label: 'truckloads',
+    kind: 'whole',
+    tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil',
+  },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
-const about = 'Material for a layer over the whole track, as it lies after harrowing. The mass is dry: a weigh ticket counts the water in the material as well, so a ton of damp stone brings less than a ton.'
-const cost: OutputSpec = { symbol: 'K', label: 'price of the material', kind: 'money', tex: '@mass \\cdot @price' }
+const about =
+  'Material for a layer over the whole track, as it lies after harrowing. The mass is dry: a weigh ticket counts the water in the material as well, so a ton of damp stone brings less than a ton.'
+const cost: OutputSpec = {
+  symbol: 'K',
+  label: 'price of the material',
+  kind: 'money',
+  tex: '@mass \\cdot @price',
+}
 
-const amounts = (x: Readonly<Record<keyof typeof inputs, number>>): { mass: number; loads: number } => {
+const amounts = (
+  x: Readonly<Record<keyof typeof inputs, number>>,
+): { mass: number; loads: number } => {
   const mass = x.area * x.depth * x.unitWeight
   return { mass, loads: wholeUp(mass / x.load) }
 }

@@ -1,4 +1,10 @@
-import { capabilityOf, factPaths, factSpec, type FactSpec, type Typical } from '../../model/fact-spec.ts'
+import {
+  capabilityOf,
+  factPaths,
+  factSpec,
+  type FactSpec,
+  type Typical,
+} from '../../model/fact-spec.ts'
 import type { Fact, Provenance } from '../../model/figure.ts'
 import type { Material } from '../../model/oval-choices.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
@@ -9,7 +15,11 @@ import type { KnownValue, KnownValues } from './known.ts'
 function typicalValue(typical: Typical, locale: Locale): KnownValue {
   const parsed = parseQuantity(typical[locale.system], { plain: true })
   if (!parsed.ok) throw new RangeError(`reference data: ${typical[locale.system]}`)
-  const provenance: Provenance = { kind: typical.basis === 'rule' ? 'rule' : 'typical', sources: typical.sources, note: typical.note }
+  const provenance: Provenance = {
+    kind: typical.basis === 'rule' ? 'rule' : 'typical',
+    sources: typical.sources,
+    note: typical.note,
+  }
   return { si: parsed.quantity.si, provenance }
 }
 
@@ -24,12 +34,17 @@ const toFact = (spec: FactSpec, known: KnownValue, locale: Locale): Fact => ({
 })
 
 /**
- * All facts of a facility: what it gives, and for the rest the sourced typical values. Machine facts exist only for
- * what some machine here can do.
+ * All facts of a facility: what it gives, and for the rest the sourced typical values. Machine
+ * facts exist only for what some machine here can do.
  * @param known What the facility file says, by fact path.
  * @param capabilities What the machines here can do.
  */
-export function buildFacts(known: KnownValues, capabilities: ReadonlySet<string>, material: Material, locale: Locale): ReadonlyMap<string, Fact> {
+export function buildFacts(
+  known: KnownValues,
+  capabilities: ReadonlySet<string>,
+  material: Material,
+  locale: Locale,
+): ReadonlyMap<string, Fact> {
   const facts = new Map<string, Fact>()
   for (const path of factPaths) {
     const spec = factSpec(path)

@@ -16,12 +16,18 @@ import { fitOval } from '../oval/rail-line/fit-oval.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { dayNumber, dayOfYear, secondsOf, zoneOffset } from './race-day-values.ts'
 
-const isQuantity = (x: unknown): x is Quantity => typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
+const isQuantity = (x: unknown): x is Quantity =>
+  typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
 
 const stated = (si: number, at: Place): KnownValue => ({ si, provenance: { kind: 'stated', at } })
 
 /** Every quantity of the file that stands outside a list, by its path. */
-function walk(data: unknown, path: readonly string[], tree: SourceTree, into: Map<string, KnownValue>): void {
+function walk(
+  data: unknown,
+  path: readonly string[],
+  tree: SourceTree,
+  into: Map<string, KnownValue>,
+): void {
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return
   for (const [key, value] of Object.entries(data)) {
     const here = [...path, key]
@@ -30,21 +36,37 @@ function walk(data: unknown, path: readonly string[], tree: SourceTree, into: Ma
   }
 }
 
-/** The machine that does a kind of work here: the first in the file that can, so the file's order is the order of choice. */
-export function machineFor(file: FacilityFile, capability: Capability): { readonly index: number; readonly name: string } | undefined {
+/**
+ * The machine that does a kind of work here: the first in the file that can, so the file's order is
+ * the order of choice.
+ */
+export function machineFor(
+  file: FacilityFile,
+  capability: Capability,
+): { readonly index: number; readonly name: string } | undefined {
   const index = (file.equipment ?? []).findIndex((m) => m.can.includes(capability))
   const found = file.equipment?.[index]
   return found && { index, name: found.name }
 }
 
-function gear(file: FacilityFile, tree: SourceTree, capabilities: Iterable<Capability>, into: Map<string, KnownValue>): void {
+function gear(
+  file: FacilityFile,
+  tree: SourceTree,
+  capabilities: Iterable<Capability>,
+  into: Map<string, KnownValue>,
+): void {
   for (const capability of capabilities) {
     const chosen = machineFor(file, capability)
-    const machine = chosen && (file.equipment?.[chosen.index] as Readonly<Record<string, unknown>> | undefined)
+    const machine =
+      chosen && (file.equipment?.[chosen.index] as Readonly<Record<string, unknown>> | undefined)
     if (!chosen || !machine) continue
     for (const field of gearFields) {
       const value = machine[field]
-      if (isQuantity(value)) into.set(`gear.${capability}.${field}`, stated(value.si, tree.placeOf(['equipment', chosen.index, field])))
+      if (isQuantity(value))
+        into.set(
+          `gear.${capability}.${field}`,
+          stated(value.si, tree.placeOf(['equipment', chosen.index, field])),
+        )
     }
   }
 }
@@ -59,45 +81,82 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
   const dated = at(['race-days', days.indexOf(first), 'date'])
   into.set('fair.day-of-year', stated(dayOfYear(first.date), dated))
   into.set('fair.day-number', stated(dayNumber(first.date), dated))
-  const zone = file.place['time-zone'] === undefined ? undefined : zoneOffset(first.date, file.place['time-zone'])
+  const zone =
+    file.place['time-zone'] === undefined
+      ? undefined
+      : zoneOffset(first.date, file.place['time-zone'])
   if (zone !== undefined) into.set('fair.zone', stated(zone, at(['place', 'time-zone'])))
   const fullest = days.reduce((a, b) => (b.races > a.races ? b : a))
-  into.set('race-days.races', stated(fullest.races, at(['race-days', days.indexOf(fullest), 'races'])))
-  into.set('race-days.first-post', stated(secondsOf(fullest['first-post']), at(['race-days', days.indexOf(fullest), 'first-post'])))
-  const intervals = days.flatMap((d, i) => (isQuantity(d.interval) ? [{ si: d.interval.si, i }] : []))
+  into.set(
+    'race-days.races',
+    stated(fullest.races, at(['race-days', days.indexOf(fullest), 'races'])),
+  )
+  into.set(
+    'race-days.first-post',
+    stated(
+      secondsOf(fullest['first-post']),
+      at(['race-days', days.indexOf(fullest), 'first-post']),
+    ),
+  )
+  const intervals = days.flatMap((d, i) =>
+    isQuantity(d.interval) ? [{ si: d.interval.si, i }] : [],
+  )
   const shortest = intervals.sort((a, b) => a.si - b.si)[0]
-  if (shortest) into.set('race-days.interval', stated(shortest.si, at(['race-days', shortest.i, 'interval'])))
+  if (shortest)
+    into.set('race-days.interval', stated(shortest.si, at(['race-days', shortest.i, 'interval'])))
 }
 
 /** Climate of the month in which the fair begins. */
 function climate(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const first = [...(file['race-days'] ?? [])].map((d) => d.date).sort()[0]
-  const index = (file.climate ?? []).findIndex((m) => first !== undefined && m.month === Number(first.slice(5, 7)))
+  const index = (file.climate ?? []).findIndex(
+    (m) => first !== undefined && m.month === Number(first.slice(5, 7)),
+  )
   const month = file.climate?.[index] as Readonly<Record<string, unknown>> | undefined
   for (const [key, value] of Object.entries(month ?? {})) {
-    if (isQuantity(value)) into.set(`climate.${key}`, stated(value.si, tree.placeOf(['climate', index, key])))
+    if (isQuantity(value))
+      into.set(`climate.${key}`, stated(value.si, tree.placeOf(['climate', index, key])))
   }
 }
 
 function coordinates(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   for (const key of ['latitude', 'longitude'] as const) {
     const degrees = file.place[key]
-    if (degrees !== undefined) into.set(`place.${key}`, stated((degrees * Math.PI) / 180, tree.placeOf(['place', key])))
+    if (degrees !== undefined)
+      into.set(`place.${key}`, stated((degrees * Math.PI) / 180, tree.placeOf(['place', key])))
   }
 }
 
-type Measured = { readonly of: string; readonly si: number; readonly date: string; readonly by: string; readonly at: Place }
+type Measured = {
+  readonly of: string
+  readonly si: number
+  readonly date: string
+  readonly by: string
+  readonly at: Place
+}
 
 function listedMeasurements(file: FacilityFile, tree: SourceTree): Measured[] {
   return (file.measurements ?? []).flatMap(({ of, value, date, by }, i) => {
     const read = factSpec(of) ? readMeasured(of, value) : undefined
-    return read && 'si' in read ? [{ of, si: read.si, date, by, at: tree.placeOf(['measurements', i, 'value']) }] : []
+    return read && 'si' in read
+      ? [{ of, si: read.si, date, by, at: tree.placeOf(['measurements', i, 'value']) }]
+      : []
   })
 }
 
 /** The mean of each depth survey is a measurement of the depth found. */
 const surveyedDepths = (surveys: readonly Survey[]): Measured[] =>
-  surveys.filter((s) => s.of === 'cushion-depth').flatMap((s) => s.days.map((d) => ({ of: 'cushion.depth.found', si: d.readings.reduce((sum, r) => sum + r.value, 0) / d.readings.length, date: d.date, by: s.by, at: s.at })))
+  surveys
+    .filter((s) => s.of === 'cushion-depth')
+    .flatMap((s) =>
+      s.days.map((d) => ({
+        of: 'cushion.depth.found',
+        si: d.readings.reduce((sum, r) => sum + r.value, 0) / d.readings.length,
+        date: d.date,
+        by: s.by,
+        at: s.at,
+      })),
+    )
 
 /** Grit read from each sieve analysis, at the grit size of the file or the usual one. */
 function sievedGrit({ file, tests, tree }: Facility): Measured[] {
@@ -106,7 +165,17 @@ function sievedGrit({ file, tests, tree }: Facility): Measured[] {
   return tests.sieves.flatMap((test) => {
     const share = coarserThan(size, curveOf(test))
     const index = (file.cushion.sieve ?? []).findIndex((s) => s.date === test.date)
-    return isRefusal(share) ? [] : [{ of: 'cushion.grit.found', si: share, date: test.date, by: test.by, at: tree.placeOf(['cushion', 'sieve', index, 'passing']) }]
+    return isRefusal(share)
+      ? []
+      : [
+          {
+            of: 'cushion.grit.found',
+            si: share,
+            date: test.date,
+            by: test.by,
+            at: tree.placeOf(['cushion', 'sieve', index, 'passing']),
+          },
+        ]
   })
 }
 
@@ -117,17 +186,26 @@ function usualGrit(units: FacilityFile['units']): number {
   return read.quantity.si
 }
 
-/** A measurement outranks what the file states, and the latest outranks the earlier ones; a survey or a sieve analysis outranks a single value of the same day. */
+/**
+ * A measurement outranks what the file states, and the latest outranks the earlier ones; a survey
+ * or a sieve analysis outranks a single value of the same day.
+ */
 function measurements(facility: Facility, into: Map<string, KnownValue>): void {
-  const list = [...listedMeasurements(facility.file, facility.tree), ...surveyedDepths(facility.surveys), ...sievedGrit(facility)].sort((a, b) => a.date.localeCompare(b.date))
-  for (const { of, si, date, by, at } of list) into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
+  const list = [
+    ...listedMeasurements(facility.file, facility.tree),
+    ...surveyedDepths(facility.surveys),
+    ...sievedGrit(facility),
+  ].sort((a, b) => a.date.localeCompare(b.date))
+  for (const { of, si, date, by, at } of list)
+    into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
 }
 
 /** What the walked line of the rail measures. */
 function walkedLine({ points, date, by, at }: RailLine, into: Map<string, KnownValue>): void {
   const { straight, radius, worst } = fitOval(localPlane(points))
   const values = { length: closedLine(points).length, straight, radius, worst }
-  for (const [key, si] of Object.entries(values)) into.set(`rail-line.${key}`, { si, provenance: { kind: 'measured', at, date, by } })
+  for (const [key, si] of Object.entries(values))
+    into.set(`rail-line.${key}`, { si, provenance: { kind: 'measured', at, date, by } })
 }
 
 /** Everything that a facility file says, by fact path, each with the place where it says so. */

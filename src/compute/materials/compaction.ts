@@ -16,18 +16,38 @@ import { positive } from './guards.ts'
  * @throws RangeError when an argument is out of range.
  * @see astm-d698, astm-d1557
  */
-export const compactionEnergy = (hammer: number, drop: number, layers: number, blows: number, mold: number): number =>
-  (positive('hammer', hammer) * positive('drop', drop) * positive('layers', layers) * positive('blows', blows)) / positive('mold', mold)
+export const compactionEnergy = (
+  hammer: number,
+  drop: number,
+  layers: number,
+  blows: number,
+  mold: number,
+): number =>
+  (positive('hammer', hammer) *
+    positive('drop', drop) *
+    positive('layers', layers) *
+    positive('blows', blows)) /
+  positive('mold', mold)
 
 /** Weights (kg) and mold (m³) of one point of a compaction test. */
-export type CompactionPoint = { readonly net: number; readonly mold: number; readonly wetAndCan: number; readonly dryAndCan: number; readonly can: number }
+export type CompactionPoint = {
+  readonly net: number
+  readonly mold: number
+  readonly wetAndCan: number
+  readonly dryAndCan: number
+  readonly can: number
+}
 
 /**
  * Moisture, wet and dry density (kg/m³) of one point of a compaction test.
  * @throws RangeError when the weights cannot be true.
  * @see astm-d1557
  */
-export function compactionPoint({ net, mold, wetAndCan, dryAndCan, can }: CompactionPoint): { moisture: number; wet: number; dry: number } {
+export function compactionPoint({ net, mold, wetAndCan, dryAndCan, can }: CompactionPoint): {
+  moisture: number
+  wet: number
+  dry: number
+} {
   if (!(wetAndCan >= dryAndCan)) throw new RangeError('a sample cannot gain weight in the oven')
   const moisture = (wetAndCan - dryAndCan) / positive('dry sample', dryAndCan - can)
   const wet = positive('net weight', net) / positive('mold', mold)
@@ -35,12 +55,13 @@ export function compactionPoint({ net, mold, wetAndCan, dryAndCan, can }: Compac
 }
 
 /**
- * Dry density reached, as a share of the highest of a laboratory test. Above one it usually means the wrong test.
- * Say always which test: a share of the standard is not one of the modified.
+ * Dry density reached, as a share of the highest of a laboratory test. Above one it usually means
+ * the wrong test. Say always which test: a share of the standard is not one of the modified.
  * @throws RangeError when an argument is out of range.
  * @see astm-d698, astm-d1557
  */
-export const relativeCompaction = (dry: number, highest: number): number => positive('dry density', dry) / positive('highest dry density', highest)
+export const relativeCompaction = (dry: number, highest: number): number =>
+  positive('dry density', dry) / positive('highest dry density', highest)
 
 /**
  * Relative density of a clean sand: (emax − e) ÷ (emax − emin).
@@ -49,8 +70,14 @@ export const relativeCompaction = (dry: number, highest: number): number => posi
  */
 export function relativeDensity(voids: number, densest: number, loosest: number): number | Refusal {
   const dr = (loosest - voids) / positive('span of void ratios', loosest - densest)
-  return dr >= 0 && dr <= 1 ? dr : refuse('the void ratio lies outside the loosest and the densest state')
+  return dr >= 0 && dr <= 1
+    ? dr
+    : refuse('the void ratio lies outside the loosest and the densest state')
 }
 
-/** Void ratio at a relative density: emax − Dr (emax − emin). @throws RangeError unless the loosest void ratio is above the densest. */
-export const voidRatioAt = (dr: number, densest: number, loosest: number): number => loosest - dr * positive('span of void ratios', loosest - densest)
+/**
+ * Void ratio at a relative density: emax − Dr (emax − emin). @throws RangeError unless the loosest
+ * void ratio is above the densest.
+ */
+export const voidRatioAt = (dr: number, densest: number, loosest: number): number =>
+  loosest - dr * positive('span of void ratios', loosest - densest)

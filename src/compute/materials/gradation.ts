@@ -8,7 +8,8 @@ export type Passing = { readonly opening: number; readonly passing: number }
 export type Coefficients = { readonly uniformity: number; readonly curvature: number }
 
 /**
- * Grain size that a given share of a sample is finer than, read from the sieve curve on a logarithmic scale of size.
+ * Grain size that a given share of a sample is finer than, read from the sieve curve on a
+ * logarithmic scale of size.
  * @param wanted Share by mass, 0 to 1: 0.1 for D10.
  * @param curve At least two sieves, in any order; a coarser sieve never passes less.
  * @returns Meters, not rounded; a refusal when the curve does not reach the share.
@@ -20,7 +21,8 @@ export function grainSize(wanted: number, curve: readonly Passing[]): number | R
   for (const [i, { opening, passing }] of points.entries()) {
     positive('opening', opening)
     share('share passing', passing)
-    if (passing < (points[i - 1]?.passing ?? 0)) throw new RangeError('a coarser sieve cannot pass less')
+    if (passing < (points[i - 1]?.passing ?? 0))
+      throw new RangeError('a coarser sieve cannot pass less')
   }
   const at = points.findIndex((p) => p.passing >= share('wanted share', wanted))
   const above = points[at]
@@ -32,7 +34,8 @@ export function grainSize(wanted: number, curve: readonly Passing[]): number | R
 }
 
 /**
- * Share of a sample that is coarser than a size, read from the sieve curve on a logarithmic scale of size.
+ * Share of a sample that is coarser than a size, read from the sieve curve on a logarithmic scale
+ * of size.
  * @param size m, above 0.
  * @returns Share by mass; a refusal when the size lies outside the sieves used.
  */
@@ -61,6 +64,7 @@ export function coarserThan(size: number, curve: readonly Passing[]): number | R
  */
 export function coefficients(d10: number, d30: number, d60: number): Coefficients {
   positive('D10', d10)
-  if (!(d10 <= d30 && d30 <= d60 && d60 < Infinity)) throw new RangeError('grain sizes must be in order')
+  if (!(d10 <= d30 && d30 <= d60 && d60 < Infinity))
+    throw new RangeError('grain sizes must be in order')
   return { uniformity: d60 / d10, curvature: d30 ** 2 / (d10 * d60) }
 }

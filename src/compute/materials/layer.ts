@@ -9,7 +9,8 @@ import { notNegative, positive } from './guards.ts'
  * @see geometry
  * @example layerVolume(4046.8564224, 0.0254) // 102.79 m³, the acre-inch
  */
-export const layerVolume = (area: number, depth: number): number => notNegative('area', area) * notNegative('depth', depth)
+export const layerVolume = (area: number, depth: number): number =>
+  notNegative('area', area) * notNegative('depth', depth)
 
 /**
  * Depth to which a mass spreads over an area.
@@ -23,7 +24,8 @@ export const layerVolume = (area: number, depth: number): number => notNegative(
  * @throws RangeError when an argument is out of range.
  * @see geometry
  */
-export const layerDepth = (mass: number, density: number, area: number): number => notNegative('mass', mass) / (positive('density', density) * positive('area', area))
+export const layerDepth = (mass: number, density: number, area: number): number =>
+  notNegative('mass', mass) / (positive('density', density) * positive('area', area))
 
 /**
  * Water that changes the moisture of soil.
@@ -37,5 +39,12 @@ export const layerDepth = (mass: number, density: number, area: number): number 
  * @returns kg of water, not rounded; below zero where the soil must dry.
  * @throws RangeError when an argument is out of range.
  */
-export const waterToMoisten = (volume: number, dryDensity: number, wanted: number, found: number): number =>
-  notNegative('volume', volume) * positive('dry density', dryDensity) * (notNegative('wanted moisture', wanted) - notNegative('moisture found', found))
+export const waterToMoisten = (
+  volume: number,
+  dryDensity: number,
+  wanted: number,
+  found: number,
+): number =>
+  notNegative('volume', volume) *
+  positive('dry density', dryDensity) *
+  (notNegative('wanted moisture', wanted) - notNegative('moisture found', found))

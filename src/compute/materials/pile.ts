@@ -1,9 +1,10 @@
 import { notNegative, positive } from './guards.ts'
 
-export type Pile = { /** m */ readonly height: number; /** m³ */ readonly volume: number }
+export type Pile = { /** m */ readonly height: number /** m³ */; readonly volume: number }
 
 const slope = (repose: number): number => {
-  if (!(repose > 0 && repose < Math.PI / 2)) throw new RangeError('angle of repose must lie between level and upright')
+  if (!(repose > 0 && repose < Math.PI / 2))
+    throw new RangeError('angle of repose must lie between level and upright')
   return Math.tan(repose)
 }
 
@@ -33,5 +34,8 @@ export function conePile(diameter: number, repose: number): Pile {
  */
 export function windrowPile(width: number, ridge: number, repose: number): Pile {
   const ends = conePile(width, repose)
-  return { height: ends.height, volume: ends.volume + 0.5 * width * ends.height * notNegative('length of the crest', ridge) }
+  return {
+    height: ends.height,
+    volume: ends.volume + 0.5 * width * ends.height * notNegative('length of the crest', ridge),
+  }
 }

@@ -6,23 +6,35 @@ import { coarserThan, coefficients, grainSize, type Passing } from './gradation.
 const gravel = 0.00475
 const fine = 0.000075
 
-export const curveOf = (test: SieveTest): readonly Passing[] => test.sieves.map(({ opening, passing }) => ({ opening, passing }))
+export const curveOf = (test: SieveTest): readonly Passing[] =>
+  test.sieves.map(({ opening, passing }) => ({ opening, passing }))
 
 const millimeters = (m: number): string => String(Number((m * 1000).toPrecision(3)))
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))}`
 
-/** The reading of the curve at a share, with the two sieves beside it put in: a straight line on a logarithmic scale of size. */
+/**
+ * The reading of the curve at a share, with the two sieves beside it put in: a straight line on a
+ * logarithmic scale of size.
+ */
 function sizeTex(share: number, curve: readonly Passing[]): string {
   const points = [...curve].sort((a, b) => a.opening - b.opening)
   const at = points.findIndex((p) => p.passing >= share)
   const [below, above] = [points[at - 1], points[at]]
-  if (!below || !above || above.passing === below.passing) return `\\text{size that ${percent(share)} \\% is finer than}`
+  if (!below || !above || above.passing === below.passing)
+    return `\\text{size that ${percent(share)} \\% is finer than}`
   return `${millimeters(below.opening)}\\,\\text{mm} \\cdot \\left(\\frac{${millimeters(above.opening)}}{${millimeters(below.opening)}}\\right)^{\\frac{${percent(share)} - ${percent(below.passing)}}{${percent(above.passing)} - ${percent(below.passing)}}}`
 }
 
-const both = (a: number | Refusal, b: number | Refusal, of: (a: number, b: number) => number): number | Refusal => (isRefusal(a) ? a : isRefusal(b) ? b : of(a, b))
+const both = (
+  a: number | Refusal,
+  b: number | Refusal,
+  of: (a: number, b: number) => number,
+): number | Refusal => (isRefusal(a) ? a : isRefusal(b) ? b : of(a, b))
 
-/** Share between two openings: what is coarser than the finer one, less what is coarser than the coarser one. */
+/**
+ * Share between two openings: what is coarser than the finer one, less what is coarser than the
+ * coarser one.
+ */
 const between = (low: number, high: number, curve: readonly Passing[]): number | Refusal => {
   // Above the coarsest sieve used everything has passed that ever will, when that sieve passes all.
   const top = curve.reduce((a, b) => (b.opening > a.opening ? b : a))
@@ -42,28 +54,90 @@ export const sieveAnalysis = (test: SieveTest) => {
     title: 'What the sieves say',
     about: `The sample of ${test.date}; its sieves stand in the table of the material. Sizes between two sieves are read from the curve on a logarithmic scale. Grit is what is felt between the fingers; fines are what makes dust when dry and slick when wet. An even curve (large uniformity, curvature from 1 to 3) packs well.`,
     sources: ['astm-d2487', 'astm-e11'],
-    inputs: { grit: { symbol: 'd_g', label: 'size above which a grain counts as grit', kind: 'sieveSize', range: [0.0001, 0.02] } },
+    inputs: {
+      grit: {
+        symbol: 'd_g',
+        label: 'size above which a grain counts as grit',
+        kind: 'sieveSize',
+        range: [0.0001, 0.02],
+      },
+    },
     outputs: {
-      d10: { symbol: 'D_{10}', label: 'size that a tenth is finer than', ...size, tex: sizeTex(0.1, curve) },
-      d30: { symbol: 'D_{30}', label: 'size that three tenths are finer than', ...size, tex: sizeTex(0.3, curve) },
-      d60: { symbol: 'D_{60}', label: 'size that six tenths are finer than', ...size, tex: sizeTex(0.6, curve) },
-      uniformity: { symbol: 'C_u', label: 'coefficient of uniformity', kind: 'tenths', tex: '\\frac{@d60}{@d10}' },
-      curvature: { symbol: 'C_c', label: 'coefficient of curvature', kind: 'tenths', tex: '\\frac{@d30^2}{@d10\\,@d60}' },
-      gravel: { symbol: 'p_G', label: 'gravel, coarser than No. 4', kind: 'share', tex: '1 - p(4.75\\,\\text{mm})' },
-      sand: { symbol: 'p_S', label: 'sand, between No. 4 and No. 200', kind: 'share', tex: 'p(4.75\\,\\text{mm}) - p(0.075\\,\\text{mm})' },
-      fines: { symbol: 'p_F', label: 'fines, finer than No. 200', kind: 'share', tex: 'p(0.075\\,\\text{mm})' },
+      d10: {
+        symbol: 'D_{10}',
+        label: 'size that a tenth is finer than',
+        ...size,
+        tex: sizeTex(0.1, curve),
+      },
+      d30: {
+        symbol: 'D_{30}',
+        label: 'size that three tenths are finer than',
+        ...size,
+        tex: sizeTex(0.3, curve),
+      },
+      d60: {
+        symbol: 'D_{60}',
+        label: 'size that six tenths are finer than',
+        ...size,
+        tex: sizeTex(0.6, curve),
+      },
+      uniformity: {
+        symbol: 'C_u',
+        label: 'coefficient of uniformity',
+        kind: 'tenths',
+        tex: '\\frac{@d60}{@d10}',
+      },
+      curvature: {
+        symbol: 'C_c',
+        label: 'coefficient of curvature',
+        kind: 'tenths',
+        tex: '\\frac{@d30^2}{@d10\\,@d60}',
+      },
+      gravel: {
+        symbol: 'p_G',
+        label: 'gravel, coarser than No. 4',
+        kind: 'share',
+        tex: '1 - p(4.75\\,\\text{mm})',
+      },
+      sand: {
+        symbol: 'p_S',
+        label: 'sand, between No. 4 and No. 200',
+        kind: 'share',
+        tex: 'p(4.75\\,\\text{mm}) - p(0.075\\,\\text{mm})',
+      },
+      fines: {
+        symbol: 'p_F',
+        label: 'fines, finer than No. 200',
+        kind: 'share',
+        tex: 'p(0.075\\,\\text{mm})',
+      },
       share: { symbol: 'g', label: 'grit', kind: 'share', tex: '1 - p(@grit)' },
     },
     compute: ({ grit }) => {
       const [d10, d30, d60] = [grainSize(0.1, curve), grainSize(0.3, curve), grainSize(0.6, curve)]
       const [sand, coarser] = [between(fine, gravel, curve), coarserThan(fine, curve)]
-      const found = isRefusal(d10) ? d10 : isRefusal(d30) ? d30 : isRefusal(d60) ? d60 : coefficients(d10, d30, d60)
-      const coefficient = (of: 'uniformity' | 'curvature'): number | Refusal => ('refused' in found ? found : found[of])
+      const found = isRefusal(d10)
+        ? d10
+        : isRefusal(d30)
+          ? d30
+          : isRefusal(d60)
+            ? d60
+            : coefficients(d10, d30, d60)
+      const coefficient = (of: 'uniformity' | 'curvature'): number | Refusal =>
+        'refused' in found ? found : found[of]
       const fines = isRefusal(coarser) ? coarser : 1 - coarser
       return {
-        d10, d30, d60, uniformity: coefficient('uniformity'), curvature: coefficient('curvature'),
-        gravel: both(coarser, sand, (c, s) => Math.max(0, c - s)), sand, fines,
-        share: isRefusal(coarserThan(grit, curve)) ? refuse('the sieves used do not reach the grit size') : coarserThan(grit, curve),
+        d10,
+        d30,
+        d60,
+        uniformity: coefficient('uniformity'),
+        curvature: coefficient('curvature'),
+        gravel: both(coarser, sand, (c, s) => Math.max(0, c - s)),
+        sand,
+        fines,
+        share: isRefusal(coarserThan(grit, curve))
+          ? refuse('the sieves used do not reach the grit size')
+          : coarserThan(grit, curve),
       }
     },
   })

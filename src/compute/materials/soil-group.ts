@@ -53,6 +53,7 @@ function coarseGroup({ fines, sand, limits, sizes }: SoilTests): string | Refusa
 export function soilGroup(tests: SoilTests): string | Refusal {
   share('fines', tests.fines)
   share('sand', tests.sand)
-  if (!(tests.fines + tests.sand <= 1 + SLACK)) throw new RangeError('sand and fines add up to more than the sample')
+  if (!(tests.fines + tests.sand <= 1 + SLACK))
+    throw new RangeError('sand and fines add up to more than the sample')
   return tests.fines >= 0.5 - SLACK ? fineGroup(tests.limits) : coarseGroup(tests)
 }

@@ -1,7 +1,20 @@
 import { share } from './guards.ts'
 
 /** The twelve classes of the soil-texture triangle. */
-export const textures = ['sand', 'loamy sand', 'silty clay', 'clay', 'sandy clay', 'silty clay loam', 'clay loam', 'sandy clay loam', 'silt', 'silt loam', 'loam', 'sandy loam'] as const
+export const textures = [
+  'sand',
+  'loamy sand',
+  'silty clay',
+  'clay',
+  'sandy clay',
+  'silty clay loam',
+  'clay loam',
+  'sandy clay loam',
+  'silt',
+  'silt loam',
+  'loam',
+  'sandy loam',
+] as const
 export type Texture = (typeof textures)[number]
 
 /** Keeps shares that stand exactly on a line of the triangle from falling off it. */
@@ -12,8 +25,8 @@ const below = (x: number, limit: number): boolean => !atLeast(x, limit)
 const atMost = (x: number, limit: number): boolean => x <= limit + EPS
 
 /**
- * Texture class of the part of a soil finer than 2 mm. Sand is 0.05 to 2 mm here, so a No. 200 sieve does not part it
- * from silt.
+ * Texture class of the part of a soil finer than 2 mm. Sand is 0.05 to 2 mm here, so a No. 200
+ * sieve does not part it from silt.
  * @param sand Share by mass, 0 to 1.
  * @param clay Share by mass, 0 to 1; what is left is silt.
  * @returns The class; the order of the tests is part of the rule.

@@ -14,7 +14,12 @@ import { positive, share } from '../materials/guards.ts'
  * @see fm-5-434
  */
 export const loadingRate = (bucket: number, fill: number, cycle: number, working: number): number =>
-  ((positive('bucket', bucket) * positive('fill', fill)) / positive('cycle', cycle)) * share('working share', working)
+  ((positive('bucket', bucket) * positive('fill', fill)) / positive('cycle', cycle)) *
+  share('working share', working)
 
-/** Rate of anything that goes in whole loads: load ÷ cycle × share of the hour. @throws RangeError when an argument is out of range. @see fm-5-434 */
-export const loadRate = (load: number, cycle: number, working: number): number => loadingRate(load, 1, cycle, working)
+/**
+ * Rate of anything that goes in whole loads: load ÷ cycle × share of the hour. @throws RangeError
+ * when an argument is out of range. @see fm-5-434
+ */
+export const loadRate = (load: number, cycle: number, working: number): number =>
+  loadingRate(load, 1, cycle, working)

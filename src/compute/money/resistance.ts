@@ -1,10 +1,15 @@
 import { notNegative } from '../materials/guards.ts'
 
-/** Pull, N, that moves a weight (N) against rolling and grade, both as shares of it; downhill is below zero. @throws RangeError for a weight below zero. */
-export const haulPull = (weight: number, rolling: number, grade: number): number => notNegative('weight', weight) * (notNegative('rolling resistance', rolling) + grade)
+/**
+ * Pull, N, that moves a weight (N) against rolling and grade, both as shares of it; downhill is
+ * below zero. @throws RangeError for a weight below zero.
+ */
+export const haulPull = (weight: number, rolling: number, grade: number): number =>
+  notNegative('weight', weight) * (notNegative('rolling resistance', rolling) + grade)
 
 /**
- * Rolling resistance of tires that sink in, as a share of the weight: 2 % on a hard road, and 1.5 % for each inch.
+ * Rolling resistance of tires that sink in, as a share of the weight: 2 % on a hard road, and 1.5 %
+ * for each inch.
  *
  *     lb per ton = 40 + 30 × inches
  *
@@ -12,4 +17,5 @@ export const haulPull = (weight: number, rolling: number, grade: number): number
  * @throws RangeError for a depth below zero.
  * @see common-practice
  */
-export const rollingShare = (penetration: number): number => (40 + 30 * (notNegative('penetration', penetration) / 0.0254)) / 2000
+export const rollingShare = (penetration: number): number =>
+  (40 + 30 * (notNegative('penetration', penetration) / 0.0254)) / 2000

@@ -1,12 +1,24 @@
 import { wholeUp } from '../whole-up.ts'
 import { positive, share } from '../materials/guards.ts'
 
-/** A roller at work, in m and m/s: width less overlap, working speed, share of the time at work, passes over a strip. */
-export type Roller = { readonly width: number; readonly speed: number; readonly efficiency: number; readonly passes: number }
+/**
+ * A roller at work, in m and m/s: width less overlap, working speed, share of the time at work,
+ * passes over a strip.
+ */
+export type Roller = {
+  readonly width: number
+  readonly speed: number
+  readonly efficiency: number
+  readonly passes: number
+}
 
-/** Area, m²/s, that a roller finishes: W S E ÷ P. @throws RangeError when an argument is out of range. @see fm-5-434 */
+/**
+ * Area, m²/s, that a roller finishes: W S E ÷ P. @throws RangeError when an argument is out of
+ * range. @see fm-5-434
+ */
 export const rollerArea = ({ width, speed, efficiency, passes }: Roller): number =>
-  (positive('width', width) * positive('speed', speed) * share('efficiency', efficiency)) / positive('passes', passes)
+  (positive('width', width) * positive('speed', speed) * share('efficiency', efficiency)) /
+  positive('passes', passes)
 
 /**
  * Compacted volume that a roller finishes.
@@ -19,7 +31,8 @@ export const rollerArea = ({ width, speed, efficiency, passes }: Roller): number
  * @throws RangeError when an argument is out of range.
  * @see fm-5-434
  */
-export const rollerVolume = (roller: Roller, lift: number): number => rollerArea(roller) * positive('lift', lift)
+export const rollerVolume = (roller: Roller, lift: number): number =>
+  rollerArea(roller) * positive('lift', lift)
 
 /**
  * Rollers that keep up with loose material as it arrives.
@@ -30,7 +43,12 @@ export const rollerVolume = (roller: Roller, lift: number): number => rollerArea
  * @throws RangeError when an argument is out of range.
  * @see fm-5-434
  */
-export function rollersNeeded(arriving: number, packs: number, each: number): { exact: number; whole: number } {
-  const exact = (positive('arriving', arriving) * share('packs', packs)) / positive('production', each)
+export function rollersNeeded(
+  arriving: number,
+  packs: number,
+  each: number,
+): { exact: number; whole: number } {
+  const exact =
+    (positive('arriving', arriving) * share('packs', packs)) / positive('production', each)
   return { exact, whole: wholeUp(exact) }
 }

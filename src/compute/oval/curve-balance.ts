@@ -5,8 +5,8 @@ import { positive } from '../materials/guards.ts'
 export const GRAVITY = 9.80665
 
 /**
- * Share of its weight with which a body on a flat turn pushes outward: v² ÷ (r g). It is also the slope that balances
- * the turn, and the grip that a turn without slope asks for.
+ * Share of its weight with which a body on a flat turn pushes outward: v² ÷ (r g). It is also the
+ * slope that balances the turn, and the grip that a turn without slope asks for.
  * @param speed m/s, above 0.
  * @param radius Of the path, m, above 0.
  * @param gravity m/s².
@@ -14,13 +14,22 @@ export const GRAVITY = 9.80665
  * @throws RangeError when an argument is out of range.
  * @see openstax-physics
  */
-export const sidePush = (speed: number, radius: number, gravity: number = GRAVITY): number => positive('speed', speed) ** 2 / (positive('radius', radius) * positive('gravity', gravity))
+export const sidePush = (speed: number, radius: number, gravity: number = GRAVITY): number =>
+  positive('speed', speed) ** 2 / (positive('radius', radius) * positive('gravity', gravity))
 
-/** Speed, m/s, that a slope (rise over run) balances on a radius (m): √(g r e). @throws RangeError when an argument is out of range. @see openstax-physics */
-export const balancedSpeed = (slope: number, radius: number, gravity: number = GRAVITY): number => Math.sqrt(positive('slope', slope) * positive('radius', radius) * positive('gravity', gravity))
+/**
+ * Speed, m/s, that a slope (rise over run) balances on a radius (m): √(g r e). @throws RangeError
+ * when an argument is out of range. @see openstax-physics
+ */
+export const balancedSpeed = (slope: number, radius: number, gravity: number = GRAVITY): number =>
+  Math.sqrt(positive('slope', slope) * positive('radius', radius) * positive('gravity', gravity))
 
-/** Radius, m, on which a slope (rise over run) balances a speed (m/s): v² ÷ (g e). @throws RangeError when an argument is out of range. @see openstax-physics */
-export const balancedRadius = (speed: number, slope: number, gravity: number = GRAVITY): number => positive('speed', speed) ** 2 / (positive('gravity', gravity) * positive('slope', slope))
+/**
+ * Radius, m, on which a slope (rise over run) balances a speed (m/s): v² ÷ (g e). @throws
+ * RangeError when an argument is out of range. @see openstax-physics
+ */
+export const balancedRadius = (speed: number, slope: number, gravity: number = GRAVITY): number =>
+  positive('speed', speed) ** 2 / (positive('gravity', gravity) * positive('slope', slope))
 
 /**
  * What slope leaves to the footing: v² ÷ (r g) − e.
@@ -28,10 +37,19 @@ export const balancedRadius = (speed: number, slope: number, gravity: number = G
  * @throws RangeError when an argument is out of range.
  * @see aashto-green-book
  */
-export function unbalancedPush(speed: number, radius: number, slope: number, gravity: number = GRAVITY): number | Refusal {
+export function unbalancedPush(
+  speed: number,
+  radius: number,
+  slope: number,
+  gravity: number = GRAVITY,
+): number | Refusal {
   const left = sidePush(speed, radius, gravity) - slope
   return left >= 0 ? left : refuse('at that speed the bank more than balances the turn')
 }
 
-/** Force, N, that turns a mass (kg) at a speed (m/s) on a radius (m): m v² ÷ r. @throws RangeError when an argument is out of range. @see openstax-physics */
-export const turningForce = (mass: number, speed: number, radius: number): number => (positive('mass', mass) * positive('speed', speed) ** 2) / positive('radius', radius)
+/**
+ * Force, N, that turns a mass (kg) at a speed (m/s) on a radius (m): m v² ÷ r. @throws RangeError
+ * when an argument is out of range. @see openstax-physics
+ */
+export const turningForce = (mass: number, speed: number, radius: number): number =>
+  (positive('mass', mass) * positive('speed', speed) ** 2) / positive('radius', radius)

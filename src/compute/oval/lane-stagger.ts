@@ -12,7 +12,13 @@
  * @throws RangeError for a lane that does not exist.
  * @see geometry
  */
-export function laneStagger(lane: number, width: number, firstOffset: number, otherOffset: number): number {
-  if (!(Number.isInteger(lane) && lane >= 1 && width > 0)) throw new RangeError('lanes are counted from one')
+export function laneStagger(
+  lane: number,
+  width: number,
+  firstOffset: number,
+  otherOffset: number,
+): number {
+  if (!(Number.isInteger(lane) && lane >= 1 && width > 0))
+    throw new RangeError('lanes are counted from one')
   return lane === 1 ? 0 : 2 * Math.PI * ((lane - 1) * width + otherOffset - firstOffset)
 }

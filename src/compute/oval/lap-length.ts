@@ -1,5 +1,6 @@
 /**
- * Length of one lap of an oval of two equal straights and two half circles, driven or run at a distance from the rail.
+ * Length of one lap of an oval of two equal straights and two half circles, driven or run at a
+ * distance from the rail.
  *
  *     L(x) = 2 S + 2π (R + x)
  *
@@ -10,4 +11,5 @@
  * @see geometry
  * @example lapLength(84.39, 36.5, 0.3) // 400.00, an athletics track measured 0.30 m from its curb
  */
-export const lapLength = (straight: number, radius: number, out: number): number => 2 * straight + 2 * Math.PI * (radius + out)
+export const lapLength = (straight: number, radius: number, out: number): number =>
+  2 * straight + 2 * Math.PI * (radius + out)

@@ -6,9 +6,19 @@ import { radiusInput, straightInput, widthTurnsInput } from './oval-inputs.ts'
 export const outsideLength = calculation({
   id: 'outside-length',
   title: 'Length of the outside edge',
-  about: 'Once around at the outside edge. Where turns and straights differ in width, the short tapers between them are not counted.',
+  about:
+    'Once around at the outside edge. Where turns and straights differ in width, the short tapers between them are not counted.',
   inputs: { straight: straightInput, radius: radiusInput, widthTurns: widthTurnsInput },
-  outputs: { length: { symbol: 'L_o', label: 'outside edge, once around', kind: 'distance', tex: '2 \\cdot @straight + 2\\pi(@radius + @widthTurns)' } },
+  outputs: {
+    length: {
+      symbol: 'L_o',
+      label: 'outside edge, once around',
+      kind: 'distance',
+      tex: '2 \\cdot @straight + 2\\pi(@radius + @widthTurns)',
+    },
+  },
   sources: ['geometry'],
-  compute: ({ straight, radius, widthTurns }) => ({ length: lapLength(straight, radius, widthTurns) }),
+  compute: ({ straight, radius, widthTurns }) => ({
+    length: lapLength(straight, radius, widthTurns),
+  }),
 })

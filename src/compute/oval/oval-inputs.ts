@@ -1,6 +1,9 @@
 import type { InputSpec } from '../calculation.ts'
 
-/** Inputs that most calculations on an oval share. Ranges reach from an athletics track to the largest ovals raced on. */
+/**
+ * Inputs that most calculations on an oval share. Ranges reach from an athletics track to the
+ * largest ovals raced on.
+ */
 export const straightInput: InputSpec = {
   symbol: 'S',
   label: 'length of one straight',
@@ -41,7 +44,11 @@ export const widthStraightsInput: InputSpec = {
   howTo: 'Tape square across from the rail to the outside edge at three places; take the mean.',
 }
 
-export const widthTurnsInput: InputSpec = { ...widthStraightsInput, symbol: 'W_t', label: 'track width on the turns' }
+export const widthTurnsInput: InputSpec = {
+  ...widthStraightsInput,
+  symbol: 'W_t',
+  label: 'track width on the turns',
+}
 
 export const crossFallStraightsInput: InputSpec = {
   symbol: 'e_s',
@@ -51,7 +58,12 @@ export const crossFallStraightsInput: InputSpec = {
   howTo: "Set a level board square across the track; fall over the board's length.",
 }
 
-export const crossFallTurnsInput: InputSpec = { ...crossFallStraightsInput, symbol: 'e_t', label: 'cross-fall on the turns', range: [0.002, 0.16] }
+export const crossFallTurnsInput: InputSpec = {
+  ...crossFallStraightsInput,
+  symbol: 'e_t',
+  label: 'cross-fall on the turns',
+  range: [0.002, 0.16],
+}
 
 export const railLengthInput: InputSpec = {
   symbol: 'L_r',

@@ -11,5 +11,11 @@ import { positive } from '../materials/guards.ts'
  * @throws RangeError when an argument is out of range.
  * @see geometry
  */
-export const pylonCount = (straight: number, radius: number, turnSpacing: number, straightSpacing: number): number =>
-  wholeUp((2 * Math.PI * positive('radius', radius)) / positive('spacing in turns', turnSpacing)) + wholeUp((2 * straight) / positive('spacing on straights', straightSpacing))
+export const pylonCount = (
+  straight: number,
+  radius: number,
+  turnSpacing: number,
+  straightSpacing: number,
+): number =>
+  wholeUp((2 * Math.PI * positive('radius', radius)) / positive('spacing in turns', turnSpacing)) +
+  wholeUp((2 * straight) / positive('spacing on straights', straightSpacing))

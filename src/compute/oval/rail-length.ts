@@ -6,9 +6,17 @@ import { radiusInput, straightInput } from './oval-inputs.ts'
 export const railLength = calculation({
   id: 'rail-length',
   title: 'Length of the rail',
-  about: 'Once around at the rail. It is shorter than the lap, which is measured some way out. Material that creeps to the rail, drains and pylons are counted over this length.',
+  about:
+    'Once around at the rail. It is shorter than the lap, which is measured some way out. Material that creeps to the rail, drains and pylons are counted over this length.',
   inputs: { straight: straightInput, radius: radiusInput },
-  outputs: { length: { symbol: 'L_r', label: 'rail, once around', kind: 'distance', tex: '2 \\cdot @straight + 2\\pi \\cdot @radius' } },
+  outputs: {
+    length: {
+      symbol: 'L_r',
+      label: 'rail, once around',
+      kind: 'distance',
+      tex: '2 \\cdot @straight + 2\\pi \\cdot @radius',
+    },
+  },
   sources: ['geometry'],
   compute: ({ straight, radius }) => ({ length: lapLength(straight, radius, 0) }),
 })

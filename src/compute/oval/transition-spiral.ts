@@ -1,6 +1,8 @@
 import { positive } from '../materials/guards.ts'
 
-/** Fresnel integrals in the π/2 form: C(x) = ∫cos(πt²/2) dt and S(x) = ∫sin(πt²/2) dt from 0 to x. */
+/**
+ * Fresnel integrals in the π/2 form: C(x) = ∫cos(πt²/2) dt and S(x) = ∫sin(πt²/2) dt from 0 to x.
+ */
 export type Fresnel = { readonly c: number; readonly s: number }
 
 /**
@@ -24,7 +26,10 @@ export function fresnel(x: number): Fresnel {
   return { c, s }
 }
 
-/** Where a transition from a straight to a turn ends: angle in rad, the rest in the unit of length that was put in. */
+/**
+ * Where a transition from a straight to a turn ends: angle in rad, the rest in the unit of length
+ * that was put in.
+ */
 export type Spiral = {
   readonly angle: number
   /** Along the straight, and square to it. */
@@ -37,7 +42,8 @@ export type Spiral = {
 }
 
 /**
- * A clothoid: its bend grows in step with its length, from none on the straight to that of the turn.
+ * A clothoid: its bend grows in step with its length, from none on the straight to that of the
+ * turn.
  *
  *     θ = Ls ÷ 2R,  a = √(π R Ls),  X = a C(Ls ÷ a),  Y = a S(Ls ÷ a)
  *     p = Y − R (1 − cos θ),  k = X − R sin θ
@@ -51,11 +57,29 @@ export function transitionSpiral(length: number, radius: number): Spiral {
   const a = Math.sqrt(Math.PI * radius * length)
   const { c, s } = fresnel(length / a)
   const [x, y] = [a * c, a * s]
-  return { angle, x, y, shift: y - radius * (1 - Math.cos(angle)), tangent: x - radius * Math.sin(angle), chord: Math.hypot(x, y) }
+  return {
+    angle,
+    x,
+    y,
+    shift: y - radius * (1 - Math.cos(angle)),
+    tangent: x - radius * Math.sin(angle),
+    chord: Math.hypot(x, y),
+  }
 }
 
-/** Length of a half turn with an equal transition at either end: π R + Ls. @throws RangeError when an argument is out of range. @see geometry */
-export const spiraledTurn = (radius: number, length: number): number => Math.PI * positive('radius', radius) + positive('length', length)
+/**
+ * Length of a half turn with an equal transition at either end: π R + Ls. @throws RangeError when
+ * an argument is out of range. @see geometry
+ */
+export const spiraledTurn = (radius: number, length: number): number =>
+  Math.PI * positive('radius', radius) + positive('length', length)
 
-/** Distance from where the straights would meet to the start of the transition: tan(Δ ÷ 2)(R + p) + k. @see geometry */
-export const spiralTangent = (deflection: number, radius: number, { shift, tangent }: Spiral): number => Math.tan(deflection / 2) * (radius + shift) + tangent
+/**
+ * Distance from where the straights would meet to the start of the transition: tan(Δ ÷ 2)(R + p) +
+ * k. @see geometry
+ */
+export const spiralTangent = (
+  deflection: number,
+  radius: number,
+  { shift, tangent }: Spiral,
+): number => Math.tan(deflection / 2) * (radius + shift) + tangent

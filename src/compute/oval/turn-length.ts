@@ -7,7 +7,14 @@ export const turnLength = calculation({
   title: 'Length of one turn',
   about: 'One half circle along the measuring line.',
   inputs: { radius: radiusInput, offset: offsetInput },
-  outputs: { length: { symbol: 'L_t', label: 'one turn at the measuring line', kind: 'distance', tex: '\\pi(@radius + @offset)' } },
+  outputs: {
+    length: {
+      symbol: 'L_t',
+      label: 'one turn at the measuring line',
+      kind: 'distance',
+      tex: '\\pi(@radius + @offset)',
+    },
+  },
   sources: ['geometry'],
   compute: ({ radius, offset }) => ({ length: Math.PI * (radius + offset) }),
 })

@@ -5,7 +5,8 @@ import { wholeUp } from '../whole-up.ts'
 export const lesson = calculation({
   id: 'lesson',
   title: 'How long the training takes',
-  about: 'A talk for all, then practice group by group with one trainer. With two trainers half of the groups practice at a time. Two evenings take the same work with a break for the night.',
+  about:
+    'A talk for all, then practice group by group with one trainer. With two trainers half of the groups practice at a time. Two evenings take the same work with a break for the night.',
   sources: ['common-practice'],
   inputs: {
     volunteers: { symbol: 'p', label: 'people on a race day', kind: 'count', range: [1, 200] },
@@ -15,8 +16,18 @@ export const lesson = calculation({
     modules: { symbol: 'm', label: 'modules', kind: 'count', range: [1, 40] },
   },
   outputs: {
-    groups: { symbol: 'n', label: 'groups', kind: 'whole', tex: '\\left\\lceil \\frac{@volunteers}{@group} \\right\\rceil' },
-    module: { symbol: 't_m', label: 'for one module', kind: 'minutes', tex: '@talk + @groups\\,@practice' },
+    groups: {
+      symbol: 'n',
+      label: 'groups',
+      kind: 'whole',
+      tex: '\\left\\lceil \\frac{@volunteers}{@group} \\right\\rceil',
+    },
+    module: {
+      symbol: 't_m',
+      label: 'for one module',
+      kind: 'minutes',
+      tex: '@talk + @groups\\,@practice',
+    },
     all: { symbol: 'T', label: 'for all modules', kind: 'duration', tex: '@modules\\,@module' },
   },
   compute: (x) => {

@@ -14,16 +14,25 @@ export function cushionUses(known: ReadonlySet<string>, system: UnitSystem): rea
   const unitWeight = fact('cushion.unit-weight.worked')
   const layer = {
     area,
-    depth: system === 'us' ? fixed(0.25 * 0.0254, 'a quarter inch') : fixed(0.005, 'five millimeters'),
+    depth:
+      system === 'us' ? fixed(0.25 * 0.0254, 'a quarter inch') : fixed(0.005, 'five millimeters'),
     unitWeight,
     load: fact('delivery.load'),
   }
-  const title = { title: system === 'us' ? 'What a quarter inch takes over the whole track' : 'What 5 mm take over the whole track' }
+  const title = {
+    title:
+      system === 'us'
+        ? 'What a quarter inch takes over the whole track'
+        : 'What 5 mm take over the whole track',
+  }
   return [
     use(10, 'cushion', cushionMass, { area, depth: fact('cushion.depth.target'), unitWeight }),
     known.has('prices.material')
       ? use(11, 'quarter', layerOrder, { ...layer, price: fact('prices.material') }, title)
       : use(11, 'quarter', layerOrderUnpriced, layer, title),
-    use(12, 'survey', surveyReadings, { stations: fact('practice.survey.stations'), lines: fact('practice.survey.lines') }),
+    use(12, 'survey', surveyReadings, {
+      stations: fact('practice.survey.stations'),
+      lines: fact('practice.survey.lines'),
+    }),
   ]
 }

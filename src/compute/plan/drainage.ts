@@ -11,7 +11,10 @@ export const drainageUses = (_known: ReadonlySet<string>, system: UnitSystem): r
   use(66, 'drain', sheetFlow, {
     length: fact('oval.width.straights'),
     slope: fact('oval.cross-fall.straights'),
-    rain: system === 'us' ? fixed((2 * 0.0254) / 3600, 'a cloudburst of two inches an hour') : fixed(0.05 / 3600, 'a cloudburst of 50 mm an hour'),
+    rain:
+      system === 'us'
+        ? fixed((2 * 0.0254) / 3600, 'a cloudburst of two inches an hour')
+        : fixed(0.05 / 3600, 'a cloudburst of 50 mm an hour'),
     roughness: fixed(0.011, 'smooth bare ground'),
     runoff: fixed(0.9, 'a sealed surface'),
     rail: fact('oval.station-spacing'),

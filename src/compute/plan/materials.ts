@@ -4,9 +4,17 @@ import { fact, type Use, use } from '../use.ts'
 import type { PlanData } from './plan-data.ts'
 
 /** What laboratory and field tests say of cushion and base. */
-export const materialUses = (known: ReadonlySet<string>, { sieve, densities }: PlanData): readonly Use[] => [
+export const materialUses = (
+  known: ReadonlySet<string>,
+  { sieve, densities }: PlanData,
+): readonly Use[] => [
   ...(sieve ? [use(16, 'sieve', sieveAnalysis(sieve), { grit: fact('cushion.grit.size') })] : []),
   ...(densities && known.has('base.proctor.highest') && known.has('base.proctor.best-moisture')
-    ? [use(17, 'packing', baseDensity(densities), { highest: fact('base.proctor.highest'), best: fact('base.proctor.best-moisture') })]
+    ? [
+        use(17, 'packing', baseDensity(densities), {
+          highest: fact('base.proctor.highest'),
+          best: fact('base.proctor.best-moisture'),
+        }),
+      ]
     : []),
 ]

@@ -26,15 +26,17 @@ const crossFallTurns = fact('oval.cross-fall.turns')
 export const strip = { straight, radius, widthStraights, widthTurns }
 
 /**
- * The shape from any two of lap, straight and radius. Where all three are known, the straight gives way: its ends are
- * harder to see than a certified lap, or than how far apart the rails stand.
+ * The shape from any two of lap, straight and radius. Where all three are known, the straight gives
+ * way: its ends are harder to see than a certified lap, or than how far apart the rails stand.
  */
 function shape(known: ReadonlySet<string>): Use {
   const measuredLap = fact('oval.lap')
   const measuredStraight = fact('oval.straight')
   const measuredRadius = fact('oval.radius')
-  if (known.has('oval.lap') && known.has('oval.radius')) return use(1, 'shape', shapeFromLapAndRadius, { measuredLap, measuredRadius, offset })
-  if (known.has('oval.straight') && known.has('oval.radius')) return use(1, 'shape', shapeFromStraightAndRadius, { measuredStraight, measuredRadius, offset })
+  if (known.has('oval.lap') && known.has('oval.radius'))
+    return use(1, 'shape', shapeFromLapAndRadius, { measuredLap, measuredRadius, offset })
+  if (known.has('oval.straight') && known.has('oval.radius'))
+    return use(1, 'shape', shapeFromStraightAndRadius, { measuredStraight, measuredRadius, offset })
   return use(1, 'shape', shapeFromLapAndStraight, { measuredLap, measuredStraight, offset })
 }
 
@@ -45,7 +47,14 @@ function walked(known: ReadonlySet<string>): Use[] {
   const lap = figure('shape.lap')
   return [
     use(86, 'walked', walkedLine, { length: fact('rail-line.length'), walked: off, offset, lap }),
-    use(87, 'fitted', fittedShape, { straightFitted: fact('rail-line.straight'), radiusFitted: fact('rail-line.radius'), walked: off, worst: fact('rail-line.worst'), straight, radius }),
+    use(87, 'fitted', fittedShape, {
+      straightFitted: fact('rail-line.straight'),
+      radiusFitted: fact('rail-line.radius'),
+      walked: off,
+      worst: fact('rail-line.worst'),
+      straight,
+      radius,
+    }),
   ]
 }
 
@@ -58,11 +67,30 @@ export const ovalUses = (known: ReadonlySet<string>, system: UnitSystem): readon
   shape(known),
   use(2, 'rail', railLength, { straight, radius }),
   use(3, 'outside', outsideLength, { straight, radius, widthTurns }),
-  use(4, 'foot', lapExtra, { out: system === 'us' ? fixed(0.3048, 'one foot') : fixed(1, 'one meter') }, { title: system === 'us' ? 'Extra length of a lap one foot farther out' : 'Extra length of a lap one meter farther out' }),
+  use(
+    4,
+    'foot',
+    lapExtra,
+    { out: system === 'us' ? fixed(0.3048, 'one foot') : fixed(1, 'one meter') },
+    {
+      title:
+        system === 'us'
+          ? 'Extra length of a lap one foot farther out'
+          : 'Extra length of a lap one meter farther out',
+    },
+  ),
   use(5, 'turn', turnLength, { radius, offset }),
   use(6, 'area', trackArea, strip),
-  use(7, 'stations', stationCount, { rail: figure('rail.length'), spacing: fact('oval.station-spacing') }),
+  use(7, 'stations', stationCount, {
+    rail: figure('rail.length'),
+    spacing: fact('oval.station-spacing'),
+  }),
   use(8, 'rise', edgeRise, { widthStraights, widthTurns, crossFallStraights, crossFallTurns }),
   ...walked(known),
-  use(9, 'banking', banking, { radius, offset, crossFall: crossFallTurns, pace: fact('oval.race-pace') }),
+  use(9, 'banking', banking, {
+    radius,
+    offset,
+    crossFall: crossFallTurns,
+    pace: fact('oval.race-pace'),
+  }),
 ]

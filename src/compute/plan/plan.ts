@@ -18,12 +18,36 @@ import { recordUses, weatherUses } from './weather.ts'
 import { workingUses } from './working.ts'
 
 /**
- * The plan: what is computed for a facility, from which facts and figures. Worksheet numbers follow the sections.
+ * The plan: what is computed for a facility, from which facts and figures. Worksheet numbers follow
+ * the sections.
  * @param known Paths of the facts that the facility has, with those that stand in for it.
  * @param data Surveys and records, whose readings are worked with as they are.
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
-export function planUses(known: ReadonlySet<string>, system: UnitSystem, data: PlanData): readonly Use[] {
-  const bySection = [ovalUses, cushionUses, workingUses, pullbackUses, waterUses, sealingUses, repairUses, stopgapUses, drainageUses, weatherUses, safetyUses, racingUses, moneyUses].flatMap((uses) => [...uses(known, system)])
-  return [...bySection, ...surveyUses(data), ...recordUses(known, data), ...materialUses(known, data)]
+export function planUses(
+  known: ReadonlySet<string>,
+  system: UnitSystem,
+  data: PlanData,
+): readonly Use[] {
+  const bySection = [
+    ovalUses,
+    cushionUses,
+    workingUses,
+    pullbackUses,
+    waterUses,
+    sealingUses,
+    repairUses,
+    stopgapUses,
+    drainageUses,
+    weatherUses,
+    safetyUses,
+    racingUses,
+    moneyUses,
+  ].flatMap((uses) => [...uses(known, system)])
+  return [
+    ...bySection,
+    ...surveyUses(data),
+    ...recordUses(known, data),
+    ...materialUses(known, data),
+  ]
 }

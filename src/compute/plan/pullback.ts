@@ -5,7 +5,8 @@ import { fact, figure, use, type Use } from '../use.ts'
 import { strip } from './oval.ts'
 
 /**
- * What creeps to the rail, and what a ridge there does. A ridge of the usual height is reckoned where none was measured.
+ * What creeps to the rail, and what a ridge there does. A ridge of the usual height is reckoned
+ * where none was measured.
  * @param known Paths of the facts that the facility has.
  */
 export function pullbackUses(known: ReadonlySet<string>): readonly Use[] {
@@ -29,6 +30,11 @@ export function pullbackUses(known: ReadonlySet<string>): readonly Use[] {
     }),
     harrow === undefined
       ? use(31, 'ridge', ridgeWater, water)
-      : use(31, 'ridge', ridge, { ...water, harrowWidth: fact(harrow), teeth: fact('practice.harrow.depth'), print: fact('practice.print-depth') }),
+      : use(31, 'ridge', ridge, {
+          ...water,
+          harrowWidth: fact(harrow),
+          teeth: fact('practice.harrow.depth'),
+          print: fact('practice.print-depth'),
+        }),
   ]
 }

@@ -14,44 +14,106 @@ const clear = fact('practice.clear-track')
 function between(known: ReadonlySet<string>): Use[] {
   if (!known.has('gear.harrow.width')) return []
   return [
-    use(68, 'between', betweenRaces, { interval, clear, whole: figure('harrow.time'), laps: figure('harrow.laps'), gain: figure('harrow.effective') }),
+    use(68, 'between', betweenRaces, {
+      interval,
+      clear,
+      whole: figure('harrow.time'),
+      laps: figure('harrow.laps'),
+      gain: figure('harrow.effective'),
+    }),
     use(69, 'gap', intervalClock, {
-      interval, clear, lap: figure('between.lap'), laps: figure('between.laps'), whole: figure('harrow.laps'), rail: figure('rail.length'),
-      speed: known.has('gear.spray.tank') ? figure('pass.speed') : none('there is no water truck here'),
+      interval,
+      clear,
+      lap: figure('between.lap'),
+      laps: figure('between.laps'),
+      whole: figure('harrow.laps'),
+      rail: figure('rail.length'),
+      speed: known.has('gear.spray.tank')
+        ? figure('pass.speed')
+        : none('there is no water truck here'),
     }),
   ]
 }
 
-type Day = { readonly harrow: Binding; readonly pullBack: Binding; readonly round: Binding; readonly rounds: Binding }
+type Day = {
+  readonly harrow: Binding
+  readonly pullBack: Binding
+  readonly round: Binding
+  readonly rounds: Binding
+}
 
-/** The harrow is the drag harrow, or the conditioner where there is none; what nobody here can do takes no time. */
+/**
+ * The harrow is the drag harrow, or the conditioner where there is none; what nobody here can do
+ * takes no time.
+ */
 function dayOf(known: ReadonlySet<string>): Day {
   const spray = known.has('gear.spray.tank')
   return {
-    harrow: known.has('gear.harrow.width') ? figure('harrow.time') : known.has('gear.condition.width') ? figure('condition.time') : none('nothing here harrows'),
-    pullBack: known.has('gear.grade.width') ? figure('grade-band.time') : none('there is no grader here; the strip is pulled back by hand on another day'),
+    harrow: known.has('gear.harrow.width')
+      ? figure('harrow.time')
+      : known.has('gear.condition.width')
+        ? figure('condition.time')
+        : none('nothing here harrows'),
+    pullBack: known.has('gear.grade.width')
+      ? figure('grade-band.time')
+      : none('there is no grader here; the strip is pulled back by hand on another day'),
     round: spray ? figure('round.time') : none('there is no water truck here'),
     rounds: spray ? figure('supply.rounds') : none('there is no water truck here'),
   }
 }
 
 function water(known: ReadonlySet<string>): Use[] {
-  const needed = ['gear.spray.tank', 'climate.tmax', 'climate.tmin', 'place.latitude', 'place.longitude', 'fair.day-of-year', 'fair.zone']
+  const needed = [
+    'gear.spray.tank',
+    'climate.tmax',
+    'climate.tmin',
+    'place.latitude',
+    'place.longitude',
+    'fair.day-of-year',
+    'fair.zone',
+  ]
   if (!needed.every((path) => known.has(path))) return []
   const bindings = {
-    rate: figure('air.rate'), area: figure('area.total'), load: figure('cycle.water'), usable: fact('gear.spray.usable'), cycle: figure('cycle.time'), spread: figure('cycle.spread'), trucks: fact('gear.spray.count'),
-    rise: figure('daylight.rise'), set: figure('daylight.set'), start: figure('clock.start'), done: figure('clock.done'), horses: figure('clock.horses'), first: fact('race-days.first-post'), last: figure('clock.last'),
-    interval, clear,
+    rate: figure('air.rate'),
+    area: figure('area.total'),
+    load: figure('cycle.water'),
+    usable: fact('gear.spray.usable'),
+    cycle: figure('cycle.time'),
+    spread: figure('cycle.spread'),
+    trucks: fact('gear.spray.count'),
+    rise: figure('daylight.rise'),
+    set: figure('daylight.set'),
+    start: figure('clock.start'),
+    done: figure('clock.done'),
+    horses: figure('clock.horses'),
+    first: fact('race-days.first-post'),
+    last: figure('clock.last'),
+    interval,
+    clear,
   }
-  const recharge = known.has('water.recharge') ? fact('water.recharge') : none('nothing is said of a refill')
-  return [known.has('water.storage') ? use(77, 'day-water', raceDayWaterFromStore, { ...bindings, full: fact('water.storage'), recharge }) : use(77, 'day-water', raceDayWater, bindings)]
+  const recharge = known.has('water.recharge')
+    ? fact('water.recharge')
+    : none('nothing is said of a refill')
+  return [
+    known.has('water.storage')
+      ? use(77, 'day-water', raceDayWaterFromStore, {
+          ...bindings,
+          full: fact('water.storage'),
+          recharge,
+        })
+      : use(77, 'day-water', raceDayWater, bindings),
+  ]
 }
 
 /** The modules of the training, as the plan lists them. */
 export const trainingModules = 8
 
 const training = use(88, 'lesson', lesson, {
-  volunteers: fact('crew.race-day'), group: fact('practice.training-group'), talk: fact('practice.training-talk'), practice: fact('practice.training-practice'), modules: fixed(trainingModules, 'the modules of the plan'),
+  volunteers: fact('crew.race-day'),
+  group: fact('practice.training-group'),
+  talk: fact('practice.training-talk'),
+  practice: fact('practice.training-practice'),
+  modules: fixed(trainingModules, 'the modules of the plan'),
 })
 
 /** Race days by the clock, with the crew and the water that they take. */
@@ -63,11 +125,28 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
   return [
     ...between(known),
     use(76, 'clock', raceDayClock, {
-      first, races: fact('race-days.races'), interval, warmUp: fact('practice.warm-up'), check: fact('practice.opening-check'), ...day, walk, soak: fact('practice.water.soak'),
-      rounds: known.has('gear.spray.tank') ? fact('practice.race-day.rounds') : none('there is no water truck here'),
+      first,
+      races: fact('race-days.races'),
+      interval,
+      warmUp: fact('practice.warm-up'),
+      check: fact('practice.opening-check'),
+      ...day,
+      walk,
+      soak: fact('practice.water.soak'),
+      rounds: known.has('gear.spray.tank')
+        ? fact('practice.race-day.rounds')
+        : none('there is no water truck here'),
     }),
     ...water(known),
     training,
-    use(79, 'crew-day', crewDay, { ...day, rounds, walk, walkers: fact('practice.walkers'), first, after: figure('clock.after'), people: fact('crew.race-day') }),
+    use(79, 'crew-day', crewDay, {
+      ...day,
+      rounds,
+      walk,
+      walkers: fact('practice.walkers'),
+      first,
+      after: figure('clock.after'),
+      people: fact('crew.race-day'),
+    }),
   ]
 }

@@ -26,7 +26,8 @@ const washout = (): Use =>
   })
 
 function deep(known: ReadonlySet<string>): Use {
-  const or = (path: string, otherwise: Binding): Binding => (known.has(path) ? fact(path) : otherwise)
+  const or = (path: string, otherwise: Binding): Binding =>
+    known.has(path) ? fact(path) : otherwise
   return use(62, 'deep', excess, {
     area,
     found: fact('cushion.depth.found'),
@@ -36,8 +37,13 @@ function deep(known: ReadonlySet<string>): Use {
     edge: figure('outside.length'),
     repose: fact('practice.repose'),
     load: or('gear.haul.bed', load),
-    grading: known.has('gear.grade.width') ? figure('grade.time') : fixed(0, 'no blade here; loading only'),
-    bucket: or('gear.load.bucket', fixed(27 * 0.3048 ** 3, 'a rented loader with a bucket of one cubic yard')),
+    grading: known.has('gear.grade.width')
+      ? figure('grade.time')
+      : fixed(0, 'no blade here; loading only'),
+    bucket: or(
+      'gear.load.bucket',
+      fixed(27 * 0.3048 ** 3, 'a rented loader with a bucket of one cubic yard'),
+    ),
     bucketTime: fixed(60, 'a bucket a minute'),
     loaders: or('gear.load.count', fixed(1, 'one rented loader')),
   })
@@ -48,12 +54,16 @@ function hard(known: ReadonlySet<string>): Use {
   const bindings = {
     area,
     target: measured ? target : fact('practice.harrow.step'),
-    found: measured ? fact('cushion.depth.found') : fixed(0, 'no depth was measured, so one step of the harrow is reckoned'),
+    found: measured
+      ? fact('cushion.depth.found')
+      : fixed(0, 'no depth was measured, so one step of the harrow is reckoned'),
     unitWeight: worked,
     load,
     swell: fact('base.swell'),
   }
-  return known.has('prices.material') ? use(63, 'hard', missingDepth, { ...bindings, price: fact('prices.material') }) : use(63, 'hard', missingDepthUnpriced, bindings)
+  return known.has('prices.material')
+    ? use(63, 'hard', missingDepth, { ...bindings, price: fact('prices.material') })
+    : use(63, 'hard', missingDepthUnpriced, bindings)
 }
 
 /**

@@ -11,7 +11,10 @@ import { fact, figure, fixed, type Use, use } from '../use.ts'
 
 const shift = fact('practice.shift')
 
-/** A bag between the ground and a truck bed at hip height, up or down, at one side: what volunteers do without thinking. */
+/**
+ * A bag between the ground and a truck bed at hip height, up or down, at one side: what volunteers
+ * do without thinking.
+ */
 const bag = {
   reach: fixed(15 * 0.0254, 'a bag is held out in front'),
   height: fixed(6 * 0.0254, 'hands under a bag that lies on the ground'),
@@ -35,11 +38,18 @@ const bank = {
 export const safetyUses = (known: ReadonlySet<string>): readonly Use[] => [
   ...(known.has('gear.spray.tank') ? [use(57, 'bank', truckOnBank, bank)] : []),
   use(58, 'newcomer', heatShift, { shift }),
-  use(59, 'drinks', drinkingWater, { every: fact('practice.heat.drink'), hours: shift, people: fact('crew.race-day') }),
+  use(59, 'drinks', drinkingWater, {
+    every: fact('practice.heat.drink'),
+    hours: shift,
+    people: fact('crew.race-day'),
+  }),
   use(80, 'noise', noise, { level: fact('practice.noise'), shift }),
   use(81, 'silica', silica, { dust: fact('practice.dust') }),
   use(82, 'lift', lifting, { ...bag, load: fact('practice.bag') }),
   use(83, 'line', powerLine, { voltage: fact('practice.line-voltage') }),
-  use(84, 'thunder', lightning, { seconds: fact('practice.flash-to-thunder'), wait: fact('practice.lightning-wait') }),
+  use(84, 'thunder', lightning, {
+    seconds: fact('practice.flash-to-thunder'),
+    wait: fact('practice.lightning-wait'),
+  }),
   use(85, 'letters', letterHeight, { distance: fact('practice.sign-distance') }),
 ]

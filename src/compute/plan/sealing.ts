@@ -3,14 +3,18 @@ import { contactPressure } from '../sealing/contact-pressure.ts'
 import { sealingTime } from '../sealing/sealing-time.ts'
 import { type Binding, fact, figure, fixed, use, type Use } from '../use.ts'
 
-/** The way of rolling that the facility has; trucks come first, because they press harder and are always there. */
+/**
+ * The way of rolling that the facility has; trucks come first, because they press harder and are
+ * always there.
+ */
 function rollTime(known: ReadonlySet<string>): Binding | undefined {
   if (known.has('gear.roll-tires.tire-width')) return figure('roll.time')
   return known.has('gear.roll-drum.width') ? figure('drum.time') : undefined
 }
 
 /**
- * Time to seal, and what presses how hard. Where no drum stands on the grounds, the tires are held against a rented one.
+ * Time to seal, and what presses how hard. Where no drum stands on the grounds, the tires are held
+ * against a rented one.
  * @param known Paths of the facts that the facility has.
  * @param system Decides whether the stripe under a drum is three inches or 7.5 cm.
  */
@@ -33,8 +37,13 @@ export function sealingUses(known: ReadonlySet<string>, system: UnitSystem): rea
         inflation: fact('gear.roll-tires.tire-pressure'),
         mass: fact(known.has('gear.roll-drum.mass') ? 'gear.roll-drum.mass' : 'practice.drum.mass'),
         share: fixed(0.5, 'half on each of two drums, or on drum and wheels'),
-        width: fact(known.has('gear.roll-drum.width') ? 'gear.roll-drum.width' : 'practice.drum.width-low'),
-        contact: system === 'us' ? fixed(0.0762, 'about three inches on a damp cushion') : fixed(0.075, 'about 7.5 cm on a damp cushion'),
+        width: fact(
+          known.has('gear.roll-drum.width') ? 'gear.roll-drum.width' : 'practice.drum.width-low',
+        ),
+        contact:
+          system === 'us'
+            ? fixed(0.0762, 'about three inches on a damp cushion')
+            : fixed(0.075, 'about 7.5 cm on a damp cushion'),
       }),
     )
   }

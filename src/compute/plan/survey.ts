@@ -11,7 +11,24 @@ const unitWeight = fact('cushion.unit-weight.worked')
 /** What the latest surveys of depth and of level say. */
 export function surveyUses({ depths, levels }: PlanData): readonly Use[] {
   return [
-    ...(levels ? [use(13, 'levels', levelSurvey(levels), { ...strip, wantedStraights: fact('oval.cross-fall.straights'), wantedTurns: fact('oval.cross-fall.turns'), unitWeight })] : []),
-    ...(depths ? [use(14, 'depths', depthSurvey(depths), { target, tolerance: fact('cushion.depth.tolerance') }), use(15, 'balance', depthBalance(depths), { ...strip, target, unitWeight })] : []),
+    ...(levels
+      ? [
+          use(13, 'levels', levelSurvey(levels), {
+            ...strip,
+            wantedStraights: fact('oval.cross-fall.straights'),
+            wantedTurns: fact('oval.cross-fall.turns'),
+            unitWeight,
+          }),
+        ]
+      : []),
+    ...(depths
+      ? [
+          use(14, 'depths', depthSurvey(depths), {
+            target,
+            tolerance: fact('cushion.depth.tolerance'),
+          }),
+          use(15, 'balance', depthBalance(depths), { ...strip, target, unitWeight }),
+        ]
+      : []),
   ]
 }

@@ -7,29 +7,69 @@ import { heat } from '../weather/heat.ts'
 import { rainAndDrying } from '../weather/rain-and-drying.ts'
 import { weatherRecord } from '../weather/weather-record.ts'
 import { layerDrying } from '../weather/layer-drying.ts'
-import { evapotranspiration, evapotranspirationByTemperature } from '../weather/reference-evapotranspiration.ts'
+import {
+  evapotranspiration,
+  evapotranspirationByTemperature,
+} from '../weather/reference-evapotranspiration.ts'
 
 const cushion = {
-  depth: fact('cushion.depth.target'), unitWeight: fact('cushion.unit-weight.worked'), held: fact('cushion.moisture.held'), target: fact('cushion.moisture.target'), dusty: fact('cushion.moisture.dusty'),
+  depth: fact('cushion.depth.target'),
+  unitWeight: fact('cushion.unit-weight.worked'),
+  held: fact('cushion.moisture.held'),
+  target: fact('cushion.moisture.target'),
+  dusty: fact('cushion.moisture.dusty'),
   share: fact('practice.readily'),
 }
 
-const all = (known: ReadonlySet<string>, ...paths: readonly string[]): boolean => paths.every((p) => known.has(p))
+const all = (known: ReadonlySet<string>, ...paths: readonly string[]): boolean =>
+  paths.every((p) => known.has(p))
 
 function air(known: ReadonlySet<string>): Use[] {
   if (!all(known, 'climate.tmax', 'climate.tmin', 'place.latitude', 'fair.day-of-year')) return []
-  const shared = { tmax: fact('climate.tmax'), tmin: fact('climate.tmin'), latitude: fact('place.latitude'), day: fact('fair.day-of-year') }
+  const shared = {
+    tmax: fact('climate.tmax'),
+    tmin: fact('climate.tmin'),
+    latitude: fact('place.latitude'),
+    day: fact('fair.day-of-year'),
+  }
   const whole = all(known, 'climate.humidity', 'climate.wind', 'climate.sun', 'place.elevation')
   return [
     whole
-      ? use(52, 'air', evapotranspiration, { ...shared, humidity: fact('climate.humidity'), wind: fact('climate.wind'), height: fact('practice.wind-height'), sun: fact('climate.sun'), elevation: fact('place.elevation') })
+      ? use(52, 'air', evapotranspiration, {
+          ...shared,
+          humidity: fact('climate.humidity'),
+          wind: fact('climate.wind'),
+          height: fact('practice.wind-height'),
+          sun: fact('climate.sun'),
+          elevation: fact('place.elevation'),
+        })
       : use(52, 'air', evapotranspirationByTemperature, shared),
-    ...(known.has('gear.spray.tank') ? [use(56, 'demand', dailyDemand, { rate: figure('air.rate'), area: figure('area.total'), load: figure('cycle.water') })] : []),
-    use(53, 'dry', drying, { rate: figure('air.rate'), depth: fact('practice.water.pass-depth'), latitude: shared.latitude, day: shared.day }),
+    ...(known.has('gear.spray.tank')
+      ? [
+          use(56, 'demand', dailyDemand, {
+            rate: figure('air.rate'),
+            area: figure('area.total'),
+            load: figure('cycle.water'),
+          }),
+        ]
+      : []),
+    use(53, 'dry', drying, {
+      rate: figure('air.rate'),
+      depth: fact('practice.water.pass-depth'),
+      latitude: shared.latitude,
+      day: shared.day,
+    }),
     use(48, 'layer-dry', layerDrying, { ...cushion, rate: figure('air.rate') }),
     use(47, 'rain', rainAndDrying, {
-      rain: fact('practice.rain'), open: fact('practice.open-curve-number'), closed: fact('practice.closed-curve-number'), depth: fact('cushion.depth.target'), unitWeight: fact('cushion.unit-weight.worked'),
-      target: fact('cushion.moisture.target'), held: fact('cushion.moisture.held'), rate: figure('air.rate'), daylight: figure('dry.daylight'),
+      rain: fact('practice.rain'),
+      open: fact('practice.open-curve-number'),
+      closed: fact('practice.closed-curve-number'),
+      depth: fact('cushion.depth.target'),
+      unitWeight: fact('cushion.unit-weight.worked'),
+      target: fact('cushion.moisture.target'),
+      held: fact('cushion.moisture.held'),
+      rate: figure('air.rate'),
+      daylight: figure('dry.daylight'),
     }),
   ]
 }
@@ -37,13 +77,40 @@ function air(known: ReadonlySet<string>): Use[] {
 /** The record of daily weather that the facility keeps. */
 export function recordUses(known: ReadonlySet<string>, { weather }: PlanData): readonly Use[] {
   if (!weather || !known.has('place.latitude')) return []
-  const elevation = known.has('place.elevation') ? fact('place.elevation') : fixed(0, 'no height is given: as at the sea')
-  return [use(43, 'record', weatherRecord(weather), { ...cushion, curve: fact('practice.open-curve-number'), latitude: fact('place.latitude'), elevation, windHeight: fact('practice.wind-height'), area: figure('area.total') })]
+  const elevation = known.has('place.elevation')
+    ? fact('place.elevation')
+    : fixed(0, 'no height is given: as at the sea')
+  return [
+    use(43, 'record', weatherRecord(weather), {
+      ...cushion,
+      curve: fact('practice.open-curve-number'),
+      latitude: fact('place.latitude'),
+      elevation,
+      windHeight: fact('practice.wind-height'),
+      area: figure('area.total'),
+    }),
+  ]
 }
 
 /** Figures of weather and daylight, as far as the facility gives place, dates and climate. */
 export const weatherUses = (known: ReadonlySet<string>): readonly Use[] => [
   ...air(known),
-  ...(all(known, 'climate.tmax', 'climate.humidity') ? [use(54, 'heat', heat, { temperature: fact('climate.tmax'), humidity: fact('climate.humidity') })] : []),
-  ...(all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone') ? [use(55, 'daylight', daylight, { latitude: fact('place.latitude'), longitude: fact('place.longitude'), day: fact('fair.day-number'), zone: fact('fair.zone') })] : []),
+  ...(all(known, 'climate.tmax', 'climate.humidity')
+    ? [
+        use(54, 'heat', heat, {
+          temperature: fact('climate.tmax'),
+          humidity: fact('climate.humidity'),
+        }),
+      ]
+    : []),
+  ...(all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone')
+    ? [
+        use(55, 'daylight', daylight, {
+          latitude: fact('place.latitude'),
+          longitude: fact('place.longitude'),
+          day: fact('fair.day-number'),
+          zone: fact('fair.zone'),
+        }),
+      ]
+    : []),
 ]

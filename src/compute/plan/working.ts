@@ -5,21 +5,41 @@ import { type Binding, fact, fixed, use, type Use } from '../use.ts'
 import { strip } from './oval.ts'
 
 /** One way of covering the track: which machine, and which of its widths works. */
-type Work = { readonly sheet: number; readonly id: string; readonly can: Capability; readonly what: string; readonly width?: string; readonly band?: string }
+type Work = {
+  readonly sheet: number
+  readonly id: string
+  readonly can: Capability
+  readonly what: string
+  readonly width?: string
+  readonly band?: string
+}
 
 const works: readonly Work[] = [
   { sheet: 20, id: 'grade', can: 'grade', what: 'Grading the whole width' },
-  { sheet: 21, id: 'grade-band', can: 'grade', what: 'Grading the strip next to the rail', band: 'practice.grade.band' },
+  {
+    sheet: 21,
+    id: 'grade-band',
+    can: 'grade',
+    what: 'Grading the strip next to the rail',
+    band: 'practice.grade.band',
+  },
   { sheet: 22, id: 'harrow', can: 'harrow', what: 'Harrowing the whole width' },
   { sheet: 23, id: 'screen', can: 'screen', what: 'Flattening the whole width with the screen' },
   { sheet: 25, id: 'drum', can: 'roll-drum', what: 'Rolling the whole width with a drum' },
   { sheet: 26, id: 'condition', can: 'condition', what: 'Conditioning the whole width' },
-  { sheet: 27, id: 'spray', can: 'spray', what: 'Driving once over the whole width with the water truck', width: 'spray-width' },
+  {
+    sheet: 27,
+    id: 'spray',
+    can: 'spray',
+    what: 'Driving once over the whole width with the water truck',
+    width: 'spray-width',
+  },
 ]
 
 function working(known: ReadonlySet<string>, { sheet, id, can, what, width, band }: Work): Use {
   const gear = (field: string): Binding => fact(`gear.${can}.${field}`)
-  const or = (field: string, why: string): Binding => (known.has(`gear.${can}.${field}`) ? gear(field) : fixed(0, why))
+  const or = (field: string, why: string): Binding =>
+    known.has(`gear.${can}.${field}`) ? gear(field) : fixed(0, why)
   return use(
     sheet,
     id,
@@ -44,7 +64,9 @@ function working(known: ReadonlySet<string>, { sheet, id, can, what, width, band
  * @param known Paths of the facts that the facility has.
  */
 export function workingUses(known: ReadonlySet<string>): readonly Use[] {
-  const uses = works.filter(({ can, width }) => known.has(`gear.${can}.${width ?? 'width'}`)).map((work) => working(known, work))
+  const uses = works
+    .filter(({ can, width }) => known.has(`gear.${can}.${width ?? 'width'}`))
+    .map((work) => working(known, work))
   if (!known.has('gear.roll-tires.tire-width')) return uses
   const truck = (field: string): Binding => fact(`gear.roll-tires.${field}`)
   const roll = use(24, 'roll', rolling, {

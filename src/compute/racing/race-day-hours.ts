@@ -21,7 +21,10 @@ export type RaceDayWaterInput = {
   readonly last: number
   readonly interval: number
   readonly clear: number
-  /** Water in store in the morning, m³, and its refill, m³/s; without a store the supply is taken as never failing. */
+  /**
+   * Water in store in the morning, m³, and its refill, m³/s; without a store the supply is taken as
+   * never failing.
+   */
   readonly store?: { readonly full: number; readonly recharge: number }
 }
 
@@ -32,7 +35,9 @@ export type RaceDayHour = {
   readonly lost: number
   /** Loads that would put it back, not rounded. */
   readonly needed: number
-  /** Loads that the trucks can bring and spray in the time that the track is theirs, not rounded. */
+  /**
+   * Loads that the trucks can bring and spray in the time that the track is theirs, not rounded.
+   */
   readonly possible: number
   /** m³ put down. */
   readonly given: number
@@ -42,30 +47,53 @@ export type RaceDayHour = {
   readonly left: number | undefined
 }
 
-/** Share of a day's evaporation that falls between two times, which follows the sun as a half sine from sunrise to sunset. */
+/**
+ * Share of a day's evaporation that falls between two times, which follows the sun as a half sine
+ * from sunrise to sunset.
+ */
 export function shareOfDay(from: number, to: number, rise: number, set: number): number {
-  const at = (t: number): number => (1 - Math.cos((Math.PI * (Math.min(set, Math.max(rise, t)) - rise)) / (set - rise))) / 2
+  const at = (t: number): number =>
+    (1 - Math.cos((Math.PI * (Math.min(set, Math.max(rise, t)) - rise)) / (set - rise))) / 2
   return at(to) - at(from)
 }
 
-const overlap = (a: number, b: number, c: number, d: number): number => Math.max(0, Math.min(b, d) - Math.max(a, c))
+const overlap = (a: number, b: number, c: number, d: number): number =>
+  Math.max(0, Math.min(b, d) - Math.max(a, c))
 
-/** Seconds of a stretch of time in which no horse is on the track: before they come on, between races, and after the last. */
-export function trackTime(from: number, to: number, x: Pick<RaceDayWaterInput, 'start' | 'done' | 'horses' | 'first' | 'last' | 'interval' | 'clear'>): number {
+/**
+ * Seconds of a stretch of time in which no horse is on the track: before they come on, between
+ * races, and after the last.
+ */
+export function trackTime(
+  from: number,
+  to: number,
+  x: Pick<RaceDayWaterInput, 'start' | 'done' | 'horses' | 'first' | 'last' | 'interval' | 'clear'>,
+): number {
   let free = overlap(from, to, x.start, x.horses) + overlap(from, to, x.last + x.clear / 2, x.done)
-  for (let post = x.first; post < x.last - 1; post += x.interval) free += overlap(from, to, post + x.clear / 2, post + x.interval - x.clear / 2)
+  for (let post = x.first; post < x.last - 1; post += x.interval)
+    free += overlap(from, to, post + x.clear / 2, post + x.interval - x.clear / 2)
   return free
 }
 
-/** A race day's water hour by hour, from the hour in which the crew begins to the one in which it is done. */
+/**
+ * A race day's water hour by hour, from the hour in which the crew begins to the one in which it is
+ * done.
+ */
 export function raceDayHours(x: RaceDayWaterInput): readonly RaceDayHour[] {
   const hours: RaceDayHour[] = []
   let behind = 0
   let left = x.store?.full
   for (let from = Math.floor(x.start / 3600) * 3600; from < x.done; from += 3600) {
     const to = from + 3600
-    const lost = wetSurface * x.rate * 86_400 * shareOfDay(Math.max(from, x.start), Math.min(to, x.done), x.rise, x.set)
-    const possible = Math.min((x.trucks * trackTime(from, to, x)) / x.spread, (x.trucks * overlap(from, to, x.start, x.done)) / x.cycle)
+    const lost =
+      wetSurface *
+      x.rate *
+      86_400 *
+      shareOfDay(Math.max(from, x.start), Math.min(to, x.done), x.rise, x.set)
+    const possible = Math.min(
+      (x.trucks * trackTime(from, to, x)) / x.spread,
+      (x.trucks * overlap(from, to, x.start, x.done)) / x.cycle,
+    )
     const recharge = (x.store?.recharge ?? 0) * 3600
     const reach = left === undefined ? Infinity : (left + recharge) * x.usable
     const given = Math.min((behind + lost) * x.area, possible * x.load, reach)

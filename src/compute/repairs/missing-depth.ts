@@ -1,6 +1,18 @@
-import { calculation, type InputSpec, type OutputSpec, type Refusal, refuse } from '../calculation.ts'
+import {
+  calculation,
+  type InputSpec,
+  type OutputSpec,
+  type Refusal,
+  refuse,
+} from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
-import { depthFoundInput, depthTargetInput, materialPriceInput, truckLoadInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
+import {
+  depthFoundInput,
+  depthTargetInput,
+  materialPriceInput,
+  truckLoadInput,
+  workedWeightInput,
+} from '../cushion/cushion-inputs.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
 
 const inputs = {
@@ -9,29 +21,66 @@ const inputs = {
   found: depthFoundInput,
   unitWeight: workedWeightInput,
   load: truckLoadInput,
-  swell: { symbol: 's', label: 'share by which cut base swells when loose', kind: 'share', range: [0, 1], howTo: 'Cut a square of base to a known depth, rake it level over the same square, measure its depth.' },
+  swell: {
+    symbol: 's',
+    label: 'share by which cut base swells when loose',
+    kind: 'share',
+    range: [0, 1],
+    howTo:
+      'Cut a square of base to a known depth, rake it level over the same square, measure its depth.',
+  },
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
-  missing: { symbol: '\\Delta d', label: 'depth missing', kind: 'fineDepth', tex: '@target - @found' },
-  mass: { symbol: 'M', label: 'material to add, dry', kind: 'mass', tex: '@area \\cdot @missing \\cdot @unitWeight' },
-  loads: { symbol: 'n', label: 'truckloads', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
+  missing: {
+    symbol: '\\Delta d',
+    label: 'depth missing',
+    kind: 'fineDepth',
+    tex: '@target - @found',
+  },
+  mass: {
+    symbol: 'M',
+    label: 'material to add, dry',
+    kind: 'mass',
+    tex: '@area \\cdot @missing \\cdot @unitWeight',
+  },
+  loads: {
+    symbol: 'n',
+    label: 'truckloads',
+    kind: 'whole',
+    tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil',
+  },
   cost: { symbol: 'K', label: 'price of the material', kind: 'money', tex: '@mass \\cdot @price' },
-  cut: { symbol: 'd_c', label: 'depth of base to cut so that it swells into what is missing', kind: 'fineDepth', tex: '\\frac{@missing}{1 + @swell}' },
+  cut: {
+    symbol: 'd_c',
+    label: 'depth of base to cut so that it swells into what is missing',
+    kind: 'fineDepth',
+    tex: '\\frac{@missing}{1 + @swell}',
+  },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
-const about = 'Two ways to soften a hard track: bring material for the missing depth, or cut the base so that what is loosened swells into it. Cut base is lost to the base: after rain a cushion won that way packs and washes, and the base is thinner for good. The mass is dry; a weigh ticket counts water too.'
+const about =
+  'Two ways to soften a hard track: bring material for the missing depth, or cut the base so that what is loosened swells into it. Cut base is lost to the base: after rain a cushion won that way packs and washes, and the base is thinner for good. The mass is dry; a weigh ticket counts water too.'
 
 type Answers = Record<keyof typeof outputs, number | Refusal>
 
-const answers = (x: Readonly<Record<keyof typeof inputs, number>>, costOf: (mass: number) => number | Refusal): Answers => {
+const answers = (
+  x: Readonly<Record<keyof typeof inputs, number>>,
+  costOf: (mass: number) => number | Refusal,
+): Answers => {
   const missing = x.target - x.found
   if (!(missing > 0)) {
     const none = refuse('no depth is missing')
     return { missing: none, mass: none, loads: none, cost: none, cut: none }
   }
   const mass = x.area * missing * x.unitWeight
-  return { missing, mass, loads: wholeUp(mass / x.load), cost: costOf(mass), cut: missing / (1 + x.swell) }
+  return {
+    missing,
+    mass,
+    loads: wholeUp(mass / x.load),
+    cost: costOf(mass),
+    cut: missing / (1 + x.swell),
+  }
 }
 
 /** A cushion that is too thin or too hard: what to bring, or what to cut. */

@@ -1,6 +1,9 @@
 import { calculation } from '../calculation.ts'
 
-/** Shares of a shift in the heat, day by day: NIOSH criteria for hot work, new to heat and with earlier experience. */
+/**
+ * Shares of a shift in the heat, day by day: NIOSH criteria for hot work, new to heat and with
+ * earlier experience.
+ */
 const fresh = { first: 0.2, second: 0.4, third: 0.6, fourth: 0.8, fifth: 1 } as const
 const returning = { first: 0.5, second: 0.6, third: 0.8, fourth: 1 } as const
 
@@ -8,22 +11,92 @@ const returning = { first: 0.5, second: 0.6, third: 0.8, fourth: 1 } as const
 export const heatShift = calculation({
   id: 'heat-shift',
   title: 'First days in the heat',
-  about: 'Most people who die of heat at work do so in their first days. The body needs one to two weeks to get used to it: a fifth of the shift on the first day, a fifth more each day. Who has worked in heat before, and was away, starts with half. These are the most that is allowed, not a goal; whoever feels ill stops.',
+  about:
+    'Most people who die of heat at work do so in their first days. The body needs one to two weeks to get used to it: a fifth of the shift on the first day, a fifth more each day. Who has worked in heat before, and was away, starts with half. These are the most that is allowed, not a goal; whoever feels ill stops.',
   sources: ['niosh-2016-106'],
-  inputs: { shift: { symbol: 't', label: 'a full shift', kind: 'hours', range: [3600, 57_600], howTo: 'From the first hand to the last.' } },
+  inputs: {
+    shift: {
+      symbol: 't',
+      label: 'a full shift',
+      kind: 'hours',
+      range: [3600, 57_600],
+      howTo: 'From the first hand to the last.',
+    },
+  },
   outputs: {
-    first: { symbol: 't_1', label: 'on the first day', kind: 'duration', tex: '0.2\\,@shift', round: 'down' },
-    second: { symbol: 't_2', label: 'on the second day', kind: 'duration', tex: '0.4\\,@shift', round: 'down' },
-    third: { symbol: 't_3', label: 'on the third day', kind: 'duration', tex: '0.6\\,@shift', round: 'down' },
-    fourth: { symbol: 't_4', label: 'on the fourth day', kind: 'duration', tex: '0.8\\,@shift', round: 'down' },
-    fifth: { symbol: 't_5', label: 'from the fifth day on', kind: 'duration', tex: '@shift', round: 'down' },
-    returning: { symbol: 't_{r1}', label: 'on the first day, for somebody used to heat', kind: 'duration', tex: '0.5\\,@shift', round: 'down' },
-    'returning-second': { symbol: 't_{r2}', label: 'on the second day, for somebody used to heat', kind: 'duration', tex: '0.6\\,@shift', round: 'down' },
-    'returning-third': { symbol: 't_{r3}', label: 'on the third day, for somebody used to heat', kind: 'duration', tex: '0.8\\,@shift', round: 'down' },
-    'returning-fourth': { symbol: 't_{r4}', label: 'from the fourth day on, for somebody used to heat', kind: 'duration', tex: '@shift', round: 'down' },
+    first: {
+      symbol: 't_1',
+      label: 'on the first day',
+      kind: 'duration',
+      tex: '0.2\\,@shift',
+      round: 'down',
+    },
+    second: {
+      symbol: 't_2',
+      label: 'on the second day',
+      kind: 'duration',
+      tex: '0.4\\,@shift',
+      round: 'down',
+    },
+    third: {
+      symbol: 't_3',
+      label: 'on the third day',
+      kind: 'duration',
+      tex: '0.6\\,@shift',
+      round: 'down',
+    },
+    fourth: {
+      symbol: 't_4',
+      label: 'on the fourth day',
+      kind: 'duration',
+      tex: '0.8\\,@shift',
+      round: 'down',
+    },
+    fifth: {
+      symbol: 't_5',
+      label: 'from the fifth day on',
+      kind: 'duration',
+      tex: '@shift',
+      round: 'down',
+    },
+    returning: {
+      symbol: 't_{r1}',
+      label: 'on the first day, for somebody used to heat',
+      kind: 'duration',
+      tex: '0.5\\,@shift',
+      round: 'down',
+    },
+    'returning-second': {
+      symbol: 't_{r2}',
+      label: 'on the second day, for somebody used to heat',
+      kind: 'duration',
+      tex: '0.6\\,@shift',
+      round: 'down',
+    },
+    'returning-third': {
+      symbol: 't_{r3}',
+      label: 'on the third day, for somebody used to heat',
+      kind: 'duration',
+      tex: '0.8\\,@shift',
+      round: 'down',
+    },
+    'returning-fourth': {
+      symbol: 't_{r4}',
+      label: 'from the fourth day on, for somebody used to heat',
+      kind: 'duration',
+      tex: '@shift',
+      round: 'down',
+    },
   },
   compute: ({ shift }) => ({
-    first: fresh.first * shift, second: fresh.second * shift, third: fresh.third * shift, fourth: fresh.fourth * shift, fifth: fresh.fifth * shift,
-    returning: returning.first * shift, 'returning-second': returning.second * shift, 'returning-third': returning.third * shift, 'returning-fourth': returning.fourth * shift,
+    first: fresh.first * shift,
+    second: fresh.second * shift,
+    third: fresh.third * shift,
+    fourth: fresh.fourth * shift,
+    fifth: fresh.fifth * shift,
+    returning: returning.first * shift,
+    'returning-second': returning.second * shift,
+    'returning-third': returning.third * shift,
+    'returning-fourth': returning.fourth * shift,
   }),
 })

@@ -3,17 +3,24 @@ import type { SurveyedOval } from '../../model/survey.ts'
 /** Length of the rail, m. @see geometry */
 export const railOf = (oval: SurveyedOval): number => 2 * oval.straight + 2 * Math.PI * oval.radius
 
-/** Rail, m, that lies on turns between the start of the home straight and a station of the first lap. */
+/**
+ * Rail, m, that lies on turns between the start of the home straight and a station of the first
+ * lap.
+ */
 function turnsBefore({ straight, radius }: SurveyedOval, station: number): number {
   const turn = Math.PI * radius
-  return Math.min(turn, Math.max(0, station - straight)) + Math.min(turn, Math.max(0, station - 2 * straight - turn))
+  return (
+    Math.min(turn, Math.max(0, station - straight)) +
+    Math.min(turn, Math.max(0, station - 2 * straight - turn))
+  )
 }
 
 /**
- * Ground between two stations along a line that runs `offset` outside the rail: on straights as long as the rail, on
- * turns longer by (R + offset) ÷ R.
+ * Ground between two stations along a line that runs `offset` outside the rail: on straights as
+ * long as the rail, on turns longer by (R + offset) ÷ R.
  * @param from Station along the rail, m.
- * @param to Station, m; when smaller than `from`, the stretch runs through the start of the home straight.
+ * @param to Station, m; when smaller than `from`, the stretch runs through the start of the home
+ * straight.
  * @param offset m, ≥ 0.
  * @returns m.
  * @see geometry

@@ -1,16 +1,40 @@
 import { byStation, type SurveyDay, type SurveyedOval } from '../../model/survey.ts'
 import { calculation } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
-import { radiusInput, straightInput, widthStraightsInput, widthTurnsInput } from '../oval/oval-inputs.ts'
+import {
+  radiusInput,
+  straightInput,
+  widthStraightsInput,
+  widthTurnsInput,
+} from '../oval/oval-inputs.ts'
 import { widthAt } from './along.ts'
 import { ringVolume } from './ring-volumes.ts'
 import { sectionParts } from './station-section.ts'
 import { surveyCells } from './survey-cells.ts'
 
-/** Volumes above and below the wanted depth by average end areas: the second way, as a check on the first. */
-function byEndAreas(day: SurveyDay, oval: SurveyedOval, target: number): { over: number; short: number } {
-  const sections = byStation(day.readings).map(({ station, readings }) => ({ station, ...sectionParts(readings, () => target, widthAt(oval, station)) }))
-  return { over: ringVolume(sections.map((s) => ({ station: s.station, area: s.over })), oval), short: ringVolume(sections.map((s) => ({ station: s.station, area: s.short })), oval) }
+/**
+ * Volumes above and below the wanted depth by average end areas: the second way, as a check on the
+ * first.
+ */
+function byEndAreas(
+  day: SurveyDay,
+  oval: SurveyedOval,
+  target: number,
+): { over: number; short: number } {
+  const sections = byStation(day.readings).map(({ station, readings }) => ({
+    station,
+    ...sectionParts(readings, () => target, widthAt(oval, station)),
+  }))
+  return {
+    over: ringVolume(
+      sections.map((s) => ({ station: s.station, area: s.over })),
+      oval,
+    ),
+    short: ringVolume(
+      sections.map((s) => ({ station: s.station, area: s.short })),
+      oval,
+    ),
+  }
 }
 
 /**
@@ -21,23 +45,74 @@ export const depthBalance = (day: SurveyDay) =>
   calculation({
     id: 'depth-balance',
     title: 'Material to move, by the depth survey',
-    about: 'Each reading stands for the ground halfway to its neighbors. What lies above the wanted depth can fill what lies below it; only the rest is ordered or taken off. The same worked by average end areas stands beside it: where the two are far apart, the readings are too few.',
+    about:
+      'Each reading stands for the ground halfway to its neighbors. What lies above the wanted depth can fill what lies below it; only the rest is ordered or taken off. The same worked by average end areas stands beside it: where the two are far apart, the readings are too few.',
     sources: ['navedtra-14080', 'geometry'],
-    inputs: { target: depthTargetInput, unitWeight: workedWeightInput, straight: straightInput, radius: radiusInput, widthStraights: widthStraightsInput, widthTurns: widthTurnsInput },
+    inputs: {
+      target: depthTargetInput,
+      unitWeight: workedWeightInput,
+      straight: straightInput,
+      radius: radiusInput,
+      widthStraights: widthStraightsInput,
+      widthTurns: widthTurnsInput,
+    },
     outputs: {
-      over: { symbol: 'V_+', label: 'lies above the wanted depth', kind: 'fillVolume', tex: '\\textstyle\\sum_i A_i \\max(d_i - @target,\\,0)' },
-      short: { symbol: 'V_-', label: 'is missing below it', kind: 'fillVolume', tex: '\\textstyle\\sum_i A_i \\max(@target - d_i,\\,0)' },
-      move: { symbol: 'M', label: 'to move within the track, dry', kind: 'mass', tex: '\\min(@over,\\,@short)\\,@unitWeight' },
-      spare: { symbol: 'M_+', label: 'left over after that, dry', kind: 'mass', tex: '\\max(@over - @short,\\,0)\\,@unitWeight' },
-      missing: { symbol: 'M_-', label: 'still missing after that, dry', kind: 'mass', tex: '\\max(@short - @over,\\,0)\\,@unitWeight' },
-      overByEnds: { symbol: "V_+'", label: 'above, by average end areas', kind: 'fillVolume', tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k' },
-      shortByEnds: { symbol: "V_-'", label: 'missing, by average end areas', kind: 'fillVolume', tex: "\\textstyle\\sum_k \\tfrac12 (F'_k + F'_{k+1})\\,L_k" },
+      over: {
+        symbol: 'V_+',
+        label: 'lies above the wanted depth',
+        kind: 'fillVolume',
+        tex: '\\textstyle\\sum_i A_i \\max(d_i - @target,\\,0)',
+      },
+      short: {
+        symbol: 'V_-',
+        label: 'is missing below it',
+        kind: 'fillVolume',
+        tex: '\\textstyle\\sum_i A_i \\max(@target - d_i,\\,0)',
+      },
+      move: {
+        symbol: 'M',
+        label: 'to move within the track, dry',
+        kind: 'mass',
+        tex: '\\min(@over,\\,@short)\\,@unitWeight',
+      },
+      spare: {
+        symbol: 'M_+',
+        label: 'left over after that, dry',
+        kind: 'mass',
+        tex: '\\max(@over - @short,\\,0)\\,@unitWeight',
+      },
+      missing: {
+        symbol: 'M_-',
+        label: 'still missing after that, dry',
+        kind: 'mass',
+        tex: '\\max(@short - @over,\\,0)\\,@unitWeight',
+      },
+      overByEnds: {
+        symbol: "V_+'",
+        label: 'above, by average end areas',
+        kind: 'fillVolume',
+        tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
+      },
+      shortByEnds: {
+        symbol: "V_-'",
+        label: 'missing, by average end areas',
+        kind: 'fillVolume',
+        tex: "\\textstyle\\sum_k \\tfrac12 (F'_k + F'_{k+1})\\,L_k",
+      },
     },
     compute: ({ target, unitWeight, ...oval }) => {
       const cells = surveyCells(day.readings, oval)
       const over = cells.reduce((sum, c) => sum + c.area * Math.max(c.value - target, 0), 0)
       const short = cells.reduce((sum, c) => sum + c.area * Math.max(target - c.value, 0), 0)
       const ends = byEndAreas(day, oval, target)
-      return { over, short, move: Math.min(over, short) * unitWeight, spare: Math.max(over - short, 0) * unitWeight, missing: Math.max(short - over, 0) * unitWeight, overByEnds: ends.over, shortByEnds: ends.short }
+      return {
+        over,
+        short,
+        move: Math.min(over, short) * unitWeight,
+        spare: Math.max(over - short, 0) * unitWeight,
+        missing: Math.max(short - over, 0) * unitWeight,
+        overByEnds: ends.over,
+        shortByEnds: ends.short,
+      }
     },
   })

@@ -6,8 +6,8 @@ import { depthTargetInput } from '../cushion/cushion-inputs.ts'
 const hair = 1e-6
 
 /**
- * Mean, spread and tolerance share of the depths of one day. The readings belong to the calculation; what varies is what
- * is wanted of them.
+ * Mean, spread and tolerance share of the depths of one day. The readings belong to the
+ * calculation; what varies is what is wanted of them.
  * @param day A survey of cushion depth, at least two readings.
  */
 export const depthSurvey = (day: SurveyDay) => {
@@ -19,17 +19,48 @@ export const depthSurvey = (day: SurveyDay) => {
     sources: ['nist-151', 'common-practice'],
     inputs: {
       target: depthTargetInput,
-      tolerance: { symbol: '\\delta', label: 'how far the depth may be off at one point', kind: 'fineDepth', range: [0, 0.1], howTo: 'A choice of the superintendent.' },
+      tolerance: {
+        symbol: '\\delta',
+        label: 'how far the depth may be off at one point',
+        kind: 'fineDepth',
+        range: [0, 0.1],
+        howTo: 'A choice of the superintendent.',
+      },
     },
     outputs: {
       readings: { symbol: 'n', label: 'readings', kind: 'count', tex: '\\textstyle\\sum_i 1' },
-      total: { symbol: 'D', label: 'all depths together', kind: 'depth', tex: '\\textstyle\\sum_i d_i' },
-      mean: { symbol: '\\bar d', label: 'mean depth', kind: 'fineDepth', tex: '\\frac{@total}{@readings}' },
-      spread: { symbol: 's', label: 'spread (standard deviation)', kind: 'fineDepth', tex: '\\sqrt{\\frac{\\sum_i (d_i - \\bar d)^2}{n - 1}}' },
+      total: {
+        symbol: 'D',
+        label: 'all depths together',
+        kind: 'depth',
+        tex: '\\textstyle\\sum_i d_i',
+      },
+      mean: {
+        symbol: '\\bar d',
+        label: 'mean depth',
+        kind: 'fineDepth',
+        tex: '\\frac{@total}{@readings}',
+      },
+      spread: {
+        symbol: 's',
+        label: 'spread (standard deviation)',
+        kind: 'fineDepth',
+        tex: '\\sqrt{\\frac{\\sum_i (d_i - \\bar d)^2}{n - 1}}',
+      },
       least: { symbol: 'd_{min}', label: 'shallowest', kind: 'fineDepth', tex: '\\min_i d_i' },
       most: { symbol: 'd_{max}', label: 'deepest', kind: 'fineDepth', tex: '\\max_i d_i' },
-      within: { symbol: 'k', label: 'readings within tolerance', kind: 'count', tex: '\\textstyle\\sum_i \\left[|d_i - @target| \\le @tolerance\\right]' },
-      share: { symbol: 'p', label: 'share within tolerance', kind: 'share', tex: '\\frac{@within}{@readings}' },
+      within: {
+        symbol: 'k',
+        label: 'readings within tolerance',
+        kind: 'count',
+        tex: '\\textstyle\\sum_i \\left[|d_i - @target| \\le @tolerance\\right]',
+      },
+      share: {
+        symbol: 'p',
+        label: 'share within tolerance',
+        kind: 'share',
+        tex: '\\frac{@within}{@readings}',
+      },
     },
     compute: ({ target, tolerance }) => {
       const readings = depths.length
@@ -37,7 +68,16 @@ export const depthSurvey = (day: SurveyDay) => {
       const mean = total / readings
       const spread = Math.sqrt(depths.reduce((sum, d) => sum + (d - mean) ** 2, 0) / (readings - 1))
       const within = depths.filter((d) => Math.abs(d - target) <= tolerance + hair).length
-      return { readings, total, mean, spread, least: Math.min(...depths), most: Math.max(...depths), within, share: within / readings }
+      return {
+        readings,
+        total,
+        mean,
+        spread,
+        least: Math.min(...depths),
+        most: Math.max(...depths),
+        within,
+        share: within / readings,
+      }
     },
   })
 }

@@ -18,7 +18,8 @@ export function cellVolume(corners: readonly number[], area: number): number {
 
 /**
  * Cut and fill of a whole grid of stations × lines.
- * @param depths Cut at each grid point, m; fill is below zero. Rows are stations, columns lines; all rows alike long.
+ * @param depths Cut at each grid point, m; fill is below zero. Rows are stations, columns lines;
+ * all rows alike long.
  * @param area Area of one cell, m², above 0.
  * @returns Cut and fill, m³; a cell counts as what its mean is.
  * @throws RangeError unless the grid has at least two rows and two columns of the same length.
@@ -26,12 +27,18 @@ export function cellVolume(corners: readonly number[], area: number): number {
  */
 export function gridVolume(depths: readonly (readonly number[])[], area: number): CutFill {
   const columns = depths[0]?.length ?? 0
-  if (depths.length < 2 || columns < 2 || depths.some((row) => row.length !== columns)) throw new RangeError('a grid has at least two full rows and columns')
+  if (depths.length < 2 || columns < 2 || depths.some((row) => row.length !== columns))
+    throw new RangeError('a grid has at least two full rows and columns')
   let cut = 0
   let fill = 0
   for (let i = 1; i < depths.length; i++) {
     for (let j = 1; j < columns; j++) {
-      const corners = [depths[i - 1]?.[j - 1], depths[i - 1]?.[j], depths[i]?.[j - 1], depths[i]?.[j]].map((h) => h ?? 0)
+      const corners = [
+        depths[i - 1]?.[j - 1],
+        depths[i - 1]?.[j],
+        depths[i]?.[j - 1],
+        depths[i]?.[j],
+      ].map((h) => h ?? 0)
       const volume = cellVolume(corners, area)
       if (volume > 0) cut += volume
       else fill -= volume

@@ -3,4 +3,8 @@ import type { Survey } from '../../validate/check-survey.ts'
 
 /** The youngest survey of a kind, from all files of a facility. */
 export const latestDay = (surveys: readonly Survey[], of: SurveyKind): SurveyDay | undefined =>
-  surveys.filter((s) => s.of === of).flatMap((s) => s.days).sort((a, b) => a.date.localeCompare(b.date)).at(-1)
+  surveys
+    .filter((s) => s.of === of)
+    .flatMap((s) => s.days)
+    .sort((a, b) => a.date.localeCompare(b.date))
+    .at(-1)

@@ -22,7 +22,8 @@ export function trapezoidArea(offsets: readonly number[], spacing: number): numb
 }
 
 /**
- * The same by parabolas (Simpson). They need an odd number of offsets; with an even number the last strip is a trapezoid.
+ * The same by parabolas (Simpson). They need an odd number of offsets; with an even number the last
+ * strip is a trapezoid.
  *
  *     A = d ÷ 3 [first + last + 4 Σ odd + 2 Σ even]
  *
@@ -34,7 +35,11 @@ export function trapezoidArea(offsets: readonly number[], spacing: number): numb
  */
 export function simpsonArea(offsets: readonly number[], spacing: number): number {
   needs(offsets, 3)
-  if (offsets.length % 2 === 0) return simpsonArea(offsets.slice(0, -1), spacing) + trapezoidArea(offsets.slice(-2), spacing)
-  const weight = (i: number): number => (i === 0 || i === offsets.length - 1 ? 1 : i % 2 === 1 ? 4 : 2)
-  return (positive('spacing', spacing) / 3) * offsets.reduce((total, y, i) => total + weight(i) * y, 0)
+  if (offsets.length % 2 === 0)
+    return simpsonArea(offsets.slice(0, -1), spacing) + trapezoidArea(offsets.slice(-2), spacing)
+  const weight = (i: number): number =>
+    i === 0 || i === offsets.length - 1 ? 1 : i % 2 === 1 ? 4 : 2
+  return (
+    (positive('spacing', spacing) / 3) * offsets.reduce((total, y, i) => total + weight(i) * y, 0)
+  )
 }

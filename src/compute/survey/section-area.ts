@@ -13,10 +13,15 @@ import { notNegative } from '../materials/guards.ts'
  * @see geometry
  */
 export const levelSection = (base: number, sideSlope: number, depth: number): number =>
-  notNegative('depth', depth) * (notNegative('base', base) + notNegative('side slope', sideSlope) * depth)
+  notNegative('depth', depth) *
+  (notNegative('base', base) + notNegative('side slope', sideSlope) * depth)
 
-/** Area, m², of a washout seen as a V: half of width by depth. @throws RangeError when an argument is out of range. @see geometry */
-export const veeSection = (width: number, depth: number): number => 0.5 * notNegative('width', width) * notNegative('depth', depth)
+/**
+ * Area, m², of a washout seen as a V: half of width by depth. @throws RangeError when an argument
+ * is out of range. @see geometry
+ */
+export const veeSection = (width: number, depth: number): number =>
+  0.5 * notNegative('width', width) * notNegative('depth', depth)
 
 /**
  * Area of a figure by the coordinates of its corners, taken in order around it.

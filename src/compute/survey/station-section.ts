@@ -12,15 +12,19 @@ function above(a: number, b: number, stretch: number): number {
 }
 
 /**
- * How much of a section lies above what is wanted and how much is missing, by trapezoids between the readings; the
- * outermost readings hold as far as the rail and the edge.
+ * How much of a section lies above what is wanted and how much is missing, by trapezoids between
+ * the readings; the outermost readings hold as far as the rail and the edge.
  * @param readings At one station, from the rail outward.
  * @param wanted Height or depth wanted at an offset, m.
  * @param width Of the track there, m.
  * @returns m², both ≥ 0.
  * @see geometry
  */
-export function sectionParts(readings: readonly Reading[], wanted: (offset: number) => number, width: number): SectionParts {
+export function sectionParts(
+  readings: readonly Reading[],
+  wanted: (offset: number) => number,
+  width: number,
+): SectionParts {
   const inside = readings.map((r) => ({ x: r.offset, y: r.value - wanted(r.offset) }))
   const first = inside[0]
   const last = inside.at(-1)
@@ -29,7 +33,10 @@ export function sectionParts(readings: readonly Reading[], wanted: (offset: numb
   return points.slice(1).reduce(
     (sum, p, i) => {
       const before = points[i] ?? p
-      return { over: sum.over + above(before.y, p.y, p.x - before.x), short: sum.short + above(-before.y, -p.y, p.x - before.x) }
+      return {
+        over: sum.over + above(before.y, p.y, p.x - before.x),
+        short: sum.short + above(-before.y, -p.y, p.x - before.x),
+      }
     },
     { over: 0, short: 0 },
   )

@@ -3,7 +3,10 @@ import { lengthAt, railOf, widthAt } from './along.ts'
 
 /** A reading with the part of the track that it stands for. */
 export type SurveyCell = Reading & {
-  /** Stations between which the part lies, m; `from` may lie before the start of the home straight (below zero). */
+  /**
+   * Stations between which the part lies, m; `from` may lie before the start of the home straight
+   * (below zero).
+   */
   readonly from: number
   readonly to: number
   /** Offsets between which it lies, m. */
@@ -16,13 +19,18 @@ export type SurveyCell = Reading & {
 const middle = (a: number, b: number): number => (a + b) / 2
 
 /**
- * Shares the whole track out among the readings: each stands for the ground halfway to its neighbors, around the oval and
- * across it; the first and the last of a station reach to the rail and to the outside edge.
+ * Shares the whole track out among the readings: each stands for the ground halfway to its
+ * neighbors, around the oval and across it; the first and the last of a station reach to the rail
+ * and to the outside edge.
  * @param readings Of one day; at least two stations.
- * @returns One cell a reading, by station and from the rail outward; their areas add up to the track's.
+ * @returns One cell a reading, by station and from the rail outward; their areas add up to the
+ * track's.
  * @see geometry
  */
-export function surveyCells(readings: readonly Reading[], oval: SurveyedOval): readonly SurveyCell[] {
+export function surveyCells(
+  readings: readonly Reading[],
+  oval: SurveyedOval,
+): readonly SurveyCell[] {
   const rail = railOf(oval)
   const stations = byStation(readings)
   return stations.flatMap(({ station, readings: across }, i) => {
@@ -32,8 +40,18 @@ export function surveyCells(readings: readonly Reading[], oval: SurveyedOval): r
     const width = widthAt(oval, station)
     return across.map((r, j) => {
       const inner = j === 0 ? 0 : middle(across[j - 1]?.offset ?? 0, r.offset)
-      const outer = j === across.length - 1 ? Math.max(width, r.offset) : middle(r.offset, across[j + 1]?.offset ?? width)
-      return { ...r, from, to, inner, outer, area: lengthAt(oval, from + rail, to + rail, middle(inner, outer)) * (outer - inner) }
+      const outer =
+        j === across.length - 1
+          ? Math.max(width, r.offset)
+          : middle(r.offset, across[j + 1]?.offset ?? width)
+      return {
+        ...r,
+        from,
+        to,
+        inner,
+        outer,
+        area: lengthAt(oval, from + rail, to + rail, middle(inner, outer)) * (outer - inner),
+      }
     })
   })
 }

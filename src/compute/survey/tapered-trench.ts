@@ -15,15 +15,24 @@ export type TaperedTrench = {
 }
 
 /**
- * Volume that comes out of a V-shaped trench, with what stays in at its ends taken off: full wedge, less a pyramid, less
- * the sloped end (a wedge less two pyramids).
+ * Volume that comes out of a V-shaped trench, with what stays in at its ends taken off: full wedge,
+ * less a pyramid, less the sloped end (a wedge less two pyramids).
  * @returns m³ of each part and of what is removed, not rounded.
  * @throws RangeError when a length is below zero, or more stays in than the wedge holds.
  * @see geometry
  */
-export function taperedTrench({ width, depth, length, corner, end }: TaperedTrench): { wedge: number; pyramid: number; slope: number; removed: number } {
-  const wedge = (notNegative('width', width) * notNegative('depth', depth) * notNegative('length', length)) / 2
-  const pyramid = (notNegative('corner', corner.base) * notNegative('rise', corner.rise) * length) / 3
-  const slope = (notNegative('end', end.length) * length * width) / 2 - 2 * ((notNegative('narrowing', end.narrowing) * end.length * length) / 3)
+export function taperedTrench({ width, depth, length, corner, end }: TaperedTrench): {
+  wedge: number
+  pyramid: number
+  slope: number
+  removed: number
+} {
+  const wedge =
+    (notNegative('width', width) * notNegative('depth', depth) * notNegative('length', length)) / 2
+  const pyramid =
+    (notNegative('corner', corner.base) * notNegative('rise', corner.rise) * length) / 3
+  const slope =
+    (notNegative('end', end.length) * length * width) / 2 -
+    2 * ((notNegative('narrowing', end.narrowing) * end.length * length) / 3)
   return { wedge, pyramid, slope, removed: notNegative('what is removed', wedge - pyramid - slope) }
 }

@@ -3,24 +3,52 @@ import { daylightHours } from './radiation.ts'
 import { wetSurface } from './wet-surface.ts'
 
 /**
- * How long a pass of water lasts in the middle of a usual day. The day's evaporation follows the sun: a half sine over the
- * daylight, so that its middle hour draws π/2 times the mean of the daylight hours.
+ * How long a pass of water lasts in the middle of a usual day. The day's evaporation follows the
+ * sun: a half sine over the daylight, so that its middle hour draws π/2 times the mean of the
+ * daylight hours.
  */
 export const drying = calculation({
   id: 'drying',
   title: 'How long a round of water lasts',
-  about: 'A freshly wetted track loses water as fast as the air can draw it, fastest at midday. A cloudy or still day gives more time, wind and low humidity less. Once the top has dried, what lies deeper is lost much more slowly.',
+  about:
+    'A freshly wetted track loses water as fast as the air can draw it, fastest at midday. A cloudy or still day gives more time, wind and low humidity less. Once the top has dried, what lies deeper is lost much more slowly.',
   sources: ['fao-56', 'geometry'],
   inputs: {
-    rate: { symbol: 'ET_o', label: 'drawn by the air in a day', kind: 'dailyWater', range: [0, 3e-7] },
-    depth: { symbol: 'd', label: 'most water in one pass that soaks in', kind: 'waterDepth', range: [0.0001, 0.013] },
+    rate: {
+      symbol: 'ET_o',
+      label: 'drawn by the air in a day',
+      kind: 'dailyWater',
+      range: [0, 3e-7],
+    },
+    depth: {
+      symbol: 'd',
+      label: 'most water in one pass that soaks in',
+      kind: 'waterDepth',
+      range: [0.0001, 0.013],
+    },
     latitude: { symbol: '\\varphi', label: 'latitude', kind: 'fineAngle', range: [-1.16, 1.16] },
     day: { symbol: 'J', label: 'day of the year', kind: 'count', range: [1, 366] },
   },
   outputs: {
-    daylight: { symbol: 'N', label: 'from sunrise to sunset', kind: 'hours', tex: '\\frac{24\\,\\text{h}}{\\pi}\\,\\omega_s(@latitude,\\,@day)' },
-    peak: { symbol: 'E', label: 'lost in the middle hours of the day', kind: 'hourlyWater', tex: '1.2\\,@rate \\cdot 1\\,\\text{day}\\,\\frac{\\pi}{2\\,@daylight}' },
-    hours: { symbol: 't', label: 'until a round of water has dried off at midday', kind: 'duration', tex: '\\frac{@depth}{@peak}', round: 'down' },
+    daylight: {
+      symbol: 'N',
+      label: 'from sunrise to sunset',
+      kind: 'hours',
+      tex: '\\frac{24\\,\\text{h}}{\\pi}\\,\\omega_s(@latitude,\\,@day)',
+    },
+    peak: {
+      symbol: 'E',
+      label: 'lost in the middle hours of the day',
+      kind: 'hourlyWater',
+      tex: '1.2\\,@rate \\cdot 1\\,\\text{day}\\,\\frac{\\pi}{2\\,@daylight}',
+    },
+    hours: {
+      symbol: 't',
+      label: 'until a round of water has dried off at midday',
+      kind: 'duration',
+      tex: '\\frac{@depth}{@peak}',
+      round: 'down',
+    },
   },
   compute: (x) => {
     const daylight = daylightHours(x.latitude, x.day) * 3600

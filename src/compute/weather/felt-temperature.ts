@@ -1,16 +1,31 @@
-/** How hot or cold the air feels: US National Weather Service. Temperatures in °F, humidity in percent, wind in mph. */
+/**
+ * How hot or cold the air feels: US National Weather Service. Temperatures in °F, humidity in
+ * percent, wind in mph.
+ */
 
 function regression(t: number, rh: number): number {
-  return -42.379 + 2.04901523 * t + 10.14333127 * rh - 0.22475541 * t * rh - 0.00683783 * t * t - 0.05481717 * rh * rh + 0.00122874 * t * t * rh + 0.00085282 * t * rh * rh - 0.00000199 * t * t * rh * rh
+  return (
+    -42.379 +
+    2.04901523 * t +
+    10.14333127 * rh -
+    0.22475541 * t * rh -
+    0.00683783 * t * t -
+    0.05481717 * rh * rh +
+    0.00122874 * t * t * rh +
+    0.00085282 * t * rh * rh -
+    0.00000199 * t * t * rh * rh
+  )
 }
 
 function adjustment(t: number, rh: number): number {
-  if (rh < 13 && t >= 80 && t <= 112) return -((13 - rh) / 4) * Math.sqrt((17 - Math.abs(t - 95)) / 17)
+  if (rh < 13 && t >= 80 && t <= 112)
+    return -((13 - rh) / 4) * Math.sqrt((17 - Math.abs(t - 95)) / 17)
   return rh > 85 && t >= 80 && t <= 87 ? ((rh - 85) / 10) * ((87 - t) / 5) : 0
 }
 
 /**
- * Heat index in the shade, °F (Weather Prediction Center, heat index equation). Full sun adds up to 15 °F.
+ * Heat index in the shade, °F (Weather Prediction Center, heat index equation). Full sun adds up to
+ * 15 °F.
  * @param adjusted The printed chart leaves the adjustments for very dry and very moist air out.
  */
 export function heatIndex(t: number, rh: number, adjusted = true): number {
@@ -19,11 +34,17 @@ export function heatIndex(t: number, rh: number, adjusted = true): number {
   return regression(t, rh) + (adjusted ? adjustment(t, rh) : 0)
 }
 
-/** Category of a heat index: 0 none, 1 caution, 2 extreme caution, 3 danger, 4 extreme danger (limits 80, 90, 103, 125 °F). */
-export const heatCategory = (index: number): number => [80, 90, 103, 125].filter((limit) => index >= limit).length
+/**
+ * Category of a heat index: 0 none, 1 caution, 2 extreme caution, 3 danger, 4 extreme danger
+ * (limits 80, 90, 103, 125 °F).
+ */
+export const heatCategory = (index: number): number =>
+  [80, 90, 103, 125].filter((limit) => index >= limit).length
 
 /** Wind chill, °F (2001 formula): for 50 °F and below, wind above 3 mph. */
-export const windChill = (t: number, wind: number): number => 35.74 + 0.6215 * t - 35.75 * wind ** 0.16 + 0.4275 * t * wind ** 0.16
+export const windChill = (t: number, wind: number): number =>
+  35.74 + 0.6215 * t - 35.75 * wind ** 0.16 + 0.4275 * t * wind ** 0.16
 
 /** The same in °C and km/h; the two printed forms differ by some hundredths of a degree. */
-export const windChillMetric = (t: number, wind: number): number => 13.12 + 0.6215 * t - 11.37 * wind ** 0.16 + 0.3965 * t * wind ** 0.16
+export const windChillMetric = (t: number, wind: number): number =>
+  13.12 + 0.6215 * t - 11.37 * wind ** 0.16 + 0.3965 * t * wind ** 0.16

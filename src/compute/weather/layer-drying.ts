@@ -4,7 +4,13 @@ import { evaporableWater } from './bare-soil.ts'
 import { wetSurface } from './wet-surface.ts'
 
 /** Water, m, that a bare layer can lose in all, and as fast as the air draws it. */
-export function layerWater(depth: number, unitWeight: number, held: number, dusty: number, share: number): { readonly total: number; readonly readily: number } {
+export function layerWater(
+  depth: number,
+  unitWeight: number,
+  held: number,
+  dusty: number,
+  share: number,
+): { readonly total: number; readonly readily: number } {
   // Contents by dry weight become contents by volume with the dry unit weight over that of water.
   const byVolume = unitWeight / 1000
   const total = evaporableWater(held * byVolume, dusty * byVolume, depth) / 1000
@@ -12,56 +18,110 @@ export function layerWater(depth: number, unitWeight: number, held: number, dust
 }
 
 /**
- * Time, s, until a bare layer has lost a depth of water: at the full rate while readily evaporable water lasts, then ever
- * more slowly (FAO-56 Eqs. 71 and 74, without steps of a day).
+ * Time, s, until a bare layer has lost a depth of water: at the full rate while readily evaporable
+ * water lasts, then ever more slowly (FAO-56 Eqs. 71 and 74, without steps of a day).
  * @param rate m/s from the wet surface.
  * @param lost m, below the total.
  */
 export const dryingTime = (lost: number, total: number, readily: number, rate: number): number =>
-  lost <= readily ? lost / rate : readily / rate + ((total - readily) / rate) * Math.log((total - readily) / (total - lost))
+  lost <= readily
+    ? lost / rate
+    : readily / rate + ((total - readily) / rate) * Math.log((total - readily) / (total - lost))
 
 /**
- * Depletion, m, of a bare layer after a time: the same law the other way around. Steps of a whole day, as FAO-56 takes them,
- * overshoot on a layer as thin as a cushion.
+ * Depletion, m, of a bare layer after a time: the same law the other way around. Steps of a whole
+ * day, as FAO-56 takes them, overshoot on a layer as thin as a cushion.
  * @param start Depletion at the beginning, m.
  * @param time s.
  */
-export function depletionAfter(start: number, total: number, readily: number, rate: number, time: number): number {
+export function depletionAfter(
+  start: number,
+  total: number,
+  readily: number,
+  rate: number,
+  time: number,
+): number {
   const fast = Math.max(0, readily - start) / rate
   if (time <= fast) return start + rate * time
   const from = Math.max(start, readily)
   return total - (total - from) * Math.exp((-rate * (time - fast)) / (total - readily))
 }
 
-/** How long the whole cushion takes to dry from full to the moisture wanted, and from there to dust. */
+/**
+ * How long the whole cushion takes to dry from full to the moisture wanted, and from there to dust.
+ */
 export const layerDrying = calculation({
   id: 'layer-drying',
   title: 'How fast the cushion dries',
-  about: 'A wet cushion loses water as fast as the air draws it; once the readily lost part is gone, it dries ever more slowly. So the first dry days count most. Harrowing brings moist material up and starts the fast part again. Without rain and watering.',
+  about:
+    'A wet cushion loses water as fast as the air draws it; once the readily lost part is gone, it dries ever more slowly. So the first dry days count most. Harrowing brings moist material up and starts the fast part again. Without rain and watering.',
   sources: ['fao-56'],
   inputs: {
     depth: depthTargetInput,
     unitWeight: workedWeightInput,
-    held: { symbol: 'w_h', label: 'moisture that the cushion holds', kind: 'fineShare', range: [0.01, 0.6] },
-    target: { symbol: 'w', label: 'wanted moisture of the cushion', kind: 'fineShare', range: [0, 0.5] },
-    dusty: { symbol: 'w_d', label: 'moisture at which it dusts', kind: 'fineShare', range: [0, 0.4] },
+    held: {
+      symbol: 'w_h',
+      label: 'moisture that the cushion holds',
+      kind: 'fineShare',
+      range: [0.01, 0.6],
+    },
+    target: {
+      symbol: 'w',
+      label: 'wanted moisture of the cushion',
+      kind: 'fineShare',
+      range: [0, 0.5],
+    },
+    dusty: {
+      symbol: 'w_d',
+      label: 'moisture at which it dusts',
+      kind: 'fineShare',
+      range: [0, 0.4],
+    },
     share: { symbol: 'p', label: 'share that is readily lost', kind: 'share', range: [0.1, 0.95] },
-    rate: { symbol: 'ET_o', label: 'drawn by the air in a day', kind: 'dailyWater', range: [1e-10, 3e-7] },
+    rate: {
+      symbol: 'ET_o',
+      label: 'drawn by the air in a day',
+      kind: 'dailyWater',
+      range: [1e-10, 3e-7],
+    },
   },
   outputs: {
-    total: { symbol: 'W', label: 'that the cushion can lose in all', kind: 'waterDepth', tex: '\\left(@held - \\tfrac12 @dusty\\right)\\frac{@unitWeight}{\\rho_{water}}\\,@depth' },
-    readily: { symbol: 'W_r', label: 'of it lost readily', kind: 'waterDepth', tex: '@share\\,@total' },
-    workable: { symbol: 't_w', label: 'dry days from full to the moisture wanted', kind: 'dryDays', tex: 't(@held - @target),\\quad t(D) = \\frac{W_r}{1.2\\,@rate} + \\frac{W - W_r}{1.2\\,@rate} \\ln\\frac{W - W_r}{W - D}' },
-    dust: { symbol: 't_d', label: 'dry days from the moisture wanted to dust', kind: 'dryDays', tex: 't(@held - @dusty) - t_w' },
+    total: {
+      symbol: 'W',
+      label: 'that the cushion can lose in all',
+      kind: 'waterDepth',
+      tex: '\\left(@held - \\tfrac12 @dusty\\right)\\frac{@unitWeight}{\\rho_{water}}\\,@depth',
+    },
+    readily: {
+      symbol: 'W_r',
+      label: 'of it lost readily',
+      kind: 'waterDepth',
+      tex: '@share\\,@total',
+    },
+    workable: {
+      symbol: 't_w',
+      label: 'dry days from full to the moisture wanted',
+      kind: 'dryDays',
+      tex: 't(@held - @target),\\quad t(D) = \\frac{W_r}{1.2\\,@rate} + \\frac{W - W_r}{1.2\\,@rate} \\ln\\frac{W - W_r}{W - D}',
+    },
+    dust: {
+      symbol: 't_d',
+      label: 'dry days from the moisture wanted to dust',
+      kind: 'dryDays',
+      tex: 't(@held - @dusty) - t_w',
+    },
   },
   compute: (x) => {
     const { total, readily } = layerWater(x.depth, x.unitWeight, x.held, x.dusty, x.share)
     const lost = (moisture: number): number => ((x.held - moisture) * x.unitWeight * x.depth) / 1000
     if (!(x.held > x.target && x.target > x.dusty)) {
-      const no = refuse('the moisture wanted does not lie between what the cushion holds and what dusts')
+      const no = refuse(
+        'the moisture wanted does not lie between what the cushion holds and what dusts',
+      )
       return { total, readily, workable: no, dust: no }
     }
-    const after = (moisture: number): number => dryingTime(lost(moisture), total, readily, wetSurface * x.rate)
+    const after = (moisture: number): number =>
+      dryingTime(lost(moisture), total, readily, wetSurface * x.rate)
     return { total, readily, workable: after(x.target), dust: after(x.dusty) - after(x.target) }
   },
 })

@@ -9,17 +9,34 @@ import { type RecordedDay, weatherRun } from './weather-run.ts'
 const inch = 0.0254
 
 /** What the layer of a record is made of; SI, moistures by dry weight. */
-export type RecordInput = { readonly depth: number; readonly unitWeight: number; readonly held: number; readonly target: number; readonly dusty: number; readonly share: number; readonly curve: number; readonly latitude: number; readonly elevation: number; readonly windHeight: number }
+export type RecordInput = {
+  readonly depth: number
+  readonly unitWeight: number
+  readonly held: number
+  readonly target: number
+  readonly dusty: number
+  readonly share: number
+  readonly curve: number
+  readonly latitude: number
+  readonly elevation: number
+  readonly windHeight: number
+}
 
 /** The layer of this facility through its record of weather. */
 export function recordedDays(days: readonly WeatherDay[], x: RecordInput): readonly RecordedDay[] {
   const { total, readily } = layerWater(x.depth, x.unitWeight, x.held, x.dusty, x.share)
   const wanted = Math.max(0, ((x.held - x.target) * x.unitWeight * x.depth) / 1000)
-  return weatherRun(days, x, { total, readily, wanted: Math.min(wanted, total), runoff: (rain) => runoffDepth(rain / inch, retention(x.curve)) * inch })
+  return weatherRun(days, x, {
+    total,
+    readily,
+    wanted: Math.min(wanted, total),
+    runoff: (rain) => runoffDepth(rain / inch, retention(x.curve)) * inch,
+  })
 }
 
 /**
- * What a record of daily weather has taken out of an unwatered cushion, and what would bring it back.
+ * What a record of daily weather has taken out of an unwatered cushion, and what would bring it
+ * back.
  * @param days Oldest first, at least one.
  */
 export const weatherRecord = (days: readonly WeatherDay[]) =>
@@ -31,30 +48,108 @@ export const weatherRecord = (days: readonly WeatherDay[]) =>
     inputs: {
       depth: depthTargetInput,
       unitWeight: workedWeightInput,
-      held: { symbol: 'w_h', label: 'moisture that the cushion holds', kind: 'fineShare', range: [0.01, 0.6] },
-      target: { symbol: 'w', label: 'wanted moisture of the cushion', kind: 'fineShare', range: [0, 0.5] },
-      dusty: { symbol: 'w_d', label: 'moisture at which it dusts', kind: 'fineShare', range: [0, 0.4] },
-      share: { symbol: 'p', label: 'share that is readily lost', kind: 'share', range: [0.1, 0.95] },
-      curve: { symbol: 'CN', label: 'curve number of the open track', kind: 'count', range: [30, 100] },
+      held: {
+        symbol: 'w_h',
+        label: 'moisture that the cushion holds',
+        kind: 'fineShare',
+        range: [0.01, 0.6],
+      },
+      target: {
+        symbol: 'w',
+        label: 'wanted moisture of the cushion',
+        kind: 'fineShare',
+        range: [0, 0.5],
+      },
+      dusty: {
+        symbol: 'w_d',
+        label: 'moisture at which it dusts',
+        kind: 'fineShare',
+        range: [0, 0.4],
+      },
+      share: {
+        symbol: 'p',
+        label: 'share that is readily lost',
+        kind: 'share',
+        range: [0.1, 0.95],
+      },
+      curve: {
+        symbol: 'CN',
+        label: 'curve number of the open track',
+        kind: 'count',
+        range: [30, 100],
+      },
       latitude: { symbol: '\\varphi', label: 'latitude', kind: 'fineAngle', range: [-1.16, 1.16] },
-      elevation: { symbol: 'h', label: 'height above sea level', kind: 'elevation', range: [-430, 4600] },
-      windHeight: { symbol: 'z', label: 'height at which the wind is measured', kind: 'width', range: [0.5, 16] },
+      elevation: {
+        symbol: 'h',
+        label: 'height above sea level',
+        kind: 'elevation',
+        range: [-430, 4600],
+      },
+      windHeight: {
+        symbol: 'z',
+        label: 'height at which the wind is measured',
+        kind: 'width',
+        range: [0.5, 16],
+      },
       area: areaInput,
     },
     outputs: {
-      days: { symbol: 'n', label: 'days in the record', kind: 'count', tex: '\\textstyle\\sum_i 1' },
+      days: {
+        symbol: 'n',
+        label: 'days in the record',
+        kind: 'count',
+        tex: '\\textstyle\\sum_i 1',
+      },
       rain: { symbol: 'P', label: 'of rain', kind: 'waterDepth', tex: '\\textstyle\\sum_i P_i' },
-      drawn: { symbol: 'ET_o', label: 'drawn by the air', kind: 'waterDepth', tex: '\\textstyle\\sum_i ET_{o,i}' },
-      lost: { symbol: 'E', label: 'lost by the unwatered cushion', kind: 'waterDepth', tex: '\\textstyle\\sum_i K_{e,i}\\,ET_{o,i}' },
-      moisture: { symbol: 'w_n', label: 'moisture on the last evening', kind: 'fineShare', tex: '@held - \\frac{D_n\\,\\rho_{water}}{@unitWeight\\,@depth}' },
-      short: { symbol: 'd', label: 'of water that is missing then', kind: 'waterDepth', tex: '\\max\\left(0,\\,(@target - w_n)\\,\\frac{@unitWeight}{\\rho_{water}}\\,@depth\\right)' },
-      water: { symbol: 'V', label: 'of water to bring the track back', kind: 'waterVolume', tex: 'd\\,@area', round: 'up' },
+      drawn: {
+        symbol: 'ET_o',
+        label: 'drawn by the air',
+        kind: 'waterDepth',
+        tex: '\\textstyle\\sum_i ET_{o,i}',
+      },
+      lost: {
+        symbol: 'E',
+        label: 'lost by the unwatered cushion',
+        kind: 'waterDepth',
+        tex: '\\textstyle\\sum_i K_{e,i}\\,ET_{o,i}',
+      },
+      moisture: {
+        symbol: 'w_n',
+        label: 'moisture on the last evening',
+        kind: 'fineShare',
+        tex: '@held - \\frac{D_n\\,\\rho_{water}}{@unitWeight\\,@depth}',
+      },
+      short: {
+        symbol: 'd',
+        label: 'of water that is missing then',
+        kind: 'waterDepth',
+        tex: '\\max\\left(0,\\,(@target - w_n)\\,\\frac{@unitWeight}{\\rho_{water}}\\,@depth\\right)',
+      },
+      water: {
+        symbol: 'V',
+        label: 'of water to bring the track back',
+        kind: 'waterVolume',
+        tex: 'd\\,@area',
+        round: 'up',
+      },
     },
     compute: (x) => {
       const run = recordedDays(days, x)
-      const sum = (of: (d: RecordedDay) => number): number => run.reduce((total, d) => total + of(d), 0)
-      const moisture = Math.max(0, x.held - ((run.at(-1)?.depleted ?? 0) * 1000) / (x.unitWeight * x.depth))
+      const sum = (of: (d: RecordedDay) => number): number =>
+        run.reduce((total, d) => total + of(d), 0)
+      const moisture = Math.max(
+        0,
+        x.held - ((run.at(-1)?.depleted ?? 0) * 1000) / (x.unitWeight * x.depth),
+      )
       const short = Math.max(0, ((x.target - moisture) * x.unitWeight * x.depth) / 1000)
-      return { days: run.length, rain: sum((d) => d.day.rain), drawn: sum((d) => d.drawn), lost: sum((d) => d.lost), moisture, short, water: short * x.area }
+      return {
+        days: run.length,
+        rain: sum((d) => d.day.rain),
+        drawn: sum((d) => d.drawn),
+        lost: sum((d) => d.lost),
+        moisture,
+        short,
+        water: short * x.area,
+      }
     },
   })

@@ -1,7 +1,15 @@
 import type { KindName } from './kinds.ts'
-import { formatQuantity, fractionText, type Locale, roundTo, styleOf, toUnit } from './format-quantity.ts'
+import {
+  formatQuantity,
+  fractionText,
+  type Locale,
+  roundTo,
+  styleOf,
+  toUnit,
+} from './format-quantity.ts'
 
-const significant = (digits: number): Intl.NumberFormat => new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits })
+const significant = (digits: number): Intl.NumberFormat =>
+  new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits })
 const [forSums, forReading] = [significant(5), significant(3)]
 
 /** The number of a quantity in a unit with up to five significant digits, never as 1e-7. */
@@ -15,17 +23,31 @@ const exactMoney = (value: number, unit: string, locale: Locale): string =>
   `${new Intl.NumberFormat('en-US', { style: 'currency', currency: locale.currency, minimumFractionDigits: 2, maximumFractionDigits: Math.abs(value) < 1 ? 5 : 2 }).format(value)}${unit.replace('money', '')}`
 
 /**
- * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing, else with five
- * significant digits, so that a reader who works the sum again gets the same answer.
+ * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing,
+ * else with five significant digits, so that a reader who works the sum again gets the same answer.
  * @param use In prose three digits are enough.
  */
-export function formatExact(si: number, kind: KindName, locale: Locale, use: 'sum' | 'prose' = 'sum'): string {
+export function formatExact(
+  si: number,
+  kind: KindName,
+  locale: Locale,
+  use: 'sum' | 'prose' = 'sum',
+): string {
   const style = styleOf(kind, locale.system)
   const value = toUnit(si, style.unit)
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
-  if (style.form === 'clock' || Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)) return formatQuantity(si, kind, locale, 'nearest').text
+  if (
+    style.form === 'clock' ||
+    Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)
+  )
+    return formatQuantity(si, kind, locale, 'nearest').text
   if (style.form === 'money') return exactMoney(value, style.unit, locale)
-  const finer = style.form === 'fraction' ? [8, 16].find((parts) => Math.abs(roundTo(value, { step: 1 / parts, mode: 'nearest' }) - value) < 1e-6) : undefined
+  const finer =
+    style.form === 'fraction'
+      ? [8, 16].find(
+          (parts) => Math.abs(roundTo(value, { step: 1 / parts, mode: 'nearest' }) - value) < 1e-6,
+        )
+      : undefined
   if (finer !== undefined) return fractionText(value, 1 / finer, style.label ?? style.unit)
   const unit = style.label ?? style.unit
   const number = exactNumber(si, style.unit, use === 'sum' ? forSums : forReading)

@@ -2,7 +2,12 @@ import { type KindName, kindOf, type Rounding, type Style, type UnitSystem } fro
 import { findUnit } from './units.ts'
 
 /** A quantity as it is printed: `number` and `unit` stand apart because the number is set large. */
-export type Printed = { readonly number: string; readonly unit: string; readonly text: string; readonly rounding: string }
+export type Printed = {
+  readonly number: string
+  readonly unit: string
+  readonly text: string
+  readonly rounding: string
+}
 
 /** What printing must know about the facility. */
 export type Locale = { readonly system: UnitSystem; readonly currency: string }
@@ -11,7 +16,8 @@ export type Locale = { readonly system: UnitSystem; readonly currency: string }
 export function roundTo(value: number, { step, mode }: Rounding): number {
   const n = value / step
   const nearest = Math.round(n)
-  if (mode === 'nearest' || Math.abs(n - nearest) < 1e-6 * Math.max(1, Math.abs(n))) return nearest * step
+  if (mode === 'nearest' || Math.abs(n - nearest) < 1e-6 * Math.max(1, Math.abs(n)))
+    return nearest * step
   return (mode === 'up' ? Math.ceil(n) : Math.floor(n)) * step
 }
 
@@ -33,7 +39,8 @@ function factorOf(name: string): number {
   return base.factor ** power
 }
 
-const places = (step: number): number => (Number.isInteger(step) ? 0 : Math.min(4, (String(step).split('.')[1] ?? '').length))
+const places = (step: number): number =>
+  Number.isInteger(step) ? 0 : Math.min(4, (String(step).split('.')[1] ?? '').length)
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b))
 
@@ -50,7 +57,8 @@ function fraction(value: number, step: number): string {
 }
 
 /** A value in its unit as a mixed fraction: `2 1/4 in`. */
-export const fractionText = (value: number, step: number, unit: string): string => `${fraction(value, step)} ${unit}`
+export const fractionText = (value: number, step: number, unit: string): string =>
+  `${fraction(value, step)} ${unit}`
 
 const formats = new Map<string, Intl.NumberFormat>()
 
@@ -64,7 +72,14 @@ function cachedFormat(key: string, make: () => Intl.NumberFormat): Intl.NumberFo
 }
 
 const grouped = (value: number, digits: number): string =>
-  cachedFormat(`n${digits}`, () => new Intl.NumberFormat('en-US', { minimumFractionDigits: digits, maximumFractionDigits: digits }))
+  cachedFormat(
+    `n${digits}`,
+    () =>
+      new Intl.NumberFormat('en-US', {
+        minimumFractionDigits: digits,
+        maximumFractionDigits: digits,
+      }),
+  )
     .format(Object.is(value, -0) ? 0 : value)
     .replace('-', '−')
 
@@ -93,14 +108,24 @@ export const styleOf = (kind: KindName, system: UnitSystem, round?: Rounding['mo
  * @param locale Unit system and currency of the facility.
  * @param round Rounds up, down or to the nearest instead of the kind's own way.
  */
-export function formatQuantity(si: number, kind: KindName, locale: Locale, round?: Rounding['mode']): Printed {
+export function formatQuantity(
+  si: number,
+  kind: KindName,
+  locale: Locale,
+  round?: Rounding['mode'],
+): Printed {
   const s = styleOf(kind, locale.system, round)
   const value = roundTo(toUnit(si, s.unit), s)
   const unit = s.label ?? s.unit
   if (s.form === 'duration') {
     const text = duration(value)
     const at = text.lastIndexOf(' ')
-    return { number: text.slice(0, at), unit: text.slice(at + 1), text, rounding: roundingWords(s, 'min') }
+    return {
+      number: text.slice(0, at),
+      unit: text.slice(at + 1),
+      text,
+      rounding: roundingWords(s, 'min'),
+    }
   }
   if (s.form === 'clock') {
     const text = `${Math.floor(value / 60)}:${String(Math.round(value % 60)).padStart(2, '0')}`
@@ -108,13 +133,25 @@ export function formatQuantity(si: number, kind: KindName, locale: Locale, round
   }
   if (s.form === 'money') {
     const digits = s.step < 1 ? 2 : 0
-    const number = cachedFormat(`${locale.currency}${digits}`, () => new Intl.NumberFormat('en-US', { style: 'currency', currency: locale.currency, minimumFractionDigits: digits, maximumFractionDigits: digits })).format(value)
+    const number = cachedFormat(
+      `${locale.currency}${digits}`,
+      () =>
+        new Intl.NumberFormat('en-US', {
+          style: 'currency',
+          currency: locale.currency,
+          minimumFractionDigits: digits,
+          maximumFractionDigits: digits,
+        }),
+    ).format(value)
     const per = unit.replace('money', '')
     return { number, unit: per, text: number + per, rounding: roundingWords(s, locale.currency) }
   }
   // "12 mph" when it is just that; "6.0" only where rounding made it so.
-  const exact = Number.isInteger(roundTo(value, { step: 1e-6, mode: 'nearest' })) && Math.abs(toUnit(si, s.unit) - value) < 1e-6 * Math.max(1, Math.abs(value))
-  const number = s.form === 'fraction' ? fraction(value, s.step) : grouped(value, exact ? 0 : places(s.step))
+  const exact =
+    Number.isInteger(roundTo(value, { step: 1e-6, mode: 'nearest' })) &&
+    Math.abs(toUnit(si, s.unit) - value) < 1e-6 * Math.max(1, Math.abs(value))
+  const number =
+    s.form === 'fraction' ? fraction(value, s.step) : grouped(value, exact ? 0 : places(s.step))
   // One ton, one day: the only unit names that change with the number.
   const named = number === '1' ? unit.replace(/^(ton|day|acre)s$/, '$1') : unit
   // A degree sign stands close to its number; every other unit is set off from it.

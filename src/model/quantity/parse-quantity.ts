@@ -1,8 +1,19 @@
 import { closest } from '../closest.ts'
 import type { ProblemCode } from '../problem.ts'
-import { type Dims, dimensionless, findUnit, multiplyDims, sameDims, type Unit, unitNames } from './units.ts'
+import {
+  type Dims,
+  dimensionless,
+  findUnit,
+  multiplyDims,
+  sameDims,
+  type Unit,
+  unitNames,
+} from './units.ts'
 
-/** A quantity read from text: its value in SI (kelvin, kilograms, square meters …) and its dimensions. */
+/**
+ * A quantity read from text: its value in SI (kelvin, kilograms, square meters …) and its
+ * dimensions.
+ */
 export type Quantity = { readonly si: number; readonly dims: Dims; readonly text: string }
 
 /** Why a text is no quantity; `at` and `length` point into that text. */
@@ -14,9 +25,21 @@ export type QuantityFault = {
   readonly length: number
 }
 
-export type ParsedQuantity = { readonly ok: true; readonly quantity: Quantity } | { readonly ok: false; readonly fault: QuantityFault }
+export type ParsedQuantity =
+  | { readonly ok: true; readonly quantity: Quantity }
+  | { readonly ok: false; readonly fault: QuantityFault }
 
-const vulgar: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' }
+const vulgar: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅓': '1/3',
+  '⅔': '2/3',
+}
 const numberPattern = String.raw`[-+]?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?|\.\d+)`
 const fractionPattern = /^\s*([-+]?\d+)\s*[/⁄]\s*(\d+)/
 const mixedPattern = new RegExp(String.raw`^\s*(${numberPattern})(?:[ -]+(\d+)\s*[/⁄]\s*(\d+))?`)
@@ -86,31 +109,64 @@ function readUnits(text: string, at: number): UnitProduct | QuantityFault {
   return product
 }
 
-const fault = (code: QuantityFault['code'], message: string, at: number, length: number, hint?: string): ParsedQuantity => ({
+const fault = (
+  code: QuantityFault['code'],
+  message: string,
+  at: number,
+  length: number,
+  hint?: string,
+): ParsedQuantity => ({
   ok: false,
-  fault: { code, message, at, length: Math.max(1, length), ...(hint === undefined ? {} : { hint }) },
+  fault: {
+    code,
+    message,
+    at,
+    length: Math.max(1, length),
+    ...(hint === undefined ? {} : { hint }),
+  },
 })
 
 /**
- * Reads a quantity as people write it: `2 1/2 in`, `60 ft`, `2,000 gal`, `120 gal/min`, `452 ft 6 in`,
- * `1 h 25 min`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault, except where a plain
- * number is asked for with `plain`.
+ * Reads a quantity as people write it: `2 1/2 in`, `60 ft`, `2,000 gal`, `120 gal/min`, `452 ft 6
+ * in`, `1 h 25 min`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault,
+ * except where a plain number is asked for with `plain`.
  * @param text What stands in the file.
  * @param options.plain Accept a number with no unit at all (counts, ratios).
  * @returns The quantity in SI units, or the fault with its position inside `text`.
  */
-export function parseQuantity(text: string, options: { readonly plain?: boolean } = {}): ParsedQuantity {
-  // Kept the same length where possible, so that positions in faults still point into the author's text.
-  const source = text.replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (c, i: number) => `${i > 0 && /\d/.test(text[i - 1] ?? '') ? ' ' : ''}${vulgar[c]}`)
+export function parseQuantity(
+  text: string,
+  options: { readonly plain?: boolean } = {},
+): ParsedQuantity {
+  // Kept the same length where possible, so that positions in faults still point into the author's
+  // text.
+  const source = text.replace(
+    /[½¼¾⅛⅜⅝⅞⅓⅔]/g,
+    (c, i: number) => `${i > 0 && /\d/.test(text[i - 1] ?? '') ? ' ' : ''}${vulgar[c]}`,
+  )
   const money = currency.exec(source)
   let rest = money ? source.slice(money[0].length) : source
   let at = money ? money[0].length : 0
-  if (rest.trim() === '') return fault('quantity/number', 'no number here', 0, text.length, 'write a number and a unit, such as "3 in"')
+  if (rest.trim() === '')
+    return fault(
+      'quantity/number',
+      'no number here',
+      0,
+      text.length,
+      'write a number and a unit, such as "3 in"',
+    )
   let total = 0
   let dims: Dims | undefined
   while (rest.trim() !== '') {
     const number = readNumber(rest)
-    if (!number) return fault('quantity/number', `"${rest.trim()}" does not begin with a number`, at + rest.search(/\S/), rest.trim().length, 'write a number and a unit, such as "2 1/2 in"')
+    if (!number)
+      return fault(
+        'quantity/number',
+        `"${rest.trim()}" does not begin with a number`,
+        at + rest.search(/\S/),
+        rest.trim().length,
+        'write a number and a unit, such as "2 1/2 in"',
+      )
     at += number.length
     rest = rest.slice(number.length)
     // The unit runs up to the next number that begins a further part, as in "452 ft 6 in".
@@ -119,12 +175,20 @@ export function parseQuantity(text: string, options: { readonly plain?: boolean 
     const lead = unitText.search(/\S/)
     const written = money ? `$${unitText.trim()}` : unitText.trim()
     if (written === '') {
-      if (options.plain) return { ok: true, quantity: { si: number.value, dims: dimensionless, text: text.trim() } }
-      return fault('quantity/no-unit', `"${text.trim()}" has no unit`, 0, text.length, 'every quantity is written with its unit, such as "3 in"')
+      if (options.plain)
+        return { ok: true, quantity: { si: number.value, dims: dimensionless, text: text.trim() } }
+      return fault(
+        'quantity/no-unit',
+        `"${text.trim()}" has no unit`,
+        0,
+        text.length,
+        'every quantity is written with its unit, such as "3 in"',
+      )
     }
     const units = readUnits(written, at + Math.max(0, lead) - (money ? 1 : 0))
     if ('code' in units) return { ok: false, fault: units }
-    if (dims && !sameDims(dims, units.dims)) return fault('quantity/dimension', `"${text.trim()}" adds unlike units`, at, unitText.length)
+    if (dims && !sameDims(dims, units.dims))
+      return fault('quantity/dimension', `"${text.trim()}" adds unlike units`, at, unitText.length)
     dims = units.dims
     total += (number.value + units.offset) * units.factor
     at += unitText.length

@@ -14,11 +14,29 @@ export type Unit = {
 
 export const dimensionless: Dims = [0, 0, 0, 0, 0, 0]
 
-const toDims = (d: readonly number[]): Dims => [d[0] ?? 0, d[1] ?? 0, d[2] ?? 0, d[3] ?? 0, d[4] ?? 0, d[5] ?? 0]
+const toDims = (d: readonly number[]): Dims => [
+  d[0] ?? 0,
+  d[1] ?? 0,
+  d[2] ?? 0,
+  d[3] ?? 0,
+  d[4] ?? 0,
+  d[5] ?? 0,
+]
 
 const byName = new Map<string, Unit>()
-for (const row of table.units as readonly { id: string; dims: number[]; factor: number; offset?: number; aliases: string[] }[]) {
-  const unit: Unit = { id: row.id, dims: toDims(row.dims), factor: row.factor, offset: row.offset ?? 0 }
+for (const row of table.units as readonly {
+  id: string
+  dims: number[]
+  factor: number
+  offset?: number
+  aliases: string[]
+}[]) {
+  const unit: Unit = {
+    id: row.id,
+    dims: toDims(row.dims),
+    factor: row.factor,
+    offset: row.offset ?? 0,
+  }
   for (const name of [row.id, ...row.aliases]) byName.set(name, unit)
 }
 
@@ -31,4 +49,5 @@ export const findUnit = (name: string): Unit | undefined =>
 
 export const sameDims = (a: Dims, b: Dims): boolean => a.every((x, i) => x === b[i])
 
-export const multiplyDims = (a: Dims, b: Dims, power: number): Dims => toDims(a.map((x, i) => x + power * (b[i] ?? 0)))
+export const multiplyDims = (a: Dims, b: Dims, power: number): Dims =>
+  toDims(a.map((x, i) => x + power * (b[i] ?? 0)))

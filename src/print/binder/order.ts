@@ -11,14 +11,28 @@ export type Order = {
   readonly starts: readonly number[]
 }
 
-/** Lays the parts out one after another; where one side of a leaf is printed every page is a right-hand page. */
-export function orderParts(counts: readonly number[], { sides, rightHand }: Pick<Binder, 'sides' | 'rightHand'>): Order {
+/**
+ * Lays the parts out one after another; where one side of a leaf is printed every page is a
+ * right-hand page.
+ */
+export function orderParts(
+  counts: readonly number[],
+  { sides, rightHand }: Pick<Binder, 'sides' | 'rightHand'>,
+): Order {
   let at = 0
   const rows = counts.map((count, i) => {
     const start = at
     const blank = rightHand && count % 2 === 1 && i < counts.length - 1
     at += count + (blank ? 1 : 0)
-    return { start, blank, hand: sides === 1 || start % 2 === 0 ? ('right' as const) : ('left' as const) }
+    return {
+      start,
+      blank,
+      hand: sides === 1 || start % 2 === 0 ? ('right' as const) : ('left' as const),
+    }
   })
-  return { hands: rows.map((r) => r.hand), blanks: rows.map((r) => r.blank), starts: rows.map((r) => r.start) }
+  return {
+    hands: rows.map((r) => r.hand),
+    blanks: rows.map((r) => r.blank),
+    starts: rows.map((r) => r.start),
+  }
 }

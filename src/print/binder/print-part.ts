@@ -42,8 +42,13 @@ async function inspect(bytes: Uint8Array, isLikelyLast: boolean): Promise<Findin
   // The browser is given its next part first, and works while this one is looked at.
   await new Promise((go) => setImmediate(go))
   const document = await PDFDocument.load(bytes, { updateMetadata: false })
-  const findings = { pages: document.getPageCount(), prints: pageFingerprints(document), places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])) }
-  // While the browser prints the next parts there is time for what would come after the last of them.
+  const findings = {
+    pages: document.getPageCount(),
+    prints: pageFingerprints(document),
+    places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])),
+  }
+  // While the browser prints the next parts there is time for what would come after the last of
+  // them.
   if (isLikelyLast) {
     orderContent(document)
     open.set(bytes, document)
@@ -52,23 +57,40 @@ async function inspect(bytes: Uint8Array, isLikelyLast: boolean): Promise<Findin
 }
 
 /** The numbers that a part's slots ask for, out of all there are. */
-export const askedFor = (part: BinderPart, labels: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+export const askedFor = (
+  part: BinderPart,
+  labels: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> =>
   Object.fromEntries(slotsIn(part.body).map((id) => [id, labels[id] ?? '']))
 
 /** CSS pixels. */
 const inch = 96
 
 /** All pages of a part, or those of some ranges. */
-function printLaidOut(press: Press, part: BinderPart, { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>, ranges: string | undefined): Promise<Uint8Array> {
+function printLaidOut(
+  press: Press,
+  part: BinderPart,
+  { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>,
+  ranges: string | undefined,
+): Promise<Uint8Array> {
   const { width, height } = textArea(part.pages.paper)
-  return press.run({ css: part.css[hand], body: fillSlots(part.body, filled) }, { area: { width: width * inch, height: height * inch }, ranges }, async (page, { area, ranges }) => {
-    await tightenTails(page, area)
-    return toPdf(page, { tagged: true, ...(ranges === undefined ? {} : { ranges }) })
-  })
+  return press.run(
+    { css: part.css[hand], body: fillSlots(part.body, filled) },
+    { area: { width: width * inch, height: height * inch }, ranges },
+    async (page, { area, ranges }) => {
+      await tightenTails(page, area)
+      return toPdf(page, { tagged: true, ...(ranges === undefined ? {} : { ranges }) })
+    },
+  )
 }
 
 /** Prints one part, beginning on this side of a leaf, with these page numbers in its slots. */
-export async function printPart(press: Press, part: BinderPart, hand: Hand, labels: Readonly<Record<string, string>>): Promise<PartPrint> {
+export async function printPart(
+  press: Press,
+  part: BinderPart,
+  hand: Hand,
+  labels: Readonly<Record<string, string>>,
+): Promise<PartPrint> {
   const filled = askedFor(part, labels)
   const bytes = await printLaidOut(press, part, { hand, filled }, undefined)
   const isLikelyLast = Object.values(filled).every((label) => label !== '')
@@ -77,6 +99,13 @@ export async function printPart(press: Press, part: BinderPart, hand: Hand, labe
 }
 
 /** Prints some pages (from 0) of a part that was printed before, by themselves. */
-export async function printPages(press: Press, part: BinderPart, as: Pick<PartPrint, 'hand' | 'filled'>, pages: readonly number[]): Promise<PDFDocument> {
-  return PDFDocument.load(await printLaidOut(press, part, as, pages.map((p) => p + 1).join(',')), { updateMetadata: false })
+export async function printPages(
+  press: Press,
+  part: BinderPart,
+  as: Pick<PartPrint, 'hand' | 'filled'>,
+  pages: readonly number[],
+): Promise<PDFDocument> {
+  return PDFDocument.load(await printLaidOut(press, part, as, pages.map((p) => p + 1).join(',')), {
+    updateMetadata: false,
+  })
 }

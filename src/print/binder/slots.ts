@@ -1,7 +1,9 @@
 const slot = /(<[^>]*\sdata-page-of="([^"]+)"[^>]*>)(<\/)/g
 
 /** Places whose page numbers a document asks for. */
-export const slotsIn = (body: string): string[] => [...new Set([...body.matchAll(slot)].map((m) => m[2] ?? ''))]
+export const slotsIn = (body: string): string[] => [
+  ...new Set([...body.matchAll(slot)].map((m) => m[2] ?? '')),
+]
 
 const listed = /<span class="at">(?:, )?<a [^>]*>([^<]*)<\/a><\/span>/g
 
@@ -18,4 +20,9 @@ function onceEach(body: string): string {
 
 /** Puts page numbers into the empty slots; a place without one leaves its slot empty. */
 export const fillSlots = (body: string, labels: Readonly<Record<string, string>>): string =>
-  onceEach(body.replace(slot, (_, open: string, id: string, close: string) => `${open}${labels[id] ?? ''}${close}`))
+  onceEach(
+    body.replace(
+      slot,
+      (_, open: string, id: string, close: string) => `${open}${labels[id] ?? ''}${close}`,
+    ),
+  )

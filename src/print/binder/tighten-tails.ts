@@ -7,21 +7,31 @@ export type TextArea = { readonly width: number; readonly height: number }
 const shortTail = 0.25
 
 /**
- * Lays every procedure out in columns as large as a page, which break as pages do, and sets closer the ones that end with a
- * few lines on a page of their own, where that spares the page.
+ * Lays every procedure out in columns as large as a page, which break as pages do, and sets closer
+ * the ones that end with a few lines on a page of their own, where that spares the page.
  */
 function tightenInPage({ width, height }: TextArea, tail: number): void {
   const gap = 16
   const { body } = document
   const ends = (article: PageElement): { page: number; filled: number } => {
-    const [frame, last] = [article.getBoundingClientRect(), article.lastElementChild?.getBoundingClientRect()]
-    return last ? { page: Math.round((last.left - frame.left) / (width + gap)), filled: (last.bottom - frame.top) / height } : { page: 0, filled: 0 }
+    const [frame, last] = [
+      article.getBoundingClientRect(),
+      article.lastElementChild?.getBoundingClientRect(),
+    ]
+    return last
+      ? {
+          page: Math.round((last.left - frame.left) / (width + gap)),
+          filled: (last.bottom - frame.top) / height,
+        }
+      : { page: 0, filled: 0 }
   }
   body.style.setProperty('--area-width', `${width}px`)
   body.style.setProperty('--area-height', `${height}px`)
   body.style.setProperty('--area-gap', `${gap}px`)
   body.classList.add('in-columns')
-  const loose = [...document.querySelectorAll('.procedure')].map((article) => ({ article, ...ends(article) })).filter(({ page, filled }) => page > 0 && filled < tail)
+  const loose = [...document.querySelectorAll('.procedure')]
+    .map((article) => ({ article, ...ends(article) }))
+    .filter(({ page, filled }) => page > 0 && filled < tail)
   for (const { article } of loose) article.classList.add('close')
   const closer = loose.map(({ article }) => ends(article).page)
   loose.forEach(({ article, page }, i) => {
@@ -31,4 +41,5 @@ function tightenInPage({ width, height }: TextArea, tail: number): void {
 }
 
 /** Spares pages that would hold only a procedure's last few lines. */
-export const tightenTails = (page: Page, area: TextArea): Promise<void> => page.evaluate(tightenInPage, area, shortTail)
+export const tightenTails = (page: Page, area: TextArea): Promise<void> =>
+  page.evaluate(tightenInPage, area, shortTail)

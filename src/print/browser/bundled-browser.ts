@@ -5,12 +5,16 @@ import type { Candidate, Environment } from './candidate.ts'
 import { launchBrowser } from './launch-browser.ts'
 import { unpackBundled } from './unpack-bundled.ts'
 
-const lacksLibraries = (error: unknown): boolean => String(error).includes('error while loading shared libraries')
+const lacksLibraries = (error: unknown): boolean =>
+  String(error).includes('error while loading shared libraries')
 
 const start = async (env: Environment): Promise<Browser> => {
-  if (process.platform !== 'linux' || process.arch !== 'x64') throw new Error('it runs on Linux x64 only')
+  if (process.platform !== 'linux' || process.arch !== 'x64')
+    throw new Error('it runs on Linux x64 only')
   const folder = await unpackBundled(env)
-  const fonts = existsSync('/etc/fonts/fonts.conf') ? {} : { FONTCONFIG_PATH: join(folder, 'fonts') }
+  const fonts = existsSync('/etc/fonts/fonts.conf')
+    ? {}
+    : { FONTCONFIG_PATH: join(folder, 'fonts') }
   const launch = { executable: join(folder, 'chromium'), shell: true, env: { ...env, ...fonts } }
   try {
     return await launchBrowser(launch)

@@ -5,8 +5,8 @@ import { join } from 'node:path'
 import type { Environment } from './candidate.ts'
 
 /**
- * A program is unpacked here and later run, so a folder that somebody else owns or may write to is refused:
- * in a shared temporary folder its name could have been taken in advance.
+ * A program is unpacked here and later run, so a folder that somebody else owns or may write to is
+ * refused: in a shared temporary folder its name could have been taken in advance.
  */
 const ownFolder = async (folder: string): Promise<boolean> => {
   try {
@@ -20,8 +20,8 @@ const ownFolder = async (folder: string): Promise<boolean> => {
 }
 
 /**
- * The folder in which things are kept from one run to the next: XDG_CACHE_HOME, else `.cache` in the home folder,
- * else, where the home cannot be written, the temporary folder.
+ * The folder in which things are kept from one run to the next: XDG_CACHE_HOME, else `.cache` in
+ * the home folder, else, where the home cannot be written, the temporary folder.
  * @throws Error when none of them is ours to write.
  */
 export const cacheFolder = async (env: Environment): Promise<string> => {
@@ -31,5 +31,7 @@ export const cacheFolder = async (env: Environment): Promise<string> => {
     join(tmpdir(), `ovalkeep-${user}`),
   ]
   for (const place of places) if (await ownFolder(place)) return place
-  throw new Error(`no folder to unpack into: ${places.join(' and ')} cannot be written or belong to another user`)
+  throw new Error(
+    `no folder to unpack into: ${places.join(' and ')} cannot be written or belong to another user`,
+  )
 }

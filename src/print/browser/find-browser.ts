@@ -18,16 +18,25 @@ export type BrowserFound = {
 }
 
 /**
- * Browsers in the order in which they are tried when no setting names one: first the one of a fixed version, with which
- * the same input gives the same pages on every machine, and which prints twice as fast as a full browser.
+ * Browsers in the order in which they are tried when no setting names one: first the one of a fixed
+ * version, with which the same input gives the same pages on every machine, and which prints twice
+ * as fast as a full browser.
  */
-const defaultCandidates = (env: Environment): Candidate[] => [bundledBrowser(env), ...systemBrowsers(env)]
+const defaultCandidates = (env: Environment): Candidate[] => [
+  bundledBrowser(env),
+  ...systemBrowsers(env),
+]
 
 const notThere = (): Promise<Browser> => Promise.reject(new Error('ENOENT: there is no such file'))
 
 const settingCandidate = (executable: string, env: Environment): Candidate => ({
   name: executable,
-  start: () => (existsSync(executable) ? launchBrowser : notThere)({ executable, shell: /headless[-_]shell/.test(basename(executable)), env }),
+  start: () =>
+    (existsSync(executable) ? launchBrowser : notThere)({
+      executable,
+      shell: /headless[-_]shell/.test(basename(executable)),
+      env,
+    }),
 })
 
 const tryCandidate = async ({ name, start }: Candidate): Promise<BrowserFound | Attempt> => {
@@ -40,9 +49,10 @@ const tryCandidate = async ({ name, start }: Candidate): Promise<BrowserFound | 
 }
 
 /**
- * Finds a browser that prints and starts it. OVALKEEP_BROWSER, when set, is the only one tried; else the candidates
- * in turn, until one starts.
- * @param env Environment variables: OVALKEEP_BROWSER, PATH, HOME, XDG_CACHE_HOME, CI and what the browser needs itself.
+ * Finds a browser that prints and starts it. OVALKEEP_BROWSER, when set, is the only one tried;
+ * else the candidates in turn, until one starts.
+ * @param env Environment variables: OVALKEEP_BROWSER, PATH, HOME, XDG_CACHE_HOME, CI and what the
+ * browser needs itself.
  */
 export const findBrowser = async (
   env: Environment,

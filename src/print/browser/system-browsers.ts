@@ -31,7 +31,12 @@ const windowsPlaces = [
 
 const onPath = (env: Environment): string[] => {
   const folders = (env['PATH'] ?? '').split(delimiter).filter(Boolean)
-  return [...programs.flatMap((program) => [...folders, ...linuxPlaces].map((folder) => join(folder, program))), ...linuxFiles]
+  return [
+    ...programs.flatMap((program) =>
+      [...folders, ...linuxPlaces].map((folder) => join(folder, program)),
+    ),
+    ...linuxFiles,
+  ]
 }
 
 const onMac = (env: Environment): string[] =>
@@ -61,5 +66,7 @@ export const systemBrowsers = (env: Environment): Candidate[] => {
   }))
   if (found.length > 0) return found
   const none = 'none on the PATH or in the usual places'
-  return [{ name: 'an installed Chrome, Chromium or Edge', start: () => Promise.reject(new Error(none)) }]
+  return [
+    { name: 'an installed Chrome, Chromium or Edge', start: () => Promise.reject(new Error(none)) },
+  ]
 }

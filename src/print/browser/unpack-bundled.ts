@@ -12,11 +12,23 @@ const run = promisify(execFile)
 
 const PACKAGE = '@sparticuz/chromium'
 
-/** Where the package unpacks to is decided by TMPDIR; the second variable makes it unpack its libraries too. */
+/**
+ * Where the package unpacks to is decided by TMPDIR; the second variable makes it unpack its
+ * libraries too.
+ */
 const unpackInto = (folder: string, entry: string, env: Environment): Promise<unknown> =>
-  run(process.execPath, ['--input-type=module', '-e', 'const { default: found } = await import(process.argv[1]); await (found.default ?? found).executablePath()', pathToFileURL(entry).href], {
-    env: { ...env, NODE_OPTIONS: '', TMPDIR: folder, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs20.x' },
-  })
+  run(
+    process.execPath,
+    [
+      '--input-type=module',
+      '-e',
+      'const { default: found } = await import(process.argv[1]); await (found.default ?? found).executablePath()',
+      pathToFileURL(entry).href,
+    ],
+    {
+      env: { ...env, NODE_OPTIONS: '', TMPDIR: folder, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs20.x' },
+    },
+  )
 
 const packageEntry = (): string => {
   try {
@@ -27,17 +39,21 @@ const packageEntry = (): string => {
 }
 
 const packageVersion = async (entry: string): Promise<string> => {
-  const about: unknown = JSON.parse(await readFile(join(dirname(entry), '..', '..', 'package.json'), 'utf8'))
-  if (typeof about === 'object' && about !== null && 'version' in about) return String(about.version)
+  const about: unknown = JSON.parse(
+    await readFile(join(dirname(entry), '..', '..', 'package.json'), 'utf8'),
+  )
+  if (typeof about === 'object' && about !== null && 'version' in about)
+    return String(about.version)
   throw new Error(`the package ${PACKAGE} does not say its version`)
 }
 
 /**
  * Unpacks the browser of the npm package once for each of its versions.
  *
- * Left to itself the package unpacks into the shared temporary folder, uses whatever lies there under its name, and
- * two processes at once meet a half-written program. Here each unpacks into a folder of its own, and one rename puts
- * it in place whole; who comes second drops what it unpacked.
+ * Left to itself the package unpacks into the shared temporary folder, uses whatever lies there
+ * under its name, and two processes at once meet a half-written program. Here each unpacks into a
+ * folder of its own, and one rename puts it in place whole; who comes second drops what it
+ * unpacked.
  * @returns the folder with `chromium`, its fonts and its libraries.
  */
 export const unpackBundled = async (env: Environment): Promise<string> => {

@@ -1,11 +1,15 @@
 import type { Page } from 'puppeteer'
 
-/** Scales of the type that are tried, the largest first. At the smallest, type is still as large as in a pocket diary. */
+/**
+ * Scales of the type that are tried, the largest first. At the smallest, type is still as large as
+ * in a pocket diary.
+ */
 const scales = [1.3, 1.25, 1.2, 1.15, 1.1, 1.05, 1, 0.95, 0.9, 0.85] as const
 
 /**
- * Sets every card in the largest type at which all of it fits; where nothing does, the last telephone numbers are left out,
- * never a caution. Gives the names of cards that do not even fit without them.
+ * Sets every card in the largest type at which all of it fits; where nothing does, the last
+ * telephone numbers are left out, never a caution. Gives the names of cards that do not even fit
+ * without them.
  */
 function fitInPage(tried: readonly number[]): string[] {
   const fits = (card: PageElement): boolean =>

@@ -1,6 +1,9 @@
 const space = 32
 
-/** The operator that ends a line of page content, which the browser writes one a line; it may follow `>>` without a space. */
+/**
+ * The operator that ends a line of page content, which the browser writes one a line; it may follow
+ * `>>` without a space.
+ */
 export function operatorOf(line: string): string {
   let end = line.length
   while (end > 0 && line.charCodeAt(end - 1) <= space) end--
@@ -10,4 +13,5 @@ export function operatorOf(line: string): string {
 }
 
 /** Whether an operator begins marked content. */
-export const beginsMarked = (operator: string): boolean => operator.endsWith('BDC') || operator.endsWith('BMC')
+export const beginsMarked = (operator: string): boolean =>
+  operator.endsWith('BDC') || operator.endsWith('BMC')

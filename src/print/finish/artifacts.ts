@@ -8,8 +8,8 @@ const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
 const shape = new Set(['m', 'l', 'c', 'v', 'y', 'h', 're', 'W', 'W*'])
 
 /**
- * Wraps everything that is painted outside any tag (rules, backgrounds, running heads) as an artifact, so that readers
- * for the blind pass it over. The browser writes one operator a line.
+ * Wraps everything that is painted outside any tag (rules, backgrounds, running heads) as an
+ * artifact, so that readers for the blind pass it over. The browser writes one operator a line.
  */
 export function wrapArtifacts(content: string): string {
   const out: string[] = []
@@ -50,7 +50,10 @@ export function wrapArtifacts(content: string): string {
  * @param isKept Whether marked content of a page says something although it shows no words.
  * @returns by page the numbers of the marked content that has become an artifact.
  */
-export function markArtifacts(document: PDFDocument, isKept: (page: PDFRef, mcid: number) => boolean): ReadonlyMap<PDFRef, ReadonlySet<number>> {
+export function markArtifacts(
+  document: PDFDocument,
+  isKept: (page: PDFRef, mcid: number) => boolean,
+): ReadonlyMap<PDFRef, ReadonlySet<number>> {
   const decoration = new Map<PDFRef, ReadonlySet<number>>()
   const replaced = new Set<PDFRef>()
   for (const page of document.getPages()) {
@@ -64,10 +67,15 @@ export function markArtifacts(document: PDFDocument, isKept: (page: PDFRef, mcid
     if (!(ref instanceof PDFRef) || texts.length < refs.length) continue
     page.node.set(PDFName.of('Contents'), ref)
     if (refs.length > 1) for (const r of refs) if (r instanceof PDFRef) replaced.add(r)
-    const { content, removed } = unmarkDecoration(texts.join('\n'), (mcid) => isKept(page.ref, mcid))
+    const { content, removed } = unmarkDecoration(texts.join('\n'), (mcid) =>
+      isKept(page.ref, mcid),
+    )
     decoration.set(page.ref, new Set(removed))
     const data = deflateSync(Buffer.from(wrapArtifacts(content), 'latin1'))
-    document.context.assign(ref, PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data))
+    document.context.assign(
+      ref,
+      PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data),
+    )
   }
   for (const ref of replaced) document.context.delete(ref)
   return decoration

@@ -30,13 +30,19 @@ export type PdfAbout = {
 
 const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', first: 1 }]
 
-/** The part of finishing that is done page by page: what nobody sees or reads is taken out of what a browser has printed, and its tags are set in order. */
+/**
+ * The part of finishing that is done page by page: what nobody sees or reads is taken out of what a
+ * browser has printed, and its tags are set in order.
+ */
 export function orderContent(document: PDFDocument): void {
   dropProbes(document)
   orderStructure(document)
 }
 
-/** Finishes a document whose content is in order, in one pass: metadata, page labels, links, bookmarks, fixed identity. */
+/**
+ * Finishes a document whose content is in order, in one pass: metadata, page labels, links,
+ * bookmarks, fixed identity.
+ */
 export async function finishOrdered(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
   writeMetadata(document, about)
   labelPages(document, about.labels ?? plain)

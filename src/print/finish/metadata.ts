@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto'
 import { PDFHexString, PDFName, type PDFDocument } from '@cantoo/pdf-lib'
 import type { PdfAbout } from './finish-pdf.ts'
 
-const escaped = (text: string): string => text.replace(/[&<>]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[c] ?? c)
+const escaped = (text: string): string =>
+  text.replace(/[&<>]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[c] ?? c)
 
 /** The same facts as in the document information, in the form of ISO 16684-1 (XMP). */
 function xmp(about: PdfAbout): string {
@@ -12,7 +13,9 @@ function xmp(about: PdfAbout): string {
 <?xpacket end="w"?>`
 }
 
-/** Title, author, subject, keywords, language and dates, both as document information and as XMP. */
+/**
+ * Title, author, subject, keywords, language and dates, both as document information and as XMP.
+ */
 export function writeMetadata(document: PDFDocument, about: PdfAbout): void {
   const date = new Date(`${about.date}T00:00:00Z`)
   document.setTitle(about.title, { showInWindowTitleBar: true })
@@ -25,7 +28,10 @@ export function writeMetadata(document: PDFDocument, about: PdfAbout): void {
   document.setModificationDate(date)
   document.setLanguage(about.lang)
   const { context } = document
-  const stream = context.stream(new TextEncoder().encode(xmp(about)), { Type: 'Metadata', Subtype: 'XML' })
+  const stream = context.stream(new TextEncoder().encode(xmp(about)), {
+    Type: 'Metadata',
+    Subtype: 'XML',
+  })
   document.catalog.set(PDFName.of('Metadata'), context.register(stream))
 }
 

@@ -11,7 +11,8 @@ export function closeOutline(document: PDFDocument): void {
     if (!(item instanceof PDFDict)) break
     top++
     const count = item.get(PDFName.of('Count'))
-    if (count instanceof PDFNumber && count.asNumber() > 0) item.set(PDFName.of('Count'), PDFNumber.of(-count.asNumber()))
+    if (count instanceof PDFNumber && count.asNumber() > 0)
+      item.set(PDFName.of('Count'), PDFNumber.of(-count.asNumber()))
     ref = item.get(PDFName.of('Next'))
   }
   outline.set(PDFName.of('Count'), PDFNumber.of(top))

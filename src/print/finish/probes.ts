@@ -4,15 +4,32 @@ import { PDFDict, type PDFDocument, PDFName, PDFRef } from '@cantoo/pdf-lib'
 const probeSize = 1
 
 const isProbe = (annotation: PDFDict): boolean => {
-  if (annotation.get(PDFName.of('Subtype')) !== PDFName.of('Link') || annotation.has(PDFName.of('StructParent'))) return false
+  if (
+    annotation.get(PDFName.of('Subtype')) !== PDFName.of('Link') ||
+    annotation.has(PDFName.of('StructParent'))
+  )
+    return false
   const rect = annotation.get(PDFName.of('Rect'))
-  const [x0, y0, x1, y1] = annotation.context.lookup(rect)?.toString().match(/-?[\d.]+/g)?.map(Number) ?? []
-  return x0 !== undefined && y0 !== undefined && x1 !== undefined && y1 !== undefined && Math.abs(x1 - x0) <= probeSize && Math.abs(y1 - y0) <= probeSize
+  const [x0, y0, x1, y1] =
+    annotation.context
+      .lookup(rect)
+      ?.toString()
+      .match(/-?[\d.]+/g)
+      ?.map(Number) ?? []
+  return (
+    x0 !== undefined &&
+    y0 !== undefined &&
+    x1 !== undefined &&
+    y1 !== undefined &&
+    Math.abs(x1 - x0) <= probeSize &&
+    Math.abs(y1 - y0) <= probeSize
+  )
 }
 
 /**
- * Takes out the links of anchors that nobody sees: they only make the browser note where things stand. The places noted
- * stay. Pages left with annotations are walked in the order of the structure.
+ * Takes out the links of anchors that nobody sees: they only make the browser note where things
+ * stand. The places noted stay. Pages left with annotations are walked in the order of the
+ * structure.
  */
 export function dropProbes(document: PDFDocument): void {
   const { context } = document

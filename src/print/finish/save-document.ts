@@ -1,13 +1,17 @@
 import { type PDFDocument, PDFCrossRefStream, type PDFRef } from '@cantoo/pdf-lib'
 
-type Entries = { readonly entries: { readonly ref: PDFRef }[]; appendEntry(entry: { readonly ref: PDFRef }): void }
+type Entries = {
+  readonly entries: { readonly ref: PDFRef }[]
+  appendEntry(entry: { readonly ref: PDFRef }): void
+}
 
 const stream = PDFCrossRefStream.prototype as unknown as Entries
 const searchAndInsert = stream.appendEntry
 
 /**
- * The library looks through all entries of the cross-reference table for the place of each, which takes seconds for the
- * tens of thousands of tags of a binder. They nearly always come in order, so that the place is the end.
+ * The library looks through all entries of the cross-reference table for the place of each, which
+ * takes seconds for the tens of thousands of tags of a binder. They nearly always come in order, so
+ * that the place is the end.
  */
 stream.appendEntry = function (this: Entries, entry) {
   const last = this.entries.at(-1)

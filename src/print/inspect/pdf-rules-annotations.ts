@@ -1,38 +1,67 @@
-import { PDFArray, PDFDict, type PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFObject, PDFRef, PDFString } from '@cantoo/pdf-lib'
+import {
+  PDFArray,
+  PDFDict,
+  type PDFDocument,
+  PDFHexString,
+  PDFName,
+  PDFNumber,
+  type PDFObject,
+  PDFRef,
+  PDFString,
+} from '@cantoo/pdf-lib'
 import type { Structure } from '../finish/structure/tree.ts'
 import { treePairs } from '../merge/trees.ts'
 
 const name = (text: string): PDFName => PDFName.of(text)
 
-const words = (value: PDFObject | undefined): string => (value instanceof PDFString || value instanceof PDFHexString ? value.decodeText().trim() : '')
+const words = (value: PDFObject | undefined): string =>
+  value instanceof PDFString || value instanceof PDFHexString ? value.decodeText().trim() : ''
 
-const isName = (value: PDFObject | undefined, text: string): boolean => value instanceof PDFName && value === name(text)
+const isName = (value: PDFObject | undefined, text: string): boolean =>
+  value instanceof PDFName && value === name(text)
 
 /** Links and fields have words and a place in the structure (ISO 14289-1, 7.18). */
 export function annotationFaults(document: PDFDocument, structure: Structure): string[] {
-  const parents = new Map(treePairs(structure.root.lookupMaybe(name('ParentTree'), PDFDict), 'Nums').map(([key, value]) => [key instanceof PDFNumber ? key.asNumber() : -1, value]))
+  const parents = new Map(
+    treePairs(structure.root.lookupMaybe(name('ParentTree'), PDFDict), 'Nums').map(
+      ([key, value]) => [key instanceof PDFNumber ? key.asNumber() : -1, value],
+    ),
+  )
   const holders = new Map<PDFRef, { readonly type: string; readonly ref: PDFRef }>()
-  for (const { type, ref, kids } of structure.all) for (const kid of kids) if (kid.kind === 'object') holders.set(kid.object, { type, ref })
+  for (const { type, ref, kids } of structure.all)
+    for (const kid of kids) if (kid.kind === 'object') holders.set(kid.object, { type, ref })
   return document.getPages().flatMap((page, i) => {
     const annotations = page.node.Annots()?.asArray() ?? []
     const faults: string[] = []
-    if (annotations.length > 0 && !isName(page.node.get(name('Tabs')), 'S')) faults.push('annotations, but Tabs is not S')
+    if (annotations.length > 0 && !isName(page.node.get(name('Tabs')), 'S'))
+      faults.push('annotations, but Tabs is not S')
     for (const ref of annotations) {
       const annotation = document.context.lookup(ref, PDFDict)
       const subtype = annotation.lookup(name('Subtype'))
       const kind = subtype instanceof PDFName ? subtype.decodeText() : 'annotation'
       const field = annotation.lookupMaybe(name('Parent'), PDFDict)
-      const title = words(annotation.lookup(name('T'))) || words(field?.lookup(name('T'))) || words(annotation.lookup(name('Contents')))
+      const title =
+        words(annotation.lookup(name('T'))) ||
+        words(field?.lookup(name('T'))) ||
+        words(annotation.lookup(name('Contents')))
       const called = title === '' ? kind : `${kind} "${title}"`
       const holder = ref instanceof PDFRef ? holders.get(ref) : undefined
-      if (kind === 'Link' && words(annotation.lookup(name('Contents'))) === '') faults.push('Link without Contents')
-      if (kind === 'Widget' && words(annotation.lookup(name('TU'))) === '' && words(field?.lookup(name('TU'))) === '') faults.push(`${called} without TU`)
+      if (kind === 'Link' && words(annotation.lookup(name('Contents'))) === '')
+        faults.push('Link without Contents')
+      if (
+        kind === 'Widget' &&
+        words(annotation.lookup(name('TU'))) === '' &&
+        words(field?.lookup(name('TU'))) === ''
+      )
+        faults.push(`${called} without TU`)
       const wanted = kind === 'Widget' ? 'Form' : kind === 'Link' ? 'Link' : undefined
       if (!holder) faults.push(`${called} is not in the structure`)
       else {
-        if (wanted !== undefined && holder.type !== wanted) faults.push(`${called} stands in ${holder.type}`)
+        if (wanted !== undefined && holder.type !== wanted)
+          faults.push(`${called} stands in ${holder.type}`)
         const key = annotation.get(name('StructParent'))
-        if (!(key instanceof PDFNumber) || parents.get(key.asNumber()) !== holder.ref) faults.push(`${called} whose parent in the parent tree is not its element`)
+        if (!(key instanceof PDFNumber) || parents.get(key.asNumber()) !== holder.ref)
+          faults.push(`${called} whose parent in the parent tree is not its element`)
       }
     }
     return faults.map((fault) => `page ${i + 1}: ${fault}`)
@@ -44,11 +73,18 @@ export function destinationFaults(document: PDFDocument): string[] {
   const { context, catalog } = document
   const pages = new Set<PDFObject | undefined>(document.getPages().map((p) => p.ref))
   const named = new Map<string, PDFObject>()
-  for (const [key, value] of catalog.lookupMaybe(name('Dests'), PDFDict)?.entries() ?? []) named.set(key.decodeText(), value)
-  for (const [key, value] of treePairs(catalog.lookupMaybe(name('Names'), PDFDict)?.lookupMaybe(name('Dests'), PDFDict), 'Names')) named.set(words(key), value)
+  for (const [key, value] of catalog.lookupMaybe(name('Dests'), PDFDict)?.entries() ?? [])
+    named.set(key.decodeText(), value)
+  for (const [key, value] of treePairs(
+    catalog.lookupMaybe(name('Names'), PDFDict)?.lookupMaybe(name('Dests'), PDFDict),
+    'Names',
+  ))
+    named.set(words(key), value)
   const isThere = (target: PDFObject | undefined): boolean => {
     const at = context.lookup(target)
-    return at instanceof PDFArray ? pages.has(at.get(0)) : at instanceof PDFDict && isThere(at.get(name('D')))
+    return at instanceof PDFArray
+      ? pages.has(at.get(0))
+      : at instanceof PDFDict && isThere(at.get(name('D')))
   }
   /** @returns the fault of a target, if it has one. */
   const check = (item: PDFDict): string | undefined => {
@@ -70,9 +106,14 @@ export function destinationFaults(document: PDFDocument): string[] {
   )
   const bookmarks: string[] = []
   const walk = (first: PDFObject | undefined): void => {
-    for (let item = context.lookup(first); item instanceof PDFDict; item = item.lookup(name('Next'))) {
+    for (
+      let item = context.lookup(first);
+      item instanceof PDFDict;
+      item = item.lookup(name('Next'))
+    ) {
       const fault = check(item)
-      if (fault !== undefined) bookmarks.push(`bookmark "${words(item.lookup(name('Title')))}" ${fault}`)
+      if (fault !== undefined)
+        bookmarks.push(`bookmark "${words(item.lookup(name('Title')))}" ${fault}`)
       walk(item.get(name('First')))
     }
   }

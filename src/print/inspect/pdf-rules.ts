@@ -11,6 +11,17 @@ import { structureFaults } from './pdf-rules-structure.ts'
  */
 export function brokenRules(document: PDFDocument): string[] {
   const structure = readStructure(document)
-  const of = structure ? [...contentFaults(document, structure), ...structureFaults(document, structure), ...annotationFaults(document, structure)] : ['document: no structure tree']
-  return [...documentFaults(document), ...of, ...destinationFaults(document), ...fontFaults(document)]
+  const of = structure
+    ? [
+        ...contentFaults(document, structure),
+        ...structureFaults(document, structure),
+        ...annotationFaults(document, structure),
+      ]
+    : ['document: no structure tree']
+  return [
+    ...documentFaults(document),
+    ...of,
+    ...destinationFaults(document),
+    ...fontFaults(document),
+  ]
 }

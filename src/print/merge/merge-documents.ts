@@ -1,4 +1,14 @@
-import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFNumber, type PDFObject, PDFRef, PDFString } from '@cantoo/pdf-lib'
+import {
+  PDFArray,
+  PDFDict,
+  PDFDocument,
+  PDFHexString,
+  PDFName,
+  PDFNumber,
+  type PDFObject,
+  PDFRef,
+  PDFString,
+} from '@cantoo/pdf-lib'
 import { movedCopy, nodeNumber, type Offsets, referenceTo } from './copy-objects.ts'
 import { highestKey, treePairs, treeRefs } from './trees.ts'
 
@@ -13,8 +23,8 @@ const typeOf = (object: PDFObject): string => {
 }
 
 /**
- * Several documents printed by a browser, brought together with their structure trees, link targets and bookmarks, which
- * copying pages alone would lose.
+ * Several documents printed by a browser, brought together with their structure trees, link targets
+ * and bookmarks, which copying pages alone would lose.
  */
 export type Merger = {
   /** Takes over everything of a document. @returns its pages, which stand nowhere yet. */
@@ -48,7 +58,8 @@ export async function createMerger(): Promise<Merger> {
       const element = context.lookup(movedCopy(ref, context, by), PDFDict)
       // The browser puts all of a page into one Document; theirs become one.
       const inside = element.get(name('K'))
-      const kids = inside instanceof PDFArray ? inside.asArray() : inside === undefined ? [] : [inside]
+      const kids =
+        inside instanceof PDFArray ? inside.asArray() : inside === undefined ? [] : [inside]
       for (const kid of kids) {
         context.lookup(kid, PDFDict).set(name('P'), documentElement)
         elements.push(kid as PDFRef)
@@ -56,7 +67,9 @@ export async function createMerger(): Promise<Merger> {
       context.delete(movedCopy(ref, context, by) as PDFRef)
     }
     const tree = treePairs(root.lookupMaybe(name('ParentTree'), PDFDict), 'Nums')
-    for (const [key, value] of tree) if (key instanceof PDFNumber) parents.push(PDFNumber.of(key.asNumber() + by.parent), movedCopy(value, context, by))
+    for (const [key, value] of tree)
+      if (key instanceof PDFNumber)
+        parents.push(PDFNumber.of(key.asNumber() + by.parent), movedCopy(value, context, by))
     nextParent = Math.max(nextParent, by.parent + highestKey(tree) + 1)
     for (const [id, element] of treePairs(root.lookupMaybe(name('IDTree'), PDFDict), 'Names')) {
       ids.push(movedCopy(id, context, by), movedCopy(element, context, by))
@@ -86,17 +99,36 @@ export async function createMerger(): Promise<Merger> {
     })
     const [first, last] = [bookmarks[0], bookmarks.at(-1)]
     if (first === undefined || last === undefined) return
-    context.assign(outline, context.obj({ Type: 'Outlines', First: first, Last: last, Count: bookmarks.length }))
+    context.assign(
+      outline,
+      context.obj({ Type: 'Outlines', First: first, Last: last, Count: bookmarks.length }),
+    )
     merged.catalog.set(name('Outlines'), outline)
   }
 
   function hangStructure(): void {
     const root = context.nextRef()
-    context.assign(documentElement, context.obj({ Type: 'StructElem', S: 'Document', P: root, K: elements }))
-    const byId = ids.flatMap((id, i) => (i % 2 === 0 && (id instanceof PDFString || id instanceof PDFHexString) ? [{ text: id.decodeText(), pair: [id, ids[i + 1] as PDFObject] }] : []))
+    context.assign(
+      documentElement,
+      context.obj({ Type: 'StructElem', S: 'Document', P: root, K: elements }),
+    )
+    const byId = ids.flatMap((id, i) =>
+      i % 2 === 0 && (id instanceof PDFString || id instanceof PDFHexString)
+        ? [{ text: id.decodeText(), pair: [id, ids[i + 1] as PDFObject] }]
+        : [],
+    )
     byId.sort((a, b) => (a.text < b.text ? -1 : 1))
-    const tree = context.obj({ Type: 'StructTreeRoot', K: documentElement, ParentTree: context.register(context.obj({ Nums: parents })), ParentTreeNextKey: nextParent })
-    if (byId.length > 0) tree.set(name('IDTree'), context.register(context.obj({ Names: byId.flatMap((i) => i.pair) })))
+    const tree = context.obj({
+      Type: 'StructTreeRoot',
+      K: documentElement,
+      ParentTree: context.register(context.obj({ Nums: parents })),
+      ParentTreeNextKey: nextParent,
+    })
+    if (byId.length > 0)
+      tree.set(
+        name('IDTree'),
+        context.register(context.obj({ Names: byId.flatMap((i) => i.pair) })),
+      )
     context.assign(root, tree)
     merged.catalog.set(name('StructTreeRoot'), root)
     merged.catalog.set(name('MarkInfo'), context.obj({ Marked: true }))
@@ -104,11 +136,21 @@ export async function createMerger(): Promise<Merger> {
 
   return {
     add: (source) => {
-      const by: Offsets = { object: context.largestObjectNumber, parent: nextParent, node: nextNode }
+      const by: Offsets = {
+        object: context.largestObjectNumber,
+        parent: nextParent,
+        node: nextNode,
+      }
       // The moment of printing stands in its information, which is not that of the whole.
       const structure = source.catalog.lookupMaybe(name('StructTreeRoot'), PDFDict)
-      const trees = ['IDTree', 'ParentTree'].flatMap((tree) => treeRefs(structure?.get(name(tree)), source.context))
-      const leftOut: ReadonlySet<unknown> = new Set([source.context.trailerInfo.Info, source.catalog.get(name('Outlines')), ...trees])
+      const trees = ['IDTree', 'ParentTree'].flatMap((tree) =>
+        treeRefs(structure?.get(name(tree)), source.context),
+      )
+      const leftOut: ReadonlySet<unknown> = new Set([
+        source.context.trailerInfo.Info,
+        source.catalog.get(name('Outlines')),
+        ...trees,
+      ])
       for (const [ref, object] of source.context.enumerateIndirectObjects()) {
         if (notCopied.has(typeOf(object)) || leftOut.has(ref)) continue
         context.assign(referenceTo(ref.objectNumber + by.object), movedCopy(object, context, by))
@@ -116,11 +158,14 @@ export async function createMerger(): Promise<Merger> {
       // A page without content has its key too, though the tree may not name it.
       for (const page of source.getPages()) {
         const key = page.node.get(name('StructParents'))
-        if (key instanceof PDFNumber) nextParent = Math.max(nextParent, by.parent + key.asNumber() + 1)
+        if (key instanceof PDFNumber)
+          nextParent = Math.max(nextParent, by.parent + key.asNumber() + 1)
       }
       addStructure(source, by)
       addBookmarks(source, by)
-      for (const [key, value] of source.catalog.lookupMaybe(name('Dests'), PDFDict)?.entries() ?? []) targets.set(key, movedCopy(value, context, by))
+      for (const [key, value] of source.catalog.lookupMaybe(name('Dests'), PDFDict)?.entries() ??
+        [])
+        targets.set(key, movedCopy(value, context, by))
       return source.getPages().map((page) => referenceTo(page.ref.objectNumber + by.object))
     },
     repeat: (page) => {

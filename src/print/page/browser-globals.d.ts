@@ -1,4 +1,5 @@
-// The few things of a page's own world that functions run inside it use; the rest of the DOM stays out of node code.
+// The few things of a page's own world that functions run inside it use; the rest of the DOM stays
+// out of node code.
 type PageNode = object
 
 type PageElement = {
@@ -12,7 +13,11 @@ type PageElement = {
   readonly clientHeight: number
   readonly clientWidth: number
   readonly dataset: Record<string, string | undefined>
-  readonly style: { setProperty(name: string, value: string): void; getPropertyValue(name: string): string; display: string }
+  readonly style: {
+    setProperty(name: string, value: string): void
+    getPropertyValue(name: string): string
+    display: string
+  }
   querySelector(selector: string): PageElement | null
   querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
   readonly classList: { add(name: string): void; remove(name: string): void }
@@ -21,12 +26,24 @@ type PageElement = {
   append(...nodes: PageNode[]): void
   replaceChildren(): void
   remove(): void
-  getBoundingClientRect(): { readonly top: number; readonly bottom: number; readonly left: number; readonly right: number; readonly width: number; readonly height: number }
+  getBoundingClientRect(): {
+    readonly top: number
+    readonly bottom: number
+    readonly left: number
+    readonly right: number
+    readonly width: number
+    readonly height: number
+  }
 }
 
 declare var document: PageElement & {
   readonly body: PageElement
-  readonly fonts: { readonly ready: Promise<unknown> } & Iterable<{ readonly family: string; readonly weight: string; readonly status: string; load(): Promise<unknown> }>
+  readonly fonts: { readonly ready: Promise<unknown> } & Iterable<{
+    readonly family: string
+    readonly weight: string
+    readonly status: string
+    load(): Promise<unknown>
+  }>
   getElementById(id: string): PageElement | null
   createDocumentFragment(): PageElement
 }

@@ -10,10 +10,11 @@ export type OpenPage = {
 }
 
 /**
- * Takes the page's fonts up anew and waits for them. Chromium keeps scaled fonts by hundredths of a pixel, and two sizes
- * that differ by one hundredth may fall together: the one asked for first serves both. With fonts that nothing has used,
- * a document looks the same whatever was laid out on the page before it. What the page shows is taken out meanwhile, so
- * that it is not laid out for nothing.
+ * Takes the page's fonts up anew and waits for them. Chromium keeps scaled fonts by hundredths of a
+ * pixel, and two sizes that differ by one hundredth may fall together: the one asked for first
+ * serves both. With fonts that nothing has used, a document looks the same whatever was laid out on
+ * the page before it. What the page shows is taken out meanwhile, so that it is not laid out for
+ * nothing.
  * @throws Error naming fonts that do not load.
  */
 export async function freshFonts(page: Page): Promise<void> {
@@ -28,7 +29,8 @@ export async function freshFonts(page: Page): Promise<void> {
     }
     const { fonts } = document
     await Promise.all([...fonts].map((f) => f.load().catch(() => undefined)))
-    // A face that has loaded is taken up by the layout a little later: whoever measures before that measures another type.
+    // A face that has loaded is taken up by the layout a little later: whoever measures before that
+    // measures another type.
     await fonts.ready
     document.body.append(shown)
     return [...fonts].filter((f) => f.status !== 'loaded').map((f) => `${f.family} ${f.weight}`)
@@ -40,7 +42,11 @@ export async function freshFonts(page: Page): Promise<void> {
  * Opens a page for printing. The browser is started so that it cannot reach any host.
  * @param html A document with a style element `fonts`, which is filled with `fontCss`.
  */
-export async function openPage(context: BrowserContext, html: string, fontCss: string): Promise<OpenPage> {
+export async function openPage(
+  context: BrowserContext,
+  html: string,
+  fontCss: string,
+): Promise<OpenPage> {
   const page = await context.newPage()
   const outside: string[] = []
   // Only watched, not intercepted: stopping every font's data URL for a word costs seconds.
@@ -49,7 +55,8 @@ export async function openPage(context: BrowserContext, html: string, fontCss: s
   })
   await page.emulateMediaType('print')
   await page.setContent(html, { waitUntil: 'load', timeout: 120_000 })
-  // The compiler marks the names of functions with a helper that functions sent into the page would miss.
+  // The compiler marks the names of functions with a helper that functions sent into the page would
+  // miss.
   await page.evaluate('globalThis.__name = (f) => f')
   await page.evaluate((css) => {
     globalThis.fontCss = css
@@ -57,7 +64,8 @@ export async function openPage(context: BrowserContext, html: string, fontCss: s
   return {
     page,
     refuseOutside: () => {
-      if (outside.length > 0) throw new Error(`the pages ask for something outside: ${outside.splice(0).join(', ')}`)
+      if (outside.length > 0)
+        throw new Error(`the pages ask for something outside: ${outside.splice(0).join(', ')}`)
     },
   }
 }

@@ -5,15 +5,22 @@ import type { CachePart, PrintCache } from './print-cache.ts'
 /** A document to print: its style and the inside of `body`. Fonts are the press's own. */
 export type Copy = { readonly css: string; readonly body: string }
 
-/** A press prints many documents in one browser, on as many pages at once as the machine has cores to spare. */
+/**
+ * A press prints many documents in one browser, on as many pages at once as the machine has cores
+ * to spare.
+ */
 export type Press = {
   /**
    * Lays a document out and does something with its page, unless the same has been done before.
-   * @param args Everything besides the document that the work depends on; its result is kept under both.
+   * @param args Everything besides the document that the work depends on; its result is kept under
+   * both.
    * @throws Error when the document asks for something outside itself.
    */
   readonly run: <A, T>(copy: Copy, args: A, work: (page: Page, args: A) => Promise<T>) => Promise<T>
-  /** What was made before from the same parts by the same program, else what `make` makes now: for work on what was printed. */
+  /**
+   * What was made before from the same parts by the same program, else what `make` makes now: for
+   * work on what was printed.
+   */
   readonly keep: <T>(parts: readonly CachePart[], make: () => Promise<T>) => Promise<T>
   readonly close: () => Promise<void>
 }
@@ -32,7 +39,8 @@ export type PressSettings = {
 /** One renderer for each of two cores; more only wait for each other. */
 const lanes = 2
 
-const shell = (lang: string): string => `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style id="fonts"></style><style id="own"></style></head><body></body></html>`
+const shell = (lang: string): string =>
+  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style id="fonts"></style><style id="own"></style></head><body></body></html>`
 
 /** Puts a document into an open page, with fonts that nothing has used before. */
 async function load(page: Page, copy: Copy): Promise<void> {
@@ -49,7 +57,14 @@ async function load(page: Page, copy: Copy): Promise<void> {
 type Task = () => Promise<void>
 
 /** Opens a press. Its pages are opened when they are first needed. */
-export function openPress({ browser, browserName, program, fontCss, lang, cache }: PressSettings): Press {
+export function openPress({
+  browser,
+  browserName,
+  program,
+  fontCss,
+  lang,
+  cache,
+}: PressSettings): Press {
   const waiting: Task[] = []
   const open: Promise<OpenPage>[] = []
   const idle: OpenPage[] = []
@@ -63,10 +78,12 @@ export function openPress({ browser, browserName, program, fontCss, lang, cache 
   const next = (): void => {
     while (busy < lanes && waiting.length > 0) {
       busy++
-      void waiting.shift()?.().finally(() => {
-        busy--
-        next()
-      })
+      void waiting
+        .shift()?.()
+        .finally(() => {
+          busy--
+          next()
+        })
     }
   }
   const onLane = <T>(use: (lane: OpenPage) => Promise<T>): Promise<T> =>
@@ -93,13 +110,24 @@ export function openPress({ browser, browserName, program, fontCss, lang, cache 
 
   return {
     run: (copy, args, work) =>
-      cache.get([browserName, program, fontCss, lang, copy.css, copy.body, JSON.stringify(args), String(work)], () =>
-        onLane(async (lane) => {
-          await load(lane.page, copy)
-          const done = await work(lane.page, args)
-          lane.refuseOutside()
-          return done
-        }),
+      cache.get(
+        [
+          browserName,
+          program,
+          fontCss,
+          lang,
+          copy.css,
+          copy.body,
+          JSON.stringify(args),
+          String(work),
+        ],
+        () =>
+          onLane(async (lane) => {
+            await load(lane.page, copy)
+            const done = await work(lane.page, args)
+            lane.refuseOutside()
+            return done
+          }),
       ),
     keep: (parts, make) => cache.get([browserName, program, ...parts], make),
     close: async () => {

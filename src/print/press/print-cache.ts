@@ -55,7 +55,8 @@ export function printCache(folder: string): PrintCache {
       for (const name of names) {
         const file = path.join(folder, name)
         const about = await stat(file).catch(() => undefined)
-        if (about?.isFile() && Date.now() - about.mtimeMs > keptDays * dayMs) await rm(file, { force: true })
+        if (about?.isFile() && Date.now() - about.mtimeMs > keptDays * dayMs)
+          await rm(file, { force: true })
       }
     },
   }

@@ -8,7 +8,10 @@ type Node = Readonly<Record<string, unknown>>
 const isNode = (x: unknown): x is Node => typeof x === 'object' && x !== null && !Array.isArray(x)
 
 /** The first line or outer ring in a GeoJSON object, with the path that leads to its positions. */
-function findLine(node: unknown, path: Path): { readonly positions: readonly unknown[]; readonly path: Path } | undefined {
+function findLine(
+  node: unknown,
+  path: Path,
+): { readonly positions: readonly unknown[]; readonly path: Path } | undefined {
   if (!isNode(node)) return undefined
   const at = (key: string): Path => [...path, key]
   const list = (x: unknown): readonly unknown[] => (Array.isArray(x) ? x : [])
@@ -29,21 +32,34 @@ function findLine(node: unknown, path: Path): { readonly positions: readonly unk
 function readPoint(position: unknown, path: Path, tree: SourceTree): RailPoint | Problem {
   const [longitude, latitude] = Array.isArray(position) ? (position as unknown[]) : []
   const place = tree.placeOf(path)
-  if (typeof longitude === 'number' && typeof latitude === 'number') return { latitude, longitude, place }
-  return tree.problem(place, 'file/format', 'a position is not two numbers', { hint: 'write [longitude, latitude] in degrees' })
+  if (typeof longitude === 'number' && typeof latitude === 'number')
+    return { latitude, longitude, place }
+  return tree.problem(place, 'file/format', 'a position is not two numbers', {
+    hint: 'write [longitude, latitude] in degrees',
+  })
 }
 
 /**
- * Reads the first LineString or Polygon of a GeoJSON file (RFC 7946, positions on WGS84). JSON is YAML, so the reader that
- * knows lines and columns reads it.
+ * Reads the first LineString or Polygon of a GeoJSON file (RFC 7946, positions on WGS84). JSON is
+ * YAML, so the reader that knows lines and columns reads it.
  */
 export function readGeoJson(file: SourceFile): Result<readonly RailPoint[]> {
   const tree = readYaml(file)
   if (!tree.value) return { value: undefined, problems: tree.problems }
   const source = tree.value
   const line = findLine(source.data, [])
-  if (!line || line.positions.length === 0) return { value: undefined, problems: [source.problem(source.placeOf([]), 'file/empty', 'the file holds no line', { hint: 'expected a LineString or a Polygon, alone or in a Feature' })] }
+  if (!line || line.positions.length === 0)
+    return {
+      value: undefined,
+      problems: [
+        source.problem(source.placeOf([]), 'file/empty', 'the file holds no line', {
+          hint: 'expected a LineString or a Polygon, alone or in a Feature',
+        }),
+      ],
+    }
   const read = line.positions.map((p, i) => readPoint(p, [...line.path, i], source))
   const problems = read.filter((p): p is Problem => 'code' in p)
-  return problems.length > 0 ? { value: undefined, problems } : { value: read.filter((p): p is RailPoint => 'latitude' in p), problems }
+  return problems.length > 0
+    ? { value: undefined, problems }
+    : { value: read.filter((p): p is RailPoint => 'latitude' in p), problems }
 }

@@ -9,7 +9,10 @@ export type PartPages = {
   readonly paper: 'letter' | 'a4'
   readonly sides: Sides
   readonly foot: string
-  /** Stands before the page number, as in `3-2`, and on the tab; the front has roman numbers and no tab. */
+  /**
+   * Stands before the page number, as in `3-2`, and on the tab; the front has roman numbers and no
+   * tab.
+   */
   readonly number: number | undefined
   /** Numbered parts of the whole binder, which share the height of the page for their tabs. */
   readonly tabs: number
@@ -18,22 +21,37 @@ export type PartPages = {
   readonly blank: string
 }
 
-const quoteCss = (text: string): string => `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
+const quoteCss = (text: string): string =>
+  `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
 
 const sizes = { letter: '8.5in 11in', a4: '210mm 297mm' } as const
 const widths = { letter: 8.5, a4: 210 / 25.4 } as const
 const heights = { letter: 11, a4: 297 / 25.4 } as const
 
-/** Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text width. */
+/**
+ * Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text
+ * width.
+ */
 export const margins = { top: 0.95, bottom: 0.85, bound: 1.15, outer: 0.75 } as const
 
 /** Room for text on a page, inches. */
-export const textArea = (paper: PartPages['paper']): { readonly width: number; readonly height: number } => ({
+export const textArea = (
+  paper: PartPages['paper'],
+): { readonly width: number; readonly height: number } => ({
   width: widths[paper] - margins.bound - margins.outer,
   height: heights[paper] - margins.top - margins.bottom,
 })
 
-const boxes = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-center', 'bottom-right', 'left-top', 'right-top']
+const boxes = [
+  'top-left',
+  'top-center',
+  'top-right',
+  'bottom-left',
+  'bottom-center',
+  'bottom-right',
+  'left-top',
+  'right-top',
+]
 const noBoxes = boxes.map((b) => `@${b}{content:none;background:none;border:none}`).join('')
 
 export type Hand = 'right' | 'left'
@@ -41,7 +59,8 @@ export type Hand = 'right' | 'left'
 const otherHand = (hand: Hand): Hand => (hand === 'right' ? 'left' : 'right')
 
 /** Tabs share the height between the margins; few stand closer together than they need to. */
-const tabStep = (p: PartPages): number => Math.min(0.82, textArea(p.paper).height / Math.max(1, p.tabs))
+const tabStep = (p: PartPages): number =>
+  Math.min(0.82, textArea(p.paper).height / Math.max(1, p.tabs))
 
 /** How wide the tab is, inches: that of a divider reaches further into the page. */
 const tabWidth = { page: 0.38, divider: 0.62 } as const
@@ -55,7 +74,10 @@ function tabBox(p: PartPages, hand: Hand, width: number): string {
   return `@${hand}-top{content:${quoteCss(String(p.number))};background:#5c4a3a;color:#fff;width:${width}in;height:${(step - 0.1).toFixed(3)}in;margin:${margin};vertical-align:middle;text-align:center;font:600 15pt "Barlow Condensed"}${empty}`
 }
 
-const pageMargin = (hand: Hand): string => (hand === 'right' ? `margin-left:${margins.bound}in;margin-right:${margins.outer}in` : `margin-left:${margins.outer}in;margin-right:${margins.bound}in`)
+const pageMargin = (hand: Hand): string =>
+  hand === 'right'
+    ? `margin-left:${margins.bound}in;margin-right:${margins.outer}in`
+    : `margin-left:${margins.outer}in;margin-right:${margins.bound}in`
 
 const blankWords = (words: string): string => `@top-center{content:${quoteCss(words)}}`
 
@@ -66,27 +88,47 @@ function running(p: PartPages, page: NamedPage, hand: Hand, number: string): str
 }
 
 export function pageFrame(p: Pick<PartPages, 'paper'>): string {
-  const common = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-right'].map((b) => `@${b}{font:400 8.5pt "Source Sans 3";color:#4d463f;${b.startsWith('top') ? 'vertical-align:bottom;padding-bottom:8pt' : 'vertical-align:top;padding-top:8pt'}}`).join('')
+  const common = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-right']
+    .map(
+      (b) =>
+        `@${b}{font:400 8.5pt "Source Sans 3";color:#4d463f;${b.startsWith('top') ? 'vertical-align:bottom;padding-bottom:8pt' : 'vertical-align:top;padding-top:8pt'}}`,
+    )
+    .join('')
   return `@page{size:${sizes[p.paper]};margin-top:${margins.top}in;margin-bottom:${margins.bottom}in;${common}}`
 }
 
 /**
  * Page rules of one part of a binder: mirrored gutter, running heads, feet, numbers, tab.
- * @param first The side of the leaf on which the part begins. The browser takes the first page of whatever it prints for a
- * right-hand page, so where a part begins on the left the two sides are exchanged.
+ * @param first The side of the leaf on which the part begins. The browser takes the first page of
+ * whatever it prints for a right-hand page, so where a part begins on the left the two sides are
+ * exchanged.
  */
 export function partPageRules(p: PartPages, first: Hand): string {
-  const hands: readonly (readonly [string, Hand])[] = p.sides === 1 ? [['', 'right']] : [['', first], [':left', otherHand(first)]]
-  const number = p.number === undefined ? 'counter(page,lower-roman)' : `"${p.number}-" counter(page)`
+  const hands: readonly (readonly [string, Hand])[] =
+    p.sides === 1
+      ? [['', 'right']]
+      : [
+          ['', first],
+          [':left', otherHand(first)],
+        ]
+  const number =
+    p.number === undefined ? 'counter(page,lower-roman)' : `"${p.number}-" counter(page)`
   return [
     pageFrame(p),
     ...hands.map(([selector, hand]) => `@page ${selector}{${pageMargin(hand)}}`),
     // Neither of these counts as a page.
     `@page leaf-back{counter-increment:page 0;${noBoxes}${blankWords(p.blank)}}`,
-    ...hands.map(([selector, hand]) => `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, tabWidth.divider)}}`),
+    ...hands.map(
+      ([selector, hand]) =>
+        `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, tabWidth.divider)}}`,
+    ),
     `@page cover{${noBoxes}}`,
     `@page cover-back{${noBoxes}${blankWords(p.blank)}}`,
-    ...p.pages.flatMap((page) => hands.map(([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand, number)}}`)),
+    ...p.pages.flatMap((page) =>
+      hands.map(
+        ([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand, number)}}`,
+      ),
+    ),
   ].join('\n')
 }
 
@@ -100,6 +142,9 @@ export function blankPageRules(pages: readonly BlankPage[]): string {
   return [
     pageFrame(first.part),
     `@page{${pageMargin('left')}}`,
-    ...pages.map(({ part, label, words }, i) => `@page blank-${i}{${running(part, { name: '', left: '', right: '' }, 'left', quoteCss(label))}${blankWords(words)}}`),
+    ...pages.map(
+      ({ part, label, words }, i) =>
+        `@page blank-${i}{${running(part, { name: '', left: '', right: '' }, 'left', quoteCss(label))}${blankWords(words)}}`,
+    ),
   ].join('\n')
 }

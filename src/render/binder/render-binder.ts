@@ -20,7 +20,13 @@ import { trainingView } from '../views/training-view.ts'
 import { worksheetView } from '../views/worksheet-view.ts'
 import { type BackPart, backPartsOf, dividedParts } from './divided-parts.ts'
 import { linkParts } from './link-parts.ts'
-import { type Hand, type NamedPage, type PartPages, partPageRules, type Sides } from './page-rules.ts'
+import {
+  type Hand,
+  type NamedPage,
+  type PartPages,
+  partPageRules,
+  type Sides,
+} from './page-rules.ts'
 
 /** One part of a binder, printed by itself. */
 export type BinderPart = {
@@ -44,16 +50,25 @@ export type Binder = {
 }
 
 /** Everything that the templates of the parts are given. */
-function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawings: Readonly<Record<string, Drawing>>, back: readonly BackPart[]) {
+function bookData(
+  manual: Manual,
+  words: RenderAssets['words'],
+  pen: Pen,
+  drawings: Readonly<Record<string, Drawing>>,
+  back: readonly BackPart[],
+) {
   const draw = createDrawingPrinter(drawings, 'paper')
   const shown = new Set<string>()
   const cover = drawings['plan']?.svg ?? ''
-  const [plan, sectionStraight, sectionTurn] = ['plan', 'section-straight', 'section-turn'].map((id) => {
-    shown.add(id)
-    return draw(id)
-  })
+  const [plan, sectionStraight, sectionTurn] = ['plan', 'section-straight', 'section-turn'].map(
+    (id) => {
+      shown.add(id)
+      return draw(id)
+    },
+  )
   const reckonersAt = back.find((b) => b.id === 'reckoners')?.number
-  const reckoner = (r: ManualReckoner) => reckonerView(r, pen, `${reckonersAt}.${manual.reckoners.findIndex((q) => q.id === r.id) + 1}`)
+  const reckoner = (r: ManualReckoner) =>
+    reckonerView(r, pen, `${reckonersAt}.${manual.reckoners.findIndex((q) => q.id === r.id) + 1}`)
   // A drawing that two procedures share is printed once, where it is met first.
   const once = (id: string | undefined): Html => {
     if (id === undefined || shown.has(id)) return html('')
@@ -66,7 +81,14 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     procedures: s.procedures.map((id, i) => {
       const p = manual.procedures.find((q) => q.id === id)
       if (!p) throw new RangeError(`section ${s.id} names ${id}`)
-      return { ...procedureView(p, pen, (m) => `#${id}-${m}`, once), opens: i === 0, sectionNumber: s.number, sectionTitle: s.title, sectionAbout: pen.line(s.about), reckoners: p.reckoners.map(reckoner) }
+      return {
+        ...procedureView(p, pen, (m) => `#${id}-${m}`, once),
+        opens: i === 0,
+        sectionNumber: s.number,
+        sectionTitle: s.title,
+        sectionAbout: pen.line(s.about),
+        reckoners: p.reckoners.map(reckoner),
+      }
     }),
   }))
   const plans = plansView(manual, pen, drawings, 'paper', draw)
@@ -86,13 +108,19 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
     sectionStraight,
     sectionTurn,
     findings: findingsView(manual, pen),
-    front: manual.chapters.filter((c) => c.place === 'front').map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })),
-    closing: manual.chapters.filter((c) => c.place === 'back').map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })),
+    front: manual.chapters
+      .filter((c) => c.place === 'front')
+      .map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })),
+    closing: manual.chapters
+      .filter((c) => c.place === 'back')
+      .map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) })),
     sections,
     back: Object.fromEntries(back.map((b) => [b.id, b])),
     backList: back,
     plans,
-    drawings: Object.entries(drawings).filter(([id]) => shown.has(id)).map(([id, d]) => ({ place: drawingPlace(id), title: d.title })),
+    drawings: Object.entries(drawings)
+      .filter(([id]) => shown.has(id))
+      .map(([id, d]) => ({ place: drawingPlace(id), title: d.title })),
     symptoms: symptomsView(manual, pen),
     reckoners: manual.reckoners.map(reckoner),
     signals: signalView(pen),
@@ -107,55 +135,114 @@ function bookData(manual: Manual, words: RenderAssets['words'], pen: Pen, drawin
   }
 }
 
-type PartPlan = { readonly id: string; readonly number: number | undefined; readonly named: readonly NamedPage[]; readonly body: string }
+type PartPlan = {
+  readonly id: string
+  readonly number: number | undefined
+  readonly named: readonly NamedPage[]
+  readonly body: string
+}
 
-function planParts(manual: Manual, words: RenderAssets['words'], data: ReturnType<typeof bookData>, back: readonly BackPart[], templates: Templates): PartPlan[] {
+function planParts(
+  manual: Manual,
+  words: RenderAssets['words'],
+  data: ReturnType<typeof bookData>,
+  back: readonly BackPart[],
+  templates: Templates,
+): PartPlan[] {
   const front: PartPlan = {
-    id: 'front', number: undefined,
+    id: 'front',
+    number: undefined,
     named: [{ name: 'front', left: manual.facility.name, right: words.binder['subject'] ?? '' }],
     body: templates.render('binder/front', data),
   }
-  const sections = data.sections.map((s): PartPlan => ({
-    id: s.id, number: s.number,
-    named: s.procedures.map((p) => ({ name: `p-${p.id}`, left: `${s.number}  ${s.title}`, right: `${p.number}  ${p.title}` })),
-    body: templates.render('binder/section', { ...data, section: s }),
-  }))
-  const rest = back.map((b): PartPlan => ({
-    id: b.id, number: b.number,
-    named: [{ name: `b-${b.id}`, left: `${b.number}  ${b.title}`, right: '' }],
-    body: templates.render(`binder/${b.id}`, data),
-  }))
+  const sections = data.sections.map(
+    (s): PartPlan => ({
+      id: s.id,
+      number: s.number,
+      named: s.procedures.map((p) => ({
+        name: `p-${p.id}`,
+        left: `${s.number}  ${s.title}`,
+        right: `${p.number}  ${p.title}`,
+      })),
+      body: templates.render('binder/section', { ...data, section: s }),
+    }),
+  )
+  const rest = back.map(
+    (b): PartPlan => ({
+      id: b.id,
+      number: b.number,
+      named: [{ name: `b-${b.id}`, left: `${b.number}  ${b.title}`, right: '' }],
+      body: templates.render(`binder/${b.id}`, data),
+    }),
+  )
   return [front, ...sections, ...rest]
 }
 
 /**
- * The binder in parts: front, one part a section, and the parts behind them. Each is numbered by itself (`3-2`), so that a
- * page more in one moves no number in another, and printed pages can be exchanged one by one.
+ * The binder in parts: front, one part a section, and the parts behind them. Each is numbered by
+ * itself (`3-2`), so that a page more in one moves no number in another, and printed pages can be
+ * exchanged one by one.
  * @throws RangeError when something leads to a place that the binder does not have.
  */
 export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const { words } = assets
   const { sides, sections, dividers } = manual.facility.binder
-  const pen = createPen(manual, words, 'paper', { worksheetHref: (id) => `#worksheet-${id}`, procedureHref: (id) => (manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined), procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number })
+  const pen = createPen(manual, words, 'paper', {
+    worksheetHref: (id) => `#worksheet-${id}`,
+    procedureHref: (id) =>
+      manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined,
+    procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number,
+  })
   const blank = words.binder['blank'] ?? ''
   const back = backPartsOf(manual, words)
-  const divided = new Map(dividers === 'leaves' ? dividedParts(manual, words).map((p) => [p.number, p]) : [])
+  const divided = new Map(
+    dividers === 'leaves' ? dividedParts(manual, words).map((p) => [p.number, p]) : [],
+  )
   const templates = createTemplates(assets.templates)
   const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
-  const plans = planParts(manual, words, bookData(manual, words, pen, renderDrawings(manual, words), back), back, templates)
-  const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['binder']].join('\n')
+  const plans = planParts(
+    manual,
+    words,
+    bookData(manual, words, pen, renderDrawings(manual, words), back),
+    back,
+    templates,
+  )
+  const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['binder']].join(
+    '\n',
+  )
   const parts = plans.map((p): BinderPart => {
-    const pages: PartPages = { paper: manual.facility.paper, sides, foot, number: p.number, tabs: manual.sections.length + back.length, pages: p.named, blank }
+    const pages: PartPages = {
+      paper: manual.facility.paper,
+      sides,
+      foot,
+      number: p.number,
+      tabs: manual.sections.length + back.length,
+      pages: p.named,
+      blank,
+    }
     const divider = p.number === undefined ? undefined : divided.get(p.number)
-    const css = (first: Hand): string => [partPageRules(pages, first), ...p.named.map((n) => `.${n.name}{page:${n.name}}`), style].join('\n')
+    const css = (first: Hand): string =>
+      [
+        partPageRules(pages, first),
+        ...p.named.map((n) => `.${n.name}{page:${n.name}}`),
+        style,
+      ].join('\n')
     return {
       id: p.id,
       pages,
       unnumbered: divider ? sides : 0,
       css: { right: css('right'), left: css('left') },
-      body: divider ? `${templates.render('binder/divider', { ...divider, twoSides: sides === 2 })}${p.body}` : p.body,
+      body: divider
+        ? `${templates.render('binder/divider', { ...divider, twoSides: sides === 2 })}${p.body}`
+        : p.body,
     }
   })
-  // A divider is a leaf of its own, so that its part begins on a right-hand page whether asked to or not.
-  return { parts: linkParts(parts), sides, rightHand: sides === 2 && (sections === 'right-hand' || dividers !== 'none'), blank }
+  // A divider is a leaf of its own, so that its part begins on a right-hand page whether asked to
+  // or not.
+  return {
+    parts: linkParts(parts),
+    sides,
+    rightHand: sides === 2 && (sections === 'right-hand' || dividers !== 'none'),
+    blank,
+  }
 }

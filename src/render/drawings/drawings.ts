@@ -63,10 +63,23 @@ const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
 }
 
 /** Drawings that say nothing without this quantity. */
-const needs: Readonly<Record<string, string>> = { rolling: 'roll.move', 'water-pass': 'gear.spray.spray-width', cushion: 'depths.mean', grains: 'sieve.share' }
+const needs: Readonly<Record<string, string>> = {
+  rolling: 'roll.move',
+  'water-pass': 'gear.spray.spray-width',
+  cushion: 'depths.mean',
+  grains: 'sieve.share',
+}
 
 /** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set(['plan', 'countdown', 'levels', 'cushion', 'grains', 'water-months', 'race-interval'])
+const wide: ReadonlySet<string> = new Set([
+  'plan',
+  'countdown',
+  'levels',
+  'cushion',
+  'grains',
+  'water-months',
+  'race-interval',
+])
 
 /** All drawings that this facility's numbers allow, by id. */
 export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
@@ -80,7 +93,16 @@ export function renderDrawings(manual: Manual, words: Words): Readonly<Record<st
       const caption = plainWords(words.captions[id] ?? '', manual.quantities)
       const context = { manual, words: words.drawings, q, caption }
       const alt = [caption, details[id]?.(context) ?? ''].filter((part) => part !== '').join(' ')
-      return [id, { title: words.drawingTitles[id] ?? id, svg: make({ ...context, caption: alt }), alt, caption, small: !wide.has(id) }]
+      return [
+        id,
+        {
+          title: words.drawingTitles[id] ?? id,
+          svg: make({ ...context, caption: alt }),
+          alt,
+          caption,
+          small: !wide.has(id),
+        },
+      ]
     })
     .filter(([, { svg }]) => svg !== '')
   return Object.fromEntries(made)

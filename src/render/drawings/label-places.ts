@@ -5,44 +5,91 @@ export type Anchor = 'start' | 'middle' | 'end'
 /** A place where a label may stand: the left, middle or right of its first line's foot. */
 export type Place = { readonly at: Point; readonly anchor: Anchor }
 
-export type Label = { readonly lines: readonly string[]; readonly size: number; readonly bold?: boolean; /** What it names; a thin line leads there from a label that stands away from it. */ readonly of?: Point; /** Left out where it would lie on another. */ readonly spare?: boolean; /** The best first. */ readonly places: readonly Place[] }
+export type Label = {
+  readonly lines: readonly string[]
+  readonly size: number
+  readonly bold?: boolean /** What it names; a thin line leads there from a label that stands away from it. */
+  readonly of?: Point /** Left out where it would lie on another. */
+  readonly spare?: boolean /** The best first. */
+  readonly places: readonly Place[]
+}
 
-export type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }
+export type Box = {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
 
 export type PlacedLabel = Label & { readonly place: Place; readonly box: Box }
 
-/** Width of a letter against the size of its type: a little more than the mean, so that a box is rather too wide. */
+/**
+ * Width of a letter against the size of its type: a little more than the mean, so that a box is
+ * rather too wide.
+ */
 const letter = 0.52
 const leading = 1.18
 
 /** What a label covers at a place. */
-export function labelBox({ lines, size }: Pick<Label, 'lines' | 'size'>, { at: [x, y], anchor }: Place): Box {
+export function labelBox(
+  { lines, size }: Pick<Label, 'lines' | 'size'>,
+  { at: [x, y], anchor }: Place,
+): Box {
   const width = Math.max(...lines.map((l) => l.length)) * letter * size
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
-  return { left, right: left + width, top: y - 0.76 * size, bottom: y + 0.24 * size + (lines.length - 1) * leading * size }
+  return {
+    left,
+    right: left + width,
+    top: y - 0.76 * size,
+    bottom: y + 0.24 * size + (lines.length - 1) * leading * size,
+  }
 }
 
-export const boxesMeet = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
+export const boxesMeet = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
 
-/** A label must not lie on another or leave the drawing; rather than cross a line it goes farther from its place. */
+/**
+ * A label must not lie on another or leave the drawing; rather than cross a line it goes farther
+ * from its place.
+ */
 const [onLabel, outOfFrame, onLine, farther] = [1000, 800, 30, 1]
 
 /**
- * Gives every label the best of its places, one after another: clear of labels already placed, inside the frame, and off
- * the lines of the drawing.
- * @param lines Points along everything that is drawn, close enough together that no label slips between them.
+ * Gives every label the best of its places, one after another: clear of labels already placed,
+ * inside the frame, and off the lines of the drawing.
+ * @param lines Points along everything that is drawn, close enough together that no label slips
+ * between them.
  */
-export function placeLabels(labels: readonly Label[], lines: readonly Point[], frame: Box): readonly PlacedLabel[] {
+export function placeLabels(
+  labels: readonly Label[],
+  lines: readonly Point[],
+  frame: Box,
+): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = []
   for (const label of labels) {
     const costs = label.places.map((place, i) => {
       const box = labelBox(label, place)
-      const out = box.left < frame.left || box.right > frame.right || box.top < frame.top || box.bottom > frame.bottom
-      const crossed = lines.filter(([x, y]) => x > box.left && x < box.right && y > box.top && y < box.bottom).length
-      return { place, box, cost: placed.filter((p) => boxesMeet(p.box, box)).length * onLabel + (out ? outOfFrame : 0) + crossed * onLine + i * farther }
+      const out =
+        box.left < frame.left ||
+        box.right > frame.right ||
+        box.top < frame.top ||
+        box.bottom > frame.bottom
+      const crossed = lines.filter(
+        ([x, y]) => x > box.left && x < box.right && y > box.top && y < box.bottom,
+      ).length
+      return {
+        place,
+        box,
+        cost:
+          placed.filter((p) => boxesMeet(p.box, box)).length * onLabel +
+          (out ? outOfFrame : 0) +
+          crossed * onLine +
+          i * farther,
+      }
     })
     const [best] = costs.sort((a, b) => a.cost - b.cost)
-    if (best && !(label.spare && best.cost >= onLabel)) placed.push({ ...label, place: best.place, box: best.box })
+    if (best && !(label.spare && best.cost >= onLabel))
+      placed.push({ ...label, place: best.place, box: best.box })
   }
   return placed
 }
@@ -52,15 +99,35 @@ const near = 26
 
 function leader({ of, box }: PlacedLabel): string {
   if (!of) return ''
-  const to: Point = [Math.min(box.right, Math.max(box.left, of[0])), Math.min(box.bottom, Math.max(box.top, of[1]))]
+  const to: Point = [
+    Math.min(box.right, Math.max(box.left, of[0])),
+    Math.min(box.bottom, Math.max(box.top, of[1])),
+  ]
   const away = Math.hypot(to[0] - of[0], to[1] - of[1])
   const start = 10 / away
-  return away < near ? '' : line([of[0] + (to[0] - of[0]) * start, of[1] + (to[1] - of[1]) * start], to, 'thin')
+  return away < near
+    ? ''
+    : line([of[0] + (to[0] - of[0]) * start, of[1] + (to[1] - of[1]) * start], to, 'thin')
 }
 
 export const drawLabel = (label: PlacedLabel): string => {
-  const { lines, size, bold, place: { at: [x, y], anchor } } = label
-  return leader(label) + lines.map((words, i) => text([x, y + i * leading * size], words, anchor, size, bold ? 'font-weight="600"' : '')).join('')
+  const {
+    lines,
+    size,
+    bold,
+    place: {
+      at: [x, y],
+      anchor,
+    },
+  } = label
+  return (
+    leader(label) +
+    lines
+      .map((words, i) =>
+        text([x, y + i * leading * size], words, anchor, size, bold ? 'font-weight="600"' : ''),
+      )
+      .join('')
+  )
 }
 
 /** Points along a line, no farther apart than small type is high. */
@@ -69,6 +136,12 @@ export function pointsAlong(line: readonly Point[], every = 6): readonly Point[]
     const to = line[i + 1]
     if (!to) return [from]
     const count = Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / every))
-    return Array.from({ length: count }, (_, k): Point => [from[0] + ((to[0] - from[0]) * k) / count, from[1] + ((to[1] - from[1]) * k) / count])
+    return Array.from(
+      { length: count },
+      (_, k): Point => [
+        from[0] + ((to[0] - from[0]) * k) / count,
+        from[1] + ((to[1] - from[1]) * k) / count,
+      ],
+    )
   })
 }

@@ -1,30 +1,51 @@
 import type { OvalGeometry } from '../../model/manual.ts'
 import type { Point } from './svg.ts'
 
-/** Where a point stands that lies `s` along the rail and `off` outside it, meters, seen from above (y down). */
+/**
+ * Where a point stands that lies `s` along the rail and `off` outside it, meters, seen from above
+ * (y down).
+ */
 export function onOval(g: OvalGeometry, s: number, off: number): { point: Point; out: Point } {
   const arc = Math.PI * g.radius
   const around = ((s % g.railLength) + g.railLength) % g.railLength
   const mirror = g.direction === 'clockwise' ? -1 : 1
-  const place = (x: number, y: number, ox: number, oy: number): { point: Point; out: Point } => ({ point: [mirror * (x + off * ox), y + off * oy], out: [mirror * ox, oy] })
-  const turn = (cx: number, phi: number) => place(cx + g.radius * Math.cos(phi), g.radius * Math.sin(phi), Math.cos(phi), Math.sin(phi))
+  const place = (x: number, y: number, ox: number, oy: number): { point: Point; out: Point } => ({
+    point: [mirror * (x + off * ox), y + off * oy],
+    out: [mirror * ox, oy],
+  })
+  const turn = (cx: number, phi: number) =>
+    place(cx + g.radius * Math.cos(phi), g.radius * Math.sin(phi), Math.cos(phi), Math.sin(phi))
   if (around < g.straight) return place(-g.straight / 2 + around, g.radius, 0, 1)
-  if (around < g.straight + arc) return turn(g.straight / 2, Math.PI / 2 - (around - g.straight) / g.radius)
-  if (around < 2 * g.straight + arc) return place(g.straight / 2 - (around - g.straight - arc), -g.radius, 0, -1)
+  if (around < g.straight + arc)
+    return turn(g.straight / 2, Math.PI / 2 - (around - g.straight) / g.radius)
+  if (around < 2 * g.straight + arc)
+    return place(g.straight / 2 - (around - g.straight - arc), -g.radius, 0, -1)
   return turn(-g.straight / 2, -Math.PI / 2 - (around - 2 * g.straight - arc) / g.radius)
 }
 
-/** Path data of the oval: `onStraight` and `onTurn` are distances outside the rail, m; `k` is pixels a meter. */
-export function ovalPath(g: OvalGeometry, onStraight: number, onTurn: number, k: number, [cx, cy]: Point): string {
+/**
+ * Path data of the oval: `onStraight` and `onTurn` are distances outside the rail, m; `k` is pixels
+ * a meter.
+ */
+export function ovalPath(
+  g: OvalGeometry,
+  onStraight: number,
+  onTurn: number,
+  k: number,
+  [cx, cy]: Point,
+): string {
   const f = (x: number): string => String(Math.round(x * 1000) / 1000)
   const h = (g.straight / 2) * k
   const rs = (g.radius + onStraight) * k
   const rt = (g.radius + onTurn) * k
   const join = rs === rt ? '' : undefined
   return [
-    `M${f(cx - h)} ${f(cy + rs)}H${f(cx + h)}`, join ?? `V${f(cy + rt)}`,
-    `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx + h)} ${f(cy - rt)}`, join ?? `V${f(cy - rs)}`,
-    `H${f(cx - h)}`, join ?? `V${f(cy - rt)}`,
+    `M${f(cx - h)} ${f(cy + rs)}H${f(cx + h)}`,
+    join ?? `V${f(cy + rt)}`,
+    `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx + h)} ${f(cy - rt)}`,
+    join ?? `V${f(cy - rs)}`,
+    `H${f(cx - h)}`,
+    join ?? `V${f(cy - rt)}`,
     `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx - h)} ${f(cy + rt)}Z`,
   ].join('')
 }

@@ -8,27 +8,46 @@ type Stroke = 'thin' | 'line' | 'bold'
 const widths: Readonly<Record<Stroke, number>> = { thin: 0.8, line: 1.5, bold: 3 }
 
 /** A path through points, or any path data. */
-export const path = (d: string, stroke: Stroke, more = ''): string => `<path d="${d}" fill="none" stroke="currentColor" stroke-width="${widths[stroke]}" ${more}/>`
+export const path = (d: string, stroke: Stroke, more = ''): string =>
+  `<path d="${d}" fill="none" stroke="currentColor" stroke-width="${widths[stroke]}" ${more}/>`
 
-export const polyline = (points: readonly Point[], stroke: Stroke, more = ''): string => path(points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${n(x)} ${n(y)}`).join(''), stroke, more)
+export const polyline = (points: readonly Point[], stroke: Stroke, more = ''): string =>
+  path(points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${n(x)} ${n(y)}`).join(''), stroke, more)
 
-export const line = (a: Point, b: Point, stroke: Stroke, more = ''): string => polyline([a, b], stroke, more)
+export const line = (a: Point, b: Point, stroke: Stroke, more = ''): string =>
+  polyline([a, b], stroke, more)
 
 export const dashed = 'stroke-dasharray="6 4"'
 
-export const text = (at: Point, words: string, anchor: 'start' | 'middle' | 'end' = 'start', size = 15, more = ''): string =>
+export const text = (
+  at: Point,
+  words: string,
+  anchor: 'start' | 'middle' | 'end' = 'start',
+  size = 15,
+  more = '',
+): string =>
   `<text x="${n(at[0])}" y="${n(at[1])}" text-anchor="${anchor}" font-size="${size}" fill="currentColor" ${more}>${escapeHtml(words)}</text>`
 
-/** A solid arrowhead with its tip at `tip`, pointing along `angle` (radians, clockwise from the right). */
+/**
+ * A solid arrowhead with its tip at `tip`, pointing along `angle` (radians, clockwise from the
+ * right).
+ */
 export function arrowHead(tip: Point, angle: number, size = 9): string {
-  const back = (turn: number): Point => [tip[0] - size * Math.cos(angle + turn), tip[1] - size * Math.sin(angle + turn)]
+  const back = (turn: number): Point => [
+    tip[0] - size * Math.cos(angle + turn),
+    tip[1] - size * Math.sin(angle + turn),
+  ]
   return `<path d="M${[tip, back(0.42), back(-0.42)].map(([x, y]) => `${n(x)} ${n(y)}`).join('L')}Z" fill="currentColor"/>`
 }
 
-export const arrow = (from: Point, to: Point, stroke: Stroke = 'line', more = ''): string => line(from, to, stroke, more) + arrowHead(to, Math.atan2(to[1] - from[1], to[0] - from[0]))
+export const arrow = (from: Point, to: Point, stroke: Stroke = 'line', more = ''): string =>
+  line(from, to, stroke, more) + arrowHead(to, Math.atan2(to[1] - from[1], to[0] - from[0]))
 
 /** A dimension line with heads at both ends. */
-export const dimension = (a: Point, b: Point): string => line(a, b, 'thin') + arrowHead(b, Math.atan2(b[1] - a[1], b[0] - a[0]), 7) + arrowHead(a, Math.atan2(a[1] - b[1], a[0] - b[0]), 7)
+export const dimension = (a: Point, b: Point): string =>
+  line(a, b, 'thin') +
+  arrowHead(b, Math.atan2(b[1] - a[1], b[0] - a[0]), 7) +
+  arrowHead(a, Math.atan2(a[1] - b[1], a[0] - b[0]), 7)
 
 /** Short slanting strokes below a line: solid ground. */
 export function hatch(from: Point, to: Point, depth = 12, every = 11): string {
@@ -53,12 +72,25 @@ export function hatchBox([x, y]: Point, w: number, h: number, every: number): st
 }
 
 /** A box; dimensions in pixels. */
-export const box = ([x, y]: Point, w: number, h: number, stroke: Stroke, more = ''): string => `<rect x="${n(x)}" y="${n(y)}" width="${n(w)}" height="${n(h)}" fill="none" stroke="currentColor" stroke-width="${widths[stroke]}" ${more}/>`
+export const box = ([x, y]: Point, w: number, h: number, stroke: Stroke, more = ''): string =>
+  `<rect x="${n(x)}" y="${n(y)}" width="${n(w)}" height="${n(h)}" fill="none" stroke="currentColor" stroke-width="${widths[stroke]}" ${more}/>`
 
-/** Scattered dots: loose material. Placed by a fixed rule, so that the same drawing has the same bytes. */
-export function stipple(x0: number, x1: number, yAt: (x: number) => number, depth: number, every = 9): string {
+/**
+ * Scattered dots: loose material. Placed by a fixed rule, so that the same drawing has the same
+ * bytes.
+ */
+export function stipple(
+  x0: number,
+  x1: number,
+  yAt: (x: number) => number,
+  depth: number,
+  every = 9,
+): string {
   const dots: string[] = []
-  for (let x = x0 + 4, i = 0; x < x1 - 2; x += every, i++) dots.push(`<circle cx="${n(x)}" cy="${n(yAt(x) + depth * (0.28 + 0.44 * ((i * 7) % 5) * 0.25))}" r="0.9" fill="currentColor"/>`)
+  for (let x = x0 + 4, i = 0; x < x1 - 2; x += every, i++)
+    dots.push(
+      `<circle cx="${n(x)}" cy="${n(yAt(x) + depth * (0.28 + 0.44 * ((i * 7) % 5) * 0.25))}" r="0.9" fill="currentColor"/>`,
+    )
   return dots.join('')
 }
 

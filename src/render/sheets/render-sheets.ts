@@ -27,13 +27,24 @@ function qrCode(manual: Manual, id: string, label: string): Html {
   const { siteAddress } = manual.facility
   if (siteAddress === undefined) return html('')
   const svg = toSvgSource(generate(`${siteAddress}/procedures/${id}.html`), { on: 'black', pad: 0 })
-  return html(`<div class="qr" role="img" aria-label="${label}">${svg.replace(/^<\?xml[^>]*\?>/, '')}</div>`)
+  return html(
+    `<div class="qr" role="img" aria-label="${label}">${svg.replace(/^<\?xml[^>]*\?>/, '')}</div>`,
+  )
 }
 
 /** The drawing of a sheet; of the plan the one that is made for its column. */
-const drawingOf = (name: string | undefined, drawings: Readonly<Record<string, Drawing>>): Drawing | undefined => (name === undefined ? undefined : drawings[name === 'plan' ? 'plan-small' : name])
+const drawingOf = (
+  name: string | undefined,
+  drawings: Readonly<Record<string, Drawing>>,
+): Drawing | undefined =>
+  name === undefined ? undefined : drawings[name === 'plan' ? 'plan-small' : name]
 
-function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>) {
+function sheetData(
+  p: ManualProcedure,
+  manual: Manual,
+  pen: Pen,
+  drawings: Readonly<Record<string, Drawing>>,
+) {
   const s = p.sheet
   const shown = new Set(s.cautions.map((c) => c.id))
   const drawing = drawingOf(s.drawing, drawings)
@@ -46,7 +57,9 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Reado
     cautions: s.cautions.map((c) => cautionView(c, pen)),
     figures: s.figures.map((f) => figureView(f.name, pen, f.label)),
     // A caution that stands at the top of the sheet is not printed again above its step.
-    steps: s.steps.map((step) => stepView({ ...step, cautions: step.cautions.filter((c) => !shown.has(c.id)) }, pen)),
+    steps: s.steps.map((step) =>
+      stepView({ ...step, cautions: step.cautions.filter((c) => !shown.has(c.id)) }, pen),
+    ),
     drawing: drawing ? drawingFigure(drawing, 'paper') : html(''),
     done: s.done.map(pen.line),
     stop: s.stop.map(pen.line),
@@ -60,20 +73,51 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Reado
 }
 
 /**
- * All posted sheets, that of the emergency first, each exactly one page on every paper; the printer finds the largest type (`--fs`) at which nothing
- * overflows, and fills in how far it can be read. The class `black` on the body spares ink.
+ * All posted sheets, that of the emergency first, each exactly one page on every paper; the printer
+ * finds the largest type (`--fs`) at which nothing overflows, and fills in how far it can be read.
+ * The class `black` on the body spares ink.
  */
 export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
-  const pen = createPen(manual, assets.words, 'paper', { worksheetHref: () => undefined, procedureHref: () => undefined })
+  const pen = createPen(manual, assets.words, 'paper', {
+    worksheetHref: () => undefined,
+    procedureHref: () => undefined,
+  })
   const drawings = renderDrawings(manual, assets.words)
   const templates = createTemplates(assets.templates)
-  const common = { words: assets.words, facility: manual.facility, date: manual.date, material: assets.words.materials[manual.facility.material] ?? manual.facility.material }
-  const style = [assets.styles['shared'], assets.styles['emergency'], assets.styles['sheet'], assets.styles['black']].join('\n')
+  const common = {
+    words: assets.words,
+    facility: manual.facility,
+    date: manual.date,
+    material: assets.words.materials[manual.facility.material] ?? manual.facility.material,
+  }
+  const style = [
+    assets.styles['shared'],
+    assets.styles['emergency'],
+    assets.styles['sheet'],
+    assets.styles['black'],
+  ].join('\n')
   return {
-    papers: manual.facility.sheetPapers.map((name) => ({ name, css: `${sheetPaperCss(name)}\n${style}` })),
+    papers: manual.facility.sheetPapers.map((name) => ({
+      name,
+      css: `${sheetPaperCss(name)}\n${style}`,
+    })),
     sheets: [
-      { id: emergencySheet, title: `${assets.words.emergency.title}: ${manual.facility.name}`, body: templates.render('sheet/emergency', { ...common, emergency: emergencyView(pen, 'paper') }) },
-      ...manual.procedures.map((p) => ({ id: p.id, title: `${p.title}: ${manual.facility.name}`, body: templates.render('sheet/sheet', { ...common, sheet: sheetData(p, manual, pen, drawings) }) })),
+      {
+        id: emergencySheet,
+        title: `${assets.words.emergency.title}: ${manual.facility.name}`,
+        body: templates.render('sheet/emergency', {
+          ...common,
+          emergency: emergencyView(pen, 'paper'),
+        }),
+      },
+      ...manual.procedures.map((p) => ({
+        id: p.id,
+        title: `${p.title}: ${manual.facility.name}`,
+        body: templates.render('sheet/sheet', {
+          ...common,
+          sheet: sheetData(p, manual, pen, drawings),
+        }),
+      })),
     ],
   }
 }

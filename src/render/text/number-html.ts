@@ -7,7 +7,8 @@ export function numberHtml(number: string): string {
   const m = /^(−?[\d,]*)\s?(\d+\/\d+)$/.exec(number)
   if (!m) return escapeHtml(number).replaceAll(' ', noBreak)
   const [, whole = '', fraction = ''] = m
-  // The space keeps copied and read-aloud text from running 2 and 1/4 together; the style sheet closes it up.
+  // The space keeps copied and read-aloud text from running 2 and 1/4 together; the style sheet
+  // closes it up.
   return `${whole}${whole === '' ? '' : `<span class="thin">${noBreak}</span>`}<span class="frac">${fraction}</span>`
 }
 

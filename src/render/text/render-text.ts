@@ -16,24 +16,38 @@ export type TextContext = {
   readonly worksheetHref: (id: string) => string | undefined
   /** Link to a procedure by id; undefined where it is not part of this manual. */
   readonly procedureHref: (id: string) => string | undefined
-  /** Number of a procedure, for a medium whose links cannot be touched; it stands behind their words. */
+  /**
+   * Number of a procedure, for a medium whose links cannot be touched; it stands behind their
+   * words.
+   */
   readonly procedureNumber?: (id: string) => string | undefined
   readonly cache: Map<string, string>
 }
 
-/** Stands for a quantity until the sanitiser is done: private-use characters cannot come from an author's text unseen. */
+/**
+ * Stands for a quantity until the sanitiser is done: private-use characters cannot come from an
+ * author's text unseen.
+ */
 const mark = (name: string): string => `\ue000${name}\ue001`
 const marks = /\ue000([a-z0-9.-]+)\ue001/g
 
 /** Any element or link target that is not on this list is dropped by the sanitiser. */
-const schema = { ...defaultSchema, tagNames: ['p', 'strong', 'em', 'ol', 'ul', 'li', 'a', 'code', 'blockquote', 'br'], attributes: { a: ['href'] }, protocols: { href: ['procedure'] } }
+const schema = {
+  ...defaultSchema,
+  tagNames: ['p', 'strong', 'em', 'ol', 'ul', 'li', 'a', 'code', 'blockquote', 'br'],
+  attributes: { a: ['href'] },
+  protocols: { href: ['procedure'] },
+}
 
 function namesToMarks() {
   return (tree: Root): void => {
     visit(tree, 'text', (node: Text) => {
-      node.value = node.value.replace(/[\ue000\ue001]/g, '').replace(placeholder, (_, name: string) => mark(name))
+      node.value = node.value
+        .replace(/[\ue000\ue001]/g, '')
+        .replace(placeholder, (_, name: string) => mark(name))
     })
-    // A reader cannot follow a link to anything but a procedure, so the words alone stay of any other.
+    // A reader cannot follow a link to anything but a procedure, so the words alone stay of any
+    // other.
     visit(tree, 'link', (node: Link, index, parent) => {
       if (node.url.startsWith('procedure:') || !parent || index === undefined) return
       ;(parent.children as PhrasingContent[]).splice(index, 1, ...node.children)
@@ -41,7 +55,11 @@ function namesToMarks() {
   }
 }
 
-const processor = unified().use(remarkParse).use(namesToMarks).use(remarkHtml, { sanitize: schema }).freeze()
+const processor = unified()
+  .use(remarkParse)
+  .use(namesToMarks)
+  .use(remarkHtml, { sanitize: schema })
+  .freeze()
 
 /** A quantity in running text. What has no value says so, and why. */
 function quantitySpan(q: NamedQuantity | undefined, name: string, context: TextContext): string {
@@ -49,7 +67,9 @@ function quantitySpan(q: NamedQuantity | undefined, name: string, context: TextC
   const href = q.worksheet && context.worksheetHref(q.worksheet.id)
   const kind = q.ok ? (q.estimate ? 'q estimate' : 'q') : 'q unknown'
   const title = q.ok ? '' : ` title="${q.reason.replaceAll('"', '&quot;')}"`
-  return href === undefined ? `<span class="${kind}"${title}>${quantityHtml(q.text)}</span>` : `<a class="${kind}" href="${href}"${title}>${quantityHtml(q.text)}</a>`
+  return href === undefined
+    ? `<span class="${kind}"${title}>${quantityHtml(q.text)}</span>`
+    : `<a class="${kind}" href="${href}"${title}>${quantityHtml(q.text)}</a>`
 }
 
 function finish(rendered: string, context: TextContext): string {
@@ -57,7 +77,9 @@ function finish(rendered: string, context: TextContext): string {
     .replace(/<a href="procedure:([a-z0-9-]+)">(.*?)<\/a>/gs, (_, id: string, words: string) => {
       const href = context.procedureHref(id)
       const number = context.procedureNumber?.(id)
-      return href === undefined ? words : `<a href="${href}">${words}</a>${number === undefined ? '' : ` (${number})`}`
+      return href === undefined
+        ? words
+        : `<a href="${href}">${words}</a>${number === undefined ? '' : ` (${number})`}`
     })
     .replace(marks, (_, name: string) => quantitySpan(context.quantities[name], name, context))
 }
@@ -72,8 +94,19 @@ export function blockHtml(text: string, context: TextContext): Html {
 }
 
 /** The same for one line: without the paragraph around it. */
-export const lineHtml = (text: string, context: TextContext): Html => html(blockHtml(text, context).toString().replace(/^<p>([\s\S]*)<\/p>$/, '$1'))
+export const lineHtml = (text: string, context: TextContext): Html =>
+  html(
+    blockHtml(text, context)
+      .toString()
+      .replace(/^<p>([\s\S]*)<\/p>$/, '$1'),
+  )
 
 /** Plain words of a text, for attributes, bookmarks and window titles. */
-export const plainWords = (text: string, quantities: Readonly<Record<string, NamedQuantity>>): string =>
-  text.replace(placeholder, (_, name: string) => quantities[name]?.text ?? name).replace(/\[([^\]]*)\]\([^)]*\)/g, '$1').replace(/[*_`]/g, '')
+export const plainWords = (
+  text: string,
+  quantities: Readonly<Record<string, NamedQuantity>>,
+): string =>
+  text
+    .replace(placeholder, (_, name: string) => quantities[name]?.text ?? name)
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    .replace(/[*_`]/g, '')

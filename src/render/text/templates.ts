@@ -1,26 +1,43 @@
 import Handlebars from 'handlebars'
 
-/** Templates by name (`binder/book`, `partials/caution`), and style sheets by name (`site`, `binder`, `sheet`). */
+/**
+ * Templates by name (`binder/book`, `partials/caution`), and style sheets by name (`site`,
+ * `binder`, `sheet`).
+ */
 export type TemplateTexts = Readonly<Record<string, string>>
 
 export type Templates = { readonly render: (name: string, data: object) => string }
 
 const given = (value: unknown, options: Handlebars.HelperOptions): unknown => {
-  if (value === undefined) throw new RangeError(`a template uses something that it is not given (line ${String((options as unknown as { loc?: { start: { line: number } } }).loc?.start.line)})`)
+  if (value === undefined)
+    throw new RangeError(
+      `a template uses something that it is not given (line ${String((options as unknown as { loc?: { start: { line: number } } }).loc?.start.line)})`,
+    )
   return value
 }
 
 const compiled = new WeakMap<TemplateTexts, Templates>()
 
-/** Compiles all templates once; unknown names and missing values are errors, prototypes cannot be reached. */
+/**
+ * Compiles all templates once; unknown names and missing values are errors, prototypes cannot be
+ * reached.
+ */
 export function createTemplates(texts: TemplateTexts): Templates {
   const known = compiled.get(texts)
   if (known) return known
   const hb = Handlebars.create()
-  const options: CompileOptions = { strict: true, knownHelpersOnly: true, knownHelpers: { join: true, eq: true } }
-  hb.registerHelper('join', (list: unknown, between: unknown, o: Handlebars.HelperOptions) => (given(list, o) as readonly string[]).join(String(between)))
+  const options: CompileOptions = {
+    strict: true,
+    knownHelpersOnly: true,
+    knownHelpers: { join: true, eq: true },
+  }
+  hb.registerHelper('join', (list: unknown, between: unknown, o: Handlebars.HelperOptions) =>
+    (given(list, o) as readonly string[]).join(String(between)),
+  )
   hb.registerHelper('eq', (a: unknown, b: unknown) => a === b)
-  for (const [name, text] of Object.entries(texts)) if (name.startsWith('partials/')) hb.registerPartial(name.slice('partials/'.length), hb.compile(text, options))
+  for (const [name, text] of Object.entries(texts))
+    if (name.startsWith('partials/'))
+      hb.registerPartial(name.slice('partials/'.length), hb.compile(text, options))
   const ready = new Map<string, HandlebarsTemplateDelegate>()
   const render: Templates['render'] = (name, data) => {
     let template = ready.get(name)
@@ -30,7 +47,10 @@ export function createTemplates(texts: TemplateTexts): Templates {
       template = hb.compile(text, options)
       ready.set(name, template)
     }
-    return template(data, { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false })
+    return template(data, {
+      allowProtoPropertiesByDefault: false,
+      allowProtoMethodsByDefault: false,
+    })
   }
   const result = { render }
   compiled.set(texts, result)

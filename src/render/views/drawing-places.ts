@@ -1,14 +1,21 @@
 import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
 import { html, type Html } from '../text/html.ts'
 
-/** Id of the place where a drawing stands first in a document: what a list of drawings points to. */
+/**
+ * Id of the place where a drawing stands first in a document: what a list of drawings points to.
+ */
 export const drawingPlace = (id: string): string => `drawing-${id}`
 
 /** Prints a drawing by its id; nothing where there is none. */
 export type DrawingPrinter = (id: string | undefined) => Html
 
-/** One printer for each document: a drawing gets its id where it is printed first, and only there. */
-export function createDrawingPrinter(drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen'): DrawingPrinter {
+/**
+ * One printer for each document: a drawing gets its id where it is printed first, and only there.
+ */
+export function createDrawingPrinter(
+  drawings: Readonly<Record<string, Drawing>>,
+  medium: 'paper' | 'screen',
+): DrawingPrinter {
   const placed = new Set<string>()
   return (id) => {
     const drawing = id === undefined ? undefined : drawings[id]

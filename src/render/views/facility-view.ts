@@ -4,7 +4,13 @@ import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 import { provenanceWords } from './provenance-words.ts'
 
-type FactRow = { readonly label: string; readonly value: Html; readonly origin: string; readonly howTo: string; readonly typical: boolean }
+type FactRow = {
+  readonly label: string
+  readonly value: Html
+  readonly origin: string
+  readonly howTo: string
+  readonly typical: boolean
+}
 
 const row = (r: GlanceRow, pen: Pen): FactRow => ({
   label: r.label,
@@ -18,7 +24,12 @@ const row = (r: GlanceRow, pen: Pen): FactRow => ({
 export function facilityView(manual: Manual, pen: Pen) {
   return {
     groups: manual.glance.map((g) => ({ title: g.title, rows: g.rows.map((r) => row(r, pen)) })),
-    machines: manual.machines.map((m) => ({ name: m.name, from: m.from, can: m.can.map((c) => pen.words.capabilities[c] ?? c), rows: m.facts.map((r) => ({ label: r.label, value: html(quantityHtml(r.text)) })) })),
+    machines: manual.machines.map((m) => ({
+      name: m.name,
+      from: m.from,
+      can: m.can.map((c) => pen.words.capabilities[c] ?? c),
+      rows: m.facts.map((r) => ({ label: r.label, value: html(quantityHtml(r.text)) })),
+    })),
     contacts: manual.contacts,
     raceDays: manual.raceDays,
     rail: pen.words.rails[manual.geometry.rail] ?? manual.geometry.rail,

@@ -4,7 +4,9 @@ import { escapeHtml, html } from '../text/html.ts'
 import { numberHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 
-/** A quantity set large: number, unit beside it, what it is below, where it comes from in soft ink. */
+/**
+ * A quantity set large: number, unit beside it, what it is below, where it comes from in soft ink.
+ */
 export type FigureView = {
   readonly number: Html
   readonly unit: string

@@ -8,7 +8,14 @@ const fileName = (where: string): string => where.split('/').at(-1) ?? where
 /** Findings, and the list of what nobody has measured with how to measure it. */
 export function findingsView(manual: Manual, pen: Pen) {
   return {
-    list: manual.findings.map((f) => ({ severity: f.severity, word: pen.words.severities[f.severity] ?? f.severity, title: pen.line(f.title), text: pen.line(f.text), do: pen.line(f.do), where: f.where.map(fileName).join(', ') })),
+    list: manual.findings.map((f) => ({
+      severity: f.severity,
+      word: pen.words.severities[f.severity] ?? f.severity,
+      title: pen.line(f.title),
+      text: pen.line(f.text),
+      do: pen.line(f.do),
+      where: f.where.map(fileName).join(', '),
+    })),
     measure: manual.toMeasure.map((m) => ({ ...m, value: html(quantityHtml(m.text)) })),
   }
 }

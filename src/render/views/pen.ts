@@ -15,7 +15,12 @@ export type Pen = {
 }
 
 /** One pen for each medium: the links differ, the words are the same. */
-export function createPen(manual: Manual, words: Words, medium: Pen['medium'], links: Omit<TextContext, 'quantities' | 'cache'>): Pen {
+export function createPen(
+  manual: Manual,
+  words: Words,
+  medium: Pen['medium'],
+  links: Omit<TextContext, 'quantities' | 'cache'>,
+): Pen {
   const context: TextContext = { quantities: manual.quantities, ...links, cache: new Map() }
   return {
     manual,

@@ -6,7 +6,8 @@ import { createDrawingPrinter, type DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 
 /** A cell that is a quantity and nothing else keeps number and unit together. */
-const cell = (text: string, pen: Pen): Html => (/^−?[\d,./ ]+(?: ?[a-zA-Z°%/²³]+){0,2}$/.test(text) ? html(quantityHtml(text)) : pen.line(text))
+const cell = (text: string, pen: Pen): Html =>
+  /^−?[\d,./ ]+(?: ?[a-zA-Z°%/²³]+){0,2}$/.test(text) ? html(quantityHtml(text)) : pen.line(text)
 
 const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
@@ -16,13 +17,32 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   short: t.rows.length <= 16,
   heads: t.heads.map((h) => pen.line(h)),
   // Columns that a row leaves open are there to be written in.
-  rows: t.rows.map(([head = '', ...cells]) => ({ blank: [head, ...cells].every((c) => c === ''), head: cell(head, pen), cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({ text: cell(c, pen), head: pen.plain(t.heads[i + 1] ?? '') })) })),
+  rows: t.rows.map(([head = '', ...cells]) => ({
+    blank: [head, ...cells].every((c) => c === ''),
+    head: cell(head, pen),
+    cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({
+      text: cell(c, pen),
+      head: pen.plain(t.heads[i + 1] ?? ''),
+    })),
+  })),
 })
 
-const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({ id: p.id, title: p.title, about: pen.block(p.about), drawings: p.drawings.map((id) => draw(id)), tables: p.tables.map((t) => tableView(t, pen)) })
+const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({
+  id: p.id,
+  title: p.title,
+  about: pen.block(p.about),
+  drawings: p.drawings.map((id) => draw(id)),
+  tables: p.tables.map((t) => tableView(t, pen)),
+})
 
 /**
  * Plans and surveys with their tables.
  * @param draw The document's own printer, where it prints drawings elsewhere too.
  */
-export const plansView = (manual: Manual, pen: Pen, drawings: Readonly<Record<string, Drawing>>, medium: 'paper' | 'screen', draw: DrawingPrinter = createDrawingPrinter(drawings, medium)) => manual.plans.map((p) => planView(p, pen, draw))
+export const plansView = (
+  manual: Manual,
+  pen: Pen,
+  drawings: Readonly<Record<string, Drawing>>,
+  medium: 'paper' | 'screen',
+  draw: DrawingPrinter = createDrawingPrinter(drawings, medium),
+) => manual.plans.map((p) => planView(p, pen, draw))

@@ -1,5 +1,10 @@
 import type { ManualMethod, ManualProcedure, ManualStep } from '../../model/manual.ts'
-import { headCautions, partPlace, type ProcedurePart, stepPlace } from '../../model/procedure-places.ts'
+import {
+  headCautions,
+  partPlace,
+  type ProcedurePart,
+  stepPlace,
+} from '../../model/procedure-places.ts'
 import { html, type Html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'
 import { type FigureView, figureView } from './figure-view.ts'
@@ -7,12 +12,26 @@ import type { DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 import { type ReckonerView, reckonerView } from './reckoner-view.ts'
 
-export type StepView = { readonly number: number; readonly do: Html; readonly note: Html; readonly hasNote: boolean; readonly cautions: readonly CautionView[]; readonly figures: readonly FigureView[] }
+export type StepView = {
+  readonly number: number
+  readonly do: Html
+  readonly note: Html
+  readonly hasNote: boolean
+  readonly cautions: readonly CautionView[]
+  readonly figures: readonly FigureView[]
+}
 
 /** A step with the id that it has in a document. */
 type PlacedStep = StepView & { readonly place: string }
 
-export type MethodView = { readonly id: string; readonly title: Html; readonly choose: Html; readonly hasChoose: boolean; readonly drawing: Html; readonly steps: readonly PlacedStep[] }
+export type MethodView = {
+  readonly id: string
+  readonly title: Html
+  readonly choose: Html
+  readonly hasChoose: boolean
+  readonly drawing: Html
+  readonly steps: readonly PlacedStep[]
+}
 
 export const stepView = (s: ManualStep, pen: Pen): StepView => ({
   number: s.number,
@@ -23,7 +42,10 @@ export const stepView = (s: ManualStep, pen: Pen): StepView => ({
   figures: s.figures.map((f) => figureView(f, pen)),
 })
 
-/** What to measure is said where it is first met in a method; further on the word "estimate" is enough. */
+/**
+ * What to measure is said where it is first met in a method; further on the word "estimate" is
+ * enough.
+ */
 function saidOnce(steps: readonly StepView[]): StepView[] {
   const said = new Set<string>()
   return steps.map((s) => ({
@@ -36,7 +58,22 @@ function saidOnce(steps: readonly StepView[]): StepView[] {
   }))
 }
 
-const methodView = (procedure: string, m: ManualMethod, pen: Pen, draw: DrawingPrinter): MethodView => ({ id: m.id, title: pen.line(m.title), choose: m.choose === undefined ? html('') : pen.line(m.choose), hasChoose: m.choose !== undefined, drawing: draw(m.drawing), steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({ ...s, place: stepPlace(procedure, m.id, s.number) })) })
+const methodView = (
+  procedure: string,
+  m: ManualMethod,
+  pen: Pen,
+  draw: DrawingPrinter,
+): MethodView => ({
+  id: m.id,
+  title: pen.line(m.title),
+  choose: m.choose === undefined ? html('') : pen.line(m.choose),
+  hasChoose: m.choose !== undefined,
+  drawing: draw(m.drawing),
+  steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({
+    ...s,
+    place: stepPlace(procedure, m.id, s.number),
+  })),
+})
 
 /** A pair of words: a short head and what it says. */
 type Row = { readonly head: string; readonly lines: readonly Html[] }
@@ -44,8 +81,17 @@ type Row = { readonly head: string; readonly lines: readonly Html[] }
 function gearLines(p: ManualProcedure, pen: Pen): Html[] {
   return p.gear.flatMap((g) => {
     const words = pen.words.capabilities[g.can] ?? g.can
-    if (g.machine !== undefined) return [html(`${pen.line(g.machine)} <span class="soft">(${words}: ${pen.line(g.why)})</span>`)]
-    return g.instead === undefined ? [] : [html(`<span class="soft">${words}: ${pen.words.procedure['instead']}</span> ${pen.line(g.instead)}`)]
+    if (g.machine !== undefined)
+      return [
+        html(`${pen.line(g.machine)} <span class="soft">(${words}: ${pen.line(g.why)})</span>`),
+      ]
+    return g.instead === undefined
+      ? []
+      : [
+          html(
+            `<span class="soft">${words}: ${pen.words.procedure['instead']}</span> ${pen.line(g.instead)}`,
+          ),
+        ]
   })
 }
 
@@ -57,24 +103,42 @@ function timeLines(p: ManualProcedure, pen: Pen): Html[] {
 }
 
 function materialLines(p: ManualProcedure, pen: Pen): Html[] {
-  return p.materials.map((m) => html(m.figure === undefined ? pen.line(m.name).toString() : `${pen.line(m.name)}: ${pen.line(`{${m.figure}}`)}`))
+  return p.materials.map((m) =>
+    html(
+      m.figure === undefined
+        ? pen.line(m.name).toString()
+        : `${pen.line(m.name)}: ${pen.line(`{${m.figure}}`)}`,
+    ),
+  )
 }
 
 function factRows(p: ManualProcedure, pen: Pen): Row[] {
   const w = pen.words.procedure
   const rows: readonly (readonly [string | undefined, readonly Html[]])[] = [
     [w['when'], p.triggers.map(pen.line)],
-    [w['who'], [html(`${p.who.people} ${w[p.who.people === 1 ? 'person' : 'people']}. ${pen.line(p.who.roles)}`)]],
+    [
+      w['who'],
+      [
+        html(
+          `${p.who.people} ${w[p.who.people === 1 ? 'person' : 'people']}. ${pen.line(p.who.roles)}`,
+        ),
+      ],
+    ],
     [w['authority'], [pen.line(p.who.authority)]],
     [w['time'], timeLines(p, pen)],
     [w['gear'], gearLines(p, pen)],
     [w['tools'], p.tools.length === 0 ? [] : [pen.line(p.tools.join(', '))]],
     [w['material'], materialLines(p, pen)],
   ]
-  return rows.filter(([, lines]) => lines.length > 0).map(([head, lines]) => ({ head: head ?? '', lines }))
+  return rows
+    .filter(([, lines]) => lines.length > 0)
+    .map(([head, lines]) => ({ head: head ?? '', lines }))
 }
 
-/** Where to go from here: a method on the same page, or another procedure with its number where links cannot be touched. */
+/**
+ * Where to go from here: a method on the same page, or another procedure with its number where
+ * links cannot be touched.
+ */
 type Lead = { readonly href: string; readonly leads: Html; readonly leadsTo: string }
 
 export type ProcedureView = {
@@ -103,7 +167,15 @@ export type ProcedureView = {
 
 const placesOf = (id: string): ProcedureView['places'] => {
   const at = (part: ProcedurePart): string => partPlace(id, part)
-  return { head: at('head'), measure: at('measure'), checks: at('checks'), failures: at('failures'), stop: at('stop'), records: at('records'), why: at('why') }
+  return {
+    head: at('head'),
+    measure: at('measure'),
+    checks: at('checks'),
+    failures: at('failures'),
+    stop: at('stop'),
+    records: at('records'),
+    why: at('why'),
+  }
 }
 
 /**
@@ -111,12 +183,24 @@ const placesOf = (id: string): ProcedureView['places'] => {
  * @param methodHref Leads to a method on the same page.
  * @param draw Prints a drawing where it is met first; nothing for one that stands there already.
  */
-export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method: string) => string, draw: DrawingPrinter): ProcedureView {
+export function procedureView(
+  p: ManualProcedure,
+  pen: Pen,
+  methodHref: (method: string) => string,
+  draw: DrawingPrinter,
+): ProcedureView {
   const title = (id: string): string => pen.manual.procedures.find((q) => q.id === id)?.title ?? id
   const leads = (procedure: string | undefined, method?: string): Lead => {
-    if (procedure !== undefined) return { href: pen.context.procedureHref(procedure) ?? '', leads: pen.line(title(procedure)), leadsTo: pen.context.procedureNumber?.(procedure) ?? '' }
+    if (procedure !== undefined)
+      return {
+        href: pen.context.procedureHref(procedure) ?? '',
+        leads: pen.line(title(procedure)),
+        leadsTo: pen.context.procedureNumber?.(procedure) ?? '',
+      }
     const found = p.methods.find((m) => m.id === method)
-    return found ? { href: methodHref(found.id), leads: pen.line(found.title), leadsTo: '' } : { href: '', leads: html(''), leadsTo: '' }
+    return found
+      ? { href: methodHref(found.id), leads: pen.line(found.title), leadsTo: '' }
+      : { href: '', leads: html(''), leadsTo: '' }
   }
   return {
     id: p.id,
@@ -127,16 +211,31 @@ export function procedureView(p: ManualProcedure, pen: Pen, methodHref: (method:
     facts: factRows(p, pen),
     drawing: draw(p.sheet.drawing),
     notes: p.notes.map(pen.block),
-    measure: p.measure.map((m) => ({ do: pen.line(m.do), how: m.how === undefined ? html('') : pen.line(m.how), hasHow: m.how !== undefined })),
-    branches: p.branches.map((b) => ({ found: pen.line(b.found), do: pen.line(b.do), ...leads(b.procedure, b.method) })),
+    measure: p.measure.map((m) => ({
+      do: pen.line(m.do),
+      how: m.how === undefined ? html('') : pen.line(m.how),
+      hasHow: m.how !== undefined,
+    })),
+    branches: p.branches.map((b) => ({
+      found: pen.line(b.found),
+      do: pen.line(b.do),
+      ...leads(b.procedure, b.method),
+    })),
     hasBranches: p.branches.length > 0,
     cautions: headCautions(p).map((c) => cautionView(c, pen)),
     methods: p.methods.map((m) => methodView(p.id, m, pen, draw)),
     checks: p.checks.map(pen.line),
-    failures: p.failures.map((f) => ({ see: pen.line(f.see), do: pen.line(f.do), ...leads(f.procedure) })),
+    failures: p.failures.map((f) => ({
+      see: pen.line(f.see),
+      do: pen.line(f.do),
+      ...leads(f.procedure),
+    })),
     stop: p.stop.map(pen.line),
     records: p.records.map(pen.line),
-    background: p.background.map((b) => ({ text: pen.line(b.text), source: pen.manual.sources.find((s) => s.id === b.source)?.text ?? b.source })),
+    background: p.background.map((b) => ({
+      text: pen.line(b.text),
+      source: pen.manual.sources.find((s) => s.id === b.source)?.text ?? b.source,
+    })),
     reckoners: p.reckoners.map((r) => reckonerView(r, pen)),
     next: p.next === undefined ? false : leads(p.next),
   }

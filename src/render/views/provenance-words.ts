@@ -5,8 +5,12 @@ import type { Pen } from './pen.ts'
 /** Only the name of the file: a binder on a shelf has no folders. */
 const fileName = (path: string): string => path.split('/').at(-1) ?? path
 
-/** Lines move with every entry above them, and pages on a shelf would have to be exchanged for nothing else. */
-const placeWords = ({ file, line }: Place, { medium }: Pen): string => (medium === 'paper' ? fileName(file) : `${fileName(file)}, line ${line}`)
+/**
+ * Lines move with every entry above them, and pages on a shelf would have to be exchanged for
+ * nothing else.
+ */
+const placeWords = ({ file, line }: Place, { medium }: Pen): string =>
+  medium === 'paper' ? fileName(file) : `${fileName(file)}, line ${line}`
 
 /** Where a value comes from, in words. */
 export function provenanceWords(p: Provenance, pen: Pen): string {

@@ -13,7 +13,11 @@ export type ReckonerView = {
   readonly columnsHead: string
   readonly columnHeads: readonly Html[]
   readonly span: number
-  readonly rows: readonly { readonly head: Html; readonly own: boolean; readonly cells: readonly Html[] }[]
+  readonly rows: readonly {
+    readonly head: Html
+    readonly own: boolean
+    readonly cells: readonly Html[]
+  }[]
   readonly sheet: string
   readonly href: string
   readonly estimate: boolean
@@ -30,7 +34,11 @@ export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): Reckoner
   columnsHead: r.columnsHead ?? '',
   columnHeads: r.columnHeads.map((h) => (r.columnsHead === undefined ? pen.line(h) : quantity(h))),
   span: r.columnHeads.length,
-  rows: r.rows.map((row) => ({ head: quantity(row.head), own: row.own, cells: row.cells.map(quantity) })),
+  rows: r.rows.map((row) => ({
+    head: quantity(row.head),
+    own: row.own,
+    cells: row.cells.map(quantity),
+  })),
   sheet: r.worksheet.number,
   href: pen.context.worksheetHref(r.worksheet.id) ?? '',
   estimate: r.estimate,

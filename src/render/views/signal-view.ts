@@ -3,4 +3,15 @@ import type { Pen } from './pen.ts'
 
 /** The four signal words with what each means. */
 export const signalView = (pen: Pen): readonly CautionView[] =>
-  (['danger', 'warning', 'caution', 'notice'] as const).map((signal) => cautionView({ id: signal, signal, hazard: pen.words.signalMeanings[signal] ?? '', avoid: '', sources: [] }, pen))
+  (['danger', 'warning', 'caution', 'notice'] as const).map((signal) =>
+    cautionView(
+      {
+        id: signal,
+        signal,
+        hazard: pen.words.signalMeanings[signal] ?? '',
+        avoid: '',
+        sources: [],
+      },
+      pen,
+    ),
+  )

@@ -8,5 +8,11 @@ export const symptomsView = (manual: Manual, pen: Pen) =>
     says: pen.line(s.says),
     looks: pen.line(s.looks),
     stop: pen.line(s.stop),
-    causes: s.causes.map((c) => ({ check: pen.line(c.check), cause: pen.line(c.cause), href: pen.context.procedureHref(c.procedure) ?? '', leads: manual.procedures.find((p) => p.id === c.procedure)?.title ?? c.procedure, leadsTo: pen.context.procedureNumber?.(c.procedure) ?? '' })),
+    causes: s.causes.map((c) => ({
+      check: pen.line(c.check),
+      cause: pen.line(c.cause),
+      href: pen.context.procedureHref(c.procedure) ?? '',
+      leads: manual.procedures.find((p) => p.id === c.procedure)?.title ?? c.procedure,
+      leadsTo: pen.context.procedureNumber?.(c.procedure) ?? '',
+    })),
   }))

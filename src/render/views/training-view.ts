@@ -12,5 +12,10 @@ export const trainingView = (manual: Manual, pen: Pen) =>
     aims: training.aims.map(pen.line),
     show: training.show.map(pen.line),
     practice: training.practice.map(pen.line),
-    questions: training.questions.map((q) => ({ ask: pen.line(q.ask), choices: q.choices.map((c, i) => ({ letter: letters[i] ?? '', text: pen.line(c) })), right: letters[q.right - 1] ?? '', why: pen.line(q.why) })),
+    questions: training.questions.map((q) => ({
+      ask: pen.line(q.ask),
+      choices: q.choices.map((c, i) => ({ letter: letters[i] ?? '', text: pen.line(c) })),
+      right: letters[q.right - 1] ?? '',
+      why: pen.line(q.why),
+    })),
   }))

@@ -5,7 +5,15 @@ import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 import { provenanceWords } from './provenance-words.ts'
 
-type InputView = { readonly symbol: Html; readonly value: Html; readonly label: string; readonly origin: string; readonly href: string; readonly howTo: string; readonly typical: boolean }
+type InputView = {
+  readonly symbol: Html
+  readonly value: Html
+  readonly label: string
+  readonly origin: string
+  readonly href: string
+  readonly howTo: string
+  readonly typical: boolean
+}
 
 type OutputView = {
   readonly id: string
@@ -38,7 +46,9 @@ function inputView(i: FigureInput, pen: Pen): InputView {
     symbol: formulaHtml(i.symbol, i.label),
     value: html(quantityHtml(i.text)),
     label: i.label,
-    origin: sheet ? `${pen.words.provenance['derived']}, ${sheet.number}` : provenanceWords(i.provenance, pen),
+    origin: sheet
+      ? `${pen.words.provenance['derived']}, ${sheet.number}`
+      : provenanceWords(i.provenance, pen),
     href: (sheet && pen.context.worksheetHref(sheet.id)) ?? '',
     howTo: i.provenance.kind === 'typical' ? i.howTo : '',
     typical: i.provenance.kind === 'typical',
@@ -60,7 +70,13 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
         id: o.id,
         label: o.label,
         formula: formulaHtml(f?.tex ?? '', `${pen.words.worksheet['formula']}: ${o.label}`),
-        numbers: numbers === '' ? html('') : formulaHtml(numbers, `${pen.words.worksheet['numbers']}: ${o.label}, ${o.value.ok ? o.value.text : ''}`),
+        numbers:
+          numbers === ''
+            ? html('')
+            : formulaHtml(
+                numbers,
+                `${pen.words.worksheet['numbers']}: ${o.label}, ${o.value.ok ? o.value.text : ''}`,
+              ),
         hasNumbers: numbers !== '',
         known: o.value.ok,
         value: html(o.value.ok ? quantityHtml(o.value.text) : ''),

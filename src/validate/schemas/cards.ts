@@ -11,7 +11,10 @@ const card = z.strictObject({
   /** Whose pocket it is for, in a few words. */
   for: line,
   when: when.optional(),
-  /** In order of weight: the first of them that are known here are printed, as many as a card has room for. */
+  /**
+   * In order of weight: the first of them that are known here are printed, as many as a card has
+   * room for.
+   */
   figures: z.array(figure).min(3).max(10),
   /** Tables by id: the first that has something to say here is printed. */
   reckoners: z.array(id).min(1).optional(),

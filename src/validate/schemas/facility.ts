@@ -8,22 +8,40 @@ import { gearQuantity, quantity } from './quantity.ts'
 import { id, line, prose } from './text.ts'
 
 const date = z.iso.date({ error: 'a date such as 2027-08-03' })
-const clock = z.string().regex(/^([01]?\d|2[0-3]):[0-5]\d$/, { error: 'a time of day such as 13:30' })
+const clock = z
+  .string()
+  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/, { error: 'a time of day such as 13:30' })
 
-/** One quantity field for each fact directly under a path: `cushion.depth` has `target`, `found` … */
+/**
+ * One quantity field for each fact directly under a path: `cushion.depth` has `target`, `found` …
+ */
 function quantitiesUnder(prefix: string) {
-  const names = factPaths.filter((p) => p.startsWith(`${prefix}.`) && !p.slice(prefix.length + 1).includes('.')).map((p) => p.slice(prefix.length + 1))
+  const names = factPaths
+    .filter((p) => p.startsWith(`${prefix}.`) && !p.slice(prefix.length + 1).includes('.'))
+    .map((p) => p.slice(prefix.length + 1))
   return Object.fromEntries(names.map((name) => [name, quantity(`${prefix}.${name}`)]))
 }
 
-const group = (prefix: string, inner: Record<string, z.ZodType> = {}) => z.strictObject({ ...quantitiesUnder(prefix), ...inner }).optional()
+const group = (prefix: string, inner: Record<string, z.ZodType> = {}) =>
+  z.strictObject({ ...quantitiesUnder(prefix), ...inner }).optional()
 
 const place = z.strictObject({
   town: line,
-  latitude: z.number().min(-66, { error: 'degrees, north positive, from -66 to 66' }).max(66, { error: 'degrees, north positive, from -66 to 66' }).optional(),
-  longitude: z.number().min(-180).max(180, { error: 'degrees, east positive, from -180 to 180' }).optional(),
+  latitude: z
+    .number()
+    .min(-66, { error: 'degrees, north positive, from -66 to 66' })
+    .max(66, { error: 'degrees, north positive, from -66 to 66' })
+    .optional(),
+  longitude: z
+    .number()
+    .min(-180)
+    .max(180, { error: 'degrees, east positive, from -180 to 180' })
+    .optional(),
   elevation: quantity('place.elevation'),
-  'time-zone': z.string().regex(/^[A-Z][A-Za-z]+(\/[A-Za-z_+-]+)+$/, { error: 'a time zone such as America/New_York' }).optional(),
+  'time-zone': z
+    .string()
+    .regex(/^[A-Z][A-Za-z]+(\/[A-Za-z_+-]+)+$/, { error: 'a time zone such as America/New_York' })
+    .optional(),
 })
 
 const mark = z.strictObject({
@@ -32,7 +50,10 @@ const mark = z.strictObject({
   /** Along the rail from the start of the home straight, in the direction of travel. */
   station: quantity('mark.station').pipe(z.any()),
   side: z.enum(['rail', 'outside']).optional(),
-  /** Of a stockpile: the gate by which its material is hauled onto the track, by name; else the nearest. */
+  /**
+   * Of a stockpile: the gate by which its material is hauled onto the track, by name; else the
+   * nearest.
+   */
   gate: line.optional(),
 })
 
@@ -52,12 +73,22 @@ const sieveTest = z.strictObject({
   by: line,
   passing: z.record(z.string(), z.union([z.string(), z.number()])),
   clay: quantity('sieve.clay'),
-  limits: z.strictObject({ liquid: quantity('sieve.liquid'), plastic: quantity('sieve.plastic') }).optional(),
+  limits: z
+    .strictObject({ liquid: quantity('sieve.liquid'), plastic: quantity('sieve.plastic') })
+    .optional(),
 })
 
-const densityTest = z.strictObject({ date, by: line, station: quantity('survey.station'), wet: quantity('density.wet'), moisture: quantity('density.moisture') })
+const densityTest = z.strictObject({
+  date,
+  by: line,
+  station: quantity('survey.station'),
+  wet: quantity('density.wet'),
+  moisture: quantity('density.moisture'),
+})
 
-const csvName = z.string().regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' })
+const csvName = z
+  .string()
+  .regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' })
 
 const survey = z.strictObject({
   of: z.enum(surveyKinds),
@@ -70,14 +101,31 @@ const month = z.strictObject({ month: z.int().min(1).max(12), ...quantitiesUnder
 
 /** Who can be reached, by what they are there for. */
 export const contactRoles = [
-  'superintendent', 'president', 'board', 'race-secretary', 'presiding-judge', 'ambulance', 'veterinarian', 'horse-ambulance', 'fire', 'police', 'power', 'grader-owner', 'quarry', 'water-supply', 'utility-locate',
+  'superintendent',
+  'president',
+  'board',
+  'race-secretary',
+  'presiding-judge',
+  'ambulance',
+  'veterinarian',
+  'horse-ambulance',
+  'fire',
+  'police',
+  'power',
+  'grader-owner',
+  'quarry',
+  'water-supply',
+  'utility-locate',
 ] as const
 export type ContactRole = (typeof contactRoles)[number]
 
 /** A place of help outside the grounds; `way` says how to get there and how long it takes. */
 const help = z.strictObject({ name: line, phone: line.optional(), way: line })
 
-/** What stands on the emergency page. Whatever is left out is printed there as a line to be filled in by hand. */
+/**
+ * What stands on the emergency page. Whatever is left out is printed there as a line to be filled
+ * in by hand.
+ */
 const emergency = z.strictObject({
   /** What is dialed for an ambulance or the fire company. */
   number: line.optional(),
@@ -90,10 +138,18 @@ const emergency = z.strictObject({
   /** From the public road to that gate. */
   way: line.optional(),
   /** Of that gate, read from a phone that stands there. */
-  coordinates: z.strictObject({
-    latitude: z.number().min(-90, { error: 'degrees, north positive, from -90 to 90' }).max(90, { error: 'degrees, north positive, from -90 to 90' }),
-    longitude: z.number().min(-180, { error: 'degrees, east positive, from -180 to 180' }).max(180, { error: 'degrees, east positive, from -180 to 180' }),
-  }).optional(),
+  coordinates: z
+    .strictObject({
+      latitude: z
+        .number()
+        .min(-90, { error: 'degrees, north positive, from -90 to 90' })
+        .max(90, { error: 'degrees, north positive, from -90 to 90' }),
+      longitude: z
+        .number()
+        .min(-180, { error: 'degrees, east positive, from -180 to 180' })
+        .max(180, { error: 'degrees, east positive, from -180 to 180' }),
+    })
+    .optional(),
   /** Where somebody waits for help and leads it in. */
   'meeting-point': line.optional(),
   /** Who may stop racing; each must be among the contacts. */
@@ -113,28 +169,56 @@ export const facility = z.strictObject({
   units: z.enum(['us', 'metric']),
   paper: z.enum(['letter', 'a4']),
   language: z.literal('en').optional(),
-  currency: z.string().regex(/^[A-Z]{3}$/, { error: 'a currency by its three letters, such as USD' }).optional(),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/, { error: 'a currency by its three letters, such as USD' })
+    .optional(),
   revision: z.union([z.string(), z.int()]).transform(String).optional(),
-  /** How the binder is printed: on one side of the leaf or both, what a section begins on, and dividers before sections. */
-  binder: z.strictObject({ sides: z.union([z.literal(1), z.literal(2)]).optional(), sections: z.enum(['right-hand', 'next']).optional(), dividers: z.enum(dividerKinds).optional() }).optional(),
+  /**
+   * How the binder is printed: on one side of the leaf or both, what a section begins on, and
+   * dividers before sections.
+   */
+  binder: z
+    .strictObject({
+      sides: z.union([z.literal(1), z.literal(2)]).optional(),
+      sections: z.enum(['right-hand', 'next']).optional(),
+      dividers: z.enum(dividerKinds).optional(),
+    })
+    .optional(),
   /** Papers for the posted sheets. */
   sheets: z.strictObject({ papers: z.array(z.enum(sheetPapers)).min(1) }).optional(),
-  'site-address': z.url({ protocol: /^https?$/, error: 'a web address such as https://fair.example/track' }).optional(),
+  'site-address': z
+    .url({ protocol: /^https?$/, error: 'a web address such as https://fair.example/track' })
+    .optional(),
   oval: z.strictObject({
     ...quantitiesUnder('oval'),
     width: group('oval.width'),
     'cross-fall': group('oval.cross-fall'),
     rail: z.enum(rails).optional(),
-    /** The line of the rail as walked or surveyed, once around: GPX 1.1 or GeoJSON (RFC 7946) in the facility folder. */
-    'rail-line': z.strictObject({
-      file: z.string().regex(/^[\w.-]+\.(gpx|geojson|json)$/i, { error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx' }),
-      date,
-      by: line,
-      offset: quantity('oval.rail-line.offset'),
-    }).optional(),
+    /**
+     * The line of the rail as walked or surveyed, once around: GPX 1.1 or GeoJSON (RFC 7946) in the
+     * facility folder.
+     */
+    'rail-line': z
+      .strictObject({
+        file: z.string().regex(/^[\w.-]+\.(gpx|geojson|json)$/i, {
+          error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx',
+        }),
+        date,
+        by: line,
+        offset: quantity('oval.rail-line.offset'),
+      })
+      .optional(),
     direction: z.enum(['counterclockwise', 'clockwise']).optional(),
-    /** Direction in which horses run on the home straight, degrees clockwise from true north: turns the arrow on the plan. */
-    'home-bearing': z.number().min(0, { error: 'degrees clockwise from north, from 0 to 360' }).max(360, { error: 'degrees clockwise from north, from 0 to 360' }).optional(),
+    /**
+     * Direction in which horses run on the home straight, degrees clockwise from true north: turns
+     * the arrow on the plan.
+     */
+    'home-bearing': z
+      .number()
+      .min(0, { error: 'degrees clockwise from north, from 0 to 360' })
+      .max(360, { error: 'degrees clockwise from north, from 0 to 360' })
+      .optional(),
     marks: z.array(mark).optional(),
   }),
   cushion: z.strictObject({
@@ -145,7 +229,11 @@ export const facility = z.strictObject({
     grit: group('cushion.grit'),
     sieve: z.array(sieveTest).optional(),
   }),
-  base: group('base', { material: line.optional(), proctor: group('base.proctor', { test: z.enum(['standard', 'modified']) }), density: z.array(densityTest).optional() }),
+  base: group('base', {
+    material: line.optional(),
+    proctor: group('base.proctor', { test: z.enum(['standard', 'modified']) }),
+    density: z.array(densityTest).optional(),
+  }),
   'rail-ridge': group('rail-ridge'),
   creep: group('creep'),
   equipment: z.array(machine).optional(),
@@ -154,12 +242,43 @@ export const facility = z.strictObject({
   prices: group('prices'),
   delivery: group('delivery'),
   climate: z.array(month).max(12).optional(),
-  'race-days': z.array(z.strictObject({ date, 'first-post': clock, races: z.int().min(1).max(40), interval: quantity('race-days.interval') })).optional(),
-  contacts: z.array(z.strictObject({ role: z.enum(contactRoles), name: line, phone: line, note: line.optional() })).optional(),
+  'race-days': z
+    .array(
+      z.strictObject({
+        date,
+        'first-post': clock,
+        races: z.int().min(1).max(40),
+        interval: quantity('race-days.interval'),
+      }),
+    )
+    .optional(),
+  contacts: z
+    .array(
+      z.strictObject({
+        role: z.enum(contactRoles),
+        name: line,
+        phone: line,
+        note: line.optional(),
+      }),
+    )
+    .optional(),
   emergency: emergency.optional(),
-  measurements: z.array(z.strictObject({ of: z.string(), value: z.union([z.string(), z.number()]), date, by: line, note: line.optional() })).optional(),
+  measurements: z
+    .array(
+      z.strictObject({
+        of: z.string(),
+        value: z.union([z.string(), z.number()]),
+        date,
+        by: line,
+        note: line.optional(),
+      }),
+    )
+    .optional(),
   surveys: z.array(survey).optional(),
-  /** A table in the facility folder: date, high, low, rain; humidity, wind and sunshine where they are observed. */
+  /**
+   * A table in the facility folder: date, high, low, rain; humidity, wind and sunshine where they
+   * are observed.
+   */
   weather: z.strictObject({ file: csvName }).optional(),
   practice: group('practice', {
     washout: group('practice.washout'),

@@ -4,14 +4,38 @@ import { id, line } from './text.ts'
 import { when } from './when.ts'
 
 /** What may stand ready in the first column of a form's table. */
-export const formRows = ['survey-stations', 'races', 'drains-and-gates', 'seen-at-hand-over', 'checks'] as const
+export const formRows = [
+  'survey-stations',
+  'races',
+  'drains-and-gates',
+  'seen-at-hand-over',
+  'checks',
+] as const
 export type FormRows = (typeof formRows)[number]
 
-/** A place to write: its width in sixths of the page, its height in lines of handwriting. With `choices` it is ticked instead. */
-const box = z.strictObject({ label: line, wide: z.int().min(1).max(6), tall: z.int().min(1).max(14).optional(), choices: z.array(line).min(2).max(8).optional() })
+/**
+ * A place to write: its width in sixths of the page, its height in lines of handwriting. With
+ * `choices` it is ticked instead.
+ */
+const box = z.strictObject({
+  label: line,
+  wide: z.int().min(1).max(6),
+  tall: z.int().min(1).max(14).optional(),
+  choices: z.array(line).min(2).max(8).optional(),
+})
 
-/** A column: its head, and its width against the others. In a column of checks a tick is the whole answer. */
-const column = z.union([line, z.strictObject({ head: line, wide: z.number().min(0.3).max(8).optional(), check: z.literal(true).optional() })])
+/**
+ * A column: its head, and its width against the others. In a column of checks a tick is the whole
+ * answer.
+ */
+const column = z.union([
+  line,
+  z.strictObject({
+    head: line,
+    wide: z.number().min(0.3).max(8).optional(),
+    check: z.literal(true).optional(),
+  }),
+])
 
 const table = z.strictObject({
   columns: z.array(column).min(1).max(14),
@@ -23,8 +47,16 @@ const table = z.strictObject({
   spare: z.int().min(0).max(30).optional(),
 })
 
-/** Something looked at on a machine; on those that can do one of `can`, and none of `except`. Where more than a tick is the answer, it is written. */
-const check = z.strictObject({ look: line, can: z.array(z.enum(capabilities)).min(1).optional(), except: z.array(z.enum(capabilities)).min(1).optional(), write: z.literal(true).optional() })
+/**
+ * Something looked at on a machine; on those that can do one of `can`, and none of `except`. Where
+ * more than a tick is the answer, it is written.
+ */
+const check = z.strictObject({
+  look: line,
+  can: z.array(z.enum(capabilities)).min(1).optional(),
+  except: z.array(z.enum(capabilities)).min(1).optional(),
+  write: z.literal(true).optional(),
+})
 
 const form = z.strictObject({
   id,

@@ -2,13 +2,21 @@ import * as z from 'zod'
 import { id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
-/** A caution: the hazard, what it can do, and how to avoid it. Signal words as ANSI Z535.6 uses them. */
+/**
+ * A caution: the hazard, what it can do, and how to avoid it. Signal words as ANSI Z535.6 uses
+ * them.
+ */
 const caution = z.strictObject({
   id,
   signal: z.enum(['danger', 'warning', 'caution', 'notice']),
-  /** The hazard and what it can do, in one short sentence: "A truck can hit a horse or a person." */
+  /**
+   * The hazard and what it can do, in one short sentence: "A truck can hit a horse or a person."
+   */
   hazard: line,
-  /** How to avoid it, as orders: "Close every gate. Radio “track closed” before the first truck moves." */
+  /**
+   * How to avoid it, as orders: "Close every gate. Radio “track closed” before the first truck
+   * moves."
+   */
   avoid: line,
   /** Law, standard or practice behind it. */
   sources: z.array(id).min(1),
@@ -35,12 +43,25 @@ const symptom = z.strictObject({
 export const symptoms = z.strictObject({ symptoms: z.array(symptom).min(1) })
 
 /** A shelf of the binder. */
-export const sections = z.strictObject({ sections: z.array(z.strictObject({ id, title: line, about: line })).min(1) })
+export const sections = z.strictObject({
+  sections: z.array(z.strictObject({ id, title: line, about: line })).min(1),
+})
 
-export const glossary = z.strictObject({ terms: z.array(z.strictObject({ term: line, means: line })).min(1) })
+export const glossary = z.strictObject({
+  terms: z.array(z.strictObject({ term: line, means: line })).min(1),
+})
 
-/** An input, by fact path, and its values as people write them; of those up to a fact of the facility only the last few are kept. */
-const axis = z.strictObject({ fact: z.string(), label: line.optional(), 'up-to': z.string().optional(), us: z.array(line).min(2), metric: z.array(line).min(2) })
+/**
+ * An input, by fact path, and its values as people write them; of those up to a fact of the
+ * facility only the last few are kept.
+ */
+const axis = z.strictObject({
+  fact: z.string(),
+  label: line.optional(),
+  'up-to': z.string().optional(),
+  us: z.array(line).min(2),
+  metric: z.array(line).min(2),
+})
 
 /** A table of one calculation over values that change in the field. */
 const reckoner = z.strictObject({
@@ -59,10 +80,22 @@ const reckoner = z.strictObject({
 export const reckoners = z.strictObject({ reckoners: z.array(reckoner).min(1) })
 
 /** A chapter of running text in the binder and on the site. */
-export const chapter = z.strictObject({ id, title: line, order: z.int(), place: z.enum(['front', 'back']), text: prose })
+export const chapter = z.strictObject({
+  id,
+  title: line,
+  order: z.int(),
+  place: z.enum(['front', 'back']),
+  text: prose,
+})
 
 /** Text of a finding; what sets it off is a rule in compute/findings. */
-const findingText = z.strictObject({ id, severity: z.enum(['serious', 'plan', 'note']), title: line, text: line, do: line })
+const findingText = z.strictObject({
+  id,
+  severity: z.enum(['serious', 'plan', 'note']),
+  title: line,
+  text: line,
+  do: line,
+})
 
 export const findings = z.strictObject({ findings: z.array(findingText).min(1) })
 

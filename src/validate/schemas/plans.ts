@@ -4,14 +4,33 @@ import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
 /** Rows that are worked out from surveys and race days; all other rows are written by authors. */
-export const rowSources = ['survey-days', 'survey-stations', 'survey-moves', 'level-stations', 'race-day-hours', 'weather-days', 'sieve-points', 'material-class', 'training-half-day', 'training-evenings', 'sign-off', 'symptom-chart'] as const
+export const rowSources = [
+  'survey-days',
+  'survey-stations',
+  'survey-moves',
+  'level-stations',
+  'race-day-hours',
+  'weather-days',
+  'sieve-points',
+  'material-class',
+  'training-half-day',
+  'training-evenings',
+  'sign-off',
+  'symptom-chart',
+] as const
 export type RowSource = (typeof rowSources)[number]
 
 const row = z.strictObject({
   cells: z.array(line).min(1),
-  /** The same in a few words, for a calendar: rows of the countdown without it stand in the table alone. */
+  /**
+   * The same in a few words, for a calendar: rows of the countdown without it stand in the table
+   * alone.
+   */
   short: line.max(40).optional(),
-  /** Days before the first race day, as facts that are added up: the row then begins with the date and rows are sorted by it. */
+  /**
+   * Days before the first race day, as facts that are added up: the row then begins with the date
+   * and rows are sorted by it.
+   */
   on: z.array(figureName).min(1).optional(),
   /** Days after the last race day instead. */
   after: z.array(figureName).min(1).optional(),

@@ -43,8 +43,14 @@ const branch = z.strictObject({
 
 const check = z.strictObject({ text: line, when: when.optional() })
 
-/** In a list between brackets YAML parts a sentence at its commas; what follows one then begins with a small letter. */
-const sentence = line.refine((text) => !/^\p{Ll}/u.test(text), 'expected a sentence that begins with a capital letter; one with commas stands between double quotes')
+/**
+ * In a list between brackets YAML parts a sentence at its commas; what follows one then begins with
+ * a small letter.
+ */
+const sentence = line.refine(
+  (text) => !/^\p{Ll}/u.test(text),
+  'expected a sentence that begins with a capital letter; one with commas stands between double quotes',
+)
 
 const question = z.strictObject({
   ask: line,
@@ -55,7 +61,9 @@ const question = z.strictObject({
 })
 
 export const procedure = z.strictObject({
-  id: id.refine((name) => !takenSheetNames.includes(name), { error: 'another id; a posted sheet has this name already' }),
+  id: id.refine((name) => !takenSheetNames.includes(name), {
+    error: 'another id; a posted sheet has this name already',
+  }),
   /** As a reader looks for it: "Seal before rain". Also the title of the posted sheet. */
   title: line,
   /** Shelf in the binder: prepare, daily, rain, repair, surface. */
@@ -77,21 +85,32 @@ export const procedure = z.strictObject({
     authority: line,
   }),
   /** How long it takes: a figure, and words where needed. */
-  time: z.strictObject({ figure: figureName.optional(), text: line.optional(), when: when.optional() }).array().min(1),
-  needs: z.array(z.strictObject({ can: z.enum(capabilities), why: line, instead: line.optional() })).optional(),
+  time: z
+    .strictObject({ figure: figureName.optional(), text: line.optional(), when: when.optional() })
+    .array()
+    .min(1),
+  needs: z
+    .array(z.strictObject({ can: z.enum(capabilities), why: line, instead: line.optional() }))
+    .optional(),
   /** Hand tools and measuring gear. */
   tools: z.array(line).optional(),
-  materials: z.array(z.strictObject({ name: line, figure: figureName.optional(), when: when.optional() })).optional(),
+  materials: z
+    .array(z.strictObject({ name: line, figure: figureName.optional(), when: when.optional() }))
+    .optional(),
   /** Cautions for the whole work, printed before anything else. */
   cautions: z.array(id).min(1),
   /** What to look at or measure before starting. */
-  measure: z.array(z.strictObject({ do: line, how: line.optional(), when: when.optional() })).min(1),
+  measure: z
+    .array(z.strictObject({ do: line, how: line.optional(), when: when.optional() }))
+    .min(1),
   branches: z.array(branch).optional(),
   methods: z.array(method).min(1),
   /** Acceptance: it is right when … */
   checks: z.array(check).min(1),
   /** If it is not right: what you see, what to do. */
-  failures: z.array(z.strictObject({ see: line, do: line, procedure: id.optional(), when: when.optional() })).min(1),
+  failures: z
+    .array(z.strictObject({ see: line, do: line, procedure: id.optional(), when: when.optional() }))
+    .min(1),
   /** Limits of authority: stop and call. */
   stop: z.array(check).min(1),
   records: z.array(line).min(1),
@@ -105,7 +124,10 @@ export const procedure = z.strictObject({
     when: line,
     cautions: z.array(id).min(1).max(2),
     /** Up to five large figures, each with the words that stand under it. */
-    figures: z.array(z.strictObject({ figure: figureName, label: line, when: when.optional() })).min(1).max(8),
+    figures: z
+      .array(z.strictObject({ figure: figureName, label: line, when: when.optional() }))
+      .min(1)
+      .max(8),
     /** Method whose steps are posted; the first that applies here. */
     methods: z.array(id).min(1),
     drawing: z.enum(drawingNames).optional(),

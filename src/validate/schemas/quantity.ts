@@ -19,19 +19,38 @@ type Fault = { message: string; params: IssueParams }
 function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
   const kind = kindOf(spec.kind)
   const expected = `expected ${kind.means} such as "${kind.example}"`
-  if (typeof written === 'number' && !isPlain(spec)) return { message: `${written} has no unit`, params: { code: 'quantity/no-unit', hint: expected } }
-  if (typeof written !== 'string' && typeof written !== 'number') return { message: `${spec.label} is written as a number with its unit`, params: { code: 'schema/type', hint: expected } }
+  if (typeof written === 'number' && !isPlain(spec))
+    return {
+      message: `${written} has no unit`,
+      params: { code: 'quantity/no-unit', hint: expected },
+    }
+  if (typeof written !== 'string' && typeof written !== 'number')
+    return {
+      message: `${spec.label} is written as a number with its unit`,
+      params: { code: 'schema/type', hint: expected },
+    }
   const parsed = parseQuantity(String(written), { plain: isPlain(spec) })
   if (!parsed.ok) {
     const { code, message, hint, at, length } = parsed.fault
-    return { message, params: { code, at, length, hint: hint ? `${hint} (${expected})` : expected } }
+    return {
+      message,
+      params: { code, at, length, hint: hint ? `${hint} (${expected})` : expected },
+    }
   }
-  if (!sameDims(parsed.quantity.dims, kind.dims)) return { message: `"${written}" is not ${kind.means}`, params: { code: 'quantity/dimension', hint: expected } }
+  if (!sameDims(parsed.quantity.dims, kind.dims))
+    return {
+      message: `"${written}" is not ${kind.means}`,
+      params: { code: 'quantity/dimension', hint: expected },
+    }
   const [low, high] = spec.range
-  // A tolerance of one part in a million keeps "1.6 km" from failing against "1 mi" limits by rounding.
+  // A tolerance of one part in a million keeps "1.6 km" from failing against "1 mi" limits by
+  // rounding.
   const slack = 1e-6 * Math.max(Math.abs(si(low)), Math.abs(si(high)))
   if (!(parsed.quantity.si >= si(low) - slack && parsed.quantity.si <= si(high) + slack)) {
-    return { message: `"${written}" is outside what can be true of ${spec.label}`, params: { code: 'quantity/range', hint: `expected ${low} to ${high}` } }
+    return {
+      message: `"${written}" is outside what can be true of ${spec.label}`,
+      params: { code: 'quantity/range', hint: `expected ${low} to ${high}` },
+    }
   }
   return parsed.quantity
 }

@@ -8,9 +8,17 @@ describe.each(demos)('countdown of %s', (id) => {
     const calendar = manual.charts.countdown
     const rows = manual.plans.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
     const days = calendar?.weeks.flat() ?? []
-    expect([...(calendar?.earlier ?? []), ...days.flatMap((d) => d.tasks), ...(calendar?.later ?? [])]).toHaveLength(rows.length)
-    const grader = days.find((d) => d.tasks.some((t) => /^(?:grader day|pull back by hand)$/.test(t)))
-    expect(rows.find((r) => /^Borrowed-grader day|^Pull back the rail by hand/.test(r[1] ?? ''))?.[0]).toContain(String(Number(grader?.date.slice(8))))
+    expect([
+      ...(calendar?.earlier ?? []),
+      ...days.flatMap((d) => d.tasks),
+      ...(calendar?.later ?? []),
+    ]).toHaveLength(rows.length)
+    const grader = days.find((d) =>
+      d.tasks.some((t) => /^(?:grader day|pull back by hand)$/.test(t)),
+    )
+    expect(
+      rows.find((r) => /^Borrowed-grader day|^Pull back the rail by hand/.test(r[1] ?? ''))?.[0],
+    ).toContain(String(Number(grader?.date.slice(8))))
   })
 
   it('has whole weeks in order, all race days in them, and no gap', async () => {
@@ -22,8 +30,11 @@ describe.each(demos)('countdown of %s', (id) => {
       expect(week).toHaveLength(7)
       week.forEach((d, i) => expect(weekdayOf(d.date, manual.facility.system), d.date).toBe(i))
     }
-    for (const [i, d] of days.slice(1).entries()) expect(Date.parse(d.date) - Date.parse(days[i]?.date ?? '')).toBe(86_400_000)
-    expect(days.filter((d) => d.isRaceDay).map((d) => d.date)).toEqual(manual.raceDays.map((d) => d.date).sort())
+    for (const [i, d] of days.slice(1).entries())
+      expect(Date.parse(d.date) - Date.parse(days[i]?.date ?? '')).toBe(86_400_000)
+    expect(days.filter((d) => d.isRaceDay).map((d) => d.date)).toEqual(
+      manual.raceDays.map((d) => d.date).sort(),
+    )
   })
 })
 

@@ -16,7 +16,11 @@ describe('plans', () => {
     const { manual } = await demoManual('larkmoor')
     const tables = manual.plans.find((p) => p.id === 'race-days')?.tables ?? []
     const clocks = tables.filter((t) => t.id.startsWith('race-day-clock'))
-    expect(clocks.map((t) => t.title.split(': ')[1])).toEqual(['Tue, Aug 3', 'Wed, Aug 4', 'Fri, Aug 6'])
+    expect(clocks.map((t) => t.title.split(': ')[1])).toEqual([
+      'Tue, Aug 3',
+      'Wed, Aug 4',
+      'Fri, Aug 6',
+    ])
     expect(clocks[0]?.rows.find((r) => r[1]?.startsWith('Last race'))?.[0]).toBe('16:00')
     expect(clocks[1]?.rows.find((r) => r[1]?.startsWith('Last race'))?.[0]).toBe('16:20')
     expect(tables.filter((t) => t.id.startsWith('race-day-hours'))).toHaveLength(3)
@@ -26,7 +30,8 @@ describe('plans', () => {
   it('move and pile up as much as the survey finds too much and too little', async () => {
     const { manual } = await demoManual('larkmoor')
     const [, stations, moves] = manual.plans.find((p) => p.id === 'depth-survey')?.tables ?? []
-    const tons = (cells: readonly (string | undefined)[]): number => cells.reduce((sum, c) => sum + Number.parseFloat((c ?? '').replace(',', '')), 0)
+    const tons = (cells: readonly (string | undefined)[]): number =>
+      cells.reduce((sum, c) => sum + Number.parseFloat((c ?? '').replace(',', '')), 0)
     const over = tons(stations?.rows.map((r) => r[3]) ?? [])
     const out = tons((moves?.rows ?? []).filter((r) => r[0] !== 'stockpile').map((r) => r[2]))
     // Each line is printed to a whole ton.
@@ -40,7 +45,12 @@ describe('plans', () => {
     expect(ids).not.toContain('depth-survey')
     expect(ids).not.toContain('level-survey')
     expect(ids).toContain('countdown')
-    expect(manual.plans.filter((p) => p.id !== 'symptom-chart').flatMap((p) => p.tables.flatMap((t) => t.rows.flat())).join('\n')).not.toMatch(/grader day|\broll(ed|ing)?\b/)
+    expect(
+      manual.plans
+        .filter((p) => p.id !== 'symptom-chart')
+        .flatMap((p) => p.tables.flatMap((t) => t.rows.flat()))
+        .join('\n'),
+    ).not.toMatch(/grader day|\broll(ed|ing)?\b/)
   })
 
   it('count days over the end of a month, and write dates as the country does', () => {

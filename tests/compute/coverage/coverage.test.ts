@@ -6,12 +6,26 @@ import { lapLength } from '../../../src/compute/oval/lap-length.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, feet, FT, MPH, mph, ovals, whole } from '../support/realistic.ts'
 
-const halfMile = { straight: 600 * FT, radius: 226.25 * FT, widthStraights: 65 * FT, widthTurns: 65 * FT }
-const harrow = { width: 8 * FT, angle: 0, overlap: FT, speed: 5 * MPH, efficiency: 0.85, machines: 1, passes: 1 }
+const halfMile = {
+  straight: 600 * FT,
+  radius: 226.25 * FT,
+  widthStraights: 65 * FT,
+  widthTurns: 65 * FT,
+}
+const harrow = {
+  width: 8 * FT,
+  angle: 0,
+  overlap: FT,
+  speed: 5 * MPH,
+  efficiency: 0.85,
+  machines: 1,
+  passes: 1,
+}
 
 describe('coverage', () => {
   it('harrows a half mile of 65 ft in ten laps and an hour and a quarter', () => {
-    // 65 ÷ 7 = 9.3 → 10 laps; middle lap 1200 + 2π × 258.75 = 2825.8 ft; 28,257.7 ft = 5.3518 mi ÷ (5 × 0.85) = 1.2593 h
+    // 65 ÷ 7 = 9.3 → 10 laps; middle lap 1200 + 2π × 258.75 = 2825.8 ft; 28,257.7 ft = 5.3518 mi ÷
+    // (5 × 0.85) = 1.2593 h
     const { effective, strips, laps, distance, time } = coverage.compute({ ...halfMile, ...harrow })
     expect([numberOf(effective) / FT, strips, laps]).toEqual([expect.closeTo(7, 9), 10, 10])
     expect(numberOf(distance) / (5280 * FT)).toBeCloseTo(5.3518, 4)
@@ -20,17 +34,27 @@ describe('coverage', () => {
 
   it('draws a 12 ft blade at 30 degrees as 9.4 ft of width', () => {
     // 12 cos 30° − 1 = 9.392
-    const { effective, strips } = coverage.compute({ ...halfMile, ...harrow, width: 12 * FT, angle: Math.PI / 6 })
+    const { effective, strips } = coverage.compute({
+      ...halfMile,
+      ...harrow,
+      width: 12 * FT,
+      angle: Math.PI / 6,
+    })
     expect(numberOf(effective) / FT).toBeCloseTo(9.3923, 4)
     expect(strips).toBe(7)
   })
 
   it('takes no extra strip where they come out even', () => {
-    expect(coverage.compute({ ...halfMile, widthStraights: 63 * FT, widthTurns: 63 * FT, ...harrow }).strips).toBe(9)
+    expect(
+      coverage.compute({ ...halfMile, widthStraights: 63 * FT, widthTurns: 63 * FT, ...harrow })
+        .strips,
+    ).toBe(9)
   })
 
   it('covers a track narrower than the implement in one lap', () => {
-    expect(coverage.compute({ ...halfMile, widthStraights: 5 * FT, widthTurns: 5 * FT, ...harrow }).laps).toBe(1)
+    expect(
+      coverage.compute({ ...halfMile, widthStraights: 5 * FT, widthTurns: 5 * FT, ...harrow }).laps,
+    ).toBe(1)
   })
 
   it('counts strips by the wider of straights and turns', () => {
@@ -58,7 +82,8 @@ describe('coverage', () => {
   it('never takes longer with a wider, faster or second machine', () => {
     fc.assert(
       fc.property(ovals, feet(5, 14), mph(2, 8), (o, width, speed) => {
-        const time = (change: object): number => numberOf(coverage.compute({ ...o, ...harrow, width, speed, ...change }).time)
+        const time = (change: object): number =>
+          numberOf(coverage.compute({ ...o, ...harrow, width, speed, ...change }).time)
         expect(time({ width: width + FT })).toBeLessThanOrEqual(time({}))
         expect(time({ speed: 2 * speed })).toBeCloseTo(time({}) / 2, 5)
         expect(time({ machines: 2 })).toBeCloseTo(time({}) / 2, 5)

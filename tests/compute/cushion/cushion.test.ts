@@ -21,15 +21,22 @@ describe('cushion', () => {
     fc.assert(
       fc.property(feet(20, 400), inches(1, 6), pcf(60, 150), (side, depth, unitWeight) => {
         const one = numberOf(cushionMass.compute({ area: side ** 2, depth, unitWeight }).mass)
-        expect(numberOf(cushionMass.compute({ area: 2 * side ** 2, depth, unitWeight }).mass)).toBeCloseTo(2 * one, 3)
-        expect(numberOf(cushionMass.compute({ area: side ** 2, depth: depth / 2, unitWeight }).mass)).toBeCloseTo(one / 2, 3)
+        expect(
+          numberOf(cushionMass.compute({ area: 2 * side ** 2, depth, unitWeight }).mass),
+        ).toBeCloseTo(2 * one, 3)
+        expect(
+          numberOf(cushionMass.compute({ area: side ** 2, depth: depth / 2, unitWeight }).mass),
+        ).toBeCloseTo(one / 2, 3)
       }),
       FEW,
     )
   })
 
   it('is nothing without depth', () => {
-    expect(cushionMass.compute({ area, depth: 0, unitWeight: 1680 })).toEqual({ volume: 0, mass: 0 })
+    expect(cushionMass.compute({ area, depth: 0, unitWeight: 1680 })).toEqual({
+      volume: 0,
+      mass: 0,
+    })
   })
 })
 
@@ -54,12 +61,22 @@ describe('material for a layer', () => {
 
   it('always brings enough, and never a whole truck too much', () => {
     fc.assert(
-      fc.property(feet(50, 500), inches(1, 3), fc.integer({ min: 5, max: 30 }), (side, depth, tons) => {
-        const load = tons * TON
-        const { mass, loads } = layerOrderUnpriced.compute({ area: side ** 2, depth, unitWeight: 1700, load })
-        expect(numberOf(loads) * load).toBeGreaterThanOrEqual(numberOf(mass) * (1 - 1e-6))
-        expect((numberOf(loads) - 1) * load).toBeLessThan(numberOf(mass))
-      }),
+      fc.property(
+        feet(50, 500),
+        inches(1, 3),
+        fc.integer({ min: 5, max: 30 }),
+        (side, depth, tons) => {
+          const load = tons * TON
+          const { mass, loads } = layerOrderUnpriced.compute({
+            area: side ** 2,
+            depth,
+            unitWeight: 1700,
+            load,
+          })
+          expect(numberOf(loads) * load).toBeGreaterThanOrEqual(numberOf(mass) * (1 - 1e-6))
+          expect((numberOf(loads) - 1) * load).toBeLessThan(numberOf(mass))
+        },
+      ),
       FEW,
     )
   })

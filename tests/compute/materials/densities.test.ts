@@ -1,11 +1,36 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { compactionPoint, relativeCompaction, relativeDensity, voidRatioAt } from '../../../src/compute/materials/compaction.ts'
-import { circleStress, cornerStress, pointLoadFor, pointStress, tireContact } from '../../../src/compute/materials/ground-stress.ts'
+import {
+  compactionPoint,
+  relativeCompaction,
+  relativeDensity,
+  voidRatioAt,
+} from '../../../src/compute/materials/compaction.ts'
+import {
+  circleStress,
+  cornerStress,
+  pointLoadFor,
+  pointStress,
+  tireContact,
+} from '../../../src/compute/materials/ground-stress.ts'
 import { layerDepth, layerVolume, waterToMoisten } from '../../../src/compute/materials/layer.ts'
-import { bulkDensity, dryDensity, moistureFromProbe, porosity, saturation, voidRatio, voidRatioFromPorosity, zeroAirVoids } from '../../../src/compute/materials/phase-relations.ts'
+import {
+  bulkDensity,
+  dryDensity,
+  moistureFromProbe,
+  porosity,
+  saturation,
+  voidRatio,
+  voidRatioFromPorosity,
+  zeroAirVoids,
+} from '../../../src/compute/materials/phase-relations.ts'
 import { conePile, windrowPile } from '../../../src/compute/materials/pile.ts'
-import { bankFromCompacted, bankFromLoose, compactedFromBank, looseFromBank } from '../../../src/compute/materials/volume-states.ts'
+import {
+  bankFromCompacted,
+  bankFromLoose,
+  compactedFromBank,
+  looseFromBank,
+} from '../../../src/compute/materials/volume-states.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, feet, inches, percent } from '../support/realistic.ts'
 
@@ -30,7 +55,10 @@ describe('layers', () => {
   it('come back from depth to mass', () => {
     fc.assert(
       fc.property(feet(10, 400), inches(1, 6), (side, depth) => {
-        expect(layerDepth(1700 * layerVolume(side ** 2, depth), 1700, side ** 2)).toBeCloseTo(depth, 9)
+        expect(layerDepth(1700 * layerVolume(side ** 2, depth), 1700, side ** 2)).toBeCloseTo(
+          depth,
+          9,
+        )
       }),
       FEW,
     )
@@ -85,12 +113,17 @@ describe('phases of a soil', () => {
 
 describe('compaction', () => {
   it('throws at a sample that gains weight in the oven', () => {
-    expect(() => compactionPoint({ net: 2, mold: 0.001, wetAndCan: 0.4, dryAndCan: 0.5, can: 0.1 })).toThrow(RangeError)
+    expect(() =>
+      compactionPoint({ net: 2, mold: 0.001, wetAndCan: 0.4, dryAndCan: 0.5, can: 0.1 }),
+    ).toThrow(RangeError)
   })
 
   it('reaches all of itself, and comes back from relative density', () => {
     expect(relativeCompaction(1900, 1900)).toBe(1)
-    expect(numberOf(relativeDensity(voidRatioAt(0.78, 0.46, 0.75), 0.46, 0.75))).toBeCloseTo(0.78, 9)
+    expect(numberOf(relativeDensity(voidRatioAt(0.78, 0.46, 0.75), 0.46, 0.75))).toBeCloseTo(
+      0.78,
+      9,
+    )
     expectRefused([relativeDensity(0.9, 0.46, 0.75)], /outside/)
   })
 })

@@ -1,6 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { coarserThan, coefficients, grainSize, type Passing } from '../../../src/compute/materials/gradation.ts'
+import {
+  coarserThan,
+  coefficients,
+  grainSize,
+  type Passing,
+} from '../../../src/compute/materials/gradation.ts'
 import { sieveNames, sieveOpening } from '../../../src/model/sieves.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture, textures } from '../../../src/compute/materials/soil-texture.ts'
@@ -39,7 +44,10 @@ describe('sieve analysis', () => {
   it('finds the share back from the size', () => {
     fc.assert(
       fc.property(percent(13, 95), (wanted) => {
-        expect(1 - numberOf(coarserThan(numberOf(grainSize(wanted, curve)), curve))).toBeCloseTo(wanted, 9)
+        expect(1 - numberOf(coarserThan(numberOf(grainSize(wanted, curve)), curve))).toBeCloseTo(
+          wanted,
+          9,
+        )
       }),
       FEW,
     )
@@ -48,7 +56,9 @@ describe('sieve analysis', () => {
 
 describe('soil groups', () => {
   it('needs grain sizes only for clean and nearly clean soils', () => {
-    expect(soilGroup({ fines: 0.08, sand: 0.7 })).toEqual({ refused: expect.stringMatching(/D10/) as string })
+    expect(soilGroup({ fines: 0.08, sand: 0.7 })).toEqual({
+      refused: expect.stringMatching(/D10/) as string,
+    })
     expect(soilGroup({ fines: 0.2, sand: 0.7 })).toBe('SM')
   })
 
@@ -59,7 +69,8 @@ describe('soil groups', () => {
   })
 
   it('splits clay from silt on the A-line, and high from low at a limit of 50', () => {
-    const of = (liquid: number, plastic: number): unknown => soilGroup({ fines: 0.9, sand: 0.1, limits: { liquid, plastic } })
+    const of = (liquid: number, plastic: number): unknown =>
+      soilGroup({ fines: 0.9, sand: 0.1, limits: { liquid, plastic } })
     // PI on the line at LL 40: 0.73 × 20 = 14.6
     expect(of(0.4, 0.4 - 0.146)).toBe('CL')
     expect(of(0.4, 0.4 - 0.145)).toBe('ML')
@@ -75,17 +86,23 @@ describe('soil groups', () => {
 describe('texture', () => {
   it('finds one of the twelve classes for every mixture', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 100 }), fc.integer({ min: 0, max: 100 }), (sand, clay) => {
-        fc.pre(sand + clay <= 100)
-        expect(textures).toContain(soilTexture(sand / 100, clay / 100))
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 100 }),
+        fc.integer({ min: 0, max: 100 }),
+        (sand, clay) => {
+          fc.pre(sand + clay <= 100)
+          expect(textures).toContain(soilTexture(sand / 100, clay / 100))
+        },
+      ),
       { numRuns: 100 },
     )
   })
 
   it('reaches all twelve', () => {
     const found = new Set<string>()
-    for (let sand = 0; sand <= 100; sand += 2) for (let clay = 0; sand + clay <= 100; clay += 2) found.add(soilTexture(sand / 100, clay / 100))
+    for (let sand = 0; sand <= 100; sand += 2)
+      for (let clay = 0; sand + clay <= 100; clay += 2)
+        found.add(soilTexture(sand / 100, clay / 100))
     expect([...found].sort()).toEqual([...textures].sort())
   })
 

@@ -8,16 +8,36 @@ import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, whole } from '../support/realistic.ts'
 
 const sample = (passing: Readonly<Record<string, number>>): SieveTest => ({
-  date: '2027-06-12', by: 'P. L.', clay: undefined, limits: undefined,
-  sieves: Object.entries(passing).map(([name, share]) => ({ name, opening: sieveOpening(name) ?? 0, passing: share / 100 })).sort((a, b) => b.opening - a.opening),
+  date: '2027-06-12',
+  by: 'P. L.',
+  clay: undefined,
+  limits: undefined,
+  sieves: Object.entries(passing)
+    .map(([name, share]) => ({ name, opening: sieveOpening(name) ?? 0, passing: share / 100 }))
+    .sort((a, b) => b.opening - a.opening),
 })
-const dust = { '3/8 in': 100, 'No. 4': 91, 'No. 8': 71, 'No. 16': 52, 'No. 30': 38, 'No. 50': 26, 'No. 100': 16, 'No. 200': 9 }
+const dust = {
+  '3/8 in': 100,
+  'No. 4': 91,
+  'No. 8': 71,
+  'No. 16': 52,
+  'No. 30': 38,
+  'No. 50': 26,
+  'No. 100': 16,
+  'No. 200': 9,
+}
 const grit = 0.003
 
 /** Falling shares on five sieves, in any order. */
 const samples = fc.array(whole(0, 100), { minLength: 5, maxLength: 5 }).map((shares) => {
   const falling = [...shares].sort((a, b) => b - a)
-  return sample({ 'No. 4': falling[0] ?? 0, 'No. 10': falling[1] ?? 0, 'No. 40': falling[2] ?? 0, 'No. 100': falling[3] ?? 0, 'No. 200': falling[4] ?? 0 })
+  return sample({
+    'No. 4': falling[0] ?? 0,
+    'No. 10': falling[1] ?? 0,
+    'No. 40': falling[2] ?? 0,
+    'No. 100': falling[3] ?? 0,
+    'No. 200': falling[4] ?? 0,
+  })
 })
 
 describe('a sieve analysis', () => {
@@ -35,31 +55,45 @@ describe('a sieve analysis', () => {
       fc.property(samples, (test) => {
         const { compute } = sieveAnalysis(test)
         const found = compute({ grit: 0.002 })
-        expect(numberOf(found.gravel) + numberOf(found.sand) + numberOf(found.fines)).toBeCloseTo(1, 9)
+        expect(numberOf(found.gravel) + numberOf(found.sand) + numberOf(found.fines)).toBeCloseTo(
+          1,
+          9,
+        )
         const sizes = [found.d10, found.d30, found.d60].filter((d) => typeof d === 'number')
         expect(sizes).toEqual([...sizes].sort((a, b) => a - b))
-        expect(sieveAnalysis({ ...test, sieves: [...test.sieves].reverse() }).compute({ grit: 0.002 })).toEqual(found)
+        expect(
+          sieveAnalysis({ ...test, sieves: [...test.sieves].reverse() }).compute({ grit: 0.002 }),
+        ).toEqual(found)
       }),
       FEW,
     )
   })
 
   it('finds less grit above a larger size', () => {
-    const share = (size: number): number => numberOf(sieveAnalysis(sample(dust)).compute({ grit: size }).share)
+    const share = (size: number): number =>
+      numberOf(sieveAnalysis(sample(dust)).compute({ grit: size }).share)
     expect(share(0.004)).toBeLessThan(share(0.003))
   })
 
   it('refuses what the sieves do not reach', () => {
-    const found = sieveAnalysis(sample({ 'No. 4': 90, 'No. 40': 60, 'No. 200': 30 })).compute({ grit: 0.012 })
+    const found = sieveAnalysis(sample({ 'No. 4': 90, 'No. 40': 60, 'No. 200': 30 })).compute({
+      grit: 0.012,
+    })
     expectRefused([found.d10, found.uniformity, found.curvature], /do not reach/)
     expectRefused([found.share], /grit size/)
   })
 })
 
 describe('density of the base', () => {
-  const tests = [{ wet: 2200, moisture: 0.08 }, { wet: 2100, moisture: 0.05 }]
+  const tests = [
+    { wet: 2200, moisture: 0.08 },
+    { wet: 2100, moisture: 0.05 },
+  ]
   it('is counted dry, and is full at the highest of the laboratory', () => {
-    const found = baseDensity([{ wet: 2160, moisture: 0.08 }]).compute({ highest: 2000, best: 0.08 })
+    const found = baseDensity([{ wet: 2160, moisture: 0.08 }]).compute({
+      highest: 2000,
+      best: 0.08,
+    })
     expect(found.relative).toBeCloseTo(1, 12)
     expect(found.wetter).toBeCloseTo(0, 12)
   })

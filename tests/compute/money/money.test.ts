@@ -3,22 +3,47 @@ import { describe, expect, it } from 'vitest'
 import { fuelUse, YEARLY_MEAN } from '../../../src/compute/money/fuel.ts'
 import { graderTime, meanPassSpeed } from '../../../src/compute/money/grader-time.ts'
 import { tripTime, trucksInBalance, trucksWithSpare } from '../../../src/compute/money/hauling.ts'
-import { costOf, jobTime, markUp, sumOfCosts, unitCost } from '../../../src/compute/money/job-cost.ts'
+import {
+  costOf,
+  jobTime,
+  markUp,
+  sumOfCosts,
+  unitCost,
+} from '../../../src/compute/money/job-cost.ts'
 import { loadingRate } from '../../../src/compute/money/loading.ts'
-import { capitalRecovery, depreciationByUse, recoveryFactor, repairShare } from '../../../src/compute/money/machine-cost.ts'
+import {
+  capitalRecovery,
+  depreciationByUse,
+  recoveryFactor,
+  repairShare,
+} from '../../../src/compute/money/machine-cost.ts'
 import { pullPower, takeOffPower } from '../../../src/compute/money/pulling-power.ts'
 import { haulPull, rollingShare } from '../../../src/compute/money/resistance.ts'
-import { rollerArea, rollersNeeded, rollerVolume } from '../../../src/compute/money/roller-production.ts'
+import {
+  rollerArea,
+  rollersNeeded,
+  rollerVolume,
+} from '../../../src/compute/money/roller-production.ts'
 import { FEW, feet, mph, whole } from '../support/realistic.ts'
 
 describe('grader', () => {
   it('takes the sum of its operations, at the harmonic mean of their speeds', () => {
     fc.assert(
-      fc.property(fc.array(mph(2, 8), { minLength: 1, maxLength: 6 }), feet(500, 5000), (speeds, distance) => {
-        const hours = graderTime(speeds.map((speed) => ({ passes: 1, distance, speed })), 0.6)
-        const mean = graderTime([{ passes: speeds.length, distance, speed: meanPassSpeed(speeds) }], 0.6)
-        expect(hours).toBeCloseTo(mean, 5)
-      }),
+      fc.property(
+        fc.array(mph(2, 8), { minLength: 1, maxLength: 6 }),
+        feet(500, 5000),
+        (speeds, distance) => {
+          const hours = graderTime(
+            speeds.map((speed) => ({ passes: 1, distance, speed })),
+            0.6,
+          )
+          const mean = graderTime(
+            [{ passes: speeds.length, distance, speed: meanPassSpeed(speeds) }],
+            0.6,
+          )
+          expect(hours).toBeCloseTo(mean, 5)
+        },
+      ),
       FEW,
     )
   })
@@ -80,7 +105,10 @@ describe('cost', () => {
     fc.assert(
       fc.property(whole(1, 20), whole(0, 12), (years, percent) => {
         const i = percent / 100
-        const paid = Array.from({ length: years }, (_, k) => recoveryFactor(i, years) / (1 + i) ** (k + 1)).reduce((a, b) => a + b, 0)
+        const paid = Array.from(
+          { length: years },
+          (_, k) => recoveryFactor(i, years) / (1 + i) ** (k + 1),
+        ).reduce((a, b) => a + b, 0)
         expect(paid).toBeCloseTo(1, 9)
       }),
       FEW,
@@ -106,6 +134,11 @@ describe('cost', () => {
 
   it('is marked up in order', () => {
     // 100 + 10 = 110; 5 % of that = 5.50
-    expect(markUp(100, 0.1, 0.05)).toEqual({ overhead: 10, contract: 110, administration: 5.5, total: 115.5 })
+    expect(markUp(100, 0.1, 0.05)).toEqual({
+      overhead: 10,
+      contract: 110,
+      administration: 5.5,
+      total: 115.5,
+    })
   })
 })

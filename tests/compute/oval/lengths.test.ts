@@ -19,7 +19,9 @@ describe('lengths around an oval', () => {
   it('gives rail and outside edge of a half mile', () => {
     // 1200 + 2π × 226.25 = 2621.571; 70 ft out 2π × 70 = 439.823 more
     expect(numberOf(railLength.compute({ straight, radius }).length) / FT).toBeCloseTo(2621.5707, 4)
-    expect(numberOf(outsideLength.compute({ straight, radius, widthTurns: 70 * FT }).length) / FT).toBeCloseTo(3061.3936, 4)
+    expect(
+      numberOf(outsideLength.compute({ straight, radius, widthTurns: 70 * FT }).length) / FT,
+    ).toBeCloseTo(3061.3936, 4)
   })
 
   it('adds 6.28 ft to a lap for each foot farther out, on every oval', () => {
@@ -27,7 +29,9 @@ describe('lengths around an oval', () => {
     expect(extra / FT).toBeCloseTo(6.28319, 5)
     fc.assert(
       fc.property(ovals, feet(0, 60), (o, x) => {
-        expect(lapLength(o.straight, o.radius, x + FT) - lapLength(o.straight, o.radius, x)).toBeCloseTo(extra, 9)
+        expect(
+          lapLength(o.straight, o.radius, x + FT) - lapLength(o.straight, o.radius, x),
+        ).toBeCloseTo(extra, 9)
       }),
       FEW,
     )
@@ -62,7 +66,12 @@ describe('lengths around an oval', () => {
 
   it('raises the outside edge by slope times width', () => {
     // 2 % of 60 ft = 1.2 ft; 8 % of 70 ft = 5.6 ft
-    const rise = edgeRise.compute({ widthStraights: 60 * FT, widthTurns: 70 * FT, crossFallStraights: 0.02, crossFallTurns: 0.08 })
+    const rise = edgeRise.compute({
+      widthStraights: 60 * FT,
+      widthTurns: 70 * FT,
+      crossFallStraights: 0.02,
+      crossFallTurns: 0.08,
+    })
     expect(numberOf(rise.straights) / FT).toBeCloseTo(1.2, 9)
     expect(numberOf(rise.turns) / FT).toBeCloseTo(5.6, 9)
   })

@@ -12,33 +12,85 @@ const offset = 3 * FT
 describe('shape of an oval', () => {
   it('gives a half mile with 600 ft straights a radius of 226.18 ft', () => {
     // (2640 − 1200) ÷ 2π − 3 = 229.183 − 3
-    expect(numberOf(shapeFromLapAndStraight.compute({ measuredLap: 2640 * FT, measuredStraight: 600 * FT, offset }).radius) / FT).toBeCloseTo(226.1831, 4)
+    expect(
+      numberOf(
+        shapeFromLapAndStraight.compute({
+          measuredLap: 2640 * FT,
+          measuredStraight: 600 * FT,
+          offset,
+        }).radius,
+      ) / FT,
+    ).toBeCloseTo(226.1831, 4)
   })
 
   it('gives a half mile with that radius straights of 600 ft', () => {
-    expect(numberOf(shapeFromLapAndRadius.compute({ measuredLap: 2640 * FT, measuredRadius: 226.18312 * FT, offset }).straight) / FT).toBeCloseTo(600, 4)
+    expect(
+      numberOf(
+        shapeFromLapAndRadius.compute({
+          measuredLap: 2640 * FT,
+          measuredRadius: 226.18312 * FT,
+          offset,
+        }).straight,
+      ) / FT,
+    ).toBeCloseTo(600, 4)
   })
 
   it('knows a circle as an oval without straights', () => {
     const lap = lapLength(0, 100, 1)
-    expect(numberOf(shapeFromLapAndStraight.compute({ measuredLap: lap, measuredStraight: 0, offset: 1 }).radius)).toBeCloseTo(100, 9)
-    expect(numberOf(shapeFromLapAndRadius.compute({ measuredLap: lap, measuredRadius: 99.9999, offset: 1 }).straight)).toBeCloseTo(0, 3)
+    expect(
+      numberOf(
+        shapeFromLapAndStraight.compute({ measuredLap: lap, measuredStraight: 0, offset: 1 })
+          .radius,
+      ),
+    ).toBeCloseTo(100, 9)
+    expect(
+      numberOf(
+        shapeFromLapAndRadius.compute({ measuredLap: lap, measuredRadius: 99.9999, offset: 1 })
+          .straight,
+      ),
+    ).toBeCloseTo(0, 3)
   })
 
   it('refuses straights that take up the whole lap', () => {
-    expectRefused([shapeFromLapAndStraight.compute({ measuredLap: 800, measuredStraight: 400, offset }).radius], /straights are longer/)
+    expectRefused(
+      [shapeFromLapAndStraight.compute({ measuredLap: 800, measuredStraight: 400, offset }).radius],
+      /straights are longer/,
+    )
   })
 
   it('refuses a radius that is too large for the lap', () => {
-    expectRefused([shapeFromLapAndRadius.compute({ measuredLap: 800, measuredRadius: 130, offset }).straight], /circle of that radius/)
+    expectRefused(
+      [shapeFromLapAndRadius.compute({ measuredLap: 800, measuredRadius: 130, offset }).straight],
+      /circle of that radius/,
+    )
   })
 
   it('comes back to what was put in, whichever two are known', () => {
     fc.assert(
       fc.property(ovals, feet(0, 6), ({ straight, radius }, o) => {
-        const lap = shapeFromStraightAndRadius.compute({ measuredStraight: straight, measuredRadius: radius, offset: o }).lap
-        expect(numberOf(shapeFromLapAndStraight.compute({ measuredLap: numberOf(lap), measuredStraight: straight, offset: o }).radius)).toBeCloseTo(radius, 6)
-        expect(numberOf(shapeFromLapAndRadius.compute({ measuredLap: numberOf(lap), measuredRadius: radius, offset: o }).straight)).toBeCloseTo(straight, 6)
+        const lap = shapeFromStraightAndRadius.compute({
+          measuredStraight: straight,
+          measuredRadius: radius,
+          offset: o,
+        }).lap
+        expect(
+          numberOf(
+            shapeFromLapAndStraight.compute({
+              measuredLap: numberOf(lap),
+              measuredStraight: straight,
+              offset: o,
+            }).radius,
+          ),
+        ).toBeCloseTo(radius, 6)
+        expect(
+          numberOf(
+            shapeFromLapAndRadius.compute({
+              measuredLap: numberOf(lap),
+              measuredRadius: radius,
+              offset: o,
+            }).straight,
+          ),
+        ).toBeCloseTo(straight, 6)
       }),
       FEW,
     )

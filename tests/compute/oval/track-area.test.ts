@@ -6,12 +6,18 @@ import { trackArea } from '../../../src/compute/oval/track-area.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, FT, ovals } from '../support/realistic.ts'
 
-const totalOf = (o: Parameters<typeof trackArea.compute>[0]): number => numberOf(trackArea.compute(o).total)
+const totalOf = (o: Parameters<typeof trackArea.compute>[0]): number =>
+  numberOf(trackArea.compute(o).total)
 
 describe('area of the track', () => {
   it('adds two rectangles and a ring', () => {
     // 2 × 600 × 70 = 84,000; π (296.25² − 226.25²) = π × 36,575 = 114,903.75
-    const area = trackArea.compute({ straight: 600 * FT, radius: 226.25 * FT, widthStraights: 70 * FT, widthTurns: 70 * FT })
+    const area = trackArea.compute({
+      straight: 600 * FT,
+      radius: 226.25 * FT,
+      widthStraights: 70 * FT,
+      widthTurns: 70 * FT,
+    })
     expect(numberOf(area.straights) / FT ** 2).toBeCloseTo(84_000, 6)
     expect(numberOf(area.turns) / FT ** 2).toBeCloseTo(114_903.751, 2)
     expect(area.acres).toBe(area.total)
@@ -20,7 +26,10 @@ describe('area of the track', () => {
   it('equals width times the length of the middle line', () => {
     fc.assert(
       fc.property(ovals, (o) => {
-        expect(totalOf(o)).toBeCloseTo(o.widthTurns * lapLength(o.straight, o.radius, o.widthTurns / 2), 4)
+        expect(totalOf(o)).toBeCloseTo(
+          o.widthTurns * lapLength(o.straight, o.radius, o.widthTurns / 2),
+          4,
+        )
       }),
       FEW,
     )
@@ -31,7 +40,12 @@ describe('area of the track', () => {
       fc.property(ovals, (o) => {
         const half = o.widthTurns / 2
         const inner = totalOf({ ...o, widthStraights: half, widthTurns: half })
-        const outer = totalOf({ ...o, radius: o.radius + half, widthStraights: half, widthTurns: half })
+        const outer = totalOf({
+          ...o,
+          radius: o.radius + half,
+          widthStraights: half,
+          widthTurns: half,
+        })
         expect(inner + outer).toBeCloseTo(totalOf(o), 4)
       }),
       FEW,
@@ -41,7 +55,10 @@ describe('area of the track', () => {
   it('and the infield make the area inside the outside edge', () => {
     fc.assert(
       fc.property(ovals, (o) => {
-        expect(totalOf(o) + infieldArea(o.straight, o.radius)).toBeCloseTo(infieldArea(o.straight, o.radius + o.widthTurns), 4)
+        expect(totalOf(o) + infieldArea(o.straight, o.radius)).toBeCloseTo(
+          infieldArea(o.straight, o.radius + o.widthTurns),
+          4,
+        )
       }),
       FEW,
     )

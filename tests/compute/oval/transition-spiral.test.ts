@@ -1,6 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { fresnel, spiraledTurn, transitionSpiral } from '../../../src/compute/oval/transition-spiral.ts'
+import {
+  fresnel,
+  spiraledTurn,
+  transitionSpiral,
+} from '../../../src/compute/oval/transition-spiral.ts'
 import { FEW, feet } from '../support/realistic.ts'
 
 describe('transition spirals', () => {
@@ -8,10 +12,19 @@ describe('transition spirals', () => {
     // Midpoint rule over 20,000 steps, good to 1e-9.
     const sum = (f: (t: number) => number, x: number): number => {
       const n = 20_000
-      return Array.from({ length: n }, (_, i) => f(((i + 0.5) * x) / n)).reduce((a, b) => a + b, 0) * (x / n)
+      return (
+        Array.from({ length: n }, (_, i) => f(((i + 0.5) * x) / n)).reduce((a, b) => a + b, 0) *
+        (x / n)
+      )
     }
-    expect(fresnel(1.3).c).toBeCloseTo(sum((t) => Math.cos((Math.PI / 2) * t * t), 1.3), 8)
-    expect(fresnel(1.3).s).toBeCloseTo(sum((t) => Math.sin((Math.PI / 2) * t * t), 1.3), 8)
+    expect(fresnel(1.3).c).toBeCloseTo(
+      sum((t) => Math.cos((Math.PI / 2) * t * t), 1.3),
+      8,
+    )
+    expect(fresnel(1.3).s).toBeCloseTo(
+      sum((t) => Math.sin((Math.PI / 2) * t * t), 1.3),
+      8,
+    )
   })
 
   it('is nothing at its start and refused where it is not worked out', () => {

@@ -15,10 +15,23 @@ import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 import { evaluateTex } from '../support/evaluate-tex.ts'
 
-/** Worksheet numbers and figures that content relies on; neither is ever reused for anything else. */
+/**
+ * Worksheet numbers and figures that content relies on; neither is ever reused for anything else.
+ */
 const promised: readonly (readonly [number, string, string])[] = [
-  [57, 'bank', 'water pull used moving'], [58, 'newcomer', 'first second third fourth fifth returning returning-second returning-third returning-fourth'], [59, 'drinks', 'cups crew'],
-  [80, 'noise', 'recommended rule recommended-dose dose'], [81, 'silica', 'action limit hourly'], [82, 'lift', 'limit index'], [83, 'line', 'distance'], [84, 'thunder', 'distance clear'], [85, 'letters', 'message signal poor'],
+  [57, 'bank', 'water pull used moving'],
+  [
+    58,
+    'newcomer',
+    'first second third fourth fifth returning returning-second returning-third returning-fourth',
+  ],
+  [59, 'drinks', 'cups crew'],
+  [80, 'noise', 'recommended rule recommended-dose dose'],
+  [81, 'silica', 'action limit hourly'],
+  [82, 'lift', 'limit index'],
+  [83, 'line', 'distance'],
+  [84, 'thunder', 'distance clear'],
+  [85, 'letters', 'message signal poor'],
 ]
 
 const siOf = (text: string): number => {
@@ -27,14 +40,28 @@ const siOf = (text: string): number => {
   return read.quantity.si
 }
 
-const stated = (text: string): KnownValue => ({ si: siOf(text), provenance: { kind: 'stated', at: { file: 'facility.yaml', line: 1, column: 1, length: 1 } } })
+const stated = (text: string): KnownValue => ({
+  si: siOf(text),
+  provenance: { kind: 'stated', at: { file: 'facility.yaml', line: 1, column: 1, length: 1 } },
+})
 
-function sample(system: UnitSystem, can: readonly Capability[] = capabilities, more: Readonly<Record<string, string>> = {}): { engine: Engine; uses: readonly Use[] } {
+function sample(
+  system: UnitSystem,
+  can: readonly Capability[] = capabilities,
+  more: Readonly<Record<string, string>> = {},
+): { engine: Engine; uses: readonly Use[] } {
   const locale = { system, currency: 'USD' }
-  const known = new Map(Object.entries({ 'oval.lap': '2,640 ft', 'oval.straight': '600 ft', ...more }).map(([path, text]) => [path, stated(text)]))
+  const known = new Map(
+    Object.entries({ 'oval.lap': '2,640 ft', 'oval.straight': '600 ft', ...more }).map(
+      ([path, text]) => [path, stated(text)],
+    ),
+  )
   const facts = buildFacts(known, new Set(can), 'stone-dust', locale)
   const uses = safetyUses(new Set(facts.keys()))
-  return { engine: createEngine([...ovalUses(new Set(facts.keys()), system), ...uses], facts, locale), uses }
+  return {
+    engine: createEngine([...ovalUses(new Set(facts.keys()), system), ...uses], facts, locale),
+    uses,
+  }
 }
 
 describe('safety plan', () => {
@@ -42,7 +69,8 @@ describe('safety plan', () => {
 
   it.each(promised)('has worksheet %d, %s: %s', (sheet, id, outputs) => {
     expect(uses.find((u) => u.id === id)?.sheet).toBe(sheet)
-    for (const output of outputs.split(' ')) expect(engine.figure(`${id}.${output}`)?.value.ok, `${id}.${output}`).toBe(true)
+    for (const output of outputs.split(' '))
+      expect(engine.figure(`${id}.${output}`)?.value.ok, `${id}.${output}`).toBe(true)
     expect(uses.length).toBe(promised.length)
   })
 
@@ -69,10 +97,14 @@ describe('safety plan', () => {
     for (const { id, calculation, bindings } of uses) {
       for (const [name, binding] of Object.entries(bindings)) {
         if (!('fact' in binding)) continue
-        const [low = Number.NaN, high = Number.NaN] = (factSpec(binding.fact)?.range ?? []).map(siOf)
+        const [low = Number.NaN, high = Number.NaN] = (factSpec(binding.fact)?.range ?? []).map(
+          siOf,
+        )
         const range = calculation.inputs[name]?.range ?? [Number.NaN, Number.NaN]
         expect(range[0], `${id}.${name} from ${binding.fact}`).toBeLessThanOrEqual(low * (1 + 1e-9))
-        expect(range[1], `${id}.${name} from ${binding.fact}`).toBeGreaterThanOrEqual(high * (1 - 1e-9))
+        expect(range[1], `${id}.${name} from ${binding.fact}`).toBeGreaterThanOrEqual(
+          high * (1 - 1e-9),
+        )
       }
     }
   })
@@ -82,22 +114,34 @@ describe.each(['us', 'metric'] as const)('safety worksheets, %s', (system) => {
   const { engine, uses } = sample(system)
   const known = new Set([...earth, ...safety].map((s) => s.id))
 
-  it.each(uses.map((u) => [u.id, u] as const))('%s: cites sources that exist, and explains each input', (_id, { calculation }) => {
-    for (const id of calculation.sources) expect(known).toContain(id)
-    for (const input of Object.values(calculation.inputs)) expect(input.howTo, input.label).toMatch(/\.$/)
-  })
+  it.each(uses.map((u) => [u.id, u] as const))(
+    '%s: cites sources that exist, and explains each input',
+    (_id, { calculation }) => {
+      for (const id of calculation.sources) expect(known).toContain(id)
+      for (const input of Object.values(calculation.inputs))
+        expect(input.howTo, input.label).toMatch(/\.$/)
+    },
+  )
 
   // A table is looked up, not worked out.
-  it.each(uses.filter((u) => u.id !== 'line').map((u) => [u.id, u] as const))('%s: the printed formula gives the number that is given', (id, { calculation }) => {
-    const inputs = Object.fromEntries((engine.worksheet(id)?.inputs ?? []).map((i) => [i.name, i.si]))
-    const answers = calculation.compute(inputs)
-    const names: Record<string, number> = {}
-    for (const [name, spec] of Object.entries(calculation.inputs)) names[name] = spec.formulaUnit ? toUnit(inputs[name] ?? Number.NaN, spec.formulaUnit) : (inputs[name] ?? Number.NaN)
-    for (const [name, spec] of Object.entries(calculation.outputs)) {
-      const answer = answers[name]
-      if (answer === undefined || isRefusal(answer)) throw new Error(`${id}.${name} was refused`)
-      expect(evaluateTex(spec.tex, names) / answer, `${id}.${name}`).toBeCloseTo(1, 9)
-      if (!(name in names)) names[name] = answer
-    }
-  })
+  it.each(uses.filter((u) => u.id !== 'line').map((u) => [u.id, u] as const))(
+    '%s: the printed formula gives the number that is given',
+    (id, { calculation }) => {
+      const inputs = Object.fromEntries(
+        (engine.worksheet(id)?.inputs ?? []).map((i) => [i.name, i.si]),
+      )
+      const answers = calculation.compute(inputs)
+      const names: Record<string, number> = {}
+      for (const [name, spec] of Object.entries(calculation.inputs))
+        names[name] = spec.formulaUnit
+          ? toUnit(inputs[name] ?? Number.NaN, spec.formulaUnit)
+          : (inputs[name] ?? Number.NaN)
+      for (const [name, spec] of Object.entries(calculation.outputs)) {
+        const answer = answers[name]
+        if (answer === undefined || isRefusal(answer)) throw new Error(`${id}.${name} was refused`)
+        expect(evaluateTex(spec.tex, names) / answer, `${id}.${name}`).toBeCloseTo(1, 9)
+        if (!(name in names)) names[name] = answer
+      }
+    },
+  )
 })

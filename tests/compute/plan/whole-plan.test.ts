@@ -6,6 +6,7 @@ describe.each(demos)('the plan of %s', (id) => {
     const { computed } = await loadDemo(id)
     const uses = computed?.engine.uses ?? []
     expect(uses.length).toBeGreaterThan(20)
-    for (const key of ['sheet', 'id'] as const) expect(uses.map((u) => u[key]).filter((x, i, all) => all.indexOf(x) !== i)).toEqual([])
+    for (const key of ['sheet', 'id'] as const)
+      expect(uses.map((u) => u[key]).filter((x, i, all) => all.indexOf(x) !== i)).toEqual([])
   })
 })

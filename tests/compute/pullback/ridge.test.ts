@@ -5,7 +5,13 @@ import { ridgeWater } from '../../../src/compute/pullback/ridge-water.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, FT, GAL, IN, inches, percent } from '../support/realistic.ts'
 
-const oval = { straight: 600 * FT, radius: 226.25 * FT, crossFallStraights: 0.02, crossFallTurns: 0.06, widthStraights: 65 * FT }
+const oval = {
+  straight: 600 * FT,
+  radius: 226.25 * FT,
+  crossFallStraights: 0.02,
+  crossFallTurns: 0.06,
+  widthStraights: 65 * FT,
+}
 const harrow = { harrowWidth: 8 * FT, teeth: 0.75 * IN, print: 0.5 * IN }
 
 describe('ridge at the rail', () => {
@@ -18,7 +24,9 @@ describe('ridge at the rail', () => {
 
   it('of one inch leaves half-inch prints 6 ft out under an 8 ft harrow at 3/4 in', () => {
     // 8 × (1 − (0.75 − 0.5) ÷ 1) = 6
-    expect(numberOf(ridge.compute({ ...oval, ...harrow, height: IN })['lift-width']) / FT).toBeCloseTo(6, 9)
+    expect(
+      numberOf(ridge.compute({ ...oval, ...harrow, height: IN })['lift-width']) / FT,
+    ).toBeCloseTo(6, 9)
   })
 
   it('lifts the teeth, at that distance, to just the depth of the print', () => {
@@ -36,24 +44,41 @@ describe('ridge at the rail', () => {
   })
 
   it('that is not there holds back nothing and lifts no harrow', () => {
-    const { 'dam-width': width, 'dam-volume': volume, 'lift-width': lift } = ridge.compute({ ...oval, ...harrow, height: 0 })
+    const {
+      'dam-width': width,
+      'dam-volume': volume,
+      'lift-width': lift,
+    } = ridge.compute({ ...oval, ...harrow, height: 0 })
     expect([width, volume]).toEqual([0, 0])
-    expectRefused([lift, ridge.compute({ ...oval, ...harrow, print: harrow.teeth, height: 0 })['lift-width']], /too low/)
+    expectRefused(
+      [lift, ridge.compute({ ...oval, ...harrow, print: harrow.teeth, height: 0 })['lift-width']],
+      /too low/,
+    )
   })
 
   it('refuses prints that the teeth never reach', () => {
-    expectRefused([ridge.compute({ ...oval, ...harrow, print: IN, height: IN })['lift-width']], /even without a ridge/)
+    expectRefused(
+      [ridge.compute({ ...oval, ...harrow, print: IN, height: IN })['lift-width']],
+      /even without a ridge/,
+    )
   })
 
   it('refuses water that would stand over the whole width', () => {
-    const { taken: _, ...held } = ridgeWater.compute({ ...oval, crossFallStraights: 0.002, height: 2 * IN })
+    const { taken: _, ...held } = ridgeWater.compute({
+      ...oval,
+      crossFallStraights: 0.002,
+      height: 2 * IN,
+    })
     expectRefused(held, /outside edge/)
   })
 
   it('holds four times the water at twice the height, and less on a steeper track', () => {
     fc.assert(
       fc.property(inches(1, 2), percent(2, 6), (height, crossFallStraights) => {
-        const volume = (change: object): number => numberOf(ridgeWater.compute({ ...oval, height, crossFallStraights, ...change })['dam-volume'])
+        const volume = (change: object): number =>
+          numberOf(
+            ridgeWater.compute({ ...oval, height, crossFallStraights, ...change })['dam-volume'],
+          )
         expect(volume({ height: 2 * height })).toBeCloseTo(4 * volume({}), 6)
         expect(volume({ crossFallStraights: crossFallStraights + 0.01 })).toBeLessThan(volume({}))
       }),

@@ -8,14 +8,32 @@ import { FEW, FT, IN, inches, PCF, percent, TON, YD3 } from '../support/realisti
 
 const area = 180_000 * FT ** 2
 const deep = {
-  area, found: 1.5 * IN, target: IN, worked: 105 * PCF, looseWeight: 100 * PCF, edge: 3000 * FT, repose: (35 * Math.PI) / 180,
-  load: 20 * TON, grading: 7200, bucket: YD3, bucketTime: 60, loaders: 1,
+  area,
+  found: 1.5 * IN,
+  target: IN,
+  worked: 105 * PCF,
+  looseWeight: 100 * PCF,
+  edge: 3000 * FT,
+  repose: (35 * Math.PI) / 180,
+  load: 20 * TON,
+  grading: 7200,
+  bucket: YD3,
+  bucketTime: 60,
+  loaders: 1,
 }
-const thin = { area, target: IN, found: 0.75 * IN, unitWeight: 105 * PCF, load: 20 * TON, swell: 0.25 }
+const thin = {
+  area,
+  target: IN,
+  found: 0.75 * IN,
+  unitWeight: 105 * PCF,
+  load: 20 * TON,
+  swell: 0.25,
+}
 
 describe('cushion too deep', () => {
   it('moves 278 yd³ and 394 tons for half an inch', () => {
-    // 180,000 ÷ 24 = 7,500 ft³ = 277.8 yd³; × 105 ÷ 2000 = 393.75 tons; loose 7,875 ft³ = 291.7 yd³ → 292 buckets of a minute
+    // 180,000 ÷ 24 = 7,500 ft³ = 277.8 yd³; × 105 ÷ 2000 = 393.75 tons; loose 7,875 ft³ = 291.7 yd³
+    // → 292 buckets of a minute
     const answers = excess.compute(deep)
     expect(numberOf(answers.volume) / YD3).toBeCloseTo(277.78, 2)
     expect(numberOf(answers.mass) / TON).toBeCloseTo(393.75, 6)
@@ -67,7 +85,11 @@ describe('cushion too thin', () => {
   it('cuts what swells back into the missing depth', () => {
     fc.assert(
       fc.property(inches(1, 3), percent(0, 60), (target, swell) => {
-        const { missing, cut } = missingDepthUnpriced.compute({ ...thin, target: target + thin.found, swell })
+        const { missing, cut } = missingDepthUnpriced.compute({
+          ...thin,
+          target: target + thin.found,
+          swell,
+        })
         expect(numberOf(cut) * (1 + swell)).toBeCloseTo(numberOf(missing), 9)
       }),
       FEW,
@@ -75,7 +97,10 @@ describe('cushion too thin', () => {
   })
 
   it('takes the same cut as a stopgap that gains one step', () => {
-    expect(baseCut.compute({ gain: thin.target - thin.found, swell: thin.swell }).cut).toBeCloseTo(numberOf(missingDepthUnpriced.compute(thin).cut), 12)
+    expect(baseCut.compute({ gain: thin.target - thin.found, swell: thin.swell }).cut).toBeCloseTo(
+      numberOf(missingDepthUnpriced.compute(thin).cut),
+      12,
+    )
   })
 
   it('and too deep are one question: what is taken off equals what would be missing', () => {

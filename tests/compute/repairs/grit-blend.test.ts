@@ -18,7 +18,10 @@ describe('grit', () => {
     fc.assert(
       fc.property(percent(1, 25), percent(26, 60), percent(70, 100), (found, target, stone) => {
         const added = numberOf(gritBlend.compute({ ...worn, found, target, stone }).add)
-        expect((found * worn.cushion + stone * added) / (worn.cushion + added)).toBeCloseTo(target, 9)
+        expect((found * worn.cushion + stone * added) / (worn.cushion + added)).toBeCloseTo(
+          target,
+          9,
+        )
       }),
       FEW,
     )

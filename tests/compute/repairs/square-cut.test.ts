@@ -5,13 +5,23 @@ import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, feet, FT, FT3, GAL, IN, inches, PCF, TON } from '../support/realistic.ts'
 
 const example = {
-  width: 24 * IN, depth: 3 * IN, length: 12 * FT, packedWeight: 130 * PCF, looseWeight: 100 * PCF, lift: 2.5 * IN,
-  moisture: 0.08, barrow: 3 * FT3, thin: IN, people: 2, labor: 1800 / FT3,
+  width: 24 * IN,
+  depth: 3 * IN,
+  length: 12 * FT,
+  packedWeight: 130 * PCF,
+  looseWeight: 100 * PCF,
+  lift: 2.5 * IN,
+  moisture: 0.08,
+  barrow: 3 * FT3,
+  thin: IN,
+  people: 2,
+  labor: 1800 / FT3,
 }
 
 describe('washout cut square', () => {
   it('takes 6 ft³ packed, 7.8 ft³ loose, two lifts, three barrows, 8 gal and an hour and a half', () => {
-    // 2 × 0.25 × 12 = 6 ft³; × 130 = 780 lb; ÷ 100 = 7.8 ft³; loose depth 3.9 in ÷ 2.5 = 1.6 → 2; 62.4 lb of water = 7.48 gal; 6 × ½ h ÷ 2
+    // 2 × 0.25 × 12 = 6 ft³; × 130 = 780 lb; ÷ 100 = 7.8 ft³; loose depth 3.9 in ÷ 2.5 = 1.6 → 2;
+    // 62.4 lb of water = 7.48 gal; 6 × ½ h ÷ 2
     const answers = squareCut.compute(example)
     expect(numberOf(answers.volume) / FT3).toBeCloseTo(6, 9)
     expect(numberOf(answers.mass) / TON).toBeCloseTo(0.39, 9)
@@ -29,7 +39,10 @@ describe('washout cut square', () => {
   })
 
   it('refuses a share where all of the fill is too thin', () => {
-    expectRefused([squareCut.compute({ ...example, depth: IN })['thin-share']], /all of such a fill/)
+    expectRefused(
+      [squareCut.compute({ ...example, depth: IN })['thin-share']],
+      /all of such a fill/,
+    )
   })
 
   it('gives material but no time where nobody works', () => {
@@ -56,7 +69,9 @@ describe('washout cut square', () => {
       fc.property(inches(2, 6), (depth) => {
         const { barrows, loose, lifts } = squareCut.compute({ ...example, depth })
         expect(numberOf(barrows) * example.barrow).toBeGreaterThanOrEqual(numberOf(loose) - 1e-6)
-        expect(numberOf(squareCut.compute({ ...example, depth: 2 * depth }).lifts)).toBeGreaterThanOrEqual(numberOf(lifts))
+        expect(
+          numberOf(squareCut.compute({ ...example, depth: 2 * depth }).lifts),
+        ).toBeGreaterThanOrEqual(numberOf(lifts))
       }),
       FEW,
     )

@@ -10,16 +10,28 @@ const LB = 0.45359237
 
 describe('time to seal', () => {
   it('adds flattening, rolling and the margin', () => {
-    expect(sealingTime.compute({ flatten: 2400, roll: 2100, margin: 600 })).toEqual({ time: 4500, 'start-before': 5100 })
+    expect(sealingTime.compute({ flatten: 2400, roll: 2100, margin: 600 })).toEqual({
+      time: 4500,
+      'start-before': 5100,
+    })
   })
 
   it('is the rolling alone where nothing flattens and no margin is kept', () => {
-    expect(sealingTime.compute({ flatten: 0, roll: 2100, margin: 0 })).toEqual({ time: 2100, 'start-before': 2100 })
+    expect(sealingTime.compute({ flatten: 0, roll: 2100, margin: 0 })).toEqual({
+      time: 2100,
+      'start-before': 2100,
+    })
   })
 })
 
 describe('pressure of a tire against a drum', () => {
-  const roller = { inflation: 90 * PSI, mass: 10_000 * LB, share: 0.5, width: 6 * FT, contact: 3 * IN }
+  const roller = {
+    inflation: 90 * PSI,
+    mass: 10_000 * LB,
+    share: 0.5,
+    width: 6 * FT,
+    contact: 3 * IN,
+  }
 
   it('presses 90 psi under a tire and 23 psi under a drum', () => {
     // 5,000 lb on 72 in × 3 in = 216 in²: 23.1 psi; 90 ÷ 23.1 = 3.9

@@ -9,7 +9,10 @@ export function numberOf(answer: number | Refusal | undefined): number {
 }
 
 /** Expects every answer to be refused, for a reason that names what is wrong. */
-export function expectRefused(answers: Readonly<Record<string, number | Refusal>> | readonly (number | Refusal | undefined)[], reason: RegExp): void {
+export function expectRefused(
+  answers: Readonly<Record<string, number | Refusal>> | readonly (number | Refusal | undefined)[],
+  reason: RegExp,
+): void {
   for (const answer of Object.values(answers)) {
     expect(answer !== undefined && isRefusal(answer) ? answer.refused : answer).toMatch(reason)
   }

@@ -4,7 +4,9 @@ import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 const named = ['min', 'h', 's', 'day', 'lb', 'in', 'mi', 'gal/min'] as const
 const units: Readonly<Record<string, string>> = {
   ...Object.fromEntries(named.map((unit) => [unit, String(1 / toUnit(1, unit))])),
-  'fl oz': String(1 / toUnit(1, 'floz')), 'µg/m³': '0.000000001', water: '1000',
+  'fl oz': String(1 / toUnit(1, 'floz')),
+  'µg/m³': '0.000000001',
+  water: '1000',
 }
 
 const closing: Readonly<Record<string, string>> = { '{': '}' }
@@ -20,7 +22,12 @@ function groupAt(tex: string, at: number): { inner: string; end: number } {
 }
 
 /** Rewrites `\command{a}{b}` from the inside out. */
-function command(tex: string, name: string, groups: number, write: (...inner: string[]) => string): string {
+function command(
+  tex: string,
+  name: string,
+  groups: number,
+  write: (...inner: string[]) => string,
+): string {
   const at = tex.indexOf(`\\${name}{`)
   if (at < 0) return tex
   const inner: string[] = []
@@ -40,15 +47,27 @@ export function texToCode(tex: string): string {
   code = command(code, 'sqrt', 1, (a) => ` Math.sqrt(${a}) `)
   code = command(code, 'text', 1, (a) => ` ${units[a] ?? `unknown_unit_${a}`} `)
   code = code
-    .replaceAll('\\left\\lceil', ' Math.ceil(-1e-9+').replaceAll('\\right\\rceil', ') ')
-    .replace(/\\(?:left|bigl)\(/g, '(').replace(/\\(?:right|bigr)\)/g, ')')
-    .replaceAll('\\arctan(', ' Math.atan(').replace(/\\(cos|sin|tan|max)\(/g, ' Math.$1(').replace(/\|([^|]*)\|/g, ' Math.abs($1) ')
-    .replaceAll('\\cdot', ' * ').replaceAll('\\pi', ' Math.PI ').replaceAll('\\,', ' ')
-    .replace(/\^\{([^{}]+)\}/g, ' ** ($1) ').replace(/\^(\d)/g, ' ** $1 ')
-    .replace(/@([a-zA-Z]\w*)/g, ' v.$1 ').replace(/\bg\b(?![.\w])/g, ' 9.80665 ')
+    .replaceAll('\\left\\lceil', ' Math.ceil(-1e-9+')
+    .replaceAll('\\right\\rceil', ') ')
+    .replace(/\\(?:left|bigl)\(/g, '(')
+    .replace(/\\(?:right|bigr)\)/g, ')')
+    .replaceAll('\\arctan(', ' Math.atan(')
+    .replace(/\\(cos|sin|tan|max)\(/g, ' Math.$1(')
+    .replace(/\|([^|]*)\|/g, ' Math.abs($1) ')
+    .replaceAll('\\cdot', ' * ')
+    .replaceAll('\\pi', ' Math.PI ')
+    .replaceAll('\\,', ' ')
+    .replace(/\^\{([^{}]+)\}/g, ' ** ($1) ')
+    .replace(/\^(\d)/g, ' ** $1 ')
+    .replace(/@([a-zA-Z]\w*)/g, ' v.$1 ')
+    .replace(/\bg\b(?![.\w])/g, ' 9.80665 ')
   // What stands side by side is multiplied.
-  const tokens = code.match(/Math\.(?:sqrt|ceil|cos|sin|tan|atan|abs|max)\(|Math\.PI|v\.\w+|\d+(?:\.\d+)?|-?1e-9|\*\*|[-+*/(),]/g) ?? []
-  if (tokens.join('') !== code.replace(/\s/g, '')) throw new SyntaxError(`cannot read all of ${tex}`)
+  const tokens =
+    code.match(
+      /Math\.(?:sqrt|ceil|cos|sin|tan|atan|abs|max)\(|Math\.PI|v\.\w+|\d+(?:\.\d+)?|-?1e-9|\*\*|[-+*/(),]/g,
+    ) ?? []
+  if (tokens.join('') !== code.replace(/\s/g, ''))
+    throw new SyntaxError(`cannot read all of ${tex}`)
   return tokens.reduce((out, token, i) => {
     const before = tokens[i - 1] ?? ''
     const ends = /^(?:Math\.PI|v\.\w+|\d.*|\))$/.test(before)
@@ -58,4 +77,5 @@ export function texToCode(tex: string): string {
 }
 
 /** Works a formula out with the numbers given for its names. */
-export const evaluateTex = (tex: string, values: Readonly<Record<string, number>>): number => Number(new Function('v', `return ${texToCode(tex)}`)(values))
+export const evaluateTex = (tex: string, values: Readonly<Record<string, number>>): number =>
+  Number(new Function('v', `return ${texToCode(tex)}`)(values))

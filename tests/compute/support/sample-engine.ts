@@ -13,24 +13,44 @@ import { type Capability, capabilities } from '../../../src/model/capability.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
 
-const plans = [ovalUses, cushionUses, workingUses, pullbackUses, sealingUses, repairUses, drainageUses]
+const plans = [
+  ovalUses,
+  cushionUses,
+  workingUses,
+  pullbackUses,
+  sealingUses,
+  repairUses,
+  drainageUses,
+]
 
 /** A half mile with everything a facility may own and know. */
 export const everything: Readonly<Record<string, string>> = {
-  'oval.lap': '2,640 ft', 'oval.straight': '600 ft', 'cushion.depth.found': '1 1/2 in', 'cushion.grit.found': '20 %', 'prices.material': '$18/ton',
-  'gear.roll-tires.count': '2', 'rail-ridge.height': '1 in',
+  'oval.lap': '2,640 ft',
+  'oval.straight': '600 ft',
+  'cushion.depth.found': '1 1/2 in',
+  'cushion.grit.found': '20 %',
+  'prices.material': '$18/ton',
+  'gear.roll-tires.count': '2',
+  'rail-ridge.height': '1 in',
 }
 
 function stated(text: string): KnownValue {
   const read = parseQuantity(text, { plain: true })
   if (!read.ok) throw new RangeError(read.fault.message)
-  return { si: read.quantity.si, provenance: { kind: 'stated', at: { file: 'facility.yaml', line: 1, column: 1, length: 1 } } }
+  return {
+    si: read.quantity.si,
+    provenance: { kind: 'stated', at: { file: 'facility.yaml', line: 1, column: 1, length: 1 } },
+  }
 }
 
 export type Sample = { readonly engine: Engine; readonly uses: readonly Use[] }
 
 /** An engine over the earth-side plan alone, for a half mile of stone dust. */
-export function sampleEngine(known: Readonly<Record<string, string>> = everything, can: readonly Capability[] = capabilities, system: UnitSystem = 'us'): Sample {
+export function sampleEngine(
+  known: Readonly<Record<string, string>> = everything,
+  can: readonly Capability[] = capabilities,
+  system: UnitSystem = 'us',
+): Sample {
   const locale = { system, currency: 'USD' }
   const values = new Map(Object.entries(known).map(([path, text]) => [path, stated(text)]))
   const facts = buildFacts(values, new Set(can), 'stone-dust', locale)

@@ -1,9 +1,17 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { endAreaVolume, prismoidVolume, pyramidVolume } from '../../../src/compute/survey/end-area.ts'
+import {
+  endAreaVolume,
+  prismoidVolume,
+  pyramidVolume,
+} from '../../../src/compute/survey/end-area.ts'
 import { cellVolume, gridVolume } from '../../../src/compute/survey/grid-volume.ts'
 import { simpsonArea, trapezoidArea } from '../../../src/compute/survey/offset-area.ts'
-import { coordinateArea, levelSection, veeSection } from '../../../src/compute/survey/section-area.ts'
+import {
+  coordinateArea,
+  levelSection,
+  veeSection,
+} from '../../../src/compute/survey/section-area.ts'
 import { slopeAngle, slopeOf } from '../../../src/compute/survey/slope.ts'
 import { taperedTrench } from '../../../src/compute/survey/tapered-trench.ts'
 import { FEW, feet, inches, whole } from '../support/realistic.ts'
@@ -20,7 +28,9 @@ describe('volumes between sections', () => {
       fc.property(feet(1, 60), feet(1, 60), feet(1, 400), (a, b, length) => {
         expect(endAreaVolume(a, a, length)).toBeCloseTo(prismoidVolume(a, a, a, length), 6)
         const middle = (a + b) / 2
-        expect(endAreaVolume(a, middle, length / 2) + endAreaVolume(middle, b, length / 2)).toBeCloseTo(endAreaVolume(a, b, length), 6)
+        expect(
+          endAreaVolume(a, middle, length / 2) + endAreaVolume(middle, b, length / 2),
+        ).toBeCloseTo(endAreaVolume(a, b, length), 6)
       }),
       FEW,
     )
@@ -47,29 +57,50 @@ describe('areas', () => {
   })
 
   it('by coordinates do not change when the figure is moved or gone around the other way', () => {
-    const corners = [[0, 0], [30, 5], [40, 25], [10, 30]] as const
-    expect(coordinateArea(corners.map(([x, y]) => [x + 100, y - 70] as const))).toBeCloseTo(coordinateArea(corners), 6)
+    const corners = [
+      [0, 0],
+      [30, 5],
+      [40, 25],
+      [10, 30],
+    ] as const
+    expect(coordinateArea(corners.map(([x, y]) => [x + 100, y - 70] as const))).toBeCloseTo(
+      coordinateArea(corners),
+      6,
+    )
     expect(coordinateArea([...corners].reverse())).toBeCloseTo(coordinateArea(corners), 9)
   })
 
   it('throw with too few offsets or corners', () => {
     expect(() => trapezoidArea([1], 5)).toThrow(RangeError)
     expect(() => simpsonArea([1, 2], 5)).toThrow(RangeError)
-    expect(() => coordinateArea([[0, 0], [1, 1]])).toThrow(RangeError)
+    expect(() =>
+      coordinateArea([
+        [0, 0],
+        [1, 1],
+      ]),
+    ).toThrow(RangeError)
   })
 })
 
 describe('grid', () => {
   it('keeps cut and fill apart', () => {
     // Cells of 100 m²: the left one is cut 0.1 m deep, the right one filled 0.05 m.
-    const { cut, fill } = gridVolume([[0.1, 0.1, -0.2], [0.1, 0.1, -0.2]], 100)
+    const { cut, fill } = gridVolume(
+      [
+        [0.1, 0.1, -0.2],
+        [0.1, 0.1, -0.2],
+      ],
+      100,
+    )
     expect([cut, fill]).toEqual([expect.closeTo(10, 9), expect.closeTo(5, 9)])
   })
 
   it('that is even is area times depth, however many cells', () => {
     fc.assert(
       fc.property(inches(1, 6), whole(2, 9), whole(2, 5), (depth, rows, columns) => {
-        const grid = Array.from({ length: rows }, () => Array.from({ length: columns }, () => depth))
+        const grid = Array.from({ length: rows }, () =>
+          Array.from({ length: columns }, () => depth),
+        )
         expect(gridVolume(grid, 50).cut).toBeCloseTo((rows - 1) * (columns - 1) * 50 * depth, 6)
       }),
       FEW,
@@ -89,7 +120,13 @@ describe('slopes and trenches', () => {
   })
 
   it('remove the full wedge of a trench without ends, and refuse ends that are larger than it', () => {
-    const plain = { width: 2, depth: 1, length: 10, corner: { base: 0, rise: 0 }, end: { length: 0, narrowing: 0 } }
+    const plain = {
+      width: 2,
+      depth: 1,
+      length: 10,
+      corner: { base: 0, rise: 0 },
+      end: { length: 0, narrowing: 0 },
+    }
     expect(taperedTrench(plain).removed).toBe(10)
     expect(() => taperedTrench({ ...plain, corner: { base: 9, rise: 9 } })).toThrow(RangeError)
   })

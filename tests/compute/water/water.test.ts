@@ -1,7 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { moistureByTruck, moistureToAdd, onePoint } from '../../../src/compute/water/moisture.ts'
-import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
+import {
+  raceDaySupply,
+  sprayPass,
+  tankRun,
+  truckCycle,
+  waterRound,
+} from '../../../src/compute/water/truck.ts'
 
 const n = (out: Readonly<Record<string, number | { refused: string }>>, name: string): number => {
   const value = out[name]
@@ -13,26 +19,59 @@ const gallon = 0.003785411784
 describe('moisture', () => {
   const layer = { area: 1000, depth: 0.03, weight: 1600 }
   it('needs 1.44 m³ for three points: 1000 m² × 0.03 m × 1600 kg/m³ × 0.03 = 1,440 kg', () => {
-    expect(n(moistureToAdd.compute({ ...layer, target: 0.08, found: 0.05 }), 'water')).toBeCloseTo(1.44, 9)
+    expect(n(moistureToAdd.compute({ ...layer, target: 0.08, found: 0.05 }), 'water')).toBeCloseTo(
+      1.44,
+      9,
+    )
     expect(3 * n(onePoint.compute(layer), 'water')).toBeCloseTo(1.44, 9)
   })
   it('refuses to water what is wet', () => {
-    expect(moistureToAdd.compute({ ...layer, target: 0.05, found: 0.08 })['water']).toEqual({ refused: 'the cushion is wetter than wanted: let it dry' })
+    expect(moistureToAdd.compute({ ...layer, target: 0.05, found: 0.08 })['water']).toEqual({
+      refused: 'the cushion is wetter than wanted: let it dry',
+    })
   })
   it('needs none when none is missing', () => {
     const truck = { passDepth: 0.0012, load: 7, cycle: 1800, trucks: 1, soak: 1800 }
     const out = moistureByTruck.compute({ ...layer, target: 0.08, found: 0.08, ...truck })
-    expect([n(out, 'water'), n(out, 'loads'), n(out, 'passes'), n(out, 'time')]).toEqual([0, 0, 0, 0])
+    expect([n(out, 'water'), n(out, 'loads'), n(out, 'passes'), n(out, 'time')]).toEqual([
+      0, 0, 0, 0,
+    ])
   })
   it('grows with area, depth and missing points, and never with trucks', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 2, max: 40 }), fc.integer({ min: 1, max: 10 }), fc.integer({ min: 1, max: 3 }), (hundreds, points, trucks) => {
-        const at = (area: number, p: number, m: number) => moistureByTruck.compute({ area, depth: 0.03, weight: 1600, target: 0.05 + p / 100, found: 0.05, passDepth: 0.0012, load: 7, cycle: 1800, trucks: m, soak: 1800 })
-        expect(n(at(200 * hundreds, points, trucks), 'water')).toBeCloseTo(2 * n(at(100 * hundreds, points, trucks), 'water'), 9)
-        expect(n(at(100 * hundreds, points + 1, trucks), 'loads')).toBeGreaterThanOrEqual(n(at(100 * hundreds, points, trucks), 'loads'))
-        expect(n(at(100 * hundreds, points, trucks + 1), 'time')).toBeLessThanOrEqual(n(at(100 * hundreds, points, trucks), 'time'))
-        expect(n(at(100 * hundreds, points, trucks), 'loads') * 7).toBeGreaterThanOrEqual(n(at(100 * hundreds, points, trucks), 'water') - 1e-9)
-      }),
+      fc.property(
+        fc.integer({ min: 2, max: 40 }),
+        fc.integer({ min: 1, max: 10 }),
+        fc.integer({ min: 1, max: 3 }),
+        (hundreds, points, trucks) => {
+          const at = (area: number, p: number, m: number) =>
+            moistureByTruck.compute({
+              area,
+              depth: 0.03,
+              weight: 1600,
+              target: 0.05 + p / 100,
+              found: 0.05,
+              passDepth: 0.0012,
+              load: 7,
+              cycle: 1800,
+              trucks: m,
+              soak: 1800,
+            })
+          expect(n(at(200 * hundreds, points, trucks), 'water')).toBeCloseTo(
+            2 * n(at(100 * hundreds, points, trucks), 'water'),
+            9,
+          )
+          expect(n(at(100 * hundreds, points + 1, trucks), 'loads')).toBeGreaterThanOrEqual(
+            n(at(100 * hundreds, points, trucks), 'loads'),
+          )
+          expect(n(at(100 * hundreds, points, trucks + 1), 'time')).toBeLessThanOrEqual(
+            n(at(100 * hundreds, points, trucks), 'time'),
+          )
+          expect(n(at(100 * hundreds, points, trucks), 'loads') * 7).toBeGreaterThanOrEqual(
+            n(at(100 * hundreds, points, trucks), 'water') - 1e-9,
+          )
+        },
+      ),
       { numRuns: 40 },
     )
   })
@@ -42,7 +81,9 @@ describe('spraying', () => {
   it('speed and depth undo each other', () => {
     const bar = { flow: 0.011, sprayWidth: 6 }
     const { speed } = sprayPass.compute({ ...bar, usual: 1.8, wanted: 0.00127 })
-    expect(n(sprayPass.compute({ ...bar, usual: Number(speed), wanted: 0.001 }), 'depth')).toBeCloseTo(0.00127, 12)
+    expect(
+      n(sprayPass.compute({ ...bar, usual: Number(speed), wanted: 0.001 }), 'depth'),
+    ).toBeCloseTo(0.00127, 12)
   })
   it('a tank reaches as far as it lasts at that speed', () => {
     const bar = { flow: 0.011, sprayWidth: 6 }
@@ -52,17 +93,27 @@ describe('spraying', () => {
   })
   it('a 2,000 gal tank at 90 %, 250 gal/min in, 180 gal/min out and 5 min of road takes 22.2 min', () => {
     // 1800/250 + 5 + 1800/180 = 7.2 + 5 + 10
-    const out = truckCycle.compute({ tank: 2000 * gallon, usable: 0.9, fillFlow: (250 * gallon) / 60, flow: (180 * gallon) / 60, travel: 300 })
+    const out = truckCycle.compute({
+      tank: 2000 * gallon,
+      usable: 0.9,
+      fillFlow: (250 * gallon) / 60,
+      flow: (180 * gallon) / 60,
+      travel: 300,
+    })
     expect(n(out, 'time') / 60).toBeCloseTo(22.2, 9)
   })
   it('whole loads hold the round, and one fewer would not', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1000, max: 40_000 }), fc.integer({ min: 5, max: 40 }), (area, tenths) => {
-        const load = tenths / 4
-        const out = waterRound.compute({ area, depth: 0.0012, load, cycle: 1500, trucks: 2 })
-        expect(n(out, 'loads') * load).toBeGreaterThanOrEqual(n(out, 'water') - 1e-6)
-        expect((n(out, 'loads') - 1) * load).toBeLessThan(n(out, 'water'))
-      }),
+      fc.property(
+        fc.integer({ min: 1000, max: 40_000 }),
+        fc.integer({ min: 5, max: 40 }),
+        (area, tenths) => {
+          const load = tenths / 4
+          const out = waterRound.compute({ area, depth: 0.0012, load, cycle: 1500, trucks: 2 })
+          expect(n(out, 'loads') * load).toBeGreaterThanOrEqual(n(out, 'water') - 1e-6)
+          expect((n(out, 'loads') - 1) * load).toBeLessThan(n(out, 'water'))
+        },
+      ),
       { numRuns: 40 },
     )
   })

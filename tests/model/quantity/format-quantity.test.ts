@@ -23,7 +23,7 @@ describe('formatQuantity', () => {
     [907.18474, 'mass', '1 ton', '1 t'],
     [0.025, 'hourlyRate', '$90/h', 'CA$90/h'],
     [300, 'temperature', '80 °F', '27 °C'],
-  ])('prints %d as %s in the trade\'s rounding', (si, kind, inUs, inMetric) => {
+  ])("prints %d as %s in the trade's rounding", (si, kind, inUs, inMetric) => {
     expect(formatQuantity(si, kind, us).text).toBe(inUs)
     expect(formatQuantity(si, kind, metric).text).toBe(inMetric)
   })
@@ -34,23 +34,44 @@ describe('formatQuantity', () => {
   })
 
   it('is never off by more than one step', () => {
-    const names = Object.keys(kinds).filter((k) => !['money', 'hourlyRate', 'massPrice', 'volumePrice', 'temperature', 'duration', 'minutes', 'clock'].includes(k)) as KindName[]
+    const names = Object.keys(kinds).filter(
+      (k) =>
+        ![
+          'money',
+          'hourlyRate',
+          'massPrice',
+          'volumePrice',
+          'temperature',
+          'duration',
+          'minutes',
+          'clock',
+        ].includes(k),
+    ) as KindName[]
     fc.assert(
-      fc.property(fc.constantFrom(...names), fc.constantFrom(us, metric), fc.integer({ min: 0, max: 5000 }), (kind, locale, steps) => {
-        const style = kinds[kind][locale.system]
-        const read = parseQuantity(`${style.step} ${style.unit}`, { plain: true })
-        if (!read.ok) throw new Error(kind)
-        const si = read.quantity.si * steps
-        const again = parseQuantity(formatQuantity(si, kind, locale).text.replace('−', '-'), { plain: true })
-        expect(again.ok && Math.abs(again.quantity.si - si) <= read.quantity.si * 1.0001).toBe(true)
-      }),
+      fc.property(
+        fc.constantFrom(...names),
+        fc.constantFrom(us, metric),
+        fc.integer({ min: 0, max: 5000 }),
+        (kind, locale, steps) => {
+          const style = kinds[kind][locale.system]
+          const read = parseQuantity(`${style.step} ${style.unit}`, { plain: true })
+          if (!read.ok) throw new Error(kind)
+          const si = read.quantity.si * steps
+          const again = parseQuantity(formatQuantity(si, kind, locale).text.replace('−', '-'), {
+            plain: true,
+          })
+          expect(again.ok && Math.abs(again.quantity.si - si) <= read.quantity.si * 1.0001).toBe(
+            true,
+          )
+        },
+      ),
       { numRuns: 200 },
     )
   })
 })
 
 describe('formatExact', () => {
-  it('keeps the trade\'s form where that changes nothing', () => {
+  it("keeps the trade's form where that changes nothing", () => {
     expect(formatExact(0.03175, 'depth', us)).toBe('1 1/4 in')
   })
   it('gives five digits where rounding would change a sum', () => {

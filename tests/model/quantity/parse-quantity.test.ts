@@ -46,12 +46,20 @@ describe('parseQuantity', () => {
   })
 
   it('points at an unknown unit and suggests a near one', () => {
-    expect(faultOf('120 galons/min')).toMatchObject({ code: 'quantity/unknown-unit', at: 4, length: 6, hint: 'did you mean "gallons"?' })
+    expect(faultOf('120 galons/min')).toMatchObject({
+      code: 'quantity/unknown-unit',
+      at: 4,
+      length: 6,
+      hint: 'did you mean "gallons"?',
+    })
   })
 
-  it.each(['', 'abc', '1,2 ft', '1/0 in', '3 ft 2 lb', '--3 in', '3 in in', 'NaN in', '1e999 in'])('refuses "%s"', (text) => {
-    expect(faultOf(text)).toBeDefined()
-  })
+  it.each(['', 'abc', '1,2 ft', '1/0 in', '3 ft 2 lb', '--3 in', '3 in in', 'NaN in', '1e999 in'])(
+    'refuses "%s"',
+    (text) => {
+      expect(faultOf(text)).toBeDefined()
+    },
+  )
 
   it('reads back every sixteenth of an inch that it could print', () => {
     fc.assert(

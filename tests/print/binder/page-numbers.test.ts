@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest'
 import { labelRanges, pageLabel, roman } from '../../../src/print/binder/page-numbers.ts'
 
 describe('page numbers', () => {
-  it.each([[1, 'i'], [4, 'iv'], [9, 'ix'], [14, 'xiv'], [40, 'xl'], [99, 'xcix']])('%d is %s in the front', (n, text) => {
+  it.each([
+    [1, 'i'],
+    [4, 'iv'],
+    [9, 'ix'],
+    [14, 'xiv'],
+    [40, 'xl'],
+    [99, 'xcix'],
+  ])('%d is %s in the front', (n, text) => {
     expect(roman(n)).toBe(text)
   })
 

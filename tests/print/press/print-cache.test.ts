@@ -26,7 +26,9 @@ describe('what was printed before', () => {
   it('goes when nobody has asked for it in a month', async () => {
     const cache = printCache(folder)
     await cache.get(['old'], async () => 1)
-    const files = (await readdir(folder, { recursive: true, withFileTypes: true })).filter((e) => e.isFile()).map((e) => path.join(e.parentPath, e.name))
+    const files = (await readdir(folder, { recursive: true, withFileTypes: true }))
+      .filter((e) => e.isFile())
+      .map((e) => path.join(e.parentPath, e.name))
     const then = new Date(Date.now() - 40 * 86_400_000)
     for (const f of files) await utimes(f, then, then)
     await cache.get(['new'], async () => 2)

@@ -1,7 +1,10 @@
 import { expect } from 'vitest'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 
-/** A check against something outside the project. Authority: A public body or standard, B book, C web page, own arithmetic. */
+/**
+ * A check against something outside the project. Authority: A public body or standard, B book, C
+ * web page, own arithmetic.
+ */
 export type Case = {
   readonly id: string
   readonly topic: string
@@ -16,7 +19,9 @@ export type Case = {
   readonly authority: string
 }
 
-export type Answers = Readonly<Record<string, number | string | readonly (number | string | undefined)[] | undefined>>
+export type Answers = Readonly<
+  Record<string, number | string | readonly (number | string | undefined)[] | undefined>
+>
 export type Runner = (x: Inputs) => Answers
 
 /** Inputs of a case, as printed or in SI. */
@@ -31,7 +36,8 @@ export type Inputs = {
 /** An amount of a unit such as `yd3/h` in SI. */
 export const si = (value: number, unit: string): number => value / toUnit(1, unit)
 
-const bare = (x: unknown): unknown => (typeof x === 'object' && x !== null && 'value' in x ? x.value : x)
+const bare = (x: unknown): unknown =>
+  typeof x === 'object' && x !== null && 'value' in x ? x.value : x
 
 export function inputsOf(c: Case): Inputs {
   const raw = (name: string): unknown => bare(c.inputs[name])
@@ -44,25 +50,46 @@ export function inputsOf(c: Case): Inputs {
     const value = raw(name)
     return Array.isArray(value) ? value : [value]
   }
-  return { has: (name) => name in c.inputs, n, list: (name) => all(name).map(Number), words: (name) => all(name).map(String), si: (name, unit) => si(n(name), unit) }
+  return {
+    has: (name) => name in c.inputs,
+    n,
+    list: (name) => all(name).map(Number),
+    words: (name) => all(name).map(String),
+    si: (name, unit) => si(n(name), unit),
+  }
 }
 
 /** Web pages, recollections and own sums prove the arithmetic, and no more. */
-export const isSourced = (c: Case): boolean => (c.authority === 'A' || c.authority === 'B') && c.known !== 'memory' && !c.source.startsWith('Own')
+export const isSourced = (c: Case): boolean =>
+  (c.authority === 'A' || c.authority === 'B') &&
+  c.known !== 'memory' &&
+  !c.source.startsWith('Own')
 
-export const titleOf = (c: Case): string => `${c.id} ${isSourced(c) ? c.source : 'arithmetic check'} (tolerance: ${c.tolerance_why})`
+export const titleOf = (c: Case): string =>
+  `${c.id} ${isSourced(c) ? c.source : 'arithmetic check'} (tolerance: ${c.tolerance_why})`
 
 /** Compares every expected answer, each with its own tolerance. */
 export function compare(c: Case, got: Answers): void {
-  const whole = typeof c.expected === 'object' && c.expected !== null && !Array.isArray(c.expected) ? (c.expected as Readonly<Record<string, unknown>>) : { value: c.expected }
+  const whole =
+    typeof c.expected === 'object' && c.expected !== null && !Array.isArray(c.expected)
+      ? (c.expected as Readonly<Record<string, unknown>>)
+      : { value: c.expected }
   for (const [name, answer] of Object.entries(whole)) {
-    const tolerance = Number(typeof c.tolerance === 'object' && c.tolerance !== null ? (c.tolerance as Readonly<Record<string, unknown>>)[name] : c.tolerance)
+    const tolerance = Number(
+      typeof c.tolerance === 'object' && c.tolerance !== null
+        ? (c.tolerance as Readonly<Record<string, unknown>>)[name]
+        : c.tolerance,
+    )
     const wanted = [bare(answer)].flat()
     const found = [got[name]].flat()
     expect(found.length, `${c.id} ${name}`).toBe(wanted.length)
     wanted.forEach((w, i) => {
       if (typeof w === 'string') expect(found[i], `${c.id} ${name}`).toBe(w)
-      else expect(Math.abs(Number(found[i]) - Number(w)), `${c.id} ${name}: ${found[i]} for ${w}`).toBeLessThanOrEqual(tolerance * (1 + 1e-9))
+      else
+        expect(
+          Math.abs(Number(found[i]) - Number(w)),
+          `${c.id} ${name}: ${found[i]} for ${w}`,
+        ).toBeLessThanOrEqual(tolerance * (1 + 1e-9))
     })
   }
 }
@@ -73,7 +100,16 @@ export function printCounts(cases: readonly Case[]): void {
   const kindOf = (c: Case): string => (isSourced(c) ? c.authority : '')
   const rows = [...new Set(cases.map((c) => c.topic))].map((topic) => {
     const of = cases.filter((c) => c.topic === topic)
-    return { topic, ...Object.fromEntries(Object.entries(kinds).map(([name, kind]) => [name, of.filter((c) => kindOf(c) === kind).length])), all: of.length }
+    return {
+      topic,
+      ...Object.fromEntries(
+        Object.entries(kinds).map(([name, kind]) => [
+          name,
+          of.filter((c) => kindOf(c) === kind).length,
+        ]),
+      ),
+      all: of.length,
+    }
   })
   console.table(rows)
 }

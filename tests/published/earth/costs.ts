@@ -1,9 +1,25 @@
-import { costOf, jobTime, markUp, sumOfCosts, unitCost } from '../../../src/compute/money/job-cost.ts'
-import { capitalRecovery, depreciationByUse, housingCost, recoveryFactor, repairShare, salvageValue } from '../../../src/compute/money/machine-cost.ts'
+import {
+  costOf,
+  jobTime,
+  markUp,
+  sumOfCosts,
+  unitCost,
+} from '../../../src/compute/money/job-cost.ts'
+import {
+  capitalRecovery,
+  depreciationByUse,
+  housingCost,
+  recoveryFactor,
+  repairShare,
+  salvageValue,
+} from '../../../src/compute/money/machine-cost.ts'
 import { type Runner, si } from './case.ts'
 
 export const costs: Readonly<Record<string, Runner>> = {
-  capital_recovery: (x) => ({ crf: recoveryFactor(x.n('rate'), x.n('years')), annual: capitalRecovery(x.n('price'), x.n('salvage'), x.n('rate'), x.n('years')) }),
+  capital_recovery: (x) => ({
+    crf: recoveryFactor(x.n('rate'), x.n('years')),
+    annual: capitalRecovery(x.n('price'), x.n('salvage'), x.n('rate'), x.n('years')),
+  }),
   tih: (x) => ({ annual: housingCost(x.n('price'), x.n('salvage'), x.n('rate')) }),
   sum_costs: (x) => ({ total: sumOfCosts(x.list('items')) }),
   salvage_value: (x) => ({ salvage: salvageValue(x.n('list_price'), x.n('fraction')) }),
@@ -21,13 +37,24 @@ export const costs: Readonly<Record<string, Runner>> = {
     return { cost, unit_cost: cost / x.n('volume') }
   },
   markup: (x) => {
-    const { overhead, contract, administration, total } = markUp(x.n('subtotal'), x.n('overhead_pct') / 100, x.n('admin_pct') / 100)
+    const { overhead, contract, administration, total } = markUp(
+      x.n('subtotal'),
+      x.n('overhead_pct') / 100,
+      x.n('admin_pct') / 100,
+    )
     return { overhead, contract, admin: administration, total }
   },
   units_depreciation: (x) => {
-    const { each, lost, left } = depreciationByUse(x.n('cost'), x.n('salvage'), x.n('units'), x.n('period'))
+    const { each, lost, left } = depreciationByUse(
+      x.n('cost'),
+      x.n('salvage'),
+      x.n('units'),
+      x.n('period'),
+    )
     return { rate: each, period: lost, book: left }
   },
   seed_cost: (x) => ({ cost: costOf(x.n('acres') * x.n('factor'), x.n('rate')) }),
-  repair_fraction: (x) => ({ fraction: x.list('hours').map((hours) => repairShare(si(hours, 'h'), x.n('rf1'), x.n('rf2'))) }),
+  repair_fraction: (x) => ({
+    fraction: x.list('hours').map((hours) => repairShare(si(hours, 'h'), x.n('rf1'), x.n('rf2'))),
+  }),
 }

@@ -1,26 +1,53 @@
 import { coverage } from '../../../src/compute/coverage/coverage.ts'
 import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { graderTime, meanPassSpeed } from '../../../src/compute/money/grader-time.ts'
-import { drivingTime, tripTime, trucksInBalance, trucksWithSpare } from '../../../src/compute/money/hauling.ts'
+import {
+  drivingTime,
+  tripTime,
+  trucksInBalance,
+  trucksWithSpare,
+} from '../../../src/compute/money/hauling.ts'
 import { loadingRate, loadRate } from '../../../src/compute/money/loading.ts'
 import { haulPull, rollingShare } from '../../../src/compute/money/resistance.ts'
-import { type Roller, rollerArea, rollersNeeded, rollerVolume } from '../../../src/compute/money/roller-production.ts'
+import {
+  type Roller,
+  rollerArea,
+  rollersNeeded,
+  rollerVolume,
+} from '../../../src/compute/money/roller-production.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { type Inputs, type Runner, si } from './case.ts'
 
-const rollerOf = (x: Inputs): Roller => ({ width: x.si('width', 'ft'), speed: x.si('speed', 'mph'), efficiency: x.n('efficiency'), passes: x.n('passes') })
+const rollerOf = (x: Inputs): Roller => ({
+  width: x.si('width', 'ft'),
+  speed: x.si('speed', 'mph'),
+  efficiency: x.n('efficiency'),
+  passes: x.n('passes'),
+})
 const hourShare = (x: Inputs): number => x.n('minutes_per_hour') / 60
 
 /** Miles and miles an hour, or kilometers and kilometers an hour: the hours are the same. */
 const graderHours: Runner = (x) => {
   const [passes, speeds] = [x.list('passes'), x.list('speed')]
-  const operations = speeds.map((speed, i) => ({ passes: passes[i] ?? 0, distance: x.si('distance', 'mi'), speed: si(speed, 'mph') }))
+  const operations = speeds.map((speed, i) => ({
+    passes: passes[i] ?? 0,
+    distance: x.si('distance', 'mi'),
+    speed: si(speed, 'mph'),
+  }))
   return { hours: toUnit(graderTime(operations, x.n('efficiency')), 'h') }
 }
 
 const loader: Runner = (x) => {
-  const rate = (working: number): number => toUnit(loadingRate(x.si('bucket', 'yd3'), x.n('fill_factor'), x.si('cycle_min', 'min'), working), 'yd3/h')
-  return { ideal: rate(1), actual: rate(hourShare(x)), derated: rate(hourShare(x) * (x.has('extra_factor') ? x.n('extra_factor') : 1)) }
+  const rate = (working: number): number =>
+    toUnit(
+      loadingRate(x.si('bucket', 'yd3'), x.n('fill_factor'), x.si('cycle_min', 'min'), working),
+      'yd3/h',
+    )
+  return {
+    ideal: rate(1),
+    actual: rate(hourShare(x)),
+    derated: rate(hourShare(x) * (x.has('extra_factor') ? x.n('extra_factor') : 1)),
+  }
 }
 
 const armyTrucks: Runner = (x) => ({
@@ -30,15 +57,34 @@ const armyTrucks: Runner = (x) => ({
 
 const truckCycle: Runner = (x) => {
   const load = x.n('load_passes') * x.si('loader_cycle_s', 's')
-  const drive = (speed: string): number => drivingTime(x.si('distance_mi', 'mi'), x.si(speed, 'mph'))
-  const cycle = tripTime({ load, haul: drive('speed_loaded'), dump: x.si('dump_min', 'min'), back: drive('speed_empty'), spot: x.si('spot_min', 'min') })
+  const drive = (speed: string): number =>
+    drivingTime(x.si('distance_mi', 'mi'), x.si(speed, 'mph'))
+  const cycle = tripTime({
+    load,
+    haul: drive('speed_loaded'),
+    dump: x.si('dump_min', 'min'),
+    back: drive('speed_empty'),
+    spot: x.si('spot_min', 'min'),
+  })
   const each = toUnit(loadRate(x.si('capacity', 'yd3'), cycle, hourShare(x)), 'yd3/h')
-  return { load_min: toUnit(load, 'min'), cycle_min: toUnit(cycle, 'min'), balance: trucksInBalance(cycle, load), per_truck: each, fleet: each * x.n('trucks') }
+  return {
+    load_min: toUnit(load, 'min'),
+    cycle_min: toUnit(cycle, 'min'),
+    balance: trucksInBalance(cycle, load),
+    per_truck: each,
+    fleet: each * x.n('trucks'),
+  }
 }
 
 const haulCycle: Runner = (x) => {
   const part = (name: string): number => x.si(`${name}_min`, 'min')
-  const cycle = tripTime({ load: part('load'), haul: part('haul'), dump: part('dump'), back: part('return'), spot: part('spot') })
+  const cycle = tripTime({
+    load: part('load'),
+    haul: part('haul'),
+    dump: part('dump'),
+    back: part('return'),
+    spot: part('spot'),
+  })
   const trucks = wholeUp(trucksInBalance(cycle, part('load')))
   const rate = toUnit(loadRate(x.si('capacity', 'yd3'), cycle, hourShare(x)), 'yd3/h')
   return { cycle: toUnit(cycle, 'min'), rate, trucks, fleet: trucks * rate }
@@ -52,8 +98,22 @@ const team: Runner = (x) => {
 
 const blade: Runner = (x) => {
   const strip = x.si('strip_width', 'ft')
-  const shape = { straight: 180, radius: 70, widthStraights: strip, widthTurns: strip, speed: 1, efficiency: 1, machines: 1, passes: 1 }
-  const { effective, strips } = coverage.compute({ ...shape, width: x.si('blade_length', 'ft'), angle: x.si('angle_deg', '°'), overlap: x.si('overlap', 'ft') })
+  const shape = {
+    straight: 180,
+    radius: 70,
+    widthStraights: strip,
+    widthTurns: strip,
+    speed: 1,
+    efficiency: 1,
+    machines: 1,
+    passes: 1,
+  }
+  const { effective, strips } = coverage.compute({
+    ...shape,
+    width: x.si('blade_length', 'ft'),
+    angle: x.si('angle_deg', '°'),
+    overlap: x.si('overlap', 'ft'),
+  })
   return { effective_width: toUnit(Number(effective), 'ft'), passes: Number(strips) }
 }
 
@@ -61,29 +121,62 @@ export const production: Readonly<Record<string, Runner>> = {
   grader_time: graderHours,
   blade_passes: blade,
   // The mean of speeds is what the sources print; a time must be worked with the harmonic one.
-  mean_speed: (x) => ({ arithmetic: x.list('speeds').reduce((a, b) => a + b, 0) / x.list('speeds').length, harmonic: meanPassSpeed(x.list('speeds')) }),
-  compactor_constant: () => ({ constant: toUnit(rollerVolume({ width: si(1, 'ft'), speed: si(1, 'mph'), efficiency: 1, passes: 1 }, si(1, 'in')), 'yd3/h') }),
+  mean_speed: (x) => ({
+    arithmetic: x.list('speeds').reduce((a, b) => a + b, 0) / x.list('speeds').length,
+    harmonic: meanPassSpeed(x.list('speeds')),
+  }),
+  compactor_constant: () => ({
+    constant: toUnit(
+      rollerVolume(
+        { width: si(1, 'ft'), speed: si(1, 'mph'), efficiency: 1, passes: 1 },
+        si(1, 'in'),
+      ),
+      'yd3/h',
+    ),
+  }),
   compactors_required: (x) => {
-    const { exact, whole } = rollersNeeded(x.si('loose_rate', 'yd3/h'), x.n('loose_to_compacted'), x.si('production', 'yd3/h'))
+    const { exact, whole } = rollersNeeded(
+      x.si('loose_rate', 'yd3/h'),
+      x.n('loose_to_compacted'),
+      x.si('production', 'yd3/h'),
+    )
     return { exact, count: whole }
   },
-  compactor_production: (x) => ({ ccy_per_h: toUnit(rollerVolume(rollerOf(x), x.si('lift', 'in')), 'yd3/h') }),
-  roller_area: (x) => ({ sf_per_h: toUnit(rollerArea(rollerOf(x)), 'ft2/h'), ccy_per_h: toUnit(rollerVolume(rollerOf(x), x.si('lift', 'in')), 'yd3/h') }),
+  compactor_production: (x) => ({
+    ccy_per_h: toUnit(rollerVolume(rollerOf(x), x.si('lift', 'in')), 'yd3/h'),
+  }),
+  roller_area: (x) => ({
+    sf_per_h: toUnit(rollerArea(rollerOf(x)), 'ft2/h'),
+    ccy_per_h: toUnit(rollerVolume(rollerOf(x), x.si('lift', 'in')), 'yd3/h'),
+  }),
   loader_production: loader,
-  travel_time_88: (x) => ({ minutes: toUnit(drivingTime(x.si('distance_ft', 'ft'), x.si('speed_mph', 'mph')), 'min') }),
+  travel_time_88: (x) => ({
+    minutes: toUnit(drivingTime(x.si('distance_ft', 'ft'), x.si('speed_mph', 'mph')), 'min'),
+  }),
   trucks_fm: armyTrucks,
   truck_cycle: truckCycle,
   haul_cycle: haulCycle,
   team_balance: team,
-  output_per_hour: (x) => ({ rate: x.list('loads_per_hour').map((loads) => toUnit(loadRate(x.si('volume_per_load', 'yd3'), 3600 / loads, 1), 'yd3/h')) }),
-  loads_per_hour: (x) => ({ loads: x.list('cycle_min').map((cycle) => 3600 * loadRate(1, si(cycle, 'min'), hourShare(x))) }),
+  output_per_hour: (x) => ({
+    rate: x
+      .list('loads_per_hour')
+      .map((loads) => toUnit(loadRate(x.si('volume_per_load', 'yd3'), 3600 / loads, 1), 'yd3/h')),
+  }),
+  loads_per_hour: (x) => ({
+    loads: x.list('cycle_min').map((cycle) => 3600 * loadRate(1, si(cycle, 'min'), hourShare(x))),
+  }),
   road_resistance: (x) => {
-    const pull = (weight: number): number => haulPull(weight, x.n('rolling_pct') / 100, x.n('grade_pct') / 100)
+    const pull = (weight: number): number =>
+      haulPull(weight, x.n('rolling_pct') / 100, x.n('grade_pct') / 100)
     return { total_pct: pull(100), pull_lb: pull(x.n('weight_lb')), lb_per_ton: pull(2000) }
   },
   road_resistance_penetration: (x) => {
     const rolling = rollingShare(x.si('penetration_in', 'in'))
     const pull = (weight: number): number => haulPull(weight, rolling, x.n('grade_pct') / 100)
-    return { rrf: 2000 * rolling, total_lb: pull(2000 * x.n('weight_tons')), effective_grade_pct: pull(100) }
+    return {
+      rrf: 2000 * rolling,
+      total_lb: pull(2000 * x.n('weight_tons')),
+      effective_grade_pct: pull(100),
+    }
   },
 }

@@ -14,7 +14,9 @@ const group = (x: Inputs): string => {
   return typeof symbol === 'string' ? symbol : symbol.refused
 }
 
-const texture: Runner = (x) => ({ texture: x.list('sand').map((sand, i) => soilTexture(sand / 100, (x.list('clay')[i] ?? 0) / 100)) })
+const texture: Runner = (x) => ({
+  texture: x.list('sand').map((sand, i) => soilTexture(sand / 100, (x.list('clay')[i] ?? 0) / 100)),
+})
 
 export const soils: Readonly<Record<string, Runner>> = {
   sieve_opening: (x) => ({ mm: x.words('names').map((name) => 1000 * (sieveOpening(name) ?? 0)) }),

@@ -9,10 +9,17 @@ import { type Inputs, type Runner, si } from '../earth/case.ts'
 const risks = ['lower', 'moderate', 'high', 'very high']
 
 const days = (x: Inputs) => heatShift.compute({ shift: x.si('shift_min', 'min') })
-const minutes = (...values: (number | Refusal | undefined)[]): number[] => values.map((v) => Number(toUnit(numberOf(v), 'min').toFixed(9)))
+const minutes = (...values: (number | Refusal | undefined)[]): number[] =>
+  values.map((v) => Number(toUnit(numberOf(v), 'min').toFixed(9)))
 
 /** Ounces that one person drinks in an hour of cups at an interval, s. */
-const ouncesAnHour = (every: number): number => Number(toUnit(numberOf(drinkingWater.compute({ every, hours: si(1, 'h'), people: 1 }).crew), 'floz').toFixed(9))
+const ouncesAnHour = (every: number): number =>
+  Number(
+    toUnit(
+      numberOf(drinkingWater.compute({ every, hours: si(1, 'h'), people: 1 }).crew),
+      'floz',
+    ).toFixed(9),
+  )
 
 export const heatAtWork: Readonly<Record<string, Runner>> = {
   risk: (x) => ({ value: risks[heatRisk(x.n('heat_index_F')) - 1] }),
@@ -22,7 +29,14 @@ export const heatAtWork: Readonly<Record<string, Runner>> = {
   },
   returning: (x) => {
     const at = days(x)
-    return { value: minutes(at.returning, at['returning-second'], at['returning-third'], at['returning-fourth']) }
+    return {
+      value: minutes(
+        at.returning,
+        at['returning-second'],
+        at['returning-third'],
+        at['returning-fourth'],
+      ),
+    }
   },
   cups: (x) => ({ value: x.list('every_min').map((every) => ouncesAnHour(si(every, 'min'))) }),
   mostWater: () => ({ value: ouncesAnHour(drinkingWater.inputs['every']?.range[0] ?? Number.NaN) }),

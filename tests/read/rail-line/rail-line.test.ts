@@ -2,23 +2,43 @@ import { describe, expect, it } from 'vitest'
 import { readGeoJson } from '../../../src/read/rail-line/read-geojson.ts'
 import { readGpx } from '../../../src/read/rail-line/read-gpx.ts'
 
-const gpx = (body: string) => readGpx({ path: 'rail.gpx', text: `<?xml version="1.0"?>\n<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1">\n${body}\n</gpx>\n` })
-const json = (value: unknown) => readGeoJson({ path: 'rail.geojson', text: JSON.stringify(value, null, 1) })
-const line = [[-84, 40], [-84.001, 40], [-84.001, 40.001]]
+const gpx = (body: string) =>
+  readGpx({
+    path: 'rail.gpx',
+    text: `<?xml version="1.0"?>\n<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1">\n${body}\n</gpx>\n`,
+  })
+const json = (value: unknown) =>
+  readGeoJson({ path: 'rail.geojson', text: JSON.stringify(value, null, 1) })
+const line = [
+  [-84, 40],
+  [-84.001, 40],
+  [-84.001, 40.001],
+]
 
 describe('a line in GPX', () => {
   it('is the track, segments joined, with the places of its points', () => {
-    const { value } = gpx('<wpt lat="1" lon="1"/><trk><trkseg>\n<trkpt lat="40" lon="-84"/>\n<trkpt lat="40.001" lon="-84"><ele>3</ele></trkpt></trkseg><trkseg><trkpt lat="40.002" lon="-84.1"/></trkseg></trk>')
-    expect(value?.map((p) => [p.latitude, p.longitude])).toEqual([[40, -84], [40.001, -84], [40.002, -84.1]])
+    const { value } = gpx(
+      '<wpt lat="1" lon="1"/><trk><trkseg>\n<trkpt lat="40" lon="-84"/>\n<trkpt lat="40.001" lon="-84"><ele>3</ele></trkpt></trkseg><trkseg><trkpt lat="40.002" lon="-84.1"/></trkseg></trk>',
+    )
+    expect(value?.map((p) => [p.latitude, p.longitude])).toEqual([
+      [40, -84],
+      [40.001, -84],
+      [40.002, -84.1],
+    ])
     expect(value?.[1]?.place.line).toBe(5)
   })
 
-  it('is the route where there is no track', () => expect(gpx('<rte><rtept lat="40" lon="-84"/></rte>').value).toHaveLength(1))
+  it('is the route where there is no track', () =>
+    expect(gpx('<rte><rtept lat="40" lon="-84"/></rte>').value).toHaveLength(1))
 
   it('is refused when it is broken, empty, or lacks a coordinate', () => {
-    expect(gpx('<trk><trkseg>').problems).toMatchObject([{ code: 'file/format', place: { line: 4 } }])
+    expect(gpx('<trk><trkseg>').problems).toMatchObject([
+      { code: 'file/format', place: { line: 4 } },
+    ])
     expect(gpx('<trk/>').problems).toMatchObject([{ code: 'file/empty' }])
-    expect(gpx('<rte>\n<rtept lat="forty" lon="-84"/></rte>').problems).toMatchObject([{ code: 'file/format', place: { line: 4 } }])
+    expect(gpx('<rte>\n<rtept lat="forty" lon="-84"/></rte>').problems).toMatchObject([
+      { code: 'file/format', place: { line: 4 } },
+    ])
   })
 })
 
@@ -27,13 +47,32 @@ describe('a line in GeoJSON', () => {
     for (const found of [
       { type: 'LineString', coordinates: line },
       { type: 'Feature', properties: {}, geometry: { type: 'LineString', coordinates: line } },
-      { type: 'FeatureCollection', features: [{ type: 'Feature', properties: {}, geometry: { type: 'Point', coordinates: [0, 0] } }, { type: 'Feature', properties: {}, geometry: { type: 'Polygon', coordinates: [line] } }] },
-    ]) expect(json(found).value?.map((p) => [p.longitude, p.latitude])).toEqual(line)
+      {
+        type: 'FeatureCollection',
+        features: [
+          { type: 'Feature', properties: {}, geometry: { type: 'Point', coordinates: [0, 0] } },
+          { type: 'Feature', properties: {}, geometry: { type: 'Polygon', coordinates: [line] } },
+        ],
+      },
+    ])
+      expect(json(found).value?.map((p) => [p.longitude, p.latitude])).toEqual(line)
   })
 
   it('is refused with the line of the fault', () => {
-    expect(json({ type: 'LineString', coordinates: [[-84, 40], ['-84', 40]] }).problems).toMatchObject([{ code: 'file/format', place: { line: 8 } }])
-    expect(json({ type: 'Point', coordinates: [-84, 40] }).problems).toMatchObject([{ code: 'file/empty' }])
-    expect(readGeoJson({ path: 'rail.geojson', text: '{ "type": "LineString", ' }).problems[0]?.code).toBe('yaml/syntax')
+    expect(
+      json({
+        type: 'LineString',
+        coordinates: [
+          [-84, 40],
+          ['-84', 40],
+        ],
+      }).problems,
+    ).toMatchObject([{ code: 'file/format', place: { line: 8 } }])
+    expect(json({ type: 'Point', coordinates: [-84, 40] }).problems).toMatchObject([
+      { code: 'file/empty' },
+    ])
+    expect(
+      readGeoJson({ path: 'rail.geojson', text: '{ "type": "LineString", ' }).problems[0]?.code,
+    ).toBe('yaml/syntax')
   })
 })

@@ -21,11 +21,15 @@ describe.each(demos)('calendar of %s', (id) => {
 describe('words in a cell', () => {
   it('stay in order and within its width, unless one word alone is longer', () => {
     fc.assert(
-      fc.property(fc.array(fc.stringMatching(/^[a-z]{1,12}$/), { minLength: 1, maxLength: 8 }), fc.integer({ min: 12, max: 30 }), (list, letters) => {
-        const lines = wrapWords(list.join(' '), letters)
-        expect(lines.join(' ')).toBe(list.join(' '))
-        for (const l of lines) expect(l.length).toBeLessThanOrEqual(letters)
-      }),
+      fc.property(
+        fc.array(fc.stringMatching(/^[a-z]{1,12}$/), { minLength: 1, maxLength: 8 }),
+        fc.integer({ min: 12, max: 30 }),
+        (list, letters) => {
+          const lines = wrapWords(list.join(' '), letters)
+          expect(lines.join(' ')).toBe(list.join(' '))
+          for (const l of lines) expect(l.length).toBeLessThanOrEqual(letters)
+        },
+      ),
     )
   })
 })
@@ -35,14 +39,17 @@ describe('sections from levels', () => {
     const { manual, words } = await demoManual('larkmoor')
     const { levels } = manual.charts
     const rows = manual.plans.find((p) => p.id === 'level-survey')?.tables[0]?.rows ?? []
-    expect(levels.map((s) => [s.station, s.found, s.wanted])).toEqual(rows.map((r) => r.slice(0, 3)))
+    expect(levels.map((s) => [s.station, s.found, s.wanted])).toEqual(
+      rows.map((r) => r.slice(0, 3)),
+    )
     for (const s of levels) {
       // Through the mean level: what is above at one side is missing at the other.
       expect(s.points.reduce((sum, p) => sum + p.above, 0)).toBeCloseTo(0, 9)
       for (const p of s.points) expect(p.offset).toBeLessThanOrEqual(s.width)
     }
     const drawing = renderDrawings(manual, words)['levels']
-    for (const s of levels) expect(drawing?.alt).toContain(`${s.station}: found: ${s.found}, wanted: ${s.wanted}`)
+    for (const s of levels)
+      expect(drawing?.alt).toContain(`${s.station}: found: ${s.found}, wanted: ${s.wanted}`)
     expect(drawing?.svg.match(/<circle/g)).toHaveLength(levels.flatMap((s) => s.points).length)
   })
 
@@ -56,6 +63,8 @@ describe('sections from levels', () => {
     const wanted = manual.charts.levels[0]?.wanted
     const { crossFallStraights, crossFallTurns } = manual.geometry
     // Printed to a tenth of a per cent.
-    expect(Math.abs(Number.parseFloat(wanted ?? '') - ((crossFallStraights + crossFallTurns) / 2) * 100)).toBeLessThanOrEqual(0.051)
+    expect(
+      Math.abs(Number.parseFloat(wanted ?? '') - ((crossFallStraights + crossFallTurns) / 2) * 100),
+    ).toBeLessThanOrEqual(0.051)
   })
 })

@@ -7,13 +7,21 @@ import { planDrawing, planParts } from '../../../src/render/drawings/plan.ts'
 import { zones } from '../../../src/render/drawings/plan-frame.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 
-const contextOf = (manual: Manual, words: Readonly<Record<string, string>>): DrawingContext => ({ manual, words, q: (name) => manual.quantities[name]?.text ?? '', caption: 'plan' })
+const contextOf = (manual: Manual, words: Readonly<Record<string, string>>): DrawingContext => ({
+  manual,
+  words,
+  q: (name) => manual.quantities[name]?.text ?? '',
+  caption: 'plan',
+})
 
 /** Pairs of labels that lie on each other, and labels that leave the drawing. */
 function faults(context: DrawingContext, which: 'page' | 'small'): string[] {
   const { labels, width } = planParts(context, which)
   return labels.flatMap((a, i) => [
-    ...labels.slice(i + 1).filter((b) => boxesMeet(a.box, b.box)).map((b) => `${a.lines[0]} on ${b.lines[0]}`),
+    ...labels
+      .slice(i + 1)
+      .filter((b) => boxesMeet(a.box, b.box))
+      .map((b) => `${a.lines[0]} on ${b.lines[0]}`),
     ...(a.box.left < 0 || a.box.right > width ? [`${a.lines[0]} outside`] : []),
   ])
 }
@@ -27,24 +35,47 @@ describe.each(demos)('plan of %s', (id) => {
   it('names its zones with the stations where they begin and end', async () => {
     const { manual, words } = await demoManual(id)
     const svg = planDrawing('page')(contextOf(manual, words.drawings))
-    for (const name of ['homeStraight', 'firstTurn', 'backStraight', 'lastTurn']) expect(svg).toContain(words.drawings[name])
+    for (const name of ['homeStraight', 'firstTurn', 'backStraight', 'lastTurn'])
+      expect(svg).toContain(words.drawings[name])
     const ends = zones(manual.geometry)
     expect(ends[0]?.from).toBe(0)
     expect(ends[3]?.to).toBeCloseTo(manual.geometry.railLength, 6)
     for (const [i, z] of ends.slice(1).entries()) expect(z.from).toBe(ends[i]?.to)
-    expect((ends[1]?.to ?? 0) - (ends[1]?.from ?? 0)).toBeCloseTo(Math.PI * manual.geometry.radius, 6)
+    expect((ends[1]?.to ?? 0) - (ends[1]?.from ?? 0)).toBeCloseTo(
+      Math.PI * manual.geometry.radius,
+      6,
+    )
   })
 })
 
 describe('plan of any oval', () => {
   it('keeps its labels apart, however long and wide the oval is and wherever its gates are', async () => {
     const { manual, words } = await demoManual('larkmoor')
-    const oval = fc.record({ straight: fc.integer({ min: 120, max: 320 }), radius: fc.integer({ min: 60, max: 140 }), width: fc.integer({ min: 12, max: 26 }), clockwise: fc.boolean(), shift: fc.integer({ min: 0, max: 99 }) })
+    const oval = fc.record({
+      straight: fc.integer({ min: 120, max: 320 }),
+      radius: fc.integer({ min: 60, max: 140 }),
+      width: fc.integer({ min: 12, max: 26 }),
+      clockwise: fc.boolean(),
+      shift: fc.integer({ min: 0, max: 99 }),
+    })
     fc.assert(
       fc.property(oval, ({ straight, radius, width, clockwise, shift }) => {
         const railLength = 2 * straight + 2 * Math.PI * radius
-        const turned = manual.geometry.marks.map((m) => ({ ...m, station: (m.station / manual.geometry.railLength + shift / 100) * railLength, offset: m.offset === 0 ? 0 : width }))
-        const geometry: Manual['geometry'] = { ...manual.geometry, straight, radius, railLength, widthStraights: width, widthTurns: width, direction: clockwise ? 'clockwise' : 'counterclockwise', marks: turned }
+        const turned = manual.geometry.marks.map((m) => ({
+          ...m,
+          station: (m.station / manual.geometry.railLength + shift / 100) * railLength,
+          offset: m.offset === 0 ? 0 : width,
+        }))
+        const geometry: Manual['geometry'] = {
+          ...manual.geometry,
+          straight,
+          radius,
+          railLength,
+          widthStraights: width,
+          widthTurns: width,
+          direction: clockwise ? 'clockwise' : 'counterclockwise',
+          marks: turned,
+        }
         expect(faults(contextOf({ ...manual, geometry }, words.drawings), 'page')).toEqual([])
       }),
       { numRuns: 60 },
@@ -53,13 +84,29 @@ describe('plan of any oval', () => {
 
   it('points to north as a compass laid on it would', async () => {
     const { manual, words } = await demoManual('larkmoor')
-    const arrowOf = (homeBearing: number | undefined, direction: 'clockwise' | 'counterclockwise'): readonly number[] | undefined => {
-      const svg = planDrawing('page')(contextOf({ ...manual, geometry: { ...manual.geometry, homeBearing, direction } }, words.drawings))
+    const arrowOf = (
+      homeBearing: number | undefined,
+      direction: 'clockwise' | 'counterclockwise',
+    ): readonly number[] | undefined => {
+      const svg = planDrawing('page')(
+        contextOf(
+          { ...manual, geometry: { ...manual.geometry, homeBearing, direction } },
+          words.drawings,
+        ),
+      )
       // The arrow stands just before its letter.
-      const found = /<path d="M([\d.-]+) ([\d.-]+)L([\d.-]+) ([\d.-]+)"[^>]*\/><path d="[^"]*" fill="currentColor"\/><text[^>]*>N<\/text>/.exec(svg)
-      return found ? [Number(found[3]) - Number(found[1]), Number(found[4]) - Number(found[2])].map((d) => Math.sign(Math.round(d))) : undefined
+      const found =
+        /<path d="M([\d.-]+) ([\d.-]+)L([\d.-]+) ([\d.-]+)"[^>]*\/><path d="[^"]*" fill="currentColor"\/><text[^>]*>N<\/text>/.exec(
+          svg,
+        )
+      return found
+        ? [Number(found[3]) - Number(found[1]), Number(found[4]) - Number(found[2])].map((d) =>
+            Math.sign(Math.round(d)),
+          )
+        : undefined
     }
-    // Horses run to the right and to the east: north is up. They run to the left and to the north: north is at the left.
+    // Horses run to the right and to the east: north is up. They run to the left and to the north:
+    // north is at the left.
     expect(arrowOf(90, 'counterclockwise')).toEqual([0, -1])
     expect(arrowOf(0, 'counterclockwise')).toEqual([1, 0])
     expect(arrowOf(180, 'counterclockwise')).toEqual([-1, 0])
@@ -75,9 +122,24 @@ describe('plan of any oval', () => {
       { kind: 'gate', name: 'Far', station: 520, offset: 20, gate: undefined },
     ]
     const length = (gate: string | undefined): number => {
-      const svg = planDrawing('page')(contextOf({ ...manual, geometry: { ...manual.geometry, marks: marks(gate) } }, words.drawings))
-      const points = [...(/<path d="([^"]*)"[^>]*class="haul"/.exec(svg)?.[1] ?? '').matchAll(/[ML]([\d.-]+) ([\d.-]+)/g)].map((m) => [Number(m[1]), Number(m[2])] as const)
-      return points.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - (points[i]?.[0] ?? 0), y - (points[i]?.[1] ?? 0)), 0)
+      const svg = planDrawing('page')(
+        contextOf(
+          { ...manual, geometry: { ...manual.geometry, marks: marks(gate) } },
+          words.drawings,
+        ),
+      )
+      const points = [
+        ...(/<path d="([^"]*)"[^>]*class="haul"/.exec(svg)?.[1] ?? '').matchAll(
+          /[ML]([\d.-]+) ([\d.-]+)/g,
+        ),
+      ].map((m) => [Number(m[1]), Number(m[2])] as const)
+      return points
+        .slice(1)
+        .reduce(
+          (sum, [x, y], i) =>
+            sum + Math.hypot(x - (points[i]?.[0] ?? 0), y - (points[i]?.[1] ?? 0)),
+          0,
+        )
     }
     expect(length(undefined)).toBeCloseTo(length('Near'), 6)
     expect(length('Far')).toBeGreaterThan(2 * length('Near'))

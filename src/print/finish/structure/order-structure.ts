@@ -1,7 +1,14 @@
 import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib'
 import { markArtifacts } from '../artifacts.ts'
 import { cleanStructure } from './clean.ts'
-import { type Element, type Item, itemsIn, readStructure, type Structure, writeStructure } from './tree.ts'
+import {
+  type Element,
+  type Item,
+  itemsIn,
+  readStructure,
+  type Structure,
+  writeStructure,
+} from './tree.ts'
 import { tagWidgets } from './widgets.ts'
 
 /** Marks of items of lists may be drawn, as drawings are. */
@@ -22,11 +29,15 @@ function drawnContent({ all }: Structure): Map<PDFRef, Set<number>> {
 }
 
 function withoutContent(element: Element, gone: ReadonlyMap<PDFRef, ReadonlySet<number>>): void {
-  const stays = (item: Item): boolean => item.kind !== 'content' || !gone.get(item.page)?.has(item.mcid)
+  const stays = (item: Item): boolean =>
+    item.kind !== 'content' || !gone.get(item.page)?.has(item.mcid)
   element.kids = element.kids.filter(stays)
 }
 
-/** Separates content from decoration and sets the structure tree in order. Documents to be merged may each be put in order first. */
+/**
+ * Separates content from decoration and sets the structure tree in order. Documents to be merged
+ * may each be put in order first.
+ */
 export function orderStructure(document: PDFDocument): void {
   const structure = readStructure(document)
   const kept = structure ? drawnContent(structure) : new Map<PDFRef, Set<number>>()

@@ -14,7 +14,12 @@ const signed = ({ above, height }: LevelSection['points'][number], i: number): s
 
 /** The sections in words. */
 export const levelsDetails = ({ manual, words }: DrawingContext): string =>
-  manual.charts.levels.map((s) => `${s.station}: ${words['foundSlope']} ${s.found}, ${words['wantedSlope']} ${s.wanted}; ${s.points.map(signed).join(', ')}`).join('. ')
+  manual.charts.levels
+    .map(
+      (s) =>
+        `${s.station}: ${words['foundSlope']} ${s.found}, ${words['wantedSlope']} ${s.wanted}; ${s.points.map(signed).join(', ')}`,
+    )
+    .join('. ')
 
 /** How far apart the strokes stand that fill what is too low, px. */
 const every = 6
@@ -32,14 +37,22 @@ function parts(points: readonly Point[], zero: number): string {
   if (!first || !last) return ''
   const crossed = points.flatMap((p, i): Point[] => {
     const q = points[i + 1]
-    return !q || (p[1] - zero) * (q[1] - zero) >= 0 ? [p] : [p, [p[0] + ((q[0] - p[0]) * (zero - p[1])) / (q[1] - p[1]), zero]]
+    return !q || (p[1] - zero) * (q[1] - zero) >= 0
+      ? [p]
+      : [p, [p[0] + ((q[0] - p[0]) * (zero - p[1])) / (q[1] - p[1]), zero]]
   })
   const over = `M${first[0]} ${zero}${crossed.map(([x, y]) => `L${x.toFixed(1)} ${Math.min(y, zero).toFixed(1)}`).join('')}L${last[0]} ${zero}Z`
-  const strokes = Array.from({ length: Math.floor((last[0] - first[0]) / every) }, (_, i) => first[0] + (i + 0.5) * every).flatMap((x) => {
+  const strokes = Array.from(
+    { length: Math.floor((last[0] - first[0]) / every) },
+    (_, i) => first[0] + (i + 0.5) * every,
+  ).flatMap((x) => {
     const y = heightAt(points, x)
     return y === undefined || y <= zero + 1 ? [] : [`M${x.toFixed(1)} ${zero}V${y.toFixed(1)}`]
   })
-  return `<path d="${over}" fill="currentColor" fill-opacity="0.35"/>` + (strokes.length > 0 ? path(strokes.join(''), 'thin') : '')
+  return (
+    `<path d="${over}" fill="currentColor" fill-opacity="0.35"/>` +
+    (strokes.length > 0 ? path(strokes.join(''), 'thin') : '')
+  )
 }
 
 /** One section: the level line is the slope wanted. */
@@ -50,30 +63,57 @@ function section(s: LevelSection, [x0, y0]: Point, k: number, { words }: Drawing
   const edge: Point = [x0 + 14 + s.width * across, zero]
   return [
     text([x0 + 4, y0 + 18], s.station, 'start', size + 2, 'font-weight="600"'),
-    text([x0 + wide - 20, y0 + 18], `${words['foundSlope']} ${s.found} · ${words['wantedSlope']} ${s.wanted}`, 'end', size),
+    text(
+      [x0 + wide - 20, y0 + 18],
+      `${words['foundSlope']} ${s.found} · ${words['wantedSlope']} ${s.wanted}`,
+      'end',
+      size,
+    ),
     parts(points, zero),
     line([x0 + 14, zero], edge, 'line', dashed),
     polyline(points, 'bold'),
     line([x0 + 6, zero + 10], [x0 + 2, zero - 32], 'bold'),
     ...points.map(([x, y], i) => {
       const p = s.points[i]
-      return p ? `<circle cx="${x.toFixed(1)}" cy="${y.toFixed(1)}" r="3.5" fill="currentColor"/>` + text([i === 0 ? x - 4 : x, p.above < 0 ? Math.max(y, zero) + 22 : Math.min(y, zero) - 10], signed(p, i), i === 0 ? 'start' : 'middle', size) : ''
+      return p
+        ? `<circle cx="${x.toFixed(1)}" cy="${y.toFixed(1)}" r="3.5" fill="currentColor"/>` +
+            text(
+              [i === 0 ? x - 4 : x, p.above < 0 ? Math.max(y, zero) + 22 : Math.min(y, zero) - 10],
+              signed(p, i),
+              i === 0 ? 'start' : 'middle',
+              size,
+            )
+        : ''
     }),
   ].join('')
 }
 
-/** Sections across the track at the stations of the level survey, against the slope that is wanted. */
+/**
+ * Sections across the track at the stations of the level survey, against the slope that is wanted.
+ */
 export function levelsDrawing(context: DrawingContext): string {
   const { levels } = context.manual.charts
   if (levels.length === 0) return ''
   const k = most / Math.max(0.005, ...levels.flatMap((s) => s.points.map((p) => Math.abs(p.above))))
   const rows = Math.ceil(levels.length / columns)
   const foot = rows * high + 8
-  const key = (x: number, inside: string, label: string): string => inside + box([x, foot + 10], 34, 16, 'thin') + text([x + 44, foot + 23], label, 'start', size)
+  const key = (x: number, inside: string, label: string): string =>
+    inside + box([x, foot + 10], 34, 16, 'thin') + text([x + 44, foot + 23], label, 'start', size)
   const grey = `<path d="M14 ${foot + 10}h34v16h-34Z" fill="currentColor" fill-opacity="0.35"/>`
-  const upright = path([0, 1, 2, 3, 4].map((i) => `M${364 + i * every} ${foot + 10}v16`).join(''), 'thin')
-  return svg(900, foot + 34, context.caption, [
-    ...levels.map((s, i) => section(s, [(i % columns) * (wide + gap), Math.floor(i / columns) * high], k, context)),
-    key(14, grey, context.words['tooHigh'] ?? ''), key(360, upright, context.words['tooLow'] ?? ''),
-  ].join(''))
+  const upright = path(
+    [0, 1, 2, 3, 4].map((i) => `M${364 + i * every} ${foot + 10}v16`).join(''),
+    'thin',
+  )
+  return svg(
+    900,
+    foot + 34,
+    context.caption,
+    [
+      ...levels.map((s, i) =>
+        section(s, [(i % columns) * (wide + gap), Math.floor(i / columns) * high], k, context),
+      ),
+      key(14, grey, context.words['tooHigh'] ?? ''),
+      key(360, upright, context.words['tooLow'] ?? ''),
+    ].join(''),
+  )
 }

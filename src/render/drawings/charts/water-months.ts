@@ -5,7 +5,12 @@ const [left, right, top, bottom] = [30, 870, 64, 290]
 
 /** Months and their water in words. */
 export const waterMonthsDetails = ({ manual, words }: DrawingContext): string =>
-  (manual.charts.waterMonths ?? []).map((m) => `${m.name}${m.own ? ` (${words['fairMonth']})` : ''}: ${m.text}, ${words['loads']} ${m.loads}`).join('; ')
+  (manual.charts.waterMonths ?? [])
+    .map(
+      (m) =>
+        `${m.name}${m.own ? ` (${words['fairMonth']})` : ''}: ${m.text}, ${words['loads']} ${m.loads}`,
+    )
+    .join('; ')
 
 /** One column for each month, as high as the water that a dry day takes. */
 export function waterMonthsDrawing({ manual, words, caption }: DrawingContext): string {
@@ -25,8 +30,19 @@ export function waterMonthsDrawing({ manual, words, caption }: DrawingContext): 
       text([middle, at[1] - 10], m.text, 'middle', size, m.own ? 'font-weight="700"' : ''),
       text([middle, bottom + 24], m.short, 'middle', size + 2, m.own ? 'font-weight="700"' : ''),
       text([middle, bottom + 46], `${words['loads']} ${m.loads}`, 'middle', size),
-      m.own ? text([middle, bottom + 70], words['fairMonth'] ?? '', 'middle', size, 'font-weight="700"') : '',
+      m.own
+        ? text([middle, bottom + 70], words['fairMonth'] ?? '', 'middle', size, 'font-weight="700"')
+        : '',
     ].join('')
   })
-  return svg(900, 376, caption, [text([left, 26], words['waterDay'] ?? '', 'start', 17), ...columns, line([left - 10, bottom], [right + 10, bottom], 'bold')].join(''))
+  return svg(
+    900,
+    376,
+    caption,
+    [
+      text([left, 26], words['waterDay'] ?? '', 'start', 17),
+      ...columns,
+      line([left - 10, bottom], [right + 10, bottom], 'bold'),
+    ].join(''),
+  )
 }
