@@ -1,11 +1,11 @@
 import { hasErrors } from '../model/problem.ts'
-import { facilityFolder, projectFolders } from './folders.ts'
-import { findingsText } from './findings-text.ts'
-import { exit, type ExitCode, type Io } from './io.ts'
-import { loadManual } from './load/load-manual.ts'
 import { checkWords } from '../validate/check-words.ts'
-import { checkSpelling } from './spelling.ts'
+import { findingsText } from './findings-text.ts'
+import { facilityFolder, projectFolders } from './folders.ts'
+import { type ExitCode, exit, type Io } from './io.ts'
+import { loadManual } from './load/load-manual.ts'
 import { problemsText } from './problem-text.ts'
+import { checkSpelling } from './spelling.ts'
 
 /** Checks the library and a facility, prints problems and findings, writes nothing. */
 export async function check(folder: string | undefined, io: Io): Promise<ExitCode> {

@@ -1,5 +1,5 @@
 import { Command, CommanderError } from 'commander'
-import { exit, type ExitCode, type Io, processIo } from './io.ts'
+import { type ExitCode, exit, type Io, processIo } from './io.ts'
 
 const exitCodes = `
 Exit codes:

@@ -2,10 +2,10 @@ import path from 'node:path'
 import { watch } from 'chokidar'
 import { hasErrors } from '../model/problem.ts'
 import { facilityFolder, projectFolders } from './folders.ts'
-import { exit, type ExitCode, type Io } from './io.ts'
+import { type ExitCode, exit, type Io } from './io.ts'
 import { loadManual } from './load/load-manual.ts'
 import { problemsText } from './problem-text.ts'
-import { serve, type Shown } from './serve.ts'
+import { type Shown, serve } from './serve.ts'
 import { siteOnDemand } from './site-files.ts'
 
 /** Editors save in several steps; a change is taken up when this long nothing more has come, ms. */

@@ -1,5 +1,5 @@
-import type { When } from '../validate/schemas/when.ts'
 import type { UnitSystem } from '../model/quantity/kinds.ts'
+import type { When } from '../validate/schemas/when.ts'
 
 /** What a facility is, as far as the applicability of content goes. */
 export type Circumstances = {
@@ -8,7 +8,7 @@ export type Circumstances = {
   readonly units: UnitSystem
   readonly capabilities: ReadonlySet<string>
   /** A figure or fact in SI; undefined where it has no value here. */
-  readonly valueOf: (name: string) => number | undefined
+  readonly numberOf: (name: string) => number | undefined
 }
 
 const listed = <T>(value: T | readonly T[] | undefined): readonly T[] =>
@@ -29,8 +29,8 @@ export function applies(when: When | undefined, here: Circumstances): boolean {
     (when.units === undefined || when.units === here.units) &&
     listed(when.has).every((c) => here.capabilities.has(c)) &&
     !listed(when.lacks).some((c) => here.capabilities.has(c)) &&
-    listed(when['above-zero']).every((name) => (here.valueOf(name) ?? 0) > least) &&
-    listed(when.zero).every((name) => Math.abs(here.valueOf(name) ?? 1) <= least) &&
+    listed(when['above-zero']).every((name) => (here.numberOf(name) ?? 0) > least) &&
+    listed(when.zero).every((name) => Math.abs(here.numberOf(name) ?? 1) <= least) &&
     (any.length === 0 || any.some((c) => here.capabilities.has(c)))
   )
 }

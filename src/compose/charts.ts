@@ -4,7 +4,7 @@ import { wetSurface } from '../compute/weather/wet-surface.ts'
 import type { DryingCurve, HeatTable, PassPattern, RaceInterval } from '../model/charts.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
 import type { Reckoner } from '../validate/schemas/library.ts'
-import { valueOf } from './plans/plan-context.ts'
+import { numberOf } from './plans/plan-context.ts'
 import { reckonerAxis } from './reckoner.ts'
 
 /**
@@ -49,7 +49,7 @@ function waterOf(engine: Engine, clear: number, lap: number): RaceInterval['wate
     'gap.watered',
     'gap.water-alone',
     'gap.water-lap',
-  ].map((name) => valueOf(engine, name) ?? 0) as [number, number, number, number]
+  ].map((name) => numberOf(engine, name) ?? 0) as [number, number, number, number]
   if (behind > 0)
     return { figure: 'gap.water-laps', laps: behind, from: clear + lap, to: off, instead: false }
   return alone > 0
@@ -75,7 +75,7 @@ export function composeRaceInterval(engine: Engine): RaceInterval | undefined {
     'between.laps',
     'gap.harrowed',
     'gap.open',
-  ].map((name) => valueOf(engine, name))
+  ].map((name) => numberOf(engine, name))
   if (
     interval === undefined ||
     clear === undefined ||
@@ -102,14 +102,14 @@ export function composeDryingCurve(engine: Engine): DryingCurve | undefined {
     'layer-dry.total',
     'layer-dry.readily',
     'air.rate',
-  ].map((name) => valueOf(engine, name))
+  ].map((name) => numberOf(engine, name))
   const [depth, unitWeight, held, target, dusty] = [
     'cushion.depth.target',
     'cushion.unit-weight.worked',
     'cushion.moisture.held',
     'cushion.moisture.target',
     'cushion.moisture.dusty',
-  ].map((name) => valueOf(engine, name))
+  ].map((name) => numberOf(engine, name))
   if (
     workable === undefined ||
     toDust === undefined ||
@@ -167,17 +167,17 @@ const covering: readonly Covering[] = [
  */
 export function composePasses(engine: Engine): Readonly<Record<string, PassPattern>> {
   const [straights, turns] = [
-    valueOf(engine, 'oval.width.straights') ?? 0,
-    valueOf(engine, 'oval.width.turns') ?? 0,
+    numberOf(engine, 'oval.width.straights') ?? 0,
+    numberOf(engine, 'oval.width.turns') ?? 0,
   ]
   return Object.fromEntries(
     covering.flatMap(({ figure, width, overlap, from }): [string, PassPattern][] => {
       const [strips, effective] = [
-        valueOf(engine, `${figure}.strips`),
-        valueOf(engine, `${figure}.effective`),
+        numberOf(engine, `${figure}.strips`),
+        numberOf(engine, `${figure}.effective`),
       ]
       if (strips === undefined || effective === undefined) return []
-      const kept = valueOf(engine, overlap) ?? 0
+      const kept = numberOf(engine, overlap) ?? 0
       return [
         [
           figure,
@@ -188,7 +188,7 @@ export function composePasses(engine: Engine): Readonly<Record<string, PassPatte
             covers: effective + kept,
             width,
             overlap: kept > 0 ? overlap : undefined,
-            angled: (valueOf(engine, width) ?? 0) > effective + kept + 1e-6,
+            angled: (numberOf(engine, width) ?? 0) > effective + kept + 1e-6,
             from: from ?? 'rail',
           },
         ],

@@ -28,16 +28,16 @@ import { composeForms } from './forms.ts'
 import { composeGeometry } from './geometry.ts'
 import { composeContacts, composeGlance, composeMachines, composeRaceDays } from './glance.ts'
 import { composeMonths, composeWaterMonths } from './months.ts'
-import { composeCountdown } from './plans/countdown.ts'
 import { composePlans } from './plans/compose-plans.ts'
-import { valueOf } from './plans/plan-context.ts'
+import { composeCountdown } from './plans/countdown.ts'
 import { composeGrainCurve } from './plans/material-rows.ts'
+import { numberOf } from './plans/plan-context.ts'
 import { composeCushionMap, composeLevelSections } from './plans/survey-rows.ts'
 import { composeProcedure } from './procedure.ts'
 import { measureLabel, namedQuantity } from './quantities.ts'
 import { composeReckoner } from './reckoner.ts'
-import { composeTermIndex } from './term-index.ts'
 import { referenceText, type SourceItem } from './sources.ts'
+import { composeTermIndex } from './term-index.ts'
 
 export type ComposeInput = {
   readonly facility: Facility
@@ -218,7 +218,7 @@ export function composeManual(input: ComposeInput): Manual {
     rail: file.oval.rail ?? 'pylons',
     units: file.units,
     capabilities: computed.capabilities,
-    valueOf: (name) => valueOf(engine, name),
+    numberOf: (name) => numberOf(engine, name),
   }
   const reckoners = library.reckoners
     .map((r) => r.value)

@@ -5,7 +5,7 @@ import { byStation } from '../model/survey.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
 import type { Form, FormRows } from '../validate/schemas/forms.ts'
 import { applies } from './applies.ts'
-import { type PlanContext, printed, valueOf } from './plans/plan-context.ts'
+import { numberOf, type PlanContext, printed } from './plans/plan-context.ts'
 
 type FormTable = NonNullable<ManualForm['table']>
 type Rows = FormTable['rows']
@@ -23,7 +23,7 @@ function surveyGrid(context: PlanContext): {
   readonly lines: number
 } {
   const { facility, computed } = context
-  const count = (name: string): number => Math.round(valueOf(computed.engine, name) ?? 0)
+  const count = (name: string): number => Math.round(numberOf(computed.engine, name) ?? 0)
   const last = byStation(latestDay(facility.surveys, 'cushion-depth')?.readings ?? [])
   const exact = (si: number): string => formatExact(si, 'reach', computed.locale)
   const fullest = [...last].sort((a, b) => b.readings.length - a.readings.length)[0]
@@ -34,7 +34,7 @@ function surveyGrid(context: PlanContext): {
       lines: fullest.readings.length,
     }
   const stations = count('practice.survey.stations')
-  const rail = valueOf(computed.engine, 'rail.length') ?? 0
+  const rail = numberOf(computed.engine, 'rail.length') ?? 0
   return {
     stations: Array.from({ length: stations }, (_, i) =>
       printed((i * rail) / stations, 'reach', context),
@@ -63,7 +63,7 @@ function readyRows(
     case 'races':
       return ticked(
         Array.from(
-          { length: Math.round(valueOf(context.computed.engine, 'race-days.races') ?? 0) },
+          { length: Math.round(numberOf(context.computed.engine, 'race-days.races') ?? 0) },
           (_, i) => String(i + 1),
         ),
       )

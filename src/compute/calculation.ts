@@ -1,5 +1,4 @@
-import type { KindName } from '../model/quantity/kinds.ts'
-import type { Rounding } from '../model/quantity/kinds.ts'
+import type { KindName, Rounding } from '../model/quantity/kinds.ts'
 
 /** A declared input of a calculation. */
 export type InputSpec = {

@@ -4,9 +4,9 @@ import type { Facility } from '../validate/check-facility.ts'
 import { createEngine, type Engine } from './engine.ts'
 import { buildFacts } from './facts/build-facts.ts'
 import { collectKnown, machineFor } from './facts/collect.ts'
-import { latestDay } from './survey/latest-day.ts'
 import { planUses } from './plan/plan.ts'
 import type { PlanData } from './plan/plan-data.ts'
+import { latestDay } from './survey/latest-day.ts'
 
 export type Computed = {
   readonly engine: Engine

@@ -1,5 +1,5 @@
 import table from '../../shared/facts.json' with { type: 'json' }
-import { capabilities, type Capability } from './capability.ts'
+import { type Capability, capabilities } from './capability.ts'
 import type { Material } from './oval-choices.ts'
 import type { KindName } from './quantity/kinds.ts'
 

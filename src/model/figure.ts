@@ -1,5 +1,5 @@
-import type { KindName } from './quantity/kinds.ts'
 import type { Place } from './problem.ts'
+import type { KindName } from './quantity/kinds.ts'
 
 /** Where the value of an input comes from. */
 export type Provenance =

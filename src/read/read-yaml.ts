@@ -1,4 +1,5 @@
 import {
+  type Document,
   isMap,
   isNode,
   isPair,
@@ -7,7 +8,6 @@ import {
   LineCounter,
   parseDocument,
   visit,
-  type Document,
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'

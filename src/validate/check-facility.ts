@@ -6,11 +6,11 @@ import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { SurveyedOval } from '../model/survey.ts'
 import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
-import { checkSchema } from './check-schema.ts'
-import { facility, type FacilityFile } from './schemas/facility.ts'
 import { checkMaterialTests, type MaterialTests } from './check-material-tests.ts'
 import type { RailLine } from './check-rail-line.ts'
+import { checkSchema } from './check-schema.ts'
 import type { Survey } from './check-survey.ts'
+import { type FacilityFile, facility } from './schemas/facility.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
 /** A facility that has passed every check, with the tree that knows where each entry stands. */

@@ -3,25 +3,25 @@ import { closest } from '../model/closest.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
+import { type Card, cards } from './schemas/cards.ts'
+import { type Form, forms } from './schemas/forms.ts'
 import {
   type Caution,
-  cautions,
   type Chapter,
+  cautions,
   chapter,
-  findings,
   type FindingText,
+  findings,
   glossary,
   type Reckoner,
   reckoners,
-  sections,
   type Symptom,
+  sections,
   symptoms,
 } from './schemas/library.ts'
-import { type Card, cards } from './schemas/cards.ts'
-import { type Form, forms } from './schemas/forms.ts'
 import { type Plan, plans } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
-import { words, type Words } from './schemas/words.ts'
+import { type Words, words } from './schemas/words.ts'
 
 /** The files of the library as they were read; every one has passed the YAML reader. */
 export type LibraryTrees = {

@@ -1,10 +1,10 @@
-import path from 'node:path'
 import { spawnSync } from 'node:child_process'
 import { rmSync } from 'node:fs'
+import path from 'node:path'
 import { Bench } from 'tinybench'
 import { build } from '../../src/cli/build.ts'
-import { processIo } from '../../src/cli/io.ts'
 import { projectFolders } from '../../src/cli/folders.ts'
+import { processIo } from '../../src/cli/io.ts'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
 import { siteFiles, siteOnDemand } from '../../src/cli/site-files.ts'
 

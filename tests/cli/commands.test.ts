@@ -1,9 +1,9 @@
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { figuresFile } from '../../src/compose/figures-file.ts'
 import type { Io } from '../../src/cli/io.ts'
 import { main } from '../../src/cli/main.ts'
 import { serve } from '../../src/cli/serve.ts'
+import { figuresFile } from '../../src/compose/figures-file.ts'
 import { date, demoFolder, folders } from '../support/demo.ts'
 
 async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {

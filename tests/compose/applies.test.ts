@@ -7,7 +7,7 @@ const here: Circumstances = {
   rail: 'pylons',
   units: 'us',
   capabilities: new Set(['harrow', 'spray']),
-  valueOf: (name) => values[name],
+  numberOf: (name) => values[name],
 }
 
 describe('applies', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { loadLibrary, loadSources } from '../../src/cli/load/load-library.ts'
 import { type CardContext, cardRoom, composeCards } from '../../src/compose/cards.ts'
 import type { ManualReckoner } from '../../src/model/manual.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkLibrary, type LibraryTrees } from '../../src/validate/check-library.ts'
 import { checkText } from '../../src/validate/check-text.ts'
 import type { Card } from '../../src/validate/schemas/cards.ts'
-import { loadLibrary, loadSources } from '../../src/cli/load/load-library.ts'
 import { demoManual, demos, folders } from '../support/demo.ts'
 
 const table = (id: string, cell: string): ManualReckoner => ({
@@ -34,7 +34,7 @@ const context = (change: Partial<CardContext> = {}): CardContext => ({
     rail: 'pylons',
     units: 'us',
     capabilities: new Set(['harrow']),
-    valueOf: () => undefined,
+    numberOf: () => undefined,
   },
   known: () => true,
   caution: (id) => ({ id, signal: 'warning', hazard: 'h', avoid: 'a', sources: [] }),

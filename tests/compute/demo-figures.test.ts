@@ -1,10 +1,10 @@
-import { describe, expect, it } from 'vitest'
-import { composeFiguresFile, figuresFile } from '../../src/compose/figures-file.ts'
-import { checkFacility } from '../../src/validate/check-facility.ts'
-import { computeFacility } from '../../src/compute/compute-facility.ts'
-import { readYaml } from '../../src/read/read-yaml.ts'
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { composeFiguresFile, figuresFile } from '../../src/compose/figures-file.ts'
+import { computeFacility } from '../../src/compute/compute-facility.ts'
+import { readYaml } from '../../src/read/read-yaml.ts'
+import { checkFacility } from '../../src/validate/check-facility.ts'
 import { demoFolder, demoManual, demos } from '../support/demo.ts'
 
 const textOf = (id: string): Promise<string> =>

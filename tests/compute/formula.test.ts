@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { quantityTex } from '../../src/compute/formula.ts'
-import { demos, demoManual } from '../support/demo.ts'
+import { demoManual, demos } from '../support/demo.ts'
 
 describe('quantityTex', () => {
   it.each([

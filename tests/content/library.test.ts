@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { demos, demoManual, loadDemo } from '../support/demo.ts'
+import { demoManual, demos, loadDemo } from '../support/demo.ts'
 
 describe('the library', () => {
   it.each(demos)('has neither faults nor warnings for %s', async (id) => {

@@ -1,4 +1,4 @@
-import { readFile, readdir } from 'node:fs/promises'
+import { readdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { expect, it } from 'vitest'
 import { problemCodes } from '../../src/model/problem.ts'

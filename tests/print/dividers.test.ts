@@ -6,7 +6,7 @@ import type { Press } from '../../src/print/press/press.ts'
 import { printPages } from '../../src/print/press/print-pages.ts'
 import { dividedParts } from '../../src/render/binder/divided-parts.ts'
 import { renderBinder } from '../../src/render/binder/render-binder.ts'
-import { renderDividers, tabsInBank, tabStock } from '../../src/render/dividers/render-dividers.ts'
+import { renderDividers, tabStock, tabsInBank } from '../../src/render/dividers/render-dividers.ts'
 import { assetsFor, demoManual } from '../support/demo.ts'
 import { openTestPress } from '../support/test-press.ts'
 

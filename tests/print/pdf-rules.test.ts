@@ -5,8 +5,8 @@ import {
   PDFDocument,
   PDFName,
   PDFNumber,
-  PDFRawStream,
-  PDFRef,
+  type PDFRawStream,
+  type PDFRef,
   PDFString,
 } from '@cantoo/pdf-lib'
 import { beforeAll, describe, expect, it } from 'vitest'

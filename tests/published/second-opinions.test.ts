@@ -1,6 +1,6 @@
 import { convert, type Unit } from 'convert'
-import { describe, expect, it } from 'vitest'
 import suncalc from 'suncalc'
+import { describe, expect, it } from 'vitest'
 import { horizon, sunTimes } from '../../src/compute/daylight/sun.ts'
 import { parseQuantity } from '../../src/model/quantity/parse-quantity.ts'
 

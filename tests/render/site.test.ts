@@ -1,5 +1,5 @@
-import { HtmlValidate } from 'html-validate'
 import path from 'node:path'
+import { HtmlValidate } from 'html-validate'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { renderSite } from '../../src/render/site/render-site.ts'
 import { assetsFor, demoManual, demos } from '../support/demo.ts'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { NamedQuantity } from '../../src/model/manual.ts'
-import { blockHtml, lineHtml, type TextContext } from '../../src/render/text/render-text.ts'
 import { quantityHtml } from '../../src/render/text/number-html.ts'
+import { blockHtml, lineHtml, type TextContext } from '../../src/render/text/render-text.ts'
 import { createTemplates } from '../../src/render/text/templates.ts'
 
 const quantity = (

@@ -1,6 +1,6 @@
 import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
-import { computeFacility, type Computed } from '../../compute/compute-facility.ts'
+import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
 import { planUses } from '../../compute/plan/plan.ts'
 import { sampleData } from '../../compute/plan/plan-data.ts'
 import { factPaths } from '../../model/fact-spec.ts'

@@ -5,18 +5,18 @@ import type { PlanRow, PlanTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { datedRows } from './dated-rows.ts'
 import { shortDate } from './dates.ts'
-import { type PlanContext, textOf, valueOf } from './plan-context.ts'
 import { materialClassRows, sievePointRows } from './material-rows.ts'
+import { numberOf, type PlanContext, textOf } from './plan-context.ts'
 import { raceDayHourRows } from './race-day-hours.ts'
 import { raceDayGroups } from './race-days.ts'
-import { weatherRows } from './weather-rows.ts'
-import { eveningRows, halfDayRows, signOffRows } from './training-rows.ts'
 import {
   levelStationRows,
   surveyDayRows,
   surveyMoveRows,
   surveyStationRows,
 } from './survey-rows.ts'
+import { eveningRows, halfDayRows, signOffRows } from './training-rows.ts'
+import { weatherRows } from './weather-rows.ts'
 
 function writtenRows(
   rows: readonly PlanRow[],
@@ -100,7 +100,7 @@ export function composePlans(context: PlanContext): readonly ManualPlan[] {
     .filter(
       (plan) =>
         applies(plan.when, context.here) &&
-        (plan.needs ?? []).every((name) => valueOf(engine, name) !== undefined),
+        (plan.needs ?? []).every((name) => numberOf(engine, name) !== undefined),
     )
     .map((plan) => ({
       id: plan.id,

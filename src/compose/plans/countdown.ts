@@ -1,7 +1,7 @@
 import type { Countdown, CountdownDay } from '../../model/charts.ts'
-import { dayOfMonth, daysFrom, raceWeek, shortDate, weekdayOf, weekdaysOf } from './dates.ts'
 import { datedRows } from './dated-rows.ts'
-import { type PlanContext, valueOf } from './plan-context.ts'
+import { dayOfMonth, daysFrom, raceWeek, shortDate, weekdayOf, weekdaysOf } from './dates.ts'
+import { numberOf, type PlanContext } from './plan-context.ts'
 
 const day = 86_400
 
@@ -19,7 +19,7 @@ export function composeCountdown(context: PlanContext): Countdown | undefined {
   )
   if (!week || tasks.length === 0) return undefined
   const { system } = context.computed.locale
-  const lead = (valueOf(context.computed.engine, 'practice.prepare-before') ?? 0) / day
+  const lead = (numberOf(context.computed.engine, 'practice.prepare-before') ?? 0) / day
   const first = daysFrom(week.first, -lead)
   const start = daysFrom(first, -weekdayOf(first, system))
   const end = daysFrom(week.last, 6 - weekdayOf(week.last, system))

@@ -2,17 +2,17 @@ import type { Engine } from '../../compute/engine.ts'
 import type { PlanRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { daysFrom, raceWeek } from './dates.ts'
-import { type PlanContext, valueOf } from './plan-context.ts'
+import { numberOf, type PlanContext } from './plan-context.ts'
 
 const day = 86_400
 
 const sum = (names: readonly string[], engine: Engine): number =>
-  names.reduce((total, name) => total + (valueOf(engine, name) ?? 0), 0)
+  names.reduce((total, name) => total + (numberOf(engine, name) ?? 0), 0)
 
 const isKept = (row: PlanRow, engine: Engine, { here }: PlanContext): boolean =>
   applies(row.when, here) &&
-  (row.needs ?? []).every((name) => valueOf(engine, name) !== undefined) &&
-  !(row.lacks ?? []).some((name) => valueOf(engine, name) !== undefined)
+  (row.needs ?? []).every((name) => numberOf(engine, name) !== undefined) &&
+  !(row.lacks ?? []).some((name) => numberOf(engine, name) !== undefined)
 
 /**
  * The date that a row begins with; undefined for rows without one, and where there are no race

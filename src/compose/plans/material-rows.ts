@@ -2,7 +2,7 @@ import { soilGroup } from '../../compute/materials/soil-group.ts'
 import { soilTexture, type Texture } from '../../compute/materials/soil-texture.ts'
 import type { Manual } from '../../model/manual.ts'
 import { shortDate } from './dates.ts'
-import { type PlanContext, printed, valueOf } from './plan-context.ts'
+import { numberOf, type PlanContext, printed } from './plan-context.ts'
 
 type Rows = readonly (readonly string[])[]
 
@@ -25,7 +25,7 @@ const feels: Readonly<Record<string, readonly Texture[]>> = {
 }
 
 const si = (context: PlanContext, name: string): number | undefined =>
-  valueOf(context.computed.engine, name)
+  numberOf(context.computed.engine, name)
 
 function groupRow(context: PlanContext): readonly string[] {
   const { words, soils } = context

@@ -23,7 +23,7 @@ export type PlanContext = {
 }
 
 /** A figure or fact in SI; undefined where it has no value here. */
-export function valueOf(engine: Engine, name: string): number | undefined {
+export function numberOf(engine: Engine, name: string): number | undefined {
   const figure = engine.figure(name)
   if (figure) return figure.value.ok ? figure.value.si : undefined
   return engine.facts.get(name)?.si

@@ -1,6 +1,6 @@
 import type { Engine } from '../../compute/engine.ts'
-import { raceDayHours, type RaceDayWaterInput } from '../../compute/racing/race-day-hours.ts'
-import { type PlanContext, printed, valueOf } from './plan-context.ts'
+import { type RaceDayWaterInput, raceDayHours } from '../../compute/racing/race-day-hours.ts'
+import { numberOf, type PlanContext, printed } from './plan-context.ts'
 
 const names = {
   rate: 'air.rate',
@@ -26,19 +26,19 @@ export function raceDayHourRows(
   engine: Engine,
   context: PlanContext,
 ): readonly (readonly string[])[] {
-  const found = Object.entries(names).map(([key, name]) => [key, valueOf(engine, name)] as const)
+  const found = Object.entries(names).map(([key, name]) => [key, numberOf(engine, name)] as const)
   // A day that ends after midnight is shown as far as the last race.
   const known = found.map(
     ([key, si]) =>
-      [key, si ?? (key === 'done' ? valueOf(engine, 'clock.after') : undefined)] as const,
+      [key, si ?? (key === 'done' ? numberOf(engine, 'clock.after') : undefined)] as const,
   )
   if (known.some(([, si]) => si === undefined)) return []
-  const full = valueOf(engine, 'water.storage')
+  const full = numberOf(engine, 'water.storage')
   const input = {
     ...Object.fromEntries(known),
     ...(full === undefined
       ? {}
-      : { store: { full, recharge: valueOf(engine, 'water.recharge') ?? 0 } }),
+      : { store: { full, recharge: numberOf(engine, 'water.recharge') ?? 0 } }),
   } as RaceDayWaterInput
   return raceDayHours(input).map((h) => [
     printed(h.from, 'clock', context),

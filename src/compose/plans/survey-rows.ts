@@ -1,13 +1,13 @@
-import { type LevelStation, levelStations } from '../../compute/survey/level-survey.ts'
 import { railOf } from '../../compute/survey/along.ts'
 import { latestDay } from '../../compute/survey/latest-day.ts'
+import { type LevelStation, levelStations } from '../../compute/survey/level-survey.ts'
 import { materialMoves } from '../../compute/survey/material-moves.ts'
 import { type SurveyCell, surveyCells } from '../../compute/survey/survey-cells.ts'
 import type { LevelSection } from '../../model/charts.ts'
 import type { Manual } from '../../model/manual.ts'
 import { byStation, type SurveyedOval } from '../../model/survey.ts'
 import { shortDate } from './dates.ts'
-import { type PlanContext, printed, valueOf } from './plan-context.ts'
+import { numberOf, type PlanContext, printed } from './plan-context.ts'
 
 type Rows = readonly (readonly string[])[]
 
@@ -18,7 +18,7 @@ function ovalOf({ computed }: PlanContext): SurveyedOval | undefined {
     'shape.radius',
     'oval.width.straights',
     'oval.width.turns',
-  ].map((name) => valueOf(computed.engine, name))
+  ].map((name) => numberOf(computed.engine, name))
   return straight === undefined ||
     radius === undefined ||
     widthStraights === undefined ||
@@ -33,7 +33,7 @@ const mean = (values: readonly number[]): number =>
 /** One row for each day on which the depth was surveyed, the oldest first. */
 export function surveyDayRows(context: PlanContext): Rows {
   const [target = 0, tolerance = 0] = ['cushion.depth.target', 'cushion.depth.tolerance'].map(
-    (name) => valueOf(context.computed.engine, name),
+    (name) => numberOf(context.computed.engine, name),
   )
   return context.facility.surveys
     .filter((s) => s.of === 'cushion-depth')
@@ -70,7 +70,7 @@ function stretches(
   const day = latestDay(context.facility.surveys, 'cushion-depth')
   const oval = ovalOf(context)
   const [target, weight] = ['cushion.depth.target', 'cushion.unit-weight.worked'].map((name) =>
-    valueOf(context.computed.engine, name),
+    numberOf(context.computed.engine, name),
   )
   if (!day || !oval || target === undefined || weight === undefined) return undefined
   const list = byStation(surveyCells(day.readings, oval)).map(({ station, readings }) => {
@@ -128,7 +128,7 @@ function levelsOf(context: PlanContext): readonly LevelStation[] {
   const day = latestDay(context.facility.surveys, 'surface-level')
   const oval = ovalOf(context)
   const [straights, turns] = ['oval.cross-fall.straights', 'oval.cross-fall.turns'].map((name) =>
-    valueOf(context.computed.engine, name),
+    numberOf(context.computed.engine, name),
   )
   return !day || !oval || straights === undefined || turns === undefined
     ? []
@@ -173,7 +173,7 @@ export function composeCushionMap(context: PlanContext): Manual['cushionMap'] {
   const day = latestDay(context.facility.surveys, 'cushion-depth')
   const found = stretches(context)
   const [target, tolerance] = ['cushion.depth.target', 'cushion.depth.tolerance'].map((name) =>
-    valueOf(context.computed.engine, name),
+    numberOf(context.computed.engine, name),
   )
   if (!day || !found || target === undefined || tolerance === undefined) return undefined
   const cells = found.list

@@ -1,11 +1,11 @@
-import { type PlanContext, printed, valueOf } from './plan-context.ts'
+import { numberOf, type PlanContext, printed } from './plan-context.ts'
 
 type Rows = readonly (readonly string[])[]
 
 /** Modules one after another from an hour on, each as long as the figure says. */
 function timed(context: PlanContext, from: string, titles: readonly string[]): Rows {
-  const start = valueOf(context.computed.engine, from)
-  const long = valueOf(context.computed.engine, 'lesson.module')
+  const start = numberOf(context.computed.engine, from)
+  const long = numberOf(context.computed.engine, 'lesson.module')
   if (start === undefined || long === undefined) return []
   return titles.map((title, i) => [
     printed(start + i * long, 'clock', context),
@@ -29,6 +29,6 @@ export function eveningRows(context: PlanContext, titles: readonly string[]): Ro
 /** A line for each volunteer, and two to spare. */
 export const signOffRows = (context: PlanContext): Rows =>
   Array.from(
-    { length: Math.round(valueOf(context.computed.engine, 'crew.race-day') ?? 0) + 2 },
+    { length: Math.round(numberOf(context.computed.engine, 'crew.race-day') ?? 0) + 2 },
     () => [''],
   )

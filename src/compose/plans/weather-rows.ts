@@ -1,6 +1,6 @@
-import { recordedDays, type RecordInput } from '../../compute/weather/weather-record.ts'
+import { type RecordInput, recordedDays } from '../../compute/weather/weather-record.ts'
 import { shortDate } from './dates.ts'
-import { type PlanContext, printed, valueOf } from './plan-context.ts'
+import { numberOf, type PlanContext, printed } from './plan-context.ts'
 
 const names: Readonly<Record<keyof RecordInput, string>> = {
   depth: 'cushion.depth.target',
@@ -27,7 +27,7 @@ export function weatherRows(context: PlanContext): readonly (readonly string[])[
   const input = Object.fromEntries(
     Object.entries(names).map(([key, name]) => [
       key,
-      valueOf(context.computed.engine, name) ?? (key === 'elevation' ? 0 : Number.NaN),
+      numberOf(context.computed.engine, name) ?? (key === 'elevation' ? 0 : Number.NaN),
     ]),
   ) as RecordInput
   if (weather.length === 0 || Object.values(input).some(Number.isNaN)) return []

@@ -5,9 +5,9 @@ import {
   widthStraightsInput,
   widthTurnsInput,
 } from '../oval/oval-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 import { efficiencyInput, machinesInput, passesInput, speedInput } from './coverage-inputs.ts'
 import { lapLengths } from './lap-lengths.ts'
-import { wholeUp } from '../whole-up.ts'
 
 /**
  * Laps, distance and time to work the track with any implement, lap by lap from the rail to the

@@ -5,9 +5,9 @@ import {
   widthStraightsInput,
   widthTurnsInput,
 } from '../oval/oval-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 import { efficiencyInput, machinesInput, passesInput, speedInput } from './coverage-inputs.ts'
 import { lapLengths } from './lap-lengths.ts'
-import { wholeUp } from '../whole-up.ts'
 
 /** Rolling a track with the tires of trucks. */
 export const rolling = calculation({

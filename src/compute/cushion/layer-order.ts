@@ -1,6 +1,6 @@
 import { calculation, type InputSpec, type OutputSpec, refuse } from '../calculation.ts'
-import { wholeUp } from '../whole-up.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 import { materialPriceInput, truckLoadInput, workedWeightInput } from './cushion-inputs.ts'
 
 const inputs = {

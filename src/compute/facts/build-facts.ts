@@ -1,8 +1,8 @@
 import {
   capabilityOf,
+  type FactSpec,
   factPaths,
   factSpec,
-  type FactSpec,
   type Typical,
 } from '../../model/fact-spec.ts'
 import type { Fact, Provenance } from '../../model/figure.ts'

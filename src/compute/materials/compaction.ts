@@ -1,6 +1,6 @@
 import { type Refusal, refuse } from '../calculation.ts'
-import { dryDensity } from './phase-relations.ts'
 import { positive } from './guards.ts'
+import { dryDensity } from './phase-relations.ts'
 
 /**
  * Work that a compaction test puts into each unit of volume.

@@ -1,5 +1,5 @@
-import { wholeUp } from '../whole-up.ts'
 import { notNegative, positive } from '../materials/guards.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** Parts of a truck's round trip, s. */
 export type Trip = {

@@ -1,5 +1,5 @@
-import { wholeUp } from '../whole-up.ts'
 import { positive, share } from '../materials/guards.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /**
  * A roller at work, in m and m/s: width less overlap, working speed, share of the time at work,

@@ -1,5 +1,5 @@
-import { wholeUp } from '../whole-up.ts'
 import { positive } from '../materials/guards.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /**
  * Pylons along the inside of an oval, set closer in the turns.

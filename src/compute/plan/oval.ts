@@ -3,16 +3,16 @@ import { banking } from '../oval/banking.ts'
 import { edgeRise } from '../oval/edge-rise.ts'
 import { lapExtra } from '../oval/lap-extra.ts'
 import { outsideLength } from '../oval/outside-length.ts'
+import { railLength } from '../oval/rail-length.ts'
 import { fittedShape } from '../oval/rail-line/fitted-shape.ts'
 import { walkedLine } from '../oval/rail-line/walked-line.ts'
-import { railLength } from '../oval/rail-length.ts'
 import { shapeFromLapAndRadius } from '../oval/shape-from-lap-and-radius.ts'
 import { shapeFromLapAndStraight } from '../oval/shape-from-lap-and-straight.ts'
 import { shapeFromStraightAndRadius } from '../oval/shape-from-straight-and-radius.ts'
 import { stationCount } from '../oval/station-count.ts'
 import { trackArea } from '../oval/track-area.ts'
 import { turnLength } from '../oval/turn-length.ts'
-import { fact, figure, fixed, use, type Use } from '../use.ts'
+import { fact, figure, fixed, type Use, use } from '../use.ts'
 
 const offset = fact('oval.measuring-offset')
 const straight = figure('shape.straight')

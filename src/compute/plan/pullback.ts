@@ -1,7 +1,7 @@
 import { creep } from '../pullback/creep.ts'
 import { ridge } from '../pullback/ridge.ts'
 import { ridgeWater } from '../pullback/ridge-water.ts'
-import { fact, figure, use, type Use } from '../use.ts'
+import { fact, figure, type Use, use } from '../use.ts'
 import { strip } from './oval.ts'
 
 /**

@@ -1,16 +1,16 @@
 import { daylight } from '../daylight/daylight.ts'
 import { fact, figure, fixed, type Use, use } from '../use.ts'
-import type { PlanData } from './plan-data.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
 import { drying } from '../weather/drying.ts'
 import { heat } from '../weather/heat.ts'
-import { rainAndDrying } from '../weather/rain-and-drying.ts'
-import { weatherRecord } from '../weather/weather-record.ts'
 import { layerDrying } from '../weather/layer-drying.ts'
+import { rainAndDrying } from '../weather/rain-and-drying.ts'
 import {
   evapotranspiration,
   evapotranspirationByTemperature,
 } from '../weather/reference-evapotranspiration.ts'
+import { weatherRecord } from '../weather/weather-record.ts'
+import type { PlanData } from './plan-data.ts'
 
 const cushion = {
   depth: fact('cushion.depth.target'),

@@ -1,7 +1,7 @@
 import type { Capability } from '../../model/capability.ts'
 import { coverage } from '../coverage/coverage.ts'
 import { rolling } from '../coverage/rolling.ts'
-import { type Binding, fact, fixed, use, type Use } from '../use.ts'
+import { type Binding, fact, fixed, type Use, use } from '../use.ts'
 import { strip } from './oval.ts'
 
 /** One way of covering the track: which machine, and which of its widths works. */

@@ -1,5 +1,5 @@
-import { calculation, refuse } from '../calculation.ts'
 import { roundTo } from '../../model/quantity/format-quantity.ts'
+import { calculation, refuse } from '../calculation.ts'
 
 /**
  * What can be harrowed between two races: free time (s), whole laps, and the width (m) that they

@@ -87,8 +87,8 @@ export const intervalClock = calculation({
   compute: (x) => {
     const clear = x.clear / 2
     const waterLap = x.rail / x.speed
-    const fit = (room: number): number => (room > 0 ? Math.floor(room / waterLap + 1e-9) : 0)
-    const waterLaps = fit(x.interval - x.clear - x.lap)
+    const lapsIn = (room: number): number => (room > 0 ? Math.floor(room / waterLap + 1e-9) : 0)
+    const waterLaps = lapsIn(x.interval - x.clear - x.lap)
     const none = refuse('there is no water truck here')
     return {
       clear,
@@ -96,7 +96,7 @@ export const intervalClock = calculation({
       left: Math.max(0, x.whole - x.laps),
       'water-laps': x.speed > 0 ? waterLaps : none,
       'water-lap': x.speed > 0 ? waterLap : none,
-      'water-alone': x.speed > 0 ? fit(x.interval - x.clear) : none,
+      'water-alone': x.speed > 0 ? lapsIn(x.interval - x.clear) : none,
       watered:
         x.speed > 0
           ? waterLaps > 0

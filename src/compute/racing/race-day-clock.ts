@@ -1,4 +1,4 @@
-import { calculation, refuse, type InputSpec } from '../calculation.ts'
+import { calculation, type InputSpec, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
 
 const time = (symbol: string, label: string, most = 86_400): InputSpec => ({

@@ -1,5 +1,4 @@
 import { calculation, type OutputSpec, type Refusal, refuse } from '../calculation.ts'
-import { wholeUp } from '../whole-up.ts'
 import {
   depthFoundInput,
   depthTargetInput,
@@ -8,6 +7,7 @@ import {
   workedWeightInput,
 } from '../cushion/cushion-inputs.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 
 const outputs = {
   excess: {

@@ -1,6 +1,6 @@
 import { calculation, refuse } from '../calculation.ts'
-import { wholeUp } from '../whole-up.ts'
 import { truckLoadInput } from '../cushion/cushion-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** Coarse stone that brings the grit of a cushion back to its share. */
 export const gritBlend = calculation({

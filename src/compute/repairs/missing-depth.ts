@@ -5,7 +5,6 @@ import {
   type Refusal,
   refuse,
 } from '../calculation.ts'
-import { wholeUp } from '../whole-up.ts'
 import {
   depthFoundInput,
   depthTargetInput,
@@ -14,6 +13,7 @@ import {
   workedWeightInput,
 } from '../cushion/cushion-inputs.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 
 const inputs = {
   area: areaInput,

@@ -1,6 +1,6 @@
 import { calculation, type Refusal, refuse } from '../calculation.ts'
-import { wholeUp } from '../whole-up.ts'
 import { looseWeightInput, packedWeightInput } from '../cushion/cushion-inputs.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** Material, lifts, water and hand work for a washout that is cut square and filled. */
 export const squareCut = calculation({

@@ -1,5 +1,5 @@
-import { calculation, refuse } from '../calculation.ts'
 import { toUnit } from '../../model/quantity/format-quantity.ts'
+import { calculation, refuse } from '../calculation.ts'
 
 /**
  * Load constant of the equation as it is printed in pounds and inches; the metric print (23 kg) is

@@ -1,5 +1,5 @@
-import { wholeUp } from '../whole-up.ts'
 import { calculation, type InputSpec, isRefusal, type Refusal, refuse } from '../calculation.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** Density of water, kg/m³, at field temperatures. */
 export const waterDensity = 1000

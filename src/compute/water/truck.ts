@@ -1,5 +1,5 @@
-import { wholeUp } from '../whole-up.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
+import { wholeUp } from '../whole-up.ts'
 
 const tank = { symbol: 'T', label: 'tank', kind: 'waterVolume', range: [0.05, 60] } as const
 const usable = {

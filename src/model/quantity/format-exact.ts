@@ -1,4 +1,3 @@
-import type { KindName } from './kinds.ts'
 import {
   formatQuantity,
   fractionText,
@@ -7,6 +6,7 @@ import {
   styleOf,
   toUnit,
 } from './format-quantity.ts'
+import type { KindName } from './kinds.ts'
 
 const significant = (digits: number): Intl.NumberFormat =>
   new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits })

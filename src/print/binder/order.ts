@@ -1,5 +1,5 @@
-import type { Binder } from '../../render/binder/render-binder.ts'
 import type { Hand } from '../../render/binder/page-rules.ts'
+import type { Binder } from '../../render/binder/render-binder.ts'
 
 /** Where the parts of a binder come to lie, from their page counts. */
 export type Order = {

@@ -8,9 +8,9 @@ import { createMerger } from '../merge/merge-documents.ts'
 import type { Press } from '../press/press.ts'
 import { toPdf } from '../press/to-pdf.ts'
 import { orderParts } from './order.ts'
+import { type LabelRange, labelRanges, pageLabel } from './page-numbers.ts'
+import { askedFor, type PartPrint, partDocument, printPart } from './print-part.ts'
 import type { LaidPage } from './replacement.ts'
-import { labelRanges, type LabelRange, pageLabel } from './page-numbers.ts'
-import { askedFor, partDocument, type PartPrint, printPart } from './print-part.ts'
 
 /** What is known of a binder from its last build, and saves prints where nothing has moved. */
 export type BinderMemory = {

@@ -1,6 +1,6 @@
 import { PDFDocument } from '@cantoo/pdf-lib'
-import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { type Hand, textArea } from '../../render/binder/page-rules.ts'
+import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
 import { destinations } from '../inspect/destinations.ts'
 import type { Press } from '../press/press.ts'

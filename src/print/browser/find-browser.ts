@@ -4,7 +4,7 @@ import type { Browser } from 'puppeteer'
 import { bundledBrowser } from './bundled-browser.ts'
 import type { Candidate, Environment } from './candidate.ts'
 import { launchBrowser } from './launch-browser.ts'
-import { type Attempt, badSetting, failureReason, noBrowser, type NoBrowser } from './no-browser.ts'
+import { type Attempt, badSetting, failureReason, type NoBrowser, noBrowser } from './no-browser.ts'
 import { systemBrowsers } from './system-browsers.ts'
 
 /** A browser that has started. The caller closes it. */

@@ -5,8 +5,8 @@ import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { promisify } from 'node:util'
-import type { Environment } from './candidate.ts'
 import { cacheFolder } from './cache-folder.ts'
+import type { Environment } from './candidate.ts'
 
 const run = promisify(execFile)
 

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { PDFHexString, PDFName, type PDFDocument } from '@cantoo/pdf-lib'
+import { type PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib'
 import type { PdfAbout } from './finish-pdf.ts'
 
 const escaped = (text: string): string =>

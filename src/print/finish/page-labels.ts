@@ -1,4 +1,4 @@
-import { PDFHexString, PDFName, type PDFDocument } from '@cantoo/pdf-lib'
+import { type PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib'
 import type { LabelRange } from '../binder/page-numbers.ts'
 
 const styles = { roman: 'r', decimal: 'D', none: undefined } as const

@@ -1,4 +1,4 @@
-import { type PDFDocument, PDFCrossRefStream, type PDFRef } from '@cantoo/pdf-lib'
+import { PDFCrossRefStream, type PDFDocument, type PDFRef } from '@cantoo/pdf-lib'
 
 type Entries = {
   readonly entries: { readonly ref: PDFRef }[]

@@ -1,11 +1,11 @@
 import {
   type PDFDocument,
-  PDFDocument as Pdf,
   type PDFField,
   type PDFForm,
   PDFHexString,
   PDFName,
   type PDFPage,
+  PDFDocument as Pdf,
 } from '@cantoo/pdf-lib'
 import type { Page } from 'puppeteer'
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'

@@ -11,7 +11,7 @@ import {
   PDFRef,
   PDFStream,
 } from '@cantoo/pdf-lib'
-import { type Structure } from '../finish/structure/tree.ts'
+import type { Structure } from '../finish/structure/tree.ts'
 import { treePairs } from '../merge/trees.ts'
 import { scanContent } from './pdf-rules-scan.ts'
 

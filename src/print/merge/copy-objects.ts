@@ -3,7 +3,7 @@ import {
   type PDFContext,
   PDFDict,
   PDFHexString,
-  PDFName,
+  type PDFName,
   PDFNumber,
   type PDFObject,
   PDFPageLeaf,

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'puppeteer'
-import { freshFonts, openPage, type OpenPage } from '../page/open-page.ts'
+import { freshFonts, type OpenPage, openPage } from '../page/open-page.ts'
 import type { CachePart, PrintCache } from './print-cache.ts'
 
 /** A document to print: its style and the inside of `body`. Fonts are the press's own. */

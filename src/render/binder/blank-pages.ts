@@ -1,4 +1,4 @@
-import { blankPageRules, type BlankPage } from './page-rules.ts'
+import { type BlankPage, blankPageRules } from './page-rules.ts'
 
 /**
  * Pages that fill a leaf; their words stand in the margin, where readers for the blind pass them

@@ -1,7 +1,7 @@
 import type { Manual, ManualCard } from '../../model/manual.ts'
 import type { Paper } from '../../model/papers.ts'
 import type { RenderAssets } from '../assets.ts'
-import { html, type Html } from '../text/html.ts'
+import { type Html, html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
 import { figureView } from '../views/figure-view.ts'

@@ -1,8 +1,8 @@
 import type { Manual } from '../../model/manual.ts'
 import type { Paper } from '../../model/papers.ts'
 import type { RenderAssets } from '../assets.ts'
-import { createTemplates } from '../text/templates.ts'
 import { dividedParts } from '../binder/divided-parts.ts'
+import { createTemplates } from '../text/templates.ts'
 
 /**
  * Leaves with tabs are sold as wide as the paper and half an inch (15 mm) more; sizes in

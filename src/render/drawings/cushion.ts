@@ -1,7 +1,7 @@
 import type { Manual, MapCell, OvalGeometry } from '../../model/manual.ts'
-import { onOval, ovalPath } from './oval-shape.ts'
-import { line, path, type Point, svg, text } from './svg.ts'
 import type { DrawingContext } from './drawing-context.ts'
+import { onOval, ovalPath } from './oval-shape.ts'
+import { line, type Point, path, svg, text } from './svg.ts'
 
 const width = 900
 const margin = 46

@@ -1,4 +1,4 @@
-import { escapeHtml, html, type Html } from '../text/html.ts'
+import { escapeHtml, type Html, html } from '../text/html.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
 export type Drawing = {

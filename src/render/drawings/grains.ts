@@ -1,5 +1,5 @@
 import type { DrawingContext } from './drawing-context.ts'
-import { dashed, line, path, type Point, polyline, svg, text } from './svg.ts'
+import { dashed, line, type Point, path, polyline, svg, text } from './svg.ts'
 
 const [left, right, top, bottom] = [74, 860, 34, 330]
 /** Grain sizes at the ends of the axis, m. */

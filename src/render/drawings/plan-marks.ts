@@ -1,5 +1,5 @@
 import type { OvalGeometry } from '../../model/manual.ts'
-import { type Label, pointsAlong, type Place } from './label-places.ts'
+import { type Label, type Place, pointsAlong } from './label-places.ts'
 import { aroundPlan, onPlan, type PlanFrame } from './plan-frame.ts'
 import { arrowHead, line, type Point, polyline } from './svg.ts'
 

@@ -1,16 +1,16 @@
-import { arrow, arrowHead, dashed, line, path, type Point, svg, text } from './svg.ts'
 import type { DrawingContext } from './drawing-context.ts'
 import {
   type Box,
   drawLabel,
   type Label,
-  placeLabels,
   type PlacedLabel,
+  placeLabels,
   pointsAlong,
 } from './label-places.ts'
 import { ovalPath } from './oval-shape.ts'
 import { aroundPlan, onPlan, type PlanFrame, stationText, zones } from './plan-frame.ts'
 import { haulParts, markParts, type PlanPart } from './plan-marks.ts'
+import { arrow, arrowHead, dashed, line, type Point, path, svg, text } from './svg.ts'
 
 /**
  * How much a plan says: `page` is read across a page, `small` in the side column of a posted sheet.

@@ -1,5 +1,5 @@
 import temml from 'temml'
-import { escapeHtml, html, type Html } from './html.ts'
+import { escapeHtml, type Html, html } from './html.ts'
 
 const cache = new Map<string, string>()
 

@@ -6,7 +6,7 @@ import { unified } from 'unified'
 import { visit } from 'unist-util-visit'
 import type { NamedQuantity } from '../../model/manual.ts'
 import { placeholder } from '../../model/placeholders.ts'
-import { html, type Html } from './html.ts'
+import { type Html, html } from './html.ts'
 import { quantityHtml } from './number-html.ts'
 
 /** What a text may name, and where its links lead on the medium at hand. */

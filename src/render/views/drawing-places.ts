@@ -1,5 +1,5 @@
-import { drawingFigure, type Drawing } from '../drawings/drawing.ts'
-import { html, type Html } from '../text/html.ts'
+import { type Drawing, drawingFigure } from '../drawings/drawing.ts'
+import { type Html, html } from '../text/html.ts'
 
 /**
  * Id of the place where a drawing stands first in a document: what a list of drawings points to.

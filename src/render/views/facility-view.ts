@@ -1,5 +1,5 @@
 import type { GlanceRow, Manual } from '../../model/manual.ts'
-import { html, type Html } from '../text/html.ts'
+import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 import { provenanceWords } from './provenance-words.ts'

@@ -1,7 +1,7 @@
 import type { Manual, ManualCaution, ManualProcedure } from '../../model/manual.ts'
 import type { Html } from '../text/html.ts'
-import type { Pen } from './pen.ts'
 import { bySignal } from './caution-view.ts'
+import type { Pen } from './pen.ts'
 
 type HazardRow = {
   readonly where: string

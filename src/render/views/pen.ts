@@ -1,7 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 import type { Words } from '../../validate/schemas/words.ts'
-import { blockHtml, lineHtml, plainWords, type TextContext } from '../text/render-text.ts'
 import type { Html } from '../text/html.ts'
+import { blockHtml, lineHtml, plainWords, type TextContext } from '../text/render-text.ts'
 
 /** What every view is written with: the manual, the fixed words, and the rules of the medium. */
 export type Pen = {

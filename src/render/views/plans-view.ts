@@ -1,6 +1,6 @@
 import type { Manual, ManualPlan, ManualTable } from '../../model/manual.ts'
 import type { Drawing } from '../drawings/drawing.ts'
-import { html, type Html } from '../text/html.ts'
+import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import { createDrawingPrinter, type DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'

@@ -1,14 +1,14 @@
 import type { ManualMethod, ManualProcedure, ManualStep } from '../../model/manual.ts'
 import {
   headCautions,
-  partPlace,
   type ProcedurePart,
+  partPlace,
   stepPlace,
 } from '../../model/procedure-places.ts'
-import { html, type Html } from '../text/html.ts'
+import { type Html, html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'
-import { type FigureView, figureView } from './figure-view.ts'
 import type { DrawingPrinter } from './drawing-places.ts'
+import { type FigureView, figureView } from './figure-view.ts'
 import type { Pen } from './pen.ts'
 import { type ReckonerView, reckonerView } from './reckoner-view.ts'
 

@@ -1,5 +1,5 @@
 import type { ManualReckoner } from '../../model/manual.ts'
-import { html, type Html } from '../text/html.ts'
+import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 

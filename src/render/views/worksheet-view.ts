@@ -1,6 +1,6 @@
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
-import { html, type Html } from '../text/html.ts'
 import { formulaHtml } from '../text/formula.ts'
+import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 import { provenanceWords } from './provenance-words.ts'

@@ -1,6 +1,6 @@
 import * as z from 'zod'
-import { drawingNames } from '../../model/drawing-names.ts'
 import { capabilities } from '../../model/capability.ts'
+import { drawingNames } from '../../model/drawing-names.ts'
 import { takenSheetNames } from '../../model/sheet-names.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'

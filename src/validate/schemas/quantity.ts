@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { factSpec, type FactSpec, gearSpec } from '../../model/fact-spec.ts'
+import { type FactSpec, factSpec, gearSpec } from '../../model/fact-spec.ts'
 import { kindOf } from '../../model/quantity/kinds.ts'
 import { parseQuantity, type Quantity } from '../../model/quantity/parse-quantity.ts'
 import { sameDims } from '../../model/quantity/units.ts'

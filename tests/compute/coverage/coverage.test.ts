@@ -4,7 +4,7 @@ import { coverage } from '../../../src/compute/coverage/coverage.ts'
 import { lapLengths } from '../../../src/compute/coverage/lap-lengths.ts'
 import { lapLength } from '../../../src/compute/oval/lap-length.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, MPH, mph, ovals, whole } from '../support/realistic.ts'
+import { FEW, FT, feet, MPH, mph, ovals, whole } from '../support/realistic.ts'
 
 const halfMile = {
   straight: 600 * FT,

@@ -4,7 +4,7 @@ import { cushionMass } from '../../../src/compute/cushion/cushion-mass.ts'
 import { layerOrder, layerOrderUnpriced } from '../../../src/compute/cushion/layer-order.ts'
 import { surveyReadings } from '../../../src/compute/cushion/survey-readings.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, IN, inches, pcf, PCF, TON, YD3 } from '../support/realistic.ts'
+import { FEW, FT, feet, IN, inches, PCF, pcf, TON, YD3 } from '../support/realistic.ts'
 
 const area = 180_000 * FT ** 2
 const quarter = { area, depth: IN / 4, unitWeight: 105 * PCF, load: 20 * TON }

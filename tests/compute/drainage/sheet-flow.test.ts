@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { sheetFlow } from '../../../src/compute/drainage/sheet-flow.ts'
 import { numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, GAL, IN, percent } from '../support/realistic.ts'
+import { FEW, FT, feet, GAL, IN, percent } from '../support/realistic.ts'
 
 const sealed = {
   length: 65 * FT,

@@ -6,9 +6,9 @@ import {
   grainSize,
   type Passing,
 } from '../../../src/compute/materials/gradation.ts'
-import { sieveNames, sieveOpening } from '../../../src/model/sieves.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture, textures } from '../../../src/compute/materials/soil-texture.ts'
+import { sieveNames, sieveOpening } from '../../../src/model/sieves.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, percent } from '../support/realistic.ts'
 

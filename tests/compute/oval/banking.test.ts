@@ -8,7 +8,7 @@ import {
   turningForce,
 } from '../../../src/compute/oval/curve-balance.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, MPH, mph, percent } from '../support/realistic.ts'
+import { FEW, FT, feet, MPH, mph, percent } from '../support/realistic.ts'
 
 const halfMile = { radius: 226.25 * FT, offset: 3 * FT }
 

@@ -10,7 +10,7 @@ import { railLength } from '../../../src/compute/oval/rail-length.ts'
 import { stationCount } from '../../../src/compute/oval/station-count.ts'
 import { turnLength } from '../../../src/compute/oval/turn-length.ts'
 import { numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, ovals } from '../support/realistic.ts'
+import { FEW, FT, feet, ovals } from '../support/realistic.ts'
 
 const straight = 600 * FT
 const radius = 226.25 * FT

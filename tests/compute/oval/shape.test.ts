@@ -5,7 +5,7 @@ import { shapeFromLapAndRadius } from '../../../src/compute/oval/shape-from-lap-
 import { shapeFromLapAndStraight } from '../../../src/compute/oval/shape-from-lap-and-straight.ts'
 import { shapeFromStraightAndRadius } from '../../../src/compute/oval/shape-from-straight-and-radius.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, ovals } from '../support/realistic.ts'
+import { FEW, FT, feet, ovals } from '../support/realistic.ts'
 
 const offset = 3 * FT
 

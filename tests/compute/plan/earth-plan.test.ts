@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import sources from '../../../shared/sources/earth.json' with { type: 'json' }
 import { isRefusal } from '../../../src/compute/calculation.ts'
 import { factSpec } from '../../../src/model/fact-spec.ts'
-import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
+import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 import { evaluateTex } from '../support/evaluate-tex.ts'
 import { everything, sampleEngine } from '../support/sample-engine.ts'
 

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { creep } from '../../../src/compute/pullback/creep.ts'
 import { numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, IN, inches, PCF, TON, YD3 } from '../support/realistic.ts'
+import { FEW, FT, feet, IN, inches, PCF, TON, YD3 } from '../support/realistic.ts'
 
 const day = 86_400
 const halfMile = { rail: 2621 * FT, area: 180_000 * FT ** 2, unitWeight: 105 * PCF }

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { squareCut } from '../../../src/compute/repairs/square-cut.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, feet, FT, FT3, GAL, IN, inches, PCF, TON } from '../support/realistic.ts'
+import { FEW, FT, FT3, feet, GAL, IN, inches, PCF, TON } from '../support/realistic.ts'
 
 const example = {
   width: 24 * IN,

@@ -10,8 +10,8 @@ import { sealingUses } from '../../../src/compute/plan/sealing.ts'
 import { workingUses } from '../../../src/compute/plan/working.ts'
 import type { Use } from '../../../src/compute/use.ts'
 import { type Capability, capabilities } from '../../../src/model/capability.ts'
-import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
+import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 
 const plans = [
   ovalUses,

@@ -25,7 +25,7 @@ import {
   zeroAirVoids,
 } from '../../../src/compute/materials/phase-relations.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
-import { type Inputs, type Runner } from './case.ts'
+import type { Inputs, Runner } from './case.ts'
 
 const moisture = (x: Inputs): number => x.n('w_pct') / 100
 

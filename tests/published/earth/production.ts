@@ -1,5 +1,4 @@
 import { coverage } from '../../../src/compute/coverage/coverage.ts'
-import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { graderTime, meanPassSpeed } from '../../../src/compute/money/grader-time.ts'
 import {
   drivingTime,
@@ -15,6 +14,7 @@ import {
   rollersNeeded,
   rollerVolume,
 } from '../../../src/compute/money/roller-production.ts'
+import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { type Inputs, type Runner, si } from './case.ts'
 

@@ -1,7 +1,7 @@
 import { coefficients } from '../../../src/compute/materials/gradation.ts'
-import { sieveOpening } from '../../../src/model/sieves.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture } from '../../../src/compute/materials/soil-texture.ts'
+import { sieveOpening } from '../../../src/model/sieves.ts'
 import type { Inputs, Runner } from './case.ts'
 
 const group = (x: Inputs): string => {

@@ -1,4 +1,3 @@
-import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { layerVolume } from '../../../src/compute/materials/layer.ts'
 import { conePile, type Pile, windrowPile } from '../../../src/compute/materials/pile.ts'
 import {
@@ -19,6 +18,7 @@ import {
   veeSection,
 } from '../../../src/compute/survey/section-area.ts'
 import { taperedTrench } from '../../../src/compute/survey/tapered-trench.ts'
+import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { type Answers, type Runner, si } from './case.ts'
 

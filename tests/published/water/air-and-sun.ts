@@ -1,4 +1,11 @@
 import {
+  civilTwilight,
+  julianCentury,
+  riseAngle,
+  sunGeometry,
+  sunTimes,
+} from '../../../src/compute/daylight/sun.ts'
+import {
   airPressure,
   dewPoint,
   meanSaturation,
@@ -24,13 +31,6 @@ import {
   sunDistance,
   sunsetAngle,
 } from '../../../src/compute/weather/radiation.ts'
-import {
-  civilTwilight,
-  julianCentury,
-  riseAngle,
-  sunGeometry,
-  sunTimes,
-} from '../../../src/compute/daylight/sun.ts'
 import type { Answers, Inputs, Runner } from '../earth/case.ts'
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180

@@ -1,6 +1,5 @@
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
 import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
-import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import {
   afterWater,
   evaporableWater,
@@ -24,6 +23,7 @@ import {
   weightedCurveNumber,
   weightedMean,
 } from '../../../src/compute/weather/runoff.ts'
+import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { type Answers, type Inputs, type Runner, si } from '../earth/case.ts'
 
 const given = (

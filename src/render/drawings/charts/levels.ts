@@ -1,6 +1,6 @@
 import type { LevelSection } from '../../../model/charts.ts'
 import type { DrawingContext } from '../drawing-context.ts'
-import { box, dashed, line, path, type Point, polyline, svg, text } from '../svg.ts'
+import { box, dashed, line, type Point, path, polyline, svg, text } from '../svg.ts'
 
 const columns = 2
 const [wide, high, gap] = [424, 136, 52]

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
-import geographicLib from 'geographiclib-geodesic'
 // Second opinion: geodesy (MIT), by Vincenty's method on the same ellipsoid.
 import LatLon from 'geodesy/latlon-ellipsoidal-vincenty.js'
+import geographicLib from 'geographiclib-geodesic'
 import { describe, expect, it } from 'vitest'
 import { distanceFromOval, fitOval } from '../../../../src/compute/oval/rail-line/fit-oval.ts'
 import { walkedLine } from '../../../../src/compute/oval/rail-line/walked-line.ts'
