@@ -1,7 +1,7 @@
 import { figureEntry } from '../compose/figures-file.ts'
 import type { Computed } from '../compute/compute-facility.ts'
 import { createEngine, useIdOf } from '../compute/engine.ts'
-import { type Binding, fixed, type Use } from '../compute/use.ts'
+import { type Binding, fixed, type Use } from '../compute/uses/use.ts'
 import { closest } from '../model/closest.ts'
 import type { FigureInput, Worksheet } from '../model/figure.ts'
 import type { Manual } from '../model/manual.ts'

@@ -4,9 +4,9 @@ import type { Facility } from '../validate/check-facility.ts'
 import { createEngine, type Engine } from './engine.ts'
 import { buildFacts } from './facts/build-facts.ts'
 import { collectKnown, machineFor } from './facts/collect.ts'
-import { planUses } from './plan/plan.ts'
-import type { PlanData } from './plan/plan-data.ts'
 import { latestDay } from './survey/latest-day.ts'
+import { allUses } from './uses/all-uses.ts'
+import type { Readings } from './uses/readings.ts'
 
 export type Computed = {
   readonly engine: Engine
@@ -26,7 +26,7 @@ export function computeFacility(facility: Facility): Computed {
   }
   const here = new Set(capabilities.filter((c) => machineFor(file, c) !== undefined))
   const facts = buildFacts(collectKnown(facility, here), here, file.cushion.material, locale)
-  const data: PlanData = {
+  const data: Readings = {
     depths: latestDay(surveys, 'cushion-depth'),
     levels: latestDay(surveys, 'surface-level'),
     weather: weather.length > 0 ? weather : undefined,
@@ -34,7 +34,7 @@ export function computeFacility(facility: Facility): Computed {
     densities: tests.densities.length > 0 ? tests.densities : undefined,
   }
   return {
-    engine: createEngine(planUses(new Set(facts.keys()), locale.system, data), facts, locale),
+    engine: createEngine(allUses(new Set(facts.keys()), locale.system, data), facts, locale),
     locale,
     capabilities: here,
   }

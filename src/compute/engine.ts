@@ -3,7 +3,7 @@ import { formatExact } from '../model/quantity/format-exact.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
 import { type Calculation, isRefusal, type Refusal } from './calculation.ts'
 import { formulaLines } from './formula.ts'
-import type { Binding, Use } from './use.ts'
+import type { Binding, Use } from './uses/use.ts'
 
 /** Answers for one facility: every figure is computed once, when it is first asked for. */
 export type Engine = {
@@ -146,7 +146,7 @@ function makeEngine(
         id,
         label: use.labels?.[name] ?? spec.label,
         kind: spec.kind,
-        worksheet: `W-${use.sheet}`,
+        worksheet: `W-${use.number}`,
         value: isRefusal(value)
           ? { ok: false, reason: value.refused }
           : { ok: true, si: value, ...formatQuantity(value, spec.kind, locale, spec.round) },
@@ -169,7 +169,7 @@ function makeEngine(
     const known = rests.get(use.id)
     if (known) return known
     const paths = new Set<string>()
-    // Stored before it is filled, so that a circle in the plan ends here and is reported by `work`.
+    // Stored before it is filled, so that a circle among the uses ends here and is reported by `work`.
     rests.set(use.id, paths)
     for (const binding of Object.values(use.bindings)) {
       if ('fact' in binding) paths.add(binding.fact)
@@ -193,7 +193,7 @@ function makeEngine(
       const { inputs, figures, values } = work(use)
       const { calculation } = use
       return {
-        number: `W-${use.sheet}`,
+        number: `W-${use.number}`,
         id: use.id,
         title: use.title ?? calculation.title,
         calculation: calculation.id,
@@ -227,7 +227,7 @@ function makeEngine(
   }
 }
 
-/** Makes the engine of a facility from the plan (what is computed from what) and its facts. */
+/** Makes the engine of a facility from its uses (what is computed from what) and its facts. */
 export function createEngine(
   uses: readonly Use[],
   facts: ReadonlyMap<string, Fact>,

@@ -2,7 +2,7 @@ import type { FigureInput, Worksheet } from '../model/figure.ts'
 import { exactNumber, formatExact } from '../model/quantity/format-exact.ts'
 import { type Locale, styleOf } from '../model/quantity/format-quantity.ts'
 import { isRefusal, type Refusal } from './calculation.ts'
-import type { Use } from './use.ts'
+import type { Use } from './uses/use.ts'
 
 const name = /@([a-zA-Z][a-zA-Z0-9]*)/g
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { calculation, refuse } from '../../src/compute/calculation.ts'
 import { createEngine } from '../../src/compute/engine.ts'
-import { fact, figure, fixed, use } from '../../src/compute/use.ts'
+import { fact, figure, fixed, use } from '../../src/compute/uses/use.ts'
 import type { Fact } from '../../src/model/figure.ts'
 import type { KindName } from '../../src/model/quantity/kinds.ts'
 
@@ -135,7 +135,7 @@ describe('engine', () => {
     expect(sheet?.formulas[1]?.numbers).toContain('40')
   })
 
-  it('reports a plan that runs in a circle', () => {
+  it('reports uses that run in a circle', () => {
     const circle = [
       use(1, 'p', layer, { area: figure('q.volume'), depth: fixed(0.1, '') }),
       use(2, 'q', layer, { area: figure('p.volume'), depth: fixed(0.1, '') }),

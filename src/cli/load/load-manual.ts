@@ -1,8 +1,8 @@
 import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
-import { planUses } from '../../compute/plan/plan.ts'
-import { sampleData } from '../../compute/plan/plan-data.ts'
+import { allUses } from '../../compute/uses/all-uses.ts'
+import { sampleReadings } from '../../compute/uses/readings.ts'
 import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
@@ -40,7 +40,7 @@ export type LoadedManual = {
 
 /** Every figure there can be, for any facility: what text may name. */
 const allFigureIds = (): readonly string[] =>
-  planUses(new Set(factPaths), 'us', sampleData).flatMap((u) =>
+  allUses(new Set(factPaths), 'us', sampleReadings).flatMap((u) =>
     Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`),
   )
 

@@ -1,19 +1,19 @@
 import { createEngine, type Engine } from '../../../src/compute/engine.ts'
 import { buildFacts } from '../../../src/compute/facts/build-facts.ts'
 import type { KnownValue } from '../../../src/compute/facts/known.ts'
-import { cushionUses } from '../../../src/compute/plan/cushion.ts'
-import { drainageUses } from '../../../src/compute/plan/drainage.ts'
-import { ovalUses } from '../../../src/compute/plan/oval.ts'
-import { pullbackUses } from '../../../src/compute/plan/pullback.ts'
-import { repairUses } from '../../../src/compute/plan/repairs.ts'
-import { sealingUses } from '../../../src/compute/plan/sealing.ts'
-import { workingUses } from '../../../src/compute/plan/working.ts'
-import type { Use } from '../../../src/compute/use.ts'
+import { cushionUses } from '../../../src/compute/uses/cushion.ts'
+import { drainageUses } from '../../../src/compute/uses/drainage.ts'
+import { ovalUses } from '../../../src/compute/uses/oval.ts'
+import { pullbackUses } from '../../../src/compute/uses/pullback.ts'
+import { repairUses } from '../../../src/compute/uses/repairs.ts'
+import { sealingUses } from '../../../src/compute/uses/sealing.ts'
+import type { Use } from '../../../src/compute/uses/use.ts'
+import { workingUses } from '../../../src/compute/uses/working.ts'
 import { type Capability, capabilities } from '../../../src/model/capability.ts'
 import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
 
-const plans = [
+const subjects = [
   ovalUses,
   cushionUses,
   workingUses,
@@ -45,7 +45,7 @@ function stated(text: string): KnownValue {
 
 export type Sample = { readonly engine: Engine; readonly uses: readonly Use[] }
 
-/** An engine over the earth-side plan alone, for a half mile of stone dust. */
+/** An engine over the earth-side uses alone, for a half mile of stone dust. */
 export function sampleEngine(
   known: Readonly<Record<string, string>> = everything,
   can: readonly Capability[] = capabilities,
@@ -54,6 +54,6 @@ export function sampleEngine(
   const locale = { system, currency: 'USD' }
   const values = new Map(Object.entries(known).map(([path, text]) => [path, stated(text)]))
   const facts = buildFacts(values, new Set(can), 'stone-dust', locale)
-  const uses = plans.flatMap((plan) => [...plan(new Set(facts.keys()), system)])
+  const uses = subjects.flatMap((uses) => [...uses(new Set(facts.keys()), system)])
   return { engine: createEngine(uses, facts, locale), uses }
 }

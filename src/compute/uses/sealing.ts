@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { contactPressure } from '../sealing/contact-pressure.ts'
 import { sealingTime } from '../sealing/sealing-time.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from '../use.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 /**
  * The way of rolling that the facility has; trucks come first, because they press harder and are

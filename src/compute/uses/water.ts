@@ -1,6 +1,6 @@
-import { type Binding, fact, figure, fixed, type Use, use } from '../use.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 /** Without a moisture test the example is a usual dry day: two points below what is wanted. */
 const dryDay = 0.02

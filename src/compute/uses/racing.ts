@@ -4,7 +4,7 @@ import { betweenRaces } from '../racing/between-races.ts'
 import { intervalClock } from '../racing/interval-clock.ts'
 import { raceDayClock } from '../racing/race-day-clock.ts'
 import { raceDayWater, raceDayWaterFromStore } from '../racing/race-day-water.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from '../use.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 const none = (why: string): Binding => fixed(0, why)
 const interval = fact('race-days.interval')

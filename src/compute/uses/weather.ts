@@ -1,5 +1,4 @@
 import { daylight } from '../daylight/daylight.ts'
-import { fact, figure, fixed, type Use, use } from '../use.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
 import { drying } from '../weather/drying.ts'
 import { heat } from '../weather/heat.ts'
@@ -10,7 +9,8 @@ import {
   evapotranspirationByTemperature,
 } from '../weather/reference-evapotranspiration.ts'
 import { weatherRecord } from '../weather/weather-record.ts'
-import type { PlanData } from './plan-data.ts'
+import type { Readings } from './readings.ts'
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
 const cushion = {
   depth: fact('cushion.depth.target'),
@@ -75,7 +75,7 @@ function air(known: ReadonlySet<string>): Use[] {
 }
 
 /** The record of daily weather that the facility keeps. */
-export function recordUses(known: ReadonlySet<string>, { weather }: PlanData): readonly Use[] {
+export function recordUses(known: ReadonlySet<string>, { weather }: Readings): readonly Use[] {
   if (!weather || !known.has('place.latitude')) return []
   const elevation = known.has('place.elevation')
     ? fact('place.elevation')

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { demos, loadDemo } from '../../support/demo.ts'
 
-describe.each(demos)('the plan of %s', (id) => {
+describe.each(demos)('the uses of %s', (id) => {
   it('gives no worksheet number and no name twice', async () => {
     const { computed } = await loadDemo(id)
     const uses = computed?.engine.uses ?? []

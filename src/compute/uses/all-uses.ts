@@ -1,33 +1,33 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
-import type { Use } from '../use.ts'
 import { cushionUses } from './cushion.ts'
 import { drainageUses } from './drainage.ts'
 import { materialUses } from './materials.ts'
 import { moneyUses } from './money.ts'
 import { ovalUses } from './oval.ts'
-import type { PlanData } from './plan-data.ts'
 import { pullbackUses } from './pullback.ts'
 import { racingUses } from './racing.ts'
+import type { Readings } from './readings.ts'
 import { repairUses } from './repairs.ts'
 import { safetyUses } from './safety.ts'
 import { sealingUses } from './sealing.ts'
 import { stopgapUses } from './stopgap.ts'
 import { surveyUses } from './survey.ts'
+import type { Use } from './use.ts'
 import { waterUses } from './water.ts'
 import { recordUses, weatherUses } from './weather.ts'
 import { workingUses } from './working.ts'
 
 /**
- * The plan: what is computed for a facility, from which facts and figures. Worksheet numbers follow
+ * What is computed for a facility, from which facts and figures. Worksheet numbers follow
  * the sections.
  * @param known Paths of the facts that the facility has, with those that stand in for it.
  * @param data Surveys and records, whose readings are worked with as they are.
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
-export function planUses(
+export function allUses(
   known: ReadonlySet<string>,
   system: UnitSystem,
-  data: PlanData,
+  data: Readings,
 ): readonly Use[] {
   const bySection = [
     ovalUses,

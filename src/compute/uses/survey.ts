@@ -1,15 +1,15 @@
 import { depthBalance } from '../survey/depth-balance.ts'
 import { depthSurvey } from '../survey/depth-survey.ts'
 import { levelSurvey } from '../survey/level-survey.ts'
-import { fact, type Use, use } from '../use.ts'
 import { strip } from './oval.ts'
-import type { PlanData } from './plan-data.ts'
+import type { Readings } from './readings.ts'
+import { fact, type Use, use } from './use.ts'
 
 const target = fact('cushion.depth.target')
 const unitWeight = fact('cushion.unit-weight.worked')
 
 /** What the latest surveys of depth and of level say. */
-export function surveyUses({ depths, levels }: PlanData): readonly Use[] {
+export function surveyUses({ depths, levels }: Readings): readonly Use[] {
   return [
     ...(levels
       ? [

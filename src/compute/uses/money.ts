@@ -1,10 +1,10 @@
 import type { Capability } from '../../model/capability.ts'
 import { raceDayCost, taskCost } from '../money/task-cost.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from '../use.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 /** A task costs something only where its machine has a price and fuel and labor have one too. */
 function task(
-  sheet: number,
+  number: number,
   id: string,
   can: Capability,
   time: Binding,
@@ -15,7 +15,7 @@ function task(
   if (!needed.every((p) => known.has(p))) return []
   return [
     use(
-      sheet,
+      number,
       id,
       taskCost,
       {

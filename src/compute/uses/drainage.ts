@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { sheetFlow } from '../drainage/sheet-flow.ts'
-import { fact, fixed, type Use, use } from '../use.ts'
+import { fact, fixed, type Use, use } from './use.ts'
 
 /**
  * Rain that runs to the rail of a sealed straight.

@@ -1,12 +1,12 @@
 import { baseDensity } from '../materials/base-density.ts'
 import { sieveAnalysis } from '../materials/sieve-analysis.ts'
-import { fact, type Use, use } from '../use.ts'
-import type { PlanData } from './plan-data.ts'
+import type { Readings } from './readings.ts'
+import { fact, type Use, use } from './use.ts'
 
 /** What laboratory and field tests say of cushion and base. */
 export const materialUses = (
   known: ReadonlySet<string>,
-  { sieve, densities }: PlanData,
+  { sieve, densities }: Readings,
 ): readonly Use[] => [
   ...(sieve ? [use(16, 'sieve', sieveAnalysis(sieve), { grit: fact('cushion.grit.size') })] : []),
   ...(densities && known.has('base.proctor.highest') && known.has('base.proctor.best-moisture')

@@ -7,7 +7,7 @@ import { noise } from '../safety/noise.ts'
 import { powerLine } from '../safety/power-line.ts'
 import { silica } from '../safety/silica.ts'
 import { truckOnBank } from '../safety/truck-on-bank.ts'
-import { fact, figure, fixed, type Use, use } from '../use.ts'
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
 const shift = fact('practice.shift')
 

@@ -1,12 +1,12 @@
 import type { Capability } from '../../model/capability.ts'
 import { coverage } from '../coverage/coverage.ts'
 import { rolling } from '../coverage/rolling.ts'
-import { type Binding, fact, fixed, type Use, use } from '../use.ts'
 import { strip } from './oval.ts'
+import { type Binding, fact, fixed, type Use, use } from './use.ts'
 
 /** One way of covering the track: which machine, and which of its widths works. */
 type Work = {
-  readonly sheet: number
+  readonly number: number
   readonly id: string
   readonly can: Capability
   readonly what: string
@@ -15,20 +15,20 @@ type Work = {
 }
 
 const works: readonly Work[] = [
-  { sheet: 20, id: 'grade', can: 'grade', what: 'Grading the whole width' },
+  { number: 20, id: 'grade', can: 'grade', what: 'Grading the whole width' },
   {
-    sheet: 21,
+    number: 21,
     id: 'grade-band',
     can: 'grade',
     what: 'Grading the strip next to the rail',
     band: 'practice.grade.band',
   },
-  { sheet: 22, id: 'harrow', can: 'harrow', what: 'Harrowing the whole width' },
-  { sheet: 23, id: 'screen', can: 'screen', what: 'Flattening the whole width with the screen' },
-  { sheet: 25, id: 'drum', can: 'roll-drum', what: 'Rolling the whole width with a drum' },
-  { sheet: 26, id: 'condition', can: 'condition', what: 'Conditioning the whole width' },
+  { number: 22, id: 'harrow', can: 'harrow', what: 'Harrowing the whole width' },
+  { number: 23, id: 'screen', can: 'screen', what: 'Flattening the whole width with the screen' },
+  { number: 25, id: 'drum', can: 'roll-drum', what: 'Rolling the whole width with a drum' },
+  { number: 26, id: 'condition', can: 'condition', what: 'Conditioning the whole width' },
   {
-    sheet: 27,
+    number: 27,
     id: 'spray',
     can: 'spray',
     what: 'Driving once over the whole width with the water truck',
@@ -36,12 +36,12 @@ const works: readonly Work[] = [
   },
 ]
 
-function working(known: ReadonlySet<string>, { sheet, id, can, what, width, band }: Work): Use {
+function working(known: ReadonlySet<string>, { number, id, can, what, width, band }: Work): Use {
   const gear = (field: string): Binding => fact(`gear.${can}.${field}`)
   const or = (field: string, why: string): Binding =>
     known.has(`gear.${can}.${field}`) ? gear(field) : fixed(0, why)
   return use(
-    sheet,
+    number,
     id,
     coverage,
     {

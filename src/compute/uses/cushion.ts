@@ -2,7 +2,7 @@ import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { cushionMass } from '../cushion/cushion-mass.ts'
 import { layerOrder, layerOrderUnpriced } from '../cushion/layer-order.ts'
 import { surveyReadings } from '../cushion/survey-readings.ts'
-import { fact, figure, fixed, type Use, use } from '../use.ts'
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
 /**
  * The cushion as a whole, and what one small step of its depth takes.

@@ -12,7 +12,7 @@ import { shapeFromStraightAndRadius } from '../oval/shape-from-straight-and-radi
 import { stationCount } from '../oval/station-count.ts'
 import { trackArea } from '../oval/track-area.ts'
 import { turnLength } from '../oval/turn-length.ts'
-import { fact, figure, fixed, type Use, use } from '../use.ts'
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
 const offset = fact('oval.measuring-offset')
 const straight = figure('shape.straight')

@@ -42,7 +42,7 @@ const promised: readonly (readonly [number, string, string])[] = [
   [66, 'drain', 'flow time'],
 ]
 
-describe('earth-side plan', () => {
+describe('earth-side uses', () => {
   const { engine, uses } = sampleEngine()
 
   it.each(promised)('has worksheet %d, %s: %s', (sheet, id, outputs) => {

@@ -2,7 +2,7 @@ import { excess } from '../repairs/excess.ts'
 import { gritBlend } from '../repairs/grit-blend.ts'
 import { missingDepth, missingDepthUnpriced } from '../repairs/missing-depth.ts'
 import { squareCut } from '../repairs/square-cut.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from '../use.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 const area = figure('area.total')
 const worked = fact('cushion.unit-weight.worked')

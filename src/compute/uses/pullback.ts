@@ -1,8 +1,8 @@
 import { creep } from '../pullback/creep.ts'
 import { ridge } from '../pullback/ridge.ts'
 import { ridgeWater } from '../pullback/ridge-water.ts'
-import { fact, figure, type Use, use } from '../use.ts'
 import { strip } from './oval.ts'
+import { fact, figure, type Use, use } from './use.ts'
 
 /**
  * What creeps to the rail, and what a ridge there does. A ridge of the usual height is reckoned

@@ -3,10 +3,10 @@ import type { SurveyDay } from '../../model/survey.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 
 /**
- * What a plan works with beside single facts: the latest survey of each kind, the record of daily
+ * What uses work with beside single facts: the latest survey of each kind, the record of daily
  * weather, tests of the material.
  */
-export type PlanData = {
+export type Readings = {
   readonly depths?: SurveyDay | undefined
   readonly levels?: SurveyDay | undefined
   readonly weather?: readonly WeatherDay[] | undefined
@@ -21,8 +21,8 @@ const sampleDay: SurveyDay = {
   ),
 }
 
-/** Data of every kind, so that a plan made with it has every figure there can be. */
-export const sampleData: PlanData = {
+/** Data of every kind, so that uses made with it have every figure there can be. */
+export const sampleReadings: Readings = {
   depths: sampleDay,
   levels: sampleDay,
   weather: [

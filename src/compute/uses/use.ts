@@ -1,8 +1,8 @@
-import type { Calculation } from './calculation.ts'
+import type { Calculation } from '../calculation.ts'
 
 /**
  * Where an input of a use comes from: a fact of the facility, another figure, or a number fixed by
- * the plan.
+ * the use itself.
  */
 export type Binding =
   | { readonly fact: string }
@@ -27,12 +27,12 @@ export type Use = {
   /** Replaces an output's label, such as "laps with the grader". */
   readonly labels?: Readonly<Record<string, string>>
   /** Stable worksheet number; never reused for another use. */
-  readonly sheet: number
+  readonly number: number
 }
 
 /** Declares a use; the compiler checks that every input of the calculation is bound. */
 export function use<I extends string, O extends string>(
-  sheet: number,
+  number: number,
   id: string,
   calculation: Calculation & { readonly inputNames: I; readonly outputNames: O },
   bindings: Readonly<Record<NoInfer<I>, Binding>>,
@@ -41,5 +41,5 @@ export function use<I extends string, O extends string>(
     readonly labels?: Readonly<Partial<Record<NoInfer<O>, string>>>
   } = {},
 ): Use {
-  return { id, sheet, calculation, bindings, ...rest } as Use
+  return { id, number, calculation, bindings, ...rest } as Use
 }

@@ -5,9 +5,9 @@ import { isRefusal } from '../../../src/compute/calculation.ts'
 import { createEngine, type Engine } from '../../../src/compute/engine.ts'
 import { buildFacts } from '../../../src/compute/facts/build-facts.ts'
 import type { KnownValue } from '../../../src/compute/facts/known.ts'
-import { ovalUses } from '../../../src/compute/plan/oval.ts'
-import { safetyUses } from '../../../src/compute/plan/safety.ts'
-import type { Use } from '../../../src/compute/use.ts'
+import { ovalUses } from '../../../src/compute/uses/oval.ts'
+import { safetyUses } from '../../../src/compute/uses/safety.ts'
+import type { Use } from '../../../src/compute/uses/use.ts'
 import { type Capability, capabilities } from '../../../src/model/capability.ts'
 import { factSpec } from '../../../src/model/fact-spec.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
@@ -64,7 +64,7 @@ function sample(
   }
 }
 
-describe('safety plan', () => {
+describe('safety uses', () => {
   const { engine, uses } = sample('us')
 
   it.each(promised)('has worksheet %d, %s: %s', (sheet, id, outputs) => {
