@@ -6,7 +6,7 @@ describe.each(demos)('the uses of %s', (id) => {
     const { computed } = await loadDemo(id)
     const uses = computed?.engine.uses ?? []
     expect(uses.length).toBeGreaterThan(20)
-    for (const key of ['sheet', 'id'] as const)
+    for (const key of ['number', 'id'] as const)
       expect(uses.map((u) => u[key]).filter((x, i, all) => all.indexOf(x) !== i)).toEqual([])
   })
 })

@@ -45,14 +45,14 @@ const promised: readonly (readonly [number, string, string])[] = [
 describe('earth-side uses', () => {
   const { engine, uses } = sampleEngine()
 
-  it.each(promised)('has worksheet %d, %s: %s', (sheet, id, outputs) => {
-    expect(uses.find((u) => u.id === id)?.sheet).toBe(sheet)
+  it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
+    expect(uses.find((u) => u.id === id)?.number).toBe(number)
     for (const output of outputs.split(' ')) expect(engine.hasFigure(`${id}.${output}`)).toBe(true)
   })
 
   it('has no use and no number twice', () => {
     expect(new Set(uses.map((u) => u.id)).size).toBe(uses.length)
-    expect(new Set(uses.map((u) => u.sheet)).size).toBe(uses.length)
+    expect(new Set(uses.map((u) => u.number)).size).toBe(uses.length)
     expect(uses.length).toBe(promised.length)
   })
 
@@ -183,8 +183,8 @@ describe.each([
     '%s: the printed formula gives the number that is given',
     (id, use) => {
       const { calculation } = use
-      const sheet = engine.worksheet(id)
-      const inputs = Object.fromEntries((sheet?.inputs ?? []).map((i) => [i.name, i.si]))
+      const number = engine.worksheet(id)
+      const inputs = Object.fromEntries((number?.inputs ?? []).map((i) => [i.name, i.si]))
       const answers = calculation.compute(inputs)
       // A name means the input; where there is none, the output worked out above it.
       const names: Record<string, number> = {}

@@ -67,8 +67,8 @@ function sample(
 describe('safety uses', () => {
   const { engine, uses } = sample('us')
 
-  it.each(promised)('has worksheet %d, %s: %s', (sheet, id, outputs) => {
-    expect(uses.find((u) => u.id === id)?.sheet).toBe(sheet)
+  it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
+    expect(uses.find((u) => u.id === id)?.number).toBe(number)
     for (const output of outputs.split(' '))
       expect(engine.figure(`${id}.${output}`)?.value.ok, `${id}.${output}`).toBe(true)
     expect(uses.length).toBe(promised.length)
