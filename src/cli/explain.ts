@@ -1,6 +1,7 @@
 import { figureEntry } from '../compose/figures-file.ts'
 import type { Computed } from '../compute/compute-facility.ts'
 import { createEngine, useIdOf } from '../compute/engine.ts'
+import { formulaText } from '../compute/formula/formula-text.ts'
 import { type Binding, fixed, type Use } from '../compute/uses/use.ts'
 import { closest } from '../model/closest.ts'
 import type { FigureInput, Worksheet } from '../model/figure.ts'
@@ -13,7 +14,6 @@ import { facilityFolder, projectFolders } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 import { loadManual } from './load/load-manual.ts'
 import { problemsText } from './problem-text.ts'
-import { texAsText } from './tex-text.ts'
 
 function origin(input: FigureInput): string {
   const p = input.provenance
@@ -35,7 +35,7 @@ function origin(input: FigureInput): string {
 export function worksheetText(sheet: Worksheet, manual: Manual): string {
   const inputs = sheet.inputs.map(
     (i) =>
-      `  ${texAsText(i.symbol).padEnd(6)} ${i.text.padEnd(14)} ${i.label}\n  ${' '.repeat(21)} ${origin(i)}`,
+      `  ${formulaText(i.symbol).padEnd(6)} ${i.text.padEnd(14)} ${i.label}\n  ${' '.repeat(21)} ${origin(i)}`,
   )
   const results = sheet.outputs.flatMap((o) => {
     const f = sheet.formulas.find((line) => line.figure === o.id)
@@ -44,8 +44,8 @@ export function worksheetText(sheet: Worksheet, manual: Manual): string {
       : `no number: ${o.value.reason}`
     return [
       `  ${o.id}: ${o.label}`,
-      `    ${texAsText(f?.tex ?? '')}`,
-      ...(f?.numbers ? [`    ${texAsText(f.numbers)}`] : []),
+      `    ${formulaText(f?.tex ?? '')}`,
+      ...(f?.numbers ? [`    ${formulaText(f.numbers)}`] : []),
       `    ${value}`,
       '',
     ]

@@ -2,7 +2,7 @@ import type { Fact, Figure, FigureInput, Worksheet } from '../model/figure.ts'
 import { formatExact } from '../model/quantity/format-exact.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
 import { type Calculation, isRefusal, type Refusal } from './calculation.ts'
-import { formulaLines } from './formula.ts'
+import { formulaLines } from './formula/formula-lines.ts'
 import type { Binding, Use } from './uses/use.ts'
 
 /** Answers for one facility: every figure is computed once, when it is first asked for. */

@@ -4,7 +4,7 @@ import { isRefusal } from '../../../src/compute/calculation.ts'
 import { factSpec } from '../../../src/model/fact-spec.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
-import { evaluateTex } from '../support/evaluate-tex.ts'
+import { evaluateFormula } from '../support/evaluate-formula.ts'
 import { everything, sampleEngine } from '../support/sample-engine.ts'
 
 /**
@@ -204,7 +204,7 @@ describe.each([
         }
         earlier.add(name)
         if (answer === undefined || isRefusal(answer)) continue
-        const worked = evaluateTex(spec.tex, names)
+        const worked = evaluateFormula(spec.tex, names)
         // Constants of empirical formulas are printed to two figures.
         expect(
           Math.abs(worked / answer - 1),

@@ -13,7 +13,7 @@ import { factSpec } from '../../../src/model/fact-spec.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
-import { evaluateTex } from '../support/evaluate-tex.ts'
+import { evaluateFormula } from '../support/evaluate-formula.ts'
 
 /**
  * Worksheet numbers and figures that content relies on; neither is ever reused for anything else.
@@ -139,7 +139,7 @@ describe.each(['us', 'metric'] as const)('safety worksheets, %s', (system) => {
       for (const [name, spec] of Object.entries(calculation.outputs)) {
         const answer = answers[name]
         if (answer === undefined || isRefusal(answer)) throw new Error(`${id}.${name} was refused`)
-        expect(evaluateTex(spec.tex, names) / answer, `${id}.${name}`).toBeCloseTo(1, 9)
+        expect(evaluateFormula(spec.tex, names) / answer, `${id}.${name}`).toBeCloseTo(1, 9)
         if (!(name in names)) names[name] = answer
       }
     },
