@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import * as z from 'zod'
 import { composeFiguresFile } from '../compose/figures-file.ts'
+import { isDay } from '../model/day.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
@@ -38,16 +39,6 @@ const lastBuild = z.object({
     before: laidPages.optional(),
   }),
 })
-
-/** A day that exists: 2027-02-31 would be read as a day in March. */
-function isDate(text: string): boolean {
-  const day = new Date(`${text}T00:00:00Z`)
-  return (
-    /^\d{4}-\d{2}-\d{2}$/.test(text) &&
-    !Number.isNaN(day.getTime()) &&
-    day.toISOString().startsWith(text)
-  )
-}
 
 function counts(manual: Manual, pages: number) {
   return {
@@ -111,7 +102,7 @@ export async function build(
 ): Promise<ExitCode> {
   const started = performance.now()
   const date = options.date ?? io.today
-  if (!isDate(date)) {
+  if (!isDay(date)) {
     io.err(`"${date}" is no date; expected one such as 2027-06-14`)
     return exit.usage
   }

@@ -1,3 +1,5 @@
+import { dayAt } from '../model/day.ts'
+
 /** What a command may touch of the outside world, so that tests need no process. */
 export type Io = {
   readonly out: (text: string) => void
@@ -29,8 +31,7 @@ export type ExitCode = (typeof exit)[keyof typeof exit]
 /** The io of a real process. */
 export function processIo(): Io {
   const epoch = process.env['SOURCE_DATE_EPOCH']
-  const now =
-    epoch !== undefined && /^\d+$/.test(epoch) ? new Date(Number(epoch) * 1000) : new Date()
+  const now = epoch !== undefined && /^\d+$/.test(epoch) ? Number(epoch) * 1000 : Date.now()
   const terminal = process.stderr.isTTY === true && process.env['TERM'] !== 'dumb'
   return {
     out: (text) => process.stdout.write(`${text}\n`),
@@ -39,6 +40,6 @@ export function processIo(): Io {
     terminal,
     env: process.env,
     cwd: process.cwd(),
-    today: now.toISOString().slice(0, 10),
+    today: dayAt(now),
   }
 }

@@ -1,7 +1,7 @@
 import type { Computed } from '../compute/compute-facility.ts'
 import { type Engine, useIdOf } from '../compute/engine.ts'
-import { dayNumber } from '../compute/facts/race-day-values.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
+import { dayNumber } from '../model/day.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
 import type {
   Manual,
@@ -12,6 +12,7 @@ import type {
 } from '../model/manual.ts'
 import type { Paper, SheetPaper } from '../model/papers.ts'
 import { placeholder } from '../model/placeholders.ts'
+import { foot, mile } from '../model/quantity/units.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
 import { applies, type Circumstances } from './applies.ts'
@@ -54,11 +55,11 @@ const usualOvals: readonly {
   readonly system: string
   readonly name: string
 }[] = [
-  { si: 804.672, system: 'us', name: 'half-mile' },
-  { si: 1005.84, system: 'us', name: 'five-eighths-mile' },
-  { si: 1207.008, system: 'us', name: 'three-quarter-mile' },
-  { si: 1609.344, system: 'us', name: 'one-mile' },
-  { si: 3218.688, system: 'us', name: 'two-mile' },
+  { si: mile / 2, system: 'us', name: 'half-mile' },
+  { si: (5 / 8) * mile, system: 'us', name: 'five-eighths-mile' },
+  { si: (3 / 4) * mile, system: 'us', name: 'three-quarter-mile' },
+  { si: mile, system: 'us', name: 'one-mile' },
+  { si: 2 * mile, system: 'us', name: 'two-mile' },
 ]
 
 /**
@@ -74,7 +75,7 @@ function ovalName(lap: number, system: string): string {
   const usual = usualOvals.find((o) => o.system === system && Math.abs(o.si - lap) < 0.01 * lap)
   if (usual) return usual.name
   return system === 'us'
-    ? `${Math.round(lap / 0.3048).toLocaleString('en-US')} ft`
+    ? `${Math.round(lap / foot).toLocaleString('en-US')} ft`
     : `${Math.round(lap)} m`
 }
 

@@ -1,5 +1,6 @@
 import type { Engine } from '../compute/engine.ts'
 import type { WaterMonth } from '../model/charts.ts'
+import { addDays, dayOfYear, monthOf } from '../model/day.ts'
 import type { ManualReckoner } from '../model/manual.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
@@ -11,11 +12,9 @@ const monthName = (month: number, width: 'long' | 'short' = 'long'): string =>
   )
 
 /** Day of the year of the middle of a month. */
-const middle = (month: number): number =>
-  Math.round((Date.UTC(2027, month - 1, 15) - Date.UTC(2027, 0, 1)) / 86_400_000) + 1
+const middle = (month: number): number => dayOfYear(`2027-${String(month).padStart(2, '0')}-15`)
 
-const monthOf = (dayOfYear: number): number =>
-  new Date(Date.UTC(2027, 0, dayOfYear)).getUTCMonth() + 1
+const monthOfDay = (number: number): number => monthOf(addDays('2027-01-01', number - 1))
 
 type MonthEngine = { readonly month: number; readonly own: boolean; readonly engine: Engine }
 
@@ -28,7 +27,7 @@ function monthEngines(engine: Engine, file: FacilityFile): readonly MonthEngine[
       const given = Object.entries(m).flatMap(([key, value]): [string, number][] =>
         key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]],
       )
-      const own = fairDay !== undefined && monthOf(fairDay) === m.month
+      const own = fairDay !== undefined && monthOfDay(fairDay) === m.month
       // The month of the fair stands for its first race day, as all other figures do.
       return {
         month: m.month,

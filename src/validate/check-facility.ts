@@ -1,8 +1,10 @@
 import { closest } from '../model/closest.ts'
+import { isZone } from '../model/day.ts'
 import { factPaths, factSpec } from '../model/fact-spec.ts'
 import { distanceBetween } from '../model/geodesy.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
+import { foot } from '../model/quantity/units.ts'
 import type { SurveyedOval } from '../model/survey.ts'
 import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
@@ -98,7 +100,7 @@ function checkOval({ file, tree }: Facility): Problem[] {
     if (radius !== undefined && Math.abs(found - radius) > 0.005 * radius) {
       return impossible(
         'radius',
-        `lap and straight ask for a turn radius of ${found.toFixed(2)} m (${(found / 0.3048).toFixed(1)} ft) at the rail`,
+        `lap and straight ask for a turn radius of ${found.toFixed(2)} m (${(found / foot).toFixed(1)} ft) at the rail`,
         'leave out the least sure of the three, or measure again',
       )
     }
@@ -229,17 +231,9 @@ function checkGates({ file, tree }: Facility): Problem[] {
   })
 }
 
-const knownZone = (zone: string): boolean => {
-  try {
-    return new Intl.DateTimeFormat('en-US', { timeZone: zone }).resolvedOptions().timeZone !== ''
-  } catch {
-    return false
-  }
-}
-
 function checkZone({ file, tree }: Facility): Problem[] {
   const zone = file.place['time-zone']
-  if (zone === undefined || knownZone(zone)) return []
+  if (zone === undefined || isZone(zone)) return []
   return [
     tree.problem(
       tree.placeOf(['place', 'time-zone']),

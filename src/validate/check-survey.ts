@@ -1,3 +1,4 @@
+import { isDay } from '../model/day.ts'
 import type { Place, Problem, Result } from '../model/problem.ts'
 import {
   byStation,
@@ -8,7 +9,7 @@ import {
 } from '../model/survey.ts'
 import type { CsvCell, CsvTable } from '../read/read-csv.ts'
 import { problemAt } from '../read/source-file.ts'
-import { cellProblem, findColumns, isDay, readCell } from './csv-columns.ts'
+import { cellProblem, findColumns, readCell } from './csv-columns.ts'
 
 /** The surveys of one file, oldest first. */
 export type Survey = {

@@ -1,7 +1,8 @@
+import { isDay } from '../model/day.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { WeatherDay } from '../model/weather.ts'
 import type { CsvCell, CsvTable } from '../read/read-csv.ts'
-import { cellProblem, findColumns, isDay, readCell } from './csv-columns.ts'
+import { cellProblem, findColumns, readCell } from './csv-columns.ts'
 
 /** Columns and the fact whose kind and range each follows. */
 const facts: Readonly<Record<string, string>> = {

@@ -96,13 +96,3 @@ export function readCell(
     ? read.si
     : cellProblem(table, cell, read.params.code, read.message, read.params.hint)
 }
-
-/** A day that exists, written as `YYYY-MM-DD`. */
-export const isDay = (text: string): boolean => {
-  const day = new Date(`${text}T00:00:00Z`)
-  return (
-    /^\d{4}-\d{2}-\d{2}$/.test(text) &&
-    !Number.isNaN(day.getTime()) &&
-    day.toISOString().startsWith(text)
-  )
-}

@@ -1,9 +1,8 @@
 import type { Countdown, CountdownDay } from '../../model/charts.ts'
+import { addDays, dayOfMonth, secondsPerDay } from '../../model/day.ts'
 import { datedRows } from './dated-rows.ts'
-import { dayOfMonth, daysFrom, raceWeek, shortDate, weekdayOf, weekdaysOf } from './dates.ts'
+import { dayAndMonth, placeInWeek, raceWeek, shortDate, weekdaysOf } from './dates.ts'
 import { numberOf, type PlanContext } from './plan-context.ts'
-
-const day = 86_400
 
 /**
  * The weeks before the fair with what is due on each day; undefined where no race days are given,
@@ -19,19 +18,19 @@ export function composeCountdown(context: PlanContext): Countdown | undefined {
   )
   if (!week || tasks.length === 0) return undefined
   const { system } = context.computed.locale
-  const lead = (numberOf(context.computed.engine, 'practice.prepare-before') ?? 0) / day
-  const first = daysFrom(week.first, -lead)
-  const start = daysFrom(first, -weekdayOf(first, system))
-  const end = daysFrom(week.last, 6 - weekdayOf(week.last, system))
+  const lead = (numberOf(context.computed.engine, 'practice.prepare-before') ?? 0) / secondsPerDay
+  const first = addDays(week.first, -lead)
+  const start = addDays(first, -placeInWeek(first, system))
+  const end = addDays(week.last, 6 - placeInWeek(week.last, system))
   const raceDays = new Set((file['race-days'] ?? []).map((d) => d.date))
   const days: CountdownDay[] = []
-  for (let date = start; date <= end; date = daysFrom(date, 1)) {
+  for (let date = start; date <= end; date = addDays(date, 1)) {
     days.push({
       date,
       label:
         date === start || date.endsWith('-01')
-          ? dayOfMonth(date, system)
-          : String(Number(date.slice(8))),
+          ? dayAndMonth(date, system)
+          : String(dayOfMonth(date)),
       isRaceDay: raceDays.has(date),
       tasks: tasks.filter((t) => t.date === date).map((t) => t.task),
     })

@@ -1,10 +1,9 @@
 import type { Engine } from '../../compute/engine.ts'
+import { addDays, secondsPerDay } from '../../model/day.ts'
 import type { PlanRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
-import { daysFrom, raceWeek } from './dates.ts'
+import { raceWeek } from './dates.ts'
 import { numberOf, type PlanContext } from './plan-context.ts'
-
-const day = 86_400
 
 const sum = (names: readonly string[], engine: Engine): number =>
   names.reduce((total, name) => total + (numberOf(engine, name) ?? 0), 0)
@@ -21,8 +20,8 @@ const isKept = (row: PlanRow, engine: Engine, { here }: PlanContext): boolean =>
 function dateOf(row: PlanRow, engine: Engine, { facility }: PlanContext): string | undefined {
   const week = raceWeek(facility.file)
   if (!week) return undefined
-  if (row.on) return daysFrom(week.first, -sum(row.on, engine) / day)
-  return row.after ? daysFrom(week.last, sum(row.after, engine) / day) : undefined
+  if (row.on) return addDays(week.first, -sum(row.on, engine) / secondsPerDay)
+  return row.after ? addDays(week.last, sum(row.after, engine) / secondsPerDay) : undefined
 }
 
 /** Rows that apply here, those with a date (`YYYY-MM-DD`) in its order behind those without. */

@@ -1,3 +1,4 @@
+import { dayOf } from '../../model/day.ts'
 import { calculation, refuse } from '../calculation.ts'
 import { civilTwilight, horizon, sunTimes } from './sun.ts'
 
@@ -51,7 +52,7 @@ export const daylight = calculation({
     },
   },
   compute: (x) => {
-    const date = new Date(x.day * 86_400_000).toISOString().slice(0, 10)
+    const date = dayOf(x.day)
     const degrees = (radians: number): number => (radians * 180) / Math.PI
     const at = (zenith: number) =>
       sunTimes(date, degrees(x.latitude), degrees(x.longitude), x.zone / 3600, zenith)

@@ -1,3 +1,5 @@
+import { dayNumber } from '../../model/day.ts'
+
 /**
  * Sunrise and sunset: NOAA Global Monitoring Laboratory, solar calculations (after Meeus,
  * Astronomical Algorithms, 1991). Angles in degrees here, as published.
@@ -59,7 +61,7 @@ export function sunGeometry(t: number): SunGeometry {
 
 /** Julian centuries from the year 2000 at a moment of a day, minutes after midnight UTC. */
 export const julianCentury = (date: string, minutesUtc: number): number =>
-  (Date.parse(`${date}T00:00:00Z`) / 86_400_000 + minutesUtc / 1440 + 2440587.5 - 2451545) / 36525
+  (dayNumber(date) + minutesUtc / 1440 + 2440587.5 - 2451545) / 36525
 
 /**
  * Zenith angles of the sun's center: at sunrise and sunset, with refraction and half its width; at

@@ -1,4 +1,5 @@
 import { toUnit } from '../../model/quantity/format-quantity.ts'
+import { foot, inch } from '../../model/quantity/units.ts'
 import { calculation } from '../calculation.ts'
 
 /**
@@ -6,7 +7,7 @@ import { calculation } from '../calculation.ts'
  * = (n L)^0.6 / (i^0.4 s^0.3) seconds, and 0.3048^0.6 / (0.0254/3600)^0.4 / 60 = 0.9395. A foot of
  * width and of length under an inch an hour gives 144/231 gal in 60 min: 0.01039 gal/min.
  */
-const MINUTES = 0.3048 ** 0.6 / (0.0254 / 3600) ** 0.4 / 60
+const MINUTES = foot ** 0.6 / (inch / 3600) ** 0.4 / 60
 
 /** Rain that runs off a sealed track: how soon and how much reaches the rail. */
 export const sheetFlow = calculation({

@@ -1,4 +1,5 @@
 import type { Capability } from '../../model/capability.ts'
+import { dayNumber, dayOfYear, monthOf, secondsOf, zoneOffset } from '../../model/day.ts'
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
 import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
@@ -14,7 +15,6 @@ import { coarserThan } from '../materials/gradation.ts'
 import { curveOf } from '../materials/sieve-analysis.ts'
 import { fitOval } from '../oval/rail-line/fit-oval.ts'
 import type { KnownValue, KnownValues } from './known.ts'
-import { dayNumber, dayOfYear, secondsOf, zoneOffset } from './race-day-values.ts'
 
 const isQuantity = (x: unknown): x is Quantity =>
   typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
@@ -110,7 +110,7 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
 function climate(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const first = [...(file['race-days'] ?? [])].map((d) => d.date).sort()[0]
   const index = (file.climate ?? []).findIndex(
-    (m) => first !== undefined && m.month === Number(first.slice(5, 7)),
+    (m) => first !== undefined && m.month === monthOf(first),
   )
   const month = file.climate?.[index] as Readonly<Record<string, unknown>> | undefined
   for (const [key, value] of Object.entries(month ?? {})) {

@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import type { ContactRole, FacilityFile } from '../../validate/schemas/facility.ts'
 import type { Engine } from '../engine.ts'
 
@@ -102,7 +103,7 @@ function isOrderLate(input: FindingsInput): boolean {
   ]
   const wanted = (si(input, 'hard.mass') ?? 0) + (si(input, 'grit.add') ?? 0) > 0
   if (fair === undefined || before === undefined || lead === undefined || !wanted) return false
-  return input.today <= fair && input.today > fair - (before + lead) / 86_400
+  return input.today <= fair && input.today > fair - (before + lead) / secondsPerDay
 }
 
 /** In the order in which they are looked at; the manual sorts by severity. */

@@ -1,3 +1,4 @@
+import { inch } from '../../model/quantity/units.ts'
 import { notNegative } from '../materials/guards.ts'
 
 /**
@@ -18,4 +19,4 @@ export const haulPull = (weight: number, rolling: number, grade: number): number
  * @see common-practice
  */
 export const rollingShare = (penetration: number): number =>
-  (40 + 30 * (notNegative('penetration', penetration) / 0.0254)) / 2000
+  (40 + 30 * (notNegative('penetration', penetration) / inch)) / 2000

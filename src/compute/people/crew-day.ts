@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec } from '../calculation.ts'
 
 const time = (symbol: string, label: string): InputSpec => ({
@@ -29,11 +30,16 @@ export const crewDay = calculation({
       symbol: 't_w',
       label: 'walk around the track in the morning',
       kind: 'minutes',
-      range: [0, 86_400],
+      range: [0, secondsPerDay],
     },
     walkers: people('k', 'people on foot between races'),
-    first: { symbol: 't_1', label: 'first race', kind: 'clock', range: [0, 86_400] },
-    after: { symbol: 't_7', label: 'the track is clear again', kind: 'clock', range: [0, 86_400] },
+    first: { symbol: 't_1', label: 'first race', kind: 'clock', range: [0, secondsPerDay] },
+    after: {
+      symbol: 't_7',
+      label: 'the track is clear again',
+      kind: 'clock',
+      range: [0, secondsPerDay],
+    },
     people: people('p', 'people on a race day', 1),
   },
   outputs: {

@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation } from '../calculation.ts'
 import { workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { areaInput, railLengthInput } from '../oval/oval-inputs.ts'
@@ -30,7 +31,7 @@ export const creep = calculation({
       symbol: 'n',
       label: 'time left alone',
       kind: 'days',
-      range: [86_400, 5_184_000],
+      range: [secondsPerDay, 60 * secondsPerDay],
       howTo: 'Count the days.',
     },
   },
@@ -73,8 +74,8 @@ export const creep = calculation({
       volume,
       mass: volume * unitWeight,
       depth: volume / area,
-      left: (days / 86_400) * volume,
-      ridge: height * Math.sqrt(days / 86_400),
+      left: (days / secondsPerDay) * volume,
+      ridge: height * Math.sqrt(days / secondsPerDay),
     }
   },
 })

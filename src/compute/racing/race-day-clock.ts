@@ -1,13 +1,13 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
 
-const time = (symbol: string, label: string, most = 86_400): InputSpec => ({
+const time = (symbol: string, label: string, most = secondsPerDay): InputSpec => ({
   symbol,
   label,
   kind: 'minutes',
   range: [0, most],
 })
-const day = 86_400
 const five = 300
 
 /** Plans are made, and durations printed, in whole five minutes. */
@@ -24,7 +24,7 @@ export const raceDayClock = calculation({
     'What must be done before horses come on is counted back from the first race; what follows is counted on from the last. Harrowing, watering and pulling back are counted in whole five minutes, and each round of water is followed by the wait until the shine is gone. Work that has to begin in the dark is better done the evening before.',
   sources: ['common-practice'],
   inputs: {
-    first: { symbol: 't_1', label: 'first race', kind: 'clock', range: [0, day] },
+    first: { symbol: 't_1', label: 'first race', kind: 'clock', range: [0, secondsPerDay] },
     races: { symbol: 'r', label: 'races on the card', kind: 'count', range: [1, 40] },
     interval: time('i', 'time from race to race'),
     warmUp: time('w', 'time for which horses warm up before the first race'),
@@ -120,7 +120,7 @@ export const raceDayClock = calculation({
     )
     const late = refuse('the day ends after midnight')
     const from = (s: number) => (start < 0 ? early : s)
-    const until = (s: number) => (s >= day ? late : s)
+    const until = (s: number) => (s >= secondsPerDay ? late : s)
     return {
       harrowing,
       watering,

@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { wetSurface } from '../weather/wet-surface.ts'
 
 /** What a race day's water is reckoned from; SI, clock times in seconds after midnight. */
@@ -88,7 +89,7 @@ export function raceDayHours(x: RaceDayWaterInput): readonly RaceDayHour[] {
     const lost =
       wetSurface *
       x.rate *
-      86_400 *
+      secondsPerDay *
       shareOfDay(Math.max(from, x.start), Math.min(to, x.done), x.rise, x.set)
     const possible = Math.min(
       (x.trucks * trackTime(from, to, x)) / x.spread,

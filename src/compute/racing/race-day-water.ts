@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
 import { raceDayHours } from './race-day-hours.ts'
@@ -6,13 +7,13 @@ const clock = (symbol: string, label: string): InputSpec => ({
   symbol,
   label,
   kind: 'clock',
-  range: [0, 86_400],
+  range: [0, secondsPerDay],
 })
 const minutes = (symbol: string, label: string, least = 0): InputSpec => ({
   symbol,
   label,
   kind: 'minutes',
-  range: [least, 86_400],
+  range: [least, secondsPerDay],
 })
 
 const inputs = {

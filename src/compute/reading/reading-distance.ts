@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { foot, inch } from '../../model/quantity/units.ts'
 import { readingRatios } from '../safety/letter-height.ts'
 
 /**
@@ -7,7 +8,7 @@ import { readingRatios } from '../safety/letter-height.ts'
  */
 const sheetCapitals = 0.66
 
-const metersPerPoint = 0.0254 / 72
+const metersPerPoint = inch / 72
 
 /**
  * How far posted type can be read in good light.
@@ -26,15 +27,11 @@ export function readingDistance(points: number, capitals: number = sheetCapitals
   return readingRatios.message * points * capitals * metersPerPoint
 }
 
-const metersPerFoot = 0.3048
-
 /**
  * That distance as printed: whole feet or tenths of a meter, rounded down, since nobody reads
  * further than they can.
  */
 export function readingDistanceWords(points: number, system: UnitSystem): string {
   const meters = readingDistance(points)
-  return system === 'us'
-    ? `${Math.floor(meters / metersPerFoot)} ft`
-    : `${Math.floor(meters * 10) / 10} m`
+  return system === 'us' ? `${Math.floor(meters / foot)} ft` : `${Math.floor(meters * 10) / 10} m`
 }

@@ -1,3 +1,4 @@
+import { inch } from '../../model/quantity/units.ts'
 import { calculation } from '../calculation.ts'
 
 /**
@@ -11,7 +12,7 @@ export const readingRatios = { message: 300, signal: 150 } as const
  * than the least.
  */
 const poorLight = 2.1
-const least = 0.16 * 0.0254
+const least = 0.16 * inch
 
 /** Letter heights (m) for a sign or sheet read from a distance (m). */
 export const letterHeight = calculation({

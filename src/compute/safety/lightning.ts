@@ -1,6 +1,5 @@
+import { mile } from '../../model/quantity/units.ts'
 import { calculation } from '../calculation.ts'
-
-const mile = 1609.344
 
 /**
  * When people may go out again: the wait from the last thunder; each thunder starts it anew.

@@ -1,6 +1,5 @@
+import { foot } from '../../model/quantity/units.ts'
 import { calculation, refuse } from '../calculation.ts'
-
-const foot = 0.3048
 
 /** Table A of 29 CFR 1926.1408: up to and including so many volts, so many feet. */
 const table = [

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { inch } from '../../model/quantity/units.ts'
 import { cushionMass } from '../cushion/cushion-mass.ts'
 import { layerOrder, layerOrderUnpriced } from '../cushion/layer-order.ts'
 import { surveyReadings } from '../cushion/survey-readings.ts'
@@ -15,7 +16,7 @@ export function cushionUses(known: ReadonlySet<string>, system: UnitSystem): rea
   const layer = {
     area,
     depth:
-      system === 'us' ? fixed(0.25 * 0.0254, 'a quarter inch') : fixed(0.005, 'five millimeters'),
+      system === 'us' ? fixed(0.25 * inch, 'a quarter inch') : fixed(0.005, 'five millimeters'),
     unitWeight,
     load: fact('delivery.load'),
   }

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { inch } from '../../model/quantity/units.ts'
 import { sheetFlow } from '../drainage/sheet-flow.ts'
 import { fact, fixed, type Use, use } from './use.ts'
 
@@ -13,7 +14,7 @@ export const drainageUses = (_known: ReadonlySet<string>, system: UnitSystem): r
     slope: fact('oval.cross-fall.straights'),
     rain:
       system === 'us'
-        ? fixed((2 * 0.0254) / 3600, 'a cloudburst of two inches an hour')
+        ? fixed((2 * inch) / 3600, 'a cloudburst of two inches an hour')
         : fixed(0.05 / 3600, 'a cloudburst of 50 mm an hour'),
     roughness: fixed(0.011, 'smooth bare ground'),
     runoff: fixed(0.9, 'a sealed surface'),

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { foot } from '../../model/quantity/units.ts'
 import { banking } from '../oval/banking.ts'
 import { edgeRise } from '../oval/edge-rise.ts'
 import { lapExtra } from '../oval/lap-extra.ts'
@@ -71,7 +72,7 @@ export const ovalUses = (known: ReadonlySet<string>, system: UnitSystem): readon
     4,
     'foot',
     lapExtra,
-    { out: system === 'us' ? fixed(0.3048, 'one foot') : fixed(1, 'one meter') },
+    { out: system === 'us' ? fixed(foot, 'one foot') : fixed(1, 'one meter') },
     {
       title:
         system === 'us'

@@ -1,3 +1,4 @@
+import { foot } from '../../model/quantity/units.ts'
 import { excess } from '../repairs/excess.ts'
 import { gritBlend } from '../repairs/grit-blend.ts'
 import { missingDepth, missingDepthUnpriced } from '../repairs/missing-depth.ts'
@@ -42,7 +43,7 @@ function deep(known: ReadonlySet<string>): Use {
       : fixed(0, 'no blade here; loading only'),
     bucket: or(
       'gear.load.bucket',
-      fixed(27 * 0.3048 ** 3, 'a rented loader with a bucket of one cubic yard'),
+      fixed(27 * foot ** 3, 'a rented loader with a bucket of one cubic yard'),
     ),
     bucketTime: fixed(60, 'a bucket a minute'),
     loaders: or('gear.load.count', fixed(1, 'one rented loader')),

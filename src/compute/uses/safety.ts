@@ -1,3 +1,4 @@
+import { inch } from '../../model/quantity/units.ts'
 import { drinkingWater } from '../safety/drinking-water.ts'
 import { heatShift } from '../safety/heat-shift.ts'
 import { letterHeight } from '../safety/letter-height.ts'
@@ -16,9 +17,9 @@ const shift = fact('practice.shift')
  * do without thinking.
  */
 const bag = {
-  reach: fixed(15 * 0.0254, 'a bag is held out in front'),
-  height: fixed(6 * 0.0254, 'hands under a bag that lies on the ground'),
-  travel: fixed(30 * 0.0254, 'from there to a truck bed at hip height'),
+  reach: fixed(15 * inch, 'a bag is held out in front'),
+  height: fixed(6 * inch, 'hands under a bag that lies on the ground'),
+  travel: fixed(30 * inch, 'from there to a truck bed at hip height'),
   twist: fixed(Math.PI / 6, 'a third of a quarter turn'),
   often: fixed(1, 'a few bags now and then, less than an hour in all'),
   grip: fixed(0.9, 'a bag sags and has no handles'),

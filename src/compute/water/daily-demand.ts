@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation } from '../calculation.ts'
 import { wetSurface } from '../weather/wet-surface.ts'
 import { wholeUp } from '../whole-up.ts'
@@ -40,7 +41,7 @@ export const dailyDemand = calculation({
     },
   },
   compute: (x) => {
-    const water = wetSurface * x.rate * 86_400 * x.area
+    const water = wetSurface * x.rate * secondsPerDay * x.area
     return { water, loads: wholeUp(water / x.load) }
   },
 })

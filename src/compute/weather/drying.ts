@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation, refuse } from '../calculation.ts'
 import { daylightHours } from './radiation.ts'
 import { wetSurface } from './wet-surface.ts'
@@ -52,7 +53,7 @@ export const drying = calculation({
   },
   compute: (x) => {
     const daylight = daylightHours(x.latitude, x.day) * 3600
-    const peak = (wetSurface * x.rate * 86_400 * Math.PI) / (2 * daylight)
+    const peak = (wetSurface * x.rate * secondsPerDay * Math.PI) / (2 * daylight)
     if (!(daylight > 0 && peak > 0)) {
       const no = refuse('nothing dries on such a day')
       return { daylight, peak: no, hours: no }

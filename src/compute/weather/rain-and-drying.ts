@@ -1,9 +1,10 @@
+import { secondsPerDay } from '../../model/day.ts'
+import { inch } from '../../model/quantity/units.ts'
 import { calculation } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { retention, runoffDepth } from './runoff.ts'
 import { wetSurface } from './wet-surface.ts'
 
-const inch = 0.0254
 /** Water, kg/m³. */
 const water = 1000
 const curve = (symbol: string, label: string) =>
@@ -61,7 +62,7 @@ export const rainAndDrying = calculation({
       symbol: 'N',
       label: 'from sunrise to sunset',
       kind: 'hours',
-      range: [3600, 86_400],
+      range: [3600, secondsPerDay],
     },
   },
   outputs: {
@@ -118,7 +119,8 @@ export const rainAndDrying = calculation({
       Math.min(x.rain - openRuns, room),
       Math.min(x.rain - closedRuns, room),
     ]
-    const hours = (depth: number): number => (depth * x.daylight) / (wetSurface * x.rate * 86_400)
+    const hours = (depth: number): number =>
+      (depth * x.daylight) / (wetSurface * x.rate * secondsPerDay)
     return {
       room,
       'open-runs': openRuns,

@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 import {
   airPressure,
@@ -18,7 +19,7 @@ import {
 } from './radiation.ts'
 
 const celsius = (kelvin: number): number => kelvin - 273.15
-const perDay = (mm: number): number => mm / 1000 / 86_400
+const perDay = (mm: number): number => mm / 1000 / secondsPerDay
 
 const tmax: InputSpec = {
   symbol: 'T_{max}',
@@ -84,7 +85,7 @@ export const evapotranspiration = calculation({
       symbol: 'n',
       label: 'sunshine in a day',
       kind: 'hours',
-      range: [0, 86_400],
+      range: [0, secondsPerDay],
       formulaUnit: 'h',
     },
     elevation: {

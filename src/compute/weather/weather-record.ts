@@ -1,3 +1,4 @@
+import { inch } from '../../model/quantity/units.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 import { calculation } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
@@ -5,8 +6,6 @@ import { areaInput } from '../oval/oval-inputs.ts'
 import { layerWater } from './layer-drying.ts'
 import { retention, runoffDepth } from './runoff.ts'
 import { type RecordedDay, weatherRun } from './weather-run.ts'
-
-const inch = 0.0254
 
 /** What the layer of a record is made of; SI, moistures by dry weight. */
 export type RecordInput = {

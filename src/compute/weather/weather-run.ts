@@ -1,5 +1,5 @@
+import { dayOfYear, secondsPerDay } from '../../model/day.ts'
 import type { WeatherDay } from '../../model/weather.ts'
-import { dayOfYear } from '../facts/race-day-values.ts'
 import {
   airPressure,
   meanSaturation,
@@ -95,7 +95,13 @@ export function weatherRun(
     const start = Math.max(0, depleted - (day.rain - runs))
     const end =
       drawn > 0
-        ? depletionAfter(start, layer.total, layer.readily, (wetSurface * drawn) / 86_400, 86_400)
+        ? depletionAfter(
+            start,
+            layer.total,
+            layer.readily,
+            (wetSurface * drawn) / secondsPerDay,
+            secondsPerDay,
+          )
         : start
     depleted = end
     return { day, drawn, lost: end - start, runs, depleted: end }

@@ -47,6 +47,18 @@ export const unitNames: readonly string[] = [...byName.keys()]
 export const findUnit = (name: string): Unit | undefined =>
   byName.get(name) ?? (name.length > 2 ? byName.get(name.toLowerCase()) : undefined)
 
+/** SI units in one of a unit of the table. @throws RangeError when the table does not have it. */
+function factorOf(name: string): number {
+  const unit = findUnit(name)
+  if (!unit) throw new RangeError(`no unit ${name}`)
+  return unit.factor
+}
+
+/** Lengths that formulas and rules of the trade are stated in, m. */
+export const foot = factorOf('ft')
+export const inch = factorOf('in')
+export const mile = factorOf('mi')
+
 export const sameDims = (a: Dims, b: Dims): boolean => a.every((x, i) => x === b[i])
 
 export const multiplyDims = (a: Dims, b: Dims, power: number): Dims =>

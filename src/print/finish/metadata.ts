@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import { type PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib'
+import { startOf } from '../../model/day.ts'
 import type { PdfAbout } from './finish-pdf.ts'
 
 const escaped = (text: string): string =>
@@ -17,7 +18,7 @@ function xmp(about: PdfAbout): string {
  * Title, author, subject, keywords, language and dates, both as document information and as XMP.
  */
 export function writeMetadata(document: PDFDocument, about: PdfAbout): void {
-  const date = new Date(`${about.date}T00:00:00Z`)
+  const date = startOf(about.date)
   document.setTitle(about.title, { showInWindowTitleBar: true })
   document.setAuthor(about.author)
   document.setSubject(about.subject)

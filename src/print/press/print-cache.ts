@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { deserialize, serialize } from 'node:v8'
+import { millisecondsPerDay } from '../../model/day.ts'
 
 export type CachePart = string | Uint8Array
 
@@ -13,7 +14,6 @@ export type PrintCache = {
   readonly prune: () => Promise<void>
 }
 
-const dayMs = 86_400_000
 const keptDays = 30
 
 function keyOf(parts: readonly CachePart[]): string {
@@ -55,7 +55,7 @@ export function printCache(folder: string): PrintCache {
       for (const name of names) {
         const file = path.join(folder, name)
         const about = await stat(file).catch(() => undefined)
-        if (about?.isFile() && Date.now() - about.mtimeMs > keptDays * dayMs)
+        if (about?.isFile() && Date.now() - about.mtimeMs > keptDays * millisecondsPerDay)
           await rm(file, { force: true })
       }
     },

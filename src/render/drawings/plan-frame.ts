@@ -1,4 +1,5 @@
 import type { OvalGeometry } from '../../model/manual.ts'
+import { foot } from '../../model/quantity/units.ts'
 import { onOval } from './oval-shape.ts'
 import type { Point } from './svg.ts'
 
@@ -41,4 +42,4 @@ export function zones(g: OvalGeometry): readonly {
 
 /** Stations as people say them: feet or meters, to the nearest. */
 export const stationText = (meters: number, us: boolean): string =>
-  `${new Intl.NumberFormat('en-US').format(Math.round(us ? meters / 0.3048 : meters))} ${us ? 'ft' : 'm'}`
+  `${new Intl.NumberFormat('en-US').format(Math.round(us ? meters / foot : meters))} ${us ? 'ft' : 'm'}`

@@ -1,3 +1,4 @@
+import { foot } from '../../model/quantity/units.ts'
 import type { DrawingContext } from './drawing-context.ts'
 import {
   type Box,
@@ -42,7 +43,7 @@ function stationParts(
     const { at, out } = onPlan(frame, i * g.stationSpacing, 0)
     const long = i % 5 === 0
     const inward = (d: number): Point => [at[0] - out[0] * d, at[1] - out[1] * d]
-    const number = String(Math.round((i * g.stationSpacing) / (feet ? 0.3048 : 1)))
+    const number = String(Math.round((i * g.stationSpacing) / (feet ? foot : 1)))
     const [x, y] = inward(24)
     return {
       drawn: line(at, inward(long ? 10 : 5), 'thin'),
@@ -152,7 +153,7 @@ function widthParts(
 
 /** A round length for the scale bar, about a sixth of the oval. */
 function scaleBar({ g, k }: PlanFrame, at: Point, { size }: Detail, feet: boolean): string {
-  const unit = feet ? 0.3048 : 1
+  const unit = feet ? foot : 1
   const rough = (g.straight + 2 * g.radius) / 6 / unit
   const round = [10, 20, 50, 100, 200, 250, 500, 1000].filter((x) => x <= rough).at(-1) ?? 10
   const w = round * unit * k
@@ -255,26 +256,26 @@ export function planParts(
   // No more paper above and below than the labels take; the scale and the arrow to north stand
   // below all.
   const top = Math.min(middle[1] - outer, ...labels.map((l) => l.box.top)) - 8
-  const foot = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
+  const bottom = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
   const drawn = [
     path(ovalPath(g, g.widthStraights, g.widthTurns, k, middle), 'line'),
     path(ovalPath(g, g.offset, g.offset, k, middle), 'thin', dashed),
     path(ovalPath(g, 0, 0, k, middle), 'bold'),
     ...inOrder.map((p) => p.drawn),
     ...labels.map(drawLabel),
-    scaleBar(frame, [16, foot - 10], detail, feet),
+    scaleBar(frame, [16, bottom - 10], detail, feet),
     g.homeBearing === undefined
       ? ''
       : northArrow(
           g.homeBearing,
           g.direction === 'clockwise',
-          [width - 44, foot - 40],
+          [width - 44, bottom - 40],
           detail.size,
         ),
   ]
   return {
     width,
-    height: foot - top,
+    height: bottom - top,
     labels,
     drawn: `<g transform="translate(0 ${(-top).toFixed(2)})">${drawn.join('')}</g>`,
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { weekdayOf, weekdaysOf } from '../../../src/compose/plans/dates.ts'
+import { placeInWeek, weekdaysOf } from '../../../src/compose/plans/dates.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 
 describe.each(demos)('countdown of %s', (id) => {
@@ -28,7 +28,7 @@ describe.each(demos)('countdown of %s', (id) => {
     expect(weekdays[0]).toBe(manual.facility.system === 'us' ? 'Sun' : 'Mon')
     for (const week of weeks) {
       expect(week).toHaveLength(7)
-      week.forEach((d, i) => expect(weekdayOf(d.date, manual.facility.system), d.date).toBe(i))
+      week.forEach((d, i) => expect(placeInWeek(d.date, manual.facility.system), d.date).toBe(i))
     }
     for (const [i, d] of days.slice(1).entries())
       expect(Date.parse(d.date) - Date.parse(days[i]?.date ?? '')).toBe(86_400_000)
@@ -41,8 +41,8 @@ describe.each(demos)('countdown of %s', (id) => {
 describe('weeks', () => {
   // ISO 8601: 2027-01-04 is a Monday.
   it('begin on Sunday in the United States and on Monday elsewhere', () => {
-    expect([weekdayOf('2027-01-04', 'us'), weekdayOf('2027-01-04', 'metric')]).toEqual([1, 0])
-    expect([weekdayOf('2027-01-03', 'us'), weekdayOf('2027-01-03', 'metric')]).toEqual([0, 6])
+    expect([placeInWeek('2027-01-04', 'us'), placeInWeek('2027-01-04', 'metric')]).toEqual([1, 0])
+    expect([placeInWeek('2027-01-03', 'us'), placeInWeek('2027-01-03', 'metric')]).toEqual([0, 6])
     expect(weekdaysOf('metric')).toEqual(['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'])
   })
 })

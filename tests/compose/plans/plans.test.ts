@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { daysFrom, shortDate } from '../../../src/compose/plans/dates.ts'
+import { shortDate } from '../../../src/compose/plans/dates.ts'
 import { demoManual } from '../../support/demo.ts'
 
 describe('plans', () => {
@@ -53,9 +53,7 @@ describe('plans', () => {
     ).not.toMatch(/grader day|\broll(ed|ing)?\b/)
   })
 
-  it('count days over the end of a month, and write dates as the country does', () => {
-    expect(daysFrom('2027-03-01', -1)).toBe('2027-02-28')
-    expect(daysFrom('2028-02-28', 1)).toBe('2028-02-29')
+  it('write dates as the country does', () => {
     expect(shortDate('2027-08-03', 'us')).toBe('Tue, Aug 3')
     expect(shortDate('2027-08-03', 'metric')).toBe('Tue 3 Aug')
   })

@@ -1,8 +1,8 @@
+import { secondsPerDay } from '../../../model/day.ts'
 import type { DrawingContext } from '../drawing-context.ts'
 import { dashed, line, type Point, polyline, svg, text } from '../svg.ts'
 
 const [left, right, top, bottom] = [66, 386, 34, 246]
-const day = 86_400
 
 /** The curve in words. */
 export const dryingDetails = ({ manual, words, q }: DrawingContext): string =>
@@ -28,7 +28,7 @@ export function dryingDrawing({ manual, words, q, caption }: DrawingContext): st
       `<circle cx="${x(time).toFixed(1)}" cy="${y(moisture).toFixed(1)}" r="4.5" fill="currentColor"/>`,
       text([left - 8, y(moisture) + 5], q(name), 'end', 16),
     ].join('')
-  const days = last.time / day
+  const days = last.time / secondsPerDay
   const every = [0.25, 0.5, 1, 2, 5, 10, 20].find((step) => days / step <= 7) ?? 50
   const ticks = Array.from({ length: Math.floor(days / every) + 1 }, (_, i) => i * every)
   return svg(
@@ -62,8 +62,8 @@ export function dryingDrawing({ manual, words, q, caption }: DrawingContext): st
       line([left, top], [left, bottom], 'line'),
       ...ticks.map(
         (d) =>
-          line([x(d * day), bottom], [x(d * day), bottom + 6], 'line') +
-          text([x(d * day), bottom + 22], String(d), 'middle', 15),
+          line([x(d * secondsPerDay), bottom], [x(d * secondsPerDay), bottom + 6], 'line') +
+          text([x(d * secondsPerDay), bottom + 22], String(d), 'middle', 15),
       ),
       text([(left + right) / 2, bottom + 42], words['dryDays'] ?? '', 'middle', 16),
     ].join(''),

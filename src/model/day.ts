@@ -1,0 +1,72 @@
+/**
+ * Days and clocks. A date is written `YYYY-MM-DD` and taken as the day of Universal Time that has
+ * that name, so that counting days never meets a change of the clock.
+ */
+
+export const secondsPerDay = 86_400
+export const millisecondsPerDay = 1000 * secondsPerDay
+
+/** The moment at which a day begins. */
+export const startOf = (date: string): Date => new Date(`${date}T00:00:00Z`)
+
+/** The day of a moment. @param moment Milliseconds from the start of 1970. */
+export const dayAt = (moment: number): string => new Date(moment).toISOString().slice(0, 10)
+
+/** Whether a text names a day that exists: 2027-02-31 would be read as a day in March. */
+export const isDay = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+  !Number.isNaN(startOf(text).getTime()) &&
+  dayAt(startOf(text).getTime()) === text
+
+/** Days from 1 January 1970. */
+export const dayNumber = (date: string): number => startOf(date).getTime() / millisecondsPerDay
+
+/** The day with a number counted from 1 January 1970. */
+export const dayOf = (number: number): string => dayAt(number * millisecondsPerDay)
+
+/** The date a number of days after another, before it when negative; parts of a day are rounded. */
+export const addDays = (date: string, days: number): string =>
+  dayOf(dayNumber(date) + Math.round(days))
+
+/** Place of a day in its year: 1 for 1 January. */
+export const dayOfYear = (date: string): number =>
+  dayNumber(date) - dayNumber(`${date.slice(0, 4)}-01-01`) + 1
+
+/** Day of the week, 0 for Sunday to 6 for Saturday. */
+export const weekdayOf = (date: string): number => startOf(date).getUTCDay()
+
+/** Month of a date, 1 to 12. */
+export const monthOf = (date: string): number => Number(date.slice(5, 7))
+
+/** Day of its month, 1 to 31. */
+export const dayOfMonth = (date: string): number => Number(date.slice(8, 10))
+
+/** Seconds after midnight of a time such as 13:30. */
+export function secondsOf(clock: string): number {
+  const [hours = 0, minutes = 0] = clock.split(':').map(Number)
+  return hours * 3600 + minutes * 60
+}
+
+/** Whether there is a time zone of this name in the list that the system knows (IANA). */
+export function isZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat('en-US', { timeZone: name }).resolvedOptions().timeZone !== ''
+  } catch {
+    return false
+  }
+}
+
+/**
+ * Seconds by which the clock of a zone is ahead of Universal Time at noon of a day; daylight saving
+ * is in the zone's own rules.
+ */
+export function zoneOffset(date: string, zone: string): number | undefined {
+  const name =
+    new Intl.DateTimeFormat('en-US', { timeZone: zone, timeZoneName: 'longOffset' })
+      .formatToParts(new Date(`${date}T12:00:00Z`))
+      .find((p) => p.type === 'timeZoneName')?.value ?? ''
+  const m = /^GMT(?:([+-])(\d\d):(\d\d))?$/.exec(name)
+  return m
+    ? (m[1] === '-' ? -1 : 1) * (Number(m[2] ?? 0) * 3600 + Number(m[3] ?? 0) * 60)
+    : undefined
+}

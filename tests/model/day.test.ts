@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest'
+import {
+  addDays,
+  dayNumber,
+  dayOf,
+  dayOfYear,
+  isDay,
+  isZone,
+  secondsOf,
+  weekdayOf,
+  zoneOffset,
+} from '../../src/model/day.ts'
+
+describe('days', () => {
+  it('are counted over the ends of months and years, leap years included', () => {
+    expect(addDays('2027-03-01', -1)).toBe('2027-02-28')
+    expect(addDays('2028-02-28', 1)).toBe('2028-02-29')
+    expect(addDays('2027-12-31', 1)).toBe('2028-01-01')
+    expect(addDays('2027-08-03', -20.6)).toBe('2027-07-13')
+  })
+
+  it('have the number of the day that a number names', () => {
+    expect(dayNumber('1970-01-01')).toBe(0)
+    // 30 years with 7 leap days among them.
+    expect(dayNumber('2000-01-01')).toBe(30 * 365 + 7)
+    for (const date of ['1970-01-01', '2028-02-29', '2101-12-31'])
+      expect(dayOf(dayNumber(date))).toBe(date)
+  })
+
+  it('have a place in their year', () => {
+    expect(dayOfYear('2027-01-01')).toBe(1)
+    expect(dayOfYear('2027-12-31')).toBe(365)
+    expect(dayOfYear('2028-12-31')).toBe(366)
+  })
+
+  // ISO 8601: 2027-01-04 is a Monday.
+  it('have a place in their week, Sunday first', () => {
+    expect(weekdayOf('2027-01-04')).toBe(1)
+    expect(weekdayOf('2027-01-03')).toBe(0)
+  })
+
+  it('exist, or are refused', () => {
+    expect(['2027-02-28', '2028-02-29'].every(isDay)).toBe(true)
+    expect(
+      ['2027-02-29', '2027-13-01', '2027-6-1', '20270601', '2027-06-01T00:00', ''].filter(isDay),
+    ).toEqual([])
+  })
+})
+
+describe('clocks', () => {
+  it('are seconds after midnight', () => {
+    expect(secondsOf('13:30')).toBe(13.5 * 3600)
+    expect(secondsOf('00:05')).toBe(300)
+  })
+
+  it('are ahead of or behind Universal Time as their zone says on that day', () => {
+    expect(zoneOffset('2027-08-03', 'America/New_York')).toBe(-4 * 3600)
+    expect(zoneOffset('2027-12-03', 'America/New_York')).toBe(-5 * 3600)
+    expect(zoneOffset('2027-08-03', 'Asia/Kolkata')).toBe(5.5 * 3600)
+    expect(zoneOffset('2027-12-03', 'Europe/London')).toBe(0)
+  })
+
+  it('stand in zones that the list has, and in no others', () => {
+    expect(isZone('Europe/Berlin')).toBe(true)
+    expect(isZone('Europe/Larkmoor')).toBe(false)
+  })
+})
