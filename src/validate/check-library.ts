@@ -1,4 +1,4 @@
-import type * as z from 'zod'
+import * as z from 'zod'
 import { closest } from '../model/closest.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
@@ -39,8 +39,13 @@ export type LibraryTrees = {
   readonly words: SourceTree
 }
 
-/** Something of the library with the file that it stands in. */
-export type Sourced<T> = { readonly value: T; readonly tree: SourceTree; readonly path: Path }
+/** Something of the library with the file that it stands in and the schema that it has passed. */
+export type Sourced<T> = {
+  readonly value: T
+  readonly tree: SourceTree
+  readonly path: Path
+  readonly schema: z.ZodType
+}
 
 /** All procedures and what they share, checked. */
 export type Library = {
@@ -60,11 +65,16 @@ export type Library = {
 
 type Listed<T> = { readonly list: readonly Sourced<T>[]; readonly problems: readonly Problem[] }
 
-function listOf<T>(tree: SourceTree, schema: z.ZodType, key: string): Listed<T> {
+function listOf<T>(
+  tree: SourceTree,
+  schema: z.ZodObject<Readonly<Record<string, z.ZodArray<z.ZodType>>>>,
+  key: string,
+): Listed<T> {
   const parsed = checkSchema(tree, schema)
   const items = (parsed.value as Readonly<Record<string, readonly T[]>> | undefined)?.[key] ?? []
+  const item = schema.shape[key]?.element ?? z.never()
   return {
-    list: items.map((value, i) => ({ value, tree, path: [key, i] })),
+    list: items.map((value, i) => ({ value, tree, path: [key, i], schema: item })),
     problems: parsed.problems,
   }
 }
@@ -73,7 +83,7 @@ function each<T>(trees: readonly SourceTree[], schema: z.ZodType): Listed<T> {
   const parsed = trees.map((tree) => ({ tree, result: checkSchema(tree, schema) }))
   return {
     list: parsed.flatMap(({ tree, result }) =>
-      result.value === undefined ? [] : [{ value: result.value as T, tree, path: [] }],
+      result.value === undefined ? [] : [{ value: result.value as T, tree, path: [], schema }],
     ),
     problems: parsed.flatMap(({ result }) => result.problems),
   }

@@ -3,56 +3,7 @@ import { anyBraces } from '../model/placeholders.ts'
 import type { Problem } from '../model/problem.ts'
 import type { Path } from '../read/read-yaml.ts'
 import type { Sourced } from './check-library.ts'
-
-/** Entries that hold ids and names, not words for readers. */
-export const notText = new Set([
-  'id',
-  'section',
-  'method',
-  'methods',
-  'procedure',
-  'figure',
-  'fact',
-  'up-to',
-  'source',
-  'sources',
-  'cautions',
-  'symptoms',
-  'reckoners',
-  'reckoner',
-  'next',
-  'drawing',
-  'drawings',
-  'references',
-  'signal',
-  'severity',
-  'when',
-  'can',
-  'place',
-  'us',
-  'metric',
-  'from',
-  'first',
-  'except',
-  'each',
-  'phones',
-])
-
-/** Of a condition, only these are figures; its other entries have lists of their own. */
-const conditionKeys = new Set(['above-zero', 'zero'])
-
-/** Entries under these names are figures to be named, not text. */
-const figureKeys = new Set([
-  'figure',
-  'figures',
-  'fact',
-  'up-to',
-  'needs',
-  'lacks',
-  'on',
-  'after',
-  ...conditionKeys,
-])
+import { textsIn } from './texts-of.ts'
 
 export type NameTargets = {
   /** Every figure id and fact path there can be, for any facility. */
@@ -129,28 +80,15 @@ function checkString(
   return problems
 }
 
-function walk(
-  item: Sourced<unknown>,
-  value: unknown,
-  path: Path,
-  key: string,
-  targets: NameTargets,
-): Problem[] {
-  if (typeof value === 'string') {
-    if (figureKeys.has(key)) return checkName(item, path, value, value, targets)
-    return notText.has(key) ? [] : checkString(item, path, value, targets)
-  }
-  if (Array.isArray(value))
-    return value.flatMap((v, i) => walk(item, v, [...path, i], key, targets))
-  if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value)
-    .filter(([k]) => key !== 'when' || conditionKeys.has(k))
-    .flatMap(([k, v]) => walk(item, v, [...path, k], k, targets))
-}
-
 /**
  * Checks all words of an item: figures named must exist, links must lead somewhere, no HTML, no
  * typed quantities.
  */
 export const checkText = (items: readonly Sourced<unknown>[], targets: NameTargets): Problem[] =>
-  items.flatMap((item) => walk(item, item.value, item.path, '', targets))
+  items.flatMap((item) =>
+    textsIn(item.schema, item.value, item.path).flatMap(({ is, path, text }) =>
+      is === 'quantity'
+        ? checkName(item, path, text, text, targets)
+        : checkString(item, path, text, targets),
+    ),
+  )

@@ -14,6 +14,7 @@ import {
   type Sourced,
 } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
+import { note } from '../../validate/schemas/facility.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
 import { loadTables } from './load-tables.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
@@ -53,6 +54,7 @@ function textProblems(library: Library, facility: Facility): Problem[] {
     value,
     tree: facility.tree,
     path: ['notes', i],
+    schema: note,
   }))
   const unknownNotes = (facility.file.notes ?? []).flatMap((n, i) =>
     targets.procedures.has(n.procedure)

@@ -161,6 +161,9 @@ const emergency = z.strictObject({
   extinguishers: z.array(line).min(1).optional(),
 })
 
+/** What a facility adds to a procedure of the library. */
+export const note = z.strictObject({ procedure: id, text: prose })
+
 /** A facility file. Only identity, units, the oval's shape and the material are required. */
 export const facility = z.strictObject({
   id,
@@ -293,8 +296,7 @@ export const facility = z.strictObject({
     drum: group('practice.drum'),
     'race-day': group('practice.race-day'),
   }),
-  /** What this facility adds to a procedure of the library. */
-  notes: z.array(z.strictObject({ procedure: id, text: prose })).optional(),
+  notes: z.array(note).optional(),
 })
 
 export type FacilityFile = z.output<typeof facility>

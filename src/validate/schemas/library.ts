@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { id, line, prose } from './text.ts'
+import { figureName, id, line, prose, written } from './text.ts'
 import { when } from './when.ts'
 
 /**
@@ -56,11 +56,11 @@ export const glossary = z.strictObject({
  * facility only the last few are kept.
  */
 const axis = z.strictObject({
-  fact: z.string(),
+  fact: figureName,
   label: line.optional(),
-  'up-to': z.string().optional(),
-  us: z.array(line).min(2),
-  metric: z.array(line).min(2),
+  'up-to': figureName.optional(),
+  us: z.array(written).min(2),
+  metric: z.array(written).min(2),
 })
 
 /** A table of one calculation over values that change in the field. */
@@ -68,12 +68,12 @@ const reckoner = z.strictObject({
   id,
   title: line,
   about: line,
-  figure: z.string(),
+  figure: figureName,
   /** The input that runs down the rows. */
   rows: axis,
   columns: axis.optional(),
   /** Several figures side by side instead of a second input. */
-  figures: z.array(z.strictObject({ figure: z.string(), label: line })).optional(),
+  figures: z.array(z.strictObject({ figure: figureName, label: line })).optional(),
   when: when.optional(),
 })
 

@@ -1,5 +1,12 @@
 import * as z from 'zod'
 
+/**
+ * What the strings of a schema are: words for readers, which another language says in its own way,
+ * or the name of a figure or fact. All other strings are ids, choices and written quantities. A
+ * schema made from another by a further check keeps the other's meaning.
+ */
+export const meanings = z.registry<{ readonly is: 'words' | 'quantity' }>()
+
 /** Letters, digits and hyphens: ids become file names, links and anchors. */
 export const id = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, {
   error: 'an id: small letters, digits and single hyphens, such as "seal-before-rain"',
@@ -11,6 +18,7 @@ export const line = z
   .trim()
   .min(1, { error: 'some text' })
   .max(400, { error: 'one line of at most 400 characters' })
+  .register(meanings, { is: 'words' })
 
 /** Markdown that may hold `{figure.id}` and links such as `[seal it](procedure:seal)`. */
 export const prose = z
@@ -18,8 +26,13 @@ export const prose = z
   .trim()
   .min(1, { error: 'some text' })
   .max(6000, { error: 'at most 6,000 characters' })
+  .register(meanings, { is: 'words' })
+
+/** A quantity as people write it, such as `2 1/2 in`. */
+export const written = z.string().trim().min(1, { error: 'a quantity such as 3 in' })
 
 /** Named quantities: a fact's path or a figure's id. */
 export const figureName = z
   .string()
   .regex(/^[a-z][a-z0-9-]*(\.[a-z0-9-]+)+$/, { error: 'a figure or fact, such as "grade.time"' })
+  .register(meanings, { is: 'quantity' })
