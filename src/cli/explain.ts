@@ -1,8 +1,8 @@
 import { figureEntry } from '../compose/figures-file.ts'
 import type { Computed } from '../compute/compute-facility.ts'
-import { createEngine, useIdOf } from '../compute/engine.ts'
+import { createEngine } from '../compute/engine/engine.ts'
 import { formulaText } from '../compute/formula/formula-text.ts'
-import { type Binding, fixed, type Use } from '../compute/uses/use.ts'
+import { type Binding, fixed, type Use, useIdOf } from '../compute/uses/use.ts'
 import { closest } from '../model/closest.ts'
 import type { FigureInput, Worksheet } from '../model/figure.ts'
 import type { Manual } from '../model/manual.ts'
@@ -142,7 +142,9 @@ function workAgain(
           }
         : u,
   )
-  return createEngine(uses, engine.facts, locale).worksheet(sheet.id) ?? sheet
+  return (
+    createEngine<string, string, string>(uses, engine.facts, locale).worksheet(sheet.id) ?? sheet
+  )
 }
 
 /** Prints the worksheet behind a figure, also with other inputs; alone, lists all calculations. */

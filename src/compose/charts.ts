@@ -1,4 +1,5 @@
-import type { Engine } from '../compute/engine.ts'
+import type { Engine } from '../compute/engine/engine.ts'
+import { figureIdOf } from '../compute/uses/ids.ts'
 import { depletionAfter } from '../compute/weather/layer-drying.ts'
 import { wetSurface } from '../compute/weather/wet-surface.ts'
 import type { DryingCurve, HeatTable, PassPattern, RaceInterval } from '../model/charts.ts'
@@ -16,10 +17,10 @@ export function composeHeatTable(
   engine: Engine,
   locale: Locale,
 ): HeatTable | undefined {
-  if (!spec?.columns || !engine.facts.has(spec.rows.fact) || !engine.facts.has(spec.columns.fact))
-    return undefined
+  if (!spec?.columns) return undefined
   const rows = reckonerAxis(spec.rows, engine, locale)
   const columns = reckonerAxis(spec.columns, engine, locale)
+  if (!engine.facts.has(rows.fact) || !engine.facts.has(columns.fact)) return undefined
   return {
     humidities: columns.values.map((c) => c.head),
     rows: rows.values.map((row) => ({
@@ -31,7 +32,10 @@ export function composeHeatTable(
             [columns.fact, column.si],
           ]),
         )
-        const [felt, risk] = [varied.figure(spec.figure)?.value, varied.figure('heat.risk')?.value]
+        const [felt, risk] = [
+          varied.figure(figureIdOf(spec.figure))?.value,
+          varied.figure('heat.risk')?.value,
+        ]
         // Beyond the end of the weather service's chart nothing is printed, and nobody works.
         return felt?.ok && risk?.ok ? { text: felt.text, level: risk.si } : { text: '–', level: 4 }
       }),

@@ -1,6 +1,7 @@
 import type { Computed } from '../compute/compute-facility.ts'
-import { type Engine, useIdOf } from '../compute/engine.ts'
+import type { Engine } from '../compute/engine/engine.ts'
 import { rankUnmeasured } from '../compute/sensitivity.ts'
+import { useIdOf } from '../compute/uses/use.ts'
 import { dayNumber } from '../model/day.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
 import type {
@@ -89,9 +90,7 @@ function namesUsed(data: unknown, into: Set<string>): Set<string> {
 }
 
 const allFigures = (engine: Engine): Figure[] =>
-  engine.uses.flatMap((u) =>
-    Object.keys(u.calculation.outputs).flatMap((o) => engine.figure(`${u.id}.${o}`) ?? []),
-  )
+  engine.figureIds.flatMap((id) => engine.figure(id) ?? [])
 
 function composeSections(
   library: Library,
@@ -193,16 +192,20 @@ function composeToMeasure(
   engine: Engine,
   work: Readonly<Record<string, string>>,
 ): Manual['toMeasure'] {
-  return rankUnmeasured(engine)
-    .filter((s) => s.figures > 0)
-    .map((s) => ({
-      label: measureLabel(s.fact.path, work),
-      text: s.fact.text,
-      howTo: s.fact.howTo,
-      figures: s.figures,
-      most: `${engine.worksheet(useIdOf(s.most.figure))?.title ?? ''}: ${engine.figure(s.most.figure)?.label ?? ''}`,
-      percent: Math.round(s.most.share * 100),
-    }))
+  return rankUnmeasured(engine).flatMap(({ fact, figures, most }) =>
+    most
+      ? [
+          {
+            label: measureLabel(fact.path, work),
+            text: fact.text,
+            howTo: fact.howTo,
+            figures,
+            most: `${engine.worksheet(useIdOf(most.figure))?.title ?? ''}: ${engine.figure(most.figure)?.label ?? ''}`,
+            percent: Math.round(most.share * 100),
+          },
+        ]
+      : [],
+  )
 }
 
 /**
@@ -270,9 +273,9 @@ export function composeManual(input: ComposeInput): Manual {
     },
   )
   const cautions = cautionsUsed(procedures, cards)
-  const worksheets = engine.uses
-    .flatMap((u) => engine.worksheet(u.id) ?? [])
-    .sort((a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)))
+  const worksheets = [...engine.worksheets()].sort(
+    (a, b) => Number(a.number.slice(2)) - Number(b.number.slice(2)),
+  )
   const geometry = composeGeometry(engine, file)
   const contactRoles = new Set((file.contacts ?? []).map((c) => c.role))
   const manual = {

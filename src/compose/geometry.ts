@@ -1,4 +1,5 @@
-import type { Engine } from '../compute/engine.ts'
+import type { Engine } from '../compute/engine/engine.ts'
+import type { QuantityId } from '../compute/uses/ids.ts'
 import type { OvalGeometry } from '../model/manual.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
 
@@ -7,9 +8,8 @@ import type { FacilityFile } from '../validate/schemas/facility.ts'
  * typical.
  */
 export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometry {
-  const value = (name: string): number => {
-    const figure = engine.figure(name)
-    const si = figure ? (figure.value.ok ? figure.value.si : undefined) : engine.facts.get(name)?.si
+  const value = (name: QuantityId): number => {
+    const si = engine.si(name)
     if (si === undefined) throw new RangeError(`the oval has no ${name}`)
     return si
   }

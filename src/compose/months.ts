@@ -1,6 +1,8 @@
-import type { Engine } from '../compute/engine.ts'
+import type { Engine } from '../compute/engine/engine.ts'
+import { type FigureId, factPathOf } from '../compute/uses/ids.ts'
 import type { WaterMonth } from '../model/charts.ts'
 import { addDays, dayOfYear, monthOf } from '../model/day.ts'
+import type { FactPath } from '../model/fact-spec.ts'
 import type { ManualReckoner } from '../model/manual.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
@@ -24,8 +26,8 @@ function monthEngines(engine: Engine, file: FacilityFile): readonly MonthEngine[
   return [...(file.climate ?? [])]
     .sort((a, b) => a.month - b.month)
     .map((m) => {
-      const given = Object.entries(m).flatMap(([key, value]): [string, number][] =>
-        key === 'month' ? [] : [[`climate.${key}`, (value as unknown as Quantity).si]],
+      const given = Object.entries(m).flatMap(([key, value]): [FactPath, number][] =>
+        key === 'month' ? [] : [[factPathOf(`climate.${key}`), (value as unknown as Quantity).si]],
       )
       const own = fairDay !== undefined && monthOfDay(fairDay) === m.month
       // The month of the fair stands for its first race day, as all other figures do.
@@ -33,7 +35,10 @@ function monthEngines(engine: Engine, file: FacilityFile): readonly MonthEngine[
         month: m.month,
         own,
         engine: engine.vary(
-          new Map([...given, ['fair.day-of-year', own ? fairDay : middle(m.month)]]),
+          new Map<FactPath, number>([
+            ...given,
+            ['fair.day-of-year', own ? fairDay : middle(m.month)],
+          ]),
         ),
       }
     })
@@ -76,14 +81,14 @@ export function composeMonths(
   const main = engine.figure('demand.water')
   if (!main?.value.ok) return undefined
   const rows = monthEngines(engine, file).map(({ month, own, engine: varied }) => {
-    const cell = (id: string): string => {
+    const cell = (id: FigureId): string => {
       const value = varied.figure(id)?.value
       return value?.ok ? value.text : '–'
     }
     return {
       head: monthName(month),
       own,
-      cells: ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'].map(cell),
+      cells: (['air.rate', 'demand.water', 'demand.loads', 'dry.hours'] as const).map(cell),
     }
   })
   if (rows.length < 2) return undefined

@@ -1,6 +1,7 @@
-import type { Engine } from '../compute/engine.ts'
-import { useIdOf } from '../compute/engine.ts'
-import { capabilityOf, factSpec } from '../model/fact-spec.ts'
+import type { Engine } from '../compute/engine/engine.ts'
+import { isFigureId } from '../compute/uses/ids.ts'
+import { useIdOf } from '../compute/uses/use.ts'
+import { capabilityOf, factSpec, isFactPath } from '../model/fact-spec.ts'
 import type { NamedQuantity } from '../model/manual.ts'
 import { formatExact } from '../model/quantity/format-exact.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
@@ -27,7 +28,7 @@ function ofFigure(
   engine: Engine,
   work: Readonly<Record<string, string>>,
 ): NamedQuantity | undefined {
-  const figure = engine.figure(name)
+  const figure = isFigureId(name) ? engine.figure(name) : undefined
   if (!figure) return undefined
   const shared = {
     name,
@@ -50,7 +51,7 @@ function ofFigure(
 }
 
 function ofFact(name: string, engine: Engine, locale: Locale): NamedQuantity | undefined {
-  const fact = engine.facts.get(name)
+  const fact = isFactPath(name) ? engine.facts.get(name) : undefined
   if (!fact) return undefined
   const estimate = fact.provenance.kind === 'typical'
   return {

@@ -1,6 +1,7 @@
-import type { Engine } from '../compute/engine.ts'
-import { useIdOf } from '../compute/engine.ts'
-import { factSpec } from '../model/fact-spec.ts'
+import type { Engine } from '../compute/engine/engine.ts'
+import { factPathOf, figureIdOf } from '../compute/uses/ids.ts'
+import { useIdOf } from '../compute/uses/use.ts'
+import { type FactPath, factSpec } from '../model/fact-spec.ts'
 import type { ManualReckoner } from '../model/manual.ts'
 import { formatExact } from '../model/quantity/format-exact.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
@@ -11,15 +12,16 @@ import type { Reckoner } from '../validate/schemas/library.ts'
 const mostRows = 6
 
 type Axis = {
-  readonly fact: string
+  readonly fact: FactPath
   readonly values: readonly { readonly si: number; readonly head: string; readonly own: boolean }[]
 }
 
 /** An axis of a table: its values in SI with their heads. */
 export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Locale): Axis {
-  const kind = factSpec(spec.fact)?.kind
-  if (!kind) throw new RangeError(`no fact ${spec.fact}`)
-  const own = engine.facts.get(spec.fact)?.si
+  const fact = factPathOf(spec.fact)
+  const kind = factSpec(fact)?.kind
+  if (!kind) throw new RangeError(`no fact ${fact}`)
+  const own = engine.si(fact)
   const values = spec[locale.system].map((text) => {
     const parsed = parseQuantity(text, { plain: true })
     const si = parsed.ok ? parsed.quantity.si : Number.NaN
@@ -29,9 +31,9 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
       own: own !== undefined && Math.abs(si - own) < 1e-6 * Math.max(1e-3, Math.abs(own)),
     }
   })
-  const limit = spec['up-to'] === undefined ? undefined : engine.facts.get(spec['up-to'])?.si
+  const limit = spec['up-to'] === undefined ? undefined : engine.si(factPathOf(spec['up-to']))
   return {
-    fact: spec.fact,
+    fact,
     values:
       limit === undefined
         ? values
@@ -40,7 +42,7 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
 }
 
 const cell = (engine: Engine, figure: string): string => {
-  const value = engine.figure(figure)?.value
+  const value = engine.figure(figureIdOf(figure))?.value
   return value?.ok ? value.text : '–'
 }
 
@@ -53,7 +55,7 @@ export function composeReckoner(
   engine: Engine,
   locale: Locale,
 ): ManualReckoner | undefined {
-  const main = engine.figure(spec.figure)
+  const main = engine.figure(figureIdOf(spec.figure))
   const rows = reckonerAxis(spec.rows, engine, locale)
   // Without its figure or its input the table has nothing to say here.
   if (!main || !engine.facts.has(rows.fact)) return undefined

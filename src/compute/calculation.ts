@@ -51,15 +51,22 @@ export type Calculation = {
   ) => Readonly<Record<string, number | Refusal>>
 }
 
+/** A calculation whose id and names are known to the compiler. */
+export type Declared<Id extends string, I extends string, O extends string> = Calculation & {
+  readonly id: Id
+  readonly inputNames: I
+  readonly outputNames: O
+}
+
 /** Declares a calculation; the compiler checks that inputs and outputs are the ones declared. */
-export function calculation<I extends string, O extends string>(spec: {
-  readonly id: string
+export function calculation<const Id extends string, I extends string, O extends string>(spec: {
+  readonly id: Id
   readonly title: string
   readonly about: string
   readonly inputs: Readonly<Record<I, InputSpec>>
   readonly outputs: Readonly<Record<O, OutputSpec>>
   readonly sources: readonly string[]
   readonly compute: (x: Readonly<Record<I, number>>) => Readonly<Record<O, number | Refusal>>
-}): Calculation & { readonly inputNames: I; readonly outputNames: O } {
-  return spec as unknown as Calculation & { readonly inputNames: I; readonly outputNames: O }
+}): Declared<Id, I, O> {
+  return spec as unknown as Declared<Id, I, O>
 }

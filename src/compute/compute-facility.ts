@@ -1,7 +1,7 @@
 import { type Capability, capabilities } from '../model/capability.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
 import type { Facility } from '../validate/check-facility.ts'
-import { createEngine, type Engine } from './engine.ts'
+import { createEngine, type Engine } from './engine/engine.ts'
 import { buildFacts } from './facts/build-facts.ts'
 import { collectKnown, machineFor } from './facts/collect.ts'
 import { latestDay } from './survey/latest-day.ts'

@@ -1,5 +1,6 @@
 import type { Fact } from '../model/figure.ts'
-import type { Engine } from './engine.ts'
+import type { Engine } from './engine/engine.ts'
+import type { FigureId } from './uses/ids.ts'
 
 /** How much the figures of a manual move when a value that nobody has measured moves by a tenth. */
 export type Sensitivity = {
@@ -8,8 +9,8 @@ export type Sensitivity = {
   readonly figures: number
   /** Sum of their relative changes. */
   readonly movement: number
-  /** The figure that moves most, and by what share. */
-  readonly most: { readonly figure: string; readonly share: number }
+  /** The figure that moves most, and by what share; undefined where none moves. */
+  readonly most: { readonly figure: FigureId; readonly share: number } | undefined
 }
 
 /** The step: a tenth more, and a tenth less. */
@@ -19,8 +20,8 @@ const step = 0.1
 const stepped = ({ si, kind }: Fact, factor: number): number =>
   kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor
 
-function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensitivity {
-  const changes = new Map<string, number>()
+function movementOf(engine: Engine, fact: Fact, ids: readonly FigureId[]): Sensitivity {
+  const changes = new Map<FigureId, number>()
   for (const factor of [1 + step, 1 - step]) {
     const other = engine.vary(new Map([[fact.path, stepped(fact, factor)]]))
     for (const id of ids) {
@@ -30,12 +31,12 @@ function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensiti
     }
   }
   const moved = [...changes].filter(([, share]) => share > 1e-9).sort((a, b) => b[1] - a[1])
-  const [figure = '', share = 0] = moved[0] ?? []
+  const [most] = moved
   return {
     fact,
     figures: moved.length,
     movement: moved.reduce((sum, [, s]) => sum + s, 0),
-    most: { figure, share },
+    most: most && { figure: most[0], share: most[1] },
   }
 }
 
@@ -44,16 +45,13 @@ function movementOf(engine: Engine, fact: Fact, ids: readonly string[]): Sensiti
  * with them, the most telling first. Figures that a value does not reach are not computed again.
  */
 export function rankUnmeasured(engine: Engine): readonly Sensitivity[] {
-  const ids = engine.uses.flatMap((u) =>
-    Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`),
-  )
   return [...engine.facts.values()]
     .filter((f) => f.provenance.kind === 'typical')
     .map((f) =>
       movementOf(
         engine,
         f,
-        ids.filter((id) => engine.restsOn(id).has(f.path)),
+        engine.figureIds.filter((id) => engine.restsOn(id).has(f.path)),
       ),
     )
     .sort((a, b) => b.movement - a.movement || a.fact.path.localeCompare(b.fact.path, 'en'))

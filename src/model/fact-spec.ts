@@ -12,6 +12,12 @@ export type Typical = {
   readonly note: string
 }
 
+/** A field that any machine may have, such as `width`. */
+export type GearField = keyof typeof table.gear
+
+/** Path of a fact in the facility file, or of a field of the machine chosen for a work. */
+export type FactPath = keyof typeof table.facts | `gear.${Capability}.${GearField}`
+
 /** What is known of a quantity before any facility has said anything. */
 export type FactSpec = {
   readonly path: string
@@ -77,7 +83,11 @@ export const gearSpec = (field: string): FactSpec | undefined => {
   return row && toSpec(`equipment.${field}`, row, () => undefined)
 }
 
-export const factPaths: readonly string[] = [...specs.keys()]
+// The keys are those of the table, from which the type is made.
+export const factPaths = [...specs.keys()] as readonly FactPath[]
+
+/** Tells whether a name from content is the path of a fact. */
+export const isFactPath = (name: string): name is FactPath => specs.has(name)
 
 /** The capability of a gear path, such as `grade` of `gear.grade.width`. */
 export const capabilityOf = (path: string): Capability | undefined =>

@@ -1,3 +1,4 @@
+import type { FactPath } from './fact-spec.ts'
 import type { Place } from './problem.ts'
 import type { KindName } from './quantity/kinds.ts'
 
@@ -15,12 +16,12 @@ export type Provenance =
   | { readonly kind: 'derived'; readonly figure: string }
 
 /** A known quantity of the facility: a line of its file, or what stands in for it. */
-export type Fact = {
+export type Fact<Path extends string = FactPath> = {
   /**
    * Path in the facility file, such as `oval.width.turns`, or `gear.grade.width` for the machine
    * chosen to grade.
    */
-  readonly path: string
+  readonly path: Path
   readonly label: string
   readonly kind: KindName
   readonly si: number

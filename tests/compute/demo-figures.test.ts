@@ -3,6 +3,8 @@ import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { composeFiguresFile, figuresFile } from '../../src/compose/figures-file.ts'
 import { computeFacility } from '../../src/compute/compute-facility.ts'
+import type { FigureId } from '../../src/compute/uses/ids.ts'
+import type { FactPath } from '../../src/model/fact-spec.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
 import { demoFolder, demoManual, demos } from '../support/demo.ts'
@@ -18,14 +20,12 @@ function compute(text: string) {
   return computeFacility(facility.value).engine
 }
 
-const values = (engine: ReturnType<typeof compute>): Map<string, string> =>
+const values = (engine: ReturnType<typeof compute>): Map<FigureId, string> =>
   new Map(
-    engine.uses.flatMap((u) =>
-      Object.keys(u.calculation.outputs).map((o): [string, string] => {
-        const value = engine.figure(`${u.id}.${o}`)?.value
-        return [`${u.id}.${o}`, value?.ok ? String(value.si) : (value?.reason ?? '')]
-      }),
-    ),
+    engine.figureIds.map((id) => {
+      const value = engine.figure(id)?.value
+      return [id, value?.ok ? String(value.si) : (value?.reason ?? '')]
+    }),
   )
 
 /** Differences, which say in their words what a number below zero means. */
@@ -51,7 +51,7 @@ describe('figures of a facility', () => {
     },
   )
 
-  it.each([
+  it.each<[string, string, FactPath]>([
     ['width: 10 ft', 'width: 9 ft', 'gear.harrow.width'],
     ['straight: 600 ft', 'straight: 590 ft', 'oval.straight'],
     ['fill-flow: 250 gal/min', 'fill-flow: 200 gal/min', 'water.fill-flow'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { calculation, refuse } from '../../src/compute/calculation.ts'
-import { createEngine } from '../../src/compute/engine.ts'
-import { fact, figure, fixed, use } from '../../src/compute/uses/use.ts'
+import { type Calculation, calculation, refuse } from '../../src/compute/calculation.ts'
+import { createEngine } from '../../src/compute/engine/engine.ts'
+import type { Binding, Use } from '../../src/compute/uses/use.ts'
 import type { Fact } from '../../src/model/figure.ts'
 import type { KindName } from '../../src/model/quantity/kinds.ts'
 
@@ -43,7 +43,12 @@ const layer = calculation({
 })
 
 const place = { file: 'f.yaml', line: 1, column: 1, length: 1 }
-const known = (path: string, si: number, kind: KindName, typical = false): [string, Fact] => [
+const known = (
+  path: string,
+  si: number,
+  kind: KindName,
+  typical = false,
+): [string, Fact<string>] => [
   path,
   {
     path,
@@ -58,14 +63,24 @@ const known = (path: string, si: number, kind: KindName, typical = false): [stri
   },
 ]
 
+/** A use that the manual does not have, of calculations that it does not have. */
+const use = (
+  number: number,
+  id: string,
+  calculation: Calculation,
+  bindings: Readonly<Record<string, Binding>>,
+): Use<string> => ({ number, id, calculation, bindings })
+
+const ground = { figure: 'ground.total' }
+
 const uses = [
-  use(1, 'ground', area, { a: fact('x.a'), b: fact('x.b') }),
-  use(2, 'cover', layer, { area: figure('ground.total'), depth: fact('x.d') }),
-  use(3, 'inch', layer, { area: figure('ground.total'), depth: fixed(0.0254, 'an inch') }),
+  use(1, 'ground', area, { a: { fact: 'x.a' }, b: { fact: 'x.b' } }),
+  use(2, 'cover', layer, { area: ground, depth: { fact: 'x.d' } }),
+  use(3, 'inch', layer, { area: ground, depth: { fixed: 0.0254, why: 'an inch' } }),
 ]
 
 const engineOf = (d = 0.1, typicalB = false) =>
-  createEngine(
+  createEngine<string, string, string>(
     uses,
     new Map([
       known('x.a', 40, 'distance'),
@@ -101,14 +116,27 @@ describe('engine', () => {
     expect(si(engineOf(2), 'cover.volume')).toContain('the formula holds from 0 mm to')
   })
 
+  it('gives the value of a figure or a fact, in SI and as printed', () => {
+    const e = engineOf()
+    expect(e.si('cover.volume')).toBeCloseTo(80, 12)
+    expect(e.si('x.a')).toBe(40)
+    expect(e.text('cover.volume')).toBe('80 m³')
+    expect(engineOf(0.6).si('cover.volume')).toBeUndefined()
+    expect(engineOf(0.6).text('cover.volume')).toBeUndefined()
+    expect(e.si('x.nothing')).toBeUndefined()
+    expect(e.siOfAll({ long: 'x.a', ground: 'ground.total' })).toEqual({ long: 40, ground: 800 })
+    expect(engineOf(0.6).siOfAll({ long: 'x.a', volume: 'cover.volume' })).toBeUndefined()
+  })
+
   it('says what is missing', () => {
-    const e = createEngine(uses, new Map([known('x.a', 40, 'distance')]), {
+    const e = createEngine<string, string, string>(uses, new Map([known('x.a', 40, 'distance')]), {
       system: 'metric',
       currency: 'EUR',
     })
     expect(si(e, 'cover.volume')).toBe('width is not known')
     expect(e.figure('cover.nothing')).toBeUndefined()
-    expect(e.hasFigure('cover.volume') && !e.hasFigure('cover.nothing')).toBe(true)
+    expect(e.figureIds).toContain('cover.volume')
+    expect(e.figureIds).not.toContain('cover.nothing')
   })
 
   it('calls a figure an estimate when anything below it is typical', () => {
@@ -137,11 +165,14 @@ describe('engine', () => {
 
   it('reports uses that run in a circle', () => {
     const circle = [
-      use(1, 'p', layer, { area: figure('q.volume'), depth: fixed(0.1, '') }),
-      use(2, 'q', layer, { area: figure('p.volume'), depth: fixed(0.1, '') }),
+      use(1, 'p', layer, { area: { figure: 'q.volume' }, depth: { fixed: 0.1, why: '' } }),
+      use(2, 'q', layer, { area: { figure: 'p.volume' }, depth: { fixed: 0.1, why: '' } }),
     ]
     expect(() =>
-      createEngine(circle, new Map(), { system: 'us', currency: 'USD' }).figure('p.volume'),
+      createEngine<string, string, string>(circle, new Map(), {
+        system: 'us',
+        currency: 'USD',
+      }).figure('p.volume'),
     ).toThrow(/depend on themselves/)
   })
 })

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import type { FigureId } from '../../src/compute/uses/ids.ts'
 import { toUnit } from '../../src/model/quantity/format-quantity.ts'
 import { everything, sampleEngine } from '../compute/support/sample-engine.ts'
 
 /** A figure of a half mile of stone dust with the usual machines, in a unit. */
 const usual = (
-  figure: string,
+  figure: FigureId,
   unit: string,
   known: Readonly<Record<string, string>> = everything,
 ): number => {

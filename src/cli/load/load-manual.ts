@@ -1,8 +1,7 @@
 import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
-import { allUses } from '../../compute/uses/all-uses.ts'
-import { sampleReadings } from '../../compute/uses/readings.ts'
+import { figureIds } from '../../compute/uses/ids.ts'
 import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
@@ -39,15 +38,9 @@ export type LoadedManual = {
   readonly facilityFiles: readonly ReadFile[]
 }
 
-/** Every figure there can be, for any facility: what text may name. */
-const allFigureIds = (): readonly string[] =>
-  allUses(new Set(factPaths), 'us', sampleReadings).flatMap((u) =>
-    Object.keys(u.calculation.outputs).map((o) => `${u.id}.${o}`),
-  )
-
 function textProblems(library: Library, facility: Facility): Problem[] {
   const targets = {
-    quantities: new Set([...allFigureIds(), ...factPaths]),
+    quantities: new Set([...figureIds, ...factPaths]),
     procedures: new Set(library.procedures.map((p) => p.value.id)),
   }
   const notes: Sourced<unknown>[] = (facility.file.notes ?? []).map((value, i) => ({

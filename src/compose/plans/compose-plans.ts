@@ -1,4 +1,4 @@
-import type { Engine } from '../../compute/engine.ts'
+import type { Engine } from '../../compute/engine/engine.ts'
 import type { ManualPlan, ManualTable } from '../../model/manual.ts'
 import { placeholder } from '../../model/placeholders.ts'
 import type { PlanRow, PlanTable } from '../../validate/schemas/plans.ts'

@@ -1,4 +1,4 @@
-import type { Engine } from '../../compute/engine.ts'
+import type { Engine } from '../../compute/engine/engine.ts'
 import { addDays, secondsPerDay } from '../../model/day.ts'
 import type { PlanRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'

@@ -1,5 +1,6 @@
 import type { Computed } from '../../compute/compute-facility.ts'
-import type { Engine } from '../../compute/engine.ts'
+import type { Engine } from '../../compute/engine/engine.ts'
+import { isQuantityId } from '../../compute/uses/ids.ts'
 import { formatQuantity } from '../../model/quantity/format-quantity.ts'
 import type { KindName } from '../../model/quantity/kinds.ts'
 import type { Facility } from '../../validate/check-facility.ts'
@@ -23,18 +24,12 @@ export type PlanContext = {
 }
 
 /** A figure or fact in SI; undefined where it has no value here. */
-export function numberOf(engine: Engine, name: string): number | undefined {
-  const figure = engine.figure(name)
-  if (figure) return figure.value.ok ? figure.value.si : undefined
-  return engine.facts.get(name)?.si
-}
+export const numberOf = (engine: Engine, name: string): number | undefined =>
+  isQuantityId(name) ? engine.si(name) : undefined
 
 /** A figure or fact as printed; undefined where it has no value here. */
-export function textOf(engine: Engine, name: string): string | undefined {
-  const figure = engine.figure(name)
-  if (figure) return figure.value.ok ? figure.value.text : undefined
-  return engine.facts.get(name)?.text
-}
+export const textOf = (engine: Engine, name: string): string | undefined =>
+  isQuantityId(name) ? engine.text(name) : undefined
 
 /** An SI value as the manual prints it. */
 export const printed = (si: number, kind: KindName, { computed }: PlanContext): string =>

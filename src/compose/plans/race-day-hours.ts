@@ -1,4 +1,4 @@
-import type { Engine } from '../../compute/engine.ts'
+import type { Engine } from '../../compute/engine/engine.ts'
 import { type RaceDayWaterInput, raceDayHours } from '../../compute/racing/race-day-hours.ts'
 import { numberOf, type PlanContext, printed } from './plan-context.ts'
 

@@ -1,4 +1,4 @@
-import type { Engine } from '../../compute/engine.ts'
+import type { Engine } from '../../compute/engine/engine.ts'
 import { raceDayValues } from '../../compute/facts/race-day-values.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import { shortDate } from './dates.ts'

@@ -1,5 +1,6 @@
 import {
   capabilityOf,
+  type FactPath,
   type FactSpec,
   factPaths,
   factSpec,
@@ -23,8 +24,8 @@ function typicalValue(typical: Typical, locale: Locale): KnownValue {
   return { si: parsed.quantity.si, provenance }
 }
 
-const toFact = (spec: FactSpec, known: KnownValue, locale: Locale): Fact => ({
-  path: spec.path,
+const toFact = (path: FactPath, spec: FactSpec, known: KnownValue, locale: Locale): Fact => ({
+  path,
   label: spec.label,
   kind: spec.kind,
   si: known.si,
@@ -44,15 +45,15 @@ export function buildFacts(
   capabilities: ReadonlySet<string>,
   material: Material,
   locale: Locale,
-): ReadonlyMap<string, Fact> {
-  const facts = new Map<string, Fact>()
+): ReadonlyMap<FactPath, Fact> {
+  const facts = new Map<FactPath, Fact>()
   for (const path of factPaths) {
     const spec = factSpec(path)
     const capability = capabilityOf(path)
     if (!spec || (capability && !capabilities.has(capability))) continue
     const typical = spec.typical(material)
     const value = known.get(path) ?? (typical && typicalValue(typical, locale))
-    if (value) facts.set(path, toFact(spec, value, locale))
+    if (value) facts.set(path, toFact(path, spec, value, locale))
   }
   return facts
 }

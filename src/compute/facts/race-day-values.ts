@@ -1,4 +1,5 @@
 import { dayNumber, dayOfYear, secondsOf, zoneOffset } from '../../model/day.ts'
+import type { FactPath } from '../../model/fact-spec.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 
@@ -11,10 +12,10 @@ type RaceDayEntry = NonNullable<FacilityFile['race-days']>[number]
 export function raceDayValues(
   day: RaceDayEntry,
   timeZone: string | undefined,
-): ReadonlyMap<string, number> {
+): ReadonlyMap<FactPath, number> {
   const zone = timeZone === undefined ? undefined : zoneOffset(day.date, timeZone)
   const interval = (day.interval as Quantity | undefined)?.si
-  return new Map([
+  return new Map<FactPath, number>([
     ['fair.day-of-year', dayOfYear(day.date)],
     ['fair.day-number', dayNumber(day.date)],
     ['race-days.races', day.races],

@@ -1,6 +1,8 @@
 import { secondsPerDay } from '../../model/day.ts'
+import type { FactPath } from '../../model/fact-spec.ts'
 import type { ContactRole, FacilityFile } from '../../validate/schemas/facility.ts'
-import type { Engine } from '../engine.ts'
+import type { Engine } from '../engine/engine.ts'
+import type { FigureId, QuantityId } from '../uses/ids.ts'
 
 /** What the rules look at. */
 export type FindingsInput = {
@@ -19,22 +21,16 @@ export type FindingRule = {
   readonly id: string
   readonly holds: (input: FindingsInput) => boolean
   /** Facts whose lines in the facility file the finding points to. */
-  readonly facts: readonly string[]
-  readonly figures: readonly string[]
-}
-
-const si = ({ engine }: FindingsInput, name: string): number | undefined => {
-  const figure = engine.figure(name)
-  if (figure) return figure.value.ok ? figure.value.si : undefined
-  return engine.facts.get(name)?.si
+  readonly facts: readonly FactPath[]
+  readonly figures: readonly FigureId[]
 }
 
 /** Both known, and the first larger than the second. */
 const exceeds =
-  (more: string, less: string) =>
-  (input: FindingsInput): boolean => {
-    const [a, b] = [si(input, more), si(input, less)]
-    return a !== undefined && b !== undefined && a > b * (1 + 1e-9)
+  (more: QuantityId, less: QuantityId) =>
+  ({ engine }: FindingsInput): boolean => {
+    const both = engine.siOfAll({ more, less })
+    return both !== undefined && both.more > both.less * (1 + 1e-9)
   }
 
 const lacks =
@@ -55,15 +51,15 @@ const unsaid =
     !input.emergency.has(entry)
 
 const outside =
-  (path: string, low: number, high: number) =>
-  (input: FindingsInput): boolean => {
-    const value = si(input, path)
+  (path: FactPath, low: number, high: number) =>
+  ({ engine }: FindingsInput): boolean => {
+    const value = engine.si(path)
     return value !== undefined && (value < low || value > high)
   }
 
 /** Known, but refused for a reason of its own. */
 const refused =
-  (name: string) =>
+  (name: FigureId) =>
   ({ engine }: FindingsInput): boolean => {
     const figure = engine.figure(name)
     return figure !== undefined && !figure.value.ok
@@ -71,39 +67,34 @@ const refused =
 
 /** Cross-fall by levels against what the file states: further off than a level board would miss. */
 const offBy =
-  (found: string, stated: string, limit: number) =>
-  (input: FindingsInput): boolean => {
-    const [a, b] = [si(input, found), si(input, stated)]
-    return a !== undefined && b !== undefined && Math.abs(a - b) > limit
+  (found: FigureId, stated: FactPath, limit: number) =>
+  ({ engine }: FindingsInput): boolean => {
+    const both = engine.siOfAll({ found, stated })
+    return both !== undefined && Math.abs(both.found - both.stated) > limit
   }
 
 /** The cushion found is deeper (1) or thinner (−1) than wanted, by more than is either way good. */
 const isOff =
   (side: 1 | -1) =>
-  (input: FindingsInput): boolean => {
-    const [found, target, tolerance] = [
-      'cushion.depth.found',
-      'cushion.depth.target',
-      'cushion.depth.tolerance',
-    ].map((p) => si(input, p))
-    return (
-      found !== undefined &&
-      target !== undefined &&
-      tolerance !== undefined &&
-      side * (found - target) > tolerance * (1 + 1e-9)
-    )
+  ({ engine }: FindingsInput): boolean => {
+    const depth = engine.siOfAll({
+      found: 'cushion.depth.found',
+      target: 'cushion.depth.target',
+      tolerance: 'cushion.depth.tolerance',
+    })
+    return depth !== undefined && side * (depth.found - depth.target) > depth.tolerance * (1 + 1e-9)
   }
 
 /** Material is wanted, the fair is ahead, and the day to order it has gone by. */
-function isOrderLate(input: FindingsInput): boolean {
-  const [fair, before, lead] = [
-    si(input, 'fair.day-number'),
-    si(input, 'practice.order-before'),
-    si(input, 'delivery.lead-time'),
-  ]
-  const wanted = (si(input, 'hard.mass') ?? 0) + (si(input, 'grit.add') ?? 0) > 0
-  if (fair === undefined || before === undefined || lead === undefined || !wanted) return false
-  return input.today <= fair && input.today > fair - (before + lead) / secondsPerDay
+function isOrderLate({ engine, today }: FindingsInput): boolean {
+  const days = engine.siOfAll({
+    fair: 'fair.day-number',
+    before: 'practice.order-before',
+    lead: 'delivery.lead-time',
+  })
+  const wanted = (engine.si('hard.mass') ?? 0) + (engine.si('grit.add') ?? 0) > 0
+  if (!days || !wanted) return false
+  return today <= days.fair && today > days.fair - (days.before + days.lead) / secondsPerDay
 }
 
 /** In the order in which they are looked at; the manual sorts by severity. */
@@ -238,9 +229,12 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'ridge-high',
-    holds: (input) => {
-      const [height, limit] = [si(input, 'rail-ridge.height'), si(input, 'practice.rail-build-up')]
-      return height !== undefined && limit !== undefined && height >= limit * (1 - 1e-9)
+    holds: ({ engine }) => {
+      const ridge = engine.siOfAll({
+        height: 'rail-ridge.height',
+        limit: 'practice.rail-build-up',
+      })
+      return ridge !== undefined && ridge.height >= ridge.limit * (1 - 1e-9)
     },
     facts: ['rail-ridge.height'],
     figures: ['ridge.dam-width', 'ridge.lift-width'],

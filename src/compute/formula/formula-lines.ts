@@ -49,7 +49,7 @@ function numbersOf(
  * formulas get bare numbers in the unit they ask for.
  */
 export function formulaLines(
-  use: Use,
+  use: Use<string>,
   inputs: readonly FigureInput[],
   values: Values,
   locale: Locale,

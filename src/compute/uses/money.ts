@@ -1,95 +1,92 @@
 import type { Capability } from '../../model/capability.ts'
 import { raceDayCost, taskCost } from '../money/task-cost.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
+import type { FigureId } from './ids.ts'
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
-/** A task costs something only where its machine has a price and fuel and labor have one too. */
-function task(
-  number: number,
-  id: string,
-  can: Capability,
-  time: Binding,
-  title: string,
-  known: ReadonlySet<string>,
-): Use[] {
-  const needed = [`gear.${can}.cost`, `gear.${can}.fuel`, 'prices.fuel', 'prices.labor']
-  if (!needed.every((p) => known.has(p))) return []
-  return [
-    use(
-      number,
-      id,
-      taskCost,
-      {
-        time,
-        machines: fact(`gear.${can}.count`),
-        rate: fact(`gear.${can}.cost`),
-        fuelRate: fact(`gear.${can}.fuel`),
-        fuelPrice: fact('prices.fuel'),
-        labor: fact('prices.labor'),
-      },
-      { title },
-    ),
-  ]
+type TaskId =
+  | 'grade-cost'
+  | 'band-cost'
+  | 'harrow-cost'
+  | 'screen-cost'
+  | 'roll-cost'
+  | 'round-cost'
+
+/** A work that has a price, and the machine that does it. */
+type Task = {
+  readonly number: number
+  readonly id: TaskId
+  readonly can: Capability
+  readonly time: FigureId
+  readonly title: string
 }
 
-/** Costs of tasks, of a race day and of the fair, as far as prices are given. */
-export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
-  const tasks = [
-    ...task(
-      70,
-      'grade-cost',
-      'grade',
-      figure('grade.time'),
-      'What grading the whole width costs',
-      known,
-    ),
-    ...task(
-      71,
-      'band-cost',
-      'grade',
-      figure('grade-band.time'),
-      'What pulling back the strip at the rail costs',
-      known,
-    ),
-    ...task(
-      72,
-      'harrow-cost',
-      'harrow',
-      figure('harrow.time'),
-      'What harrowing the whole width costs',
-      known,
-    ),
-    ...task(
-      73,
-      'screen-cost',
-      'screen',
-      figure('screen.time'),
-      'What flattening with the screen costs',
-      known,
-    ),
-    ...task(
-      74,
-      'roll-cost',
-      'roll-tires',
-      figure('roll.time'),
-      'What rolling with trucks costs',
-      known,
-    ),
-    ...task(
-      75,
-      'round-cost',
-      'spray',
-      figure('round.time'),
-      'What one round of water costs',
-      known,
-    ),
-  ]
-  const has = new Set(tasks.map((t) => t.id))
-  if (
-    !['band-cost', 'harrow-cost', 'round-cost'].every((id) => has.has(id)) ||
-    !known.has('race-days.count')
+const tasks: readonly Task[] = [
+  {
+    number: 70,
+    id: 'grade-cost',
+    can: 'grade',
+    time: 'grade.time',
+    title: 'What grading the whole width costs',
+  },
+  {
+    number: 71,
+    id: 'band-cost',
+    can: 'grade',
+    time: 'grade-band.time',
+    title: 'What pulling back the strip at the rail costs',
+  },
+  {
+    number: 72,
+    id: 'harrow-cost',
+    can: 'harrow',
+    time: 'harrow.time',
+    title: 'What harrowing the whole width costs',
+  },
+  {
+    number: 73,
+    id: 'screen-cost',
+    can: 'screen',
+    time: 'screen.time',
+    title: 'What flattening with the screen costs',
+  },
+  {
+    number: 74,
+    id: 'roll-cost',
+    can: 'roll-tires',
+    time: 'roll.time',
+    title: 'What rolling with trucks costs',
+  },
+  {
+    number: 75,
+    id: 'round-cost',
+    can: 'spray',
+    time: 'round.time',
+    title: 'What one round of water costs',
+  },
+]
+
+/** A task costs something only where its machine has a price and fuel and labor have one too. */
+const isPriced = ({ can }: Task, known: ReadonlySet<string>): boolean =>
+  [`gear.${can}.cost`, `gear.${can}.fuel`, 'prices.fuel', 'prices.labor'].every((p) => known.has(p))
+
+const taskUse = ({ number, id, can, time, title }: Task): Use =>
+  use(
+    number,
+    id,
+    taskCost,
+    {
+      time: figure(time),
+      machines: fact(`gear.${can}.count`),
+      rate: fact(`gear.${can}.cost`),
+      fuelRate: fact(`gear.${can}.fuel`),
+      fuelPrice: fact('prices.fuel'),
+      labor: fact('prices.labor'),
+    },
+    { title },
   )
-    return tasks
-  const day = use(78, 'race-day', raceDayCost, {
+
+const raceDay = (known: ReadonlySet<string>): Use =>
+  use(78, 'race-day', raceDayCost, {
     pullBack: figure('band-cost.cost'),
     harrow: figure('harrow-cost.cost'),
     harrowings: fixed(2, 'before the card and after it'),
@@ -105,5 +102,12 @@ export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
     roundFuel: figure('round-cost.fuel'),
     fuelPrice: fact('prices.fuel'),
   })
-  return [...tasks, day]
+
+/** Costs of tasks, of a race day and of the fair, as far as prices are given. */
+export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
+  const priced = tasks.filter((task) => isPriced(task, known))
+  const has = new Set(priced.map((t) => t.id))
+  const whole = (['band-cost', 'harrow-cost', 'round-cost'] as const).every((id) => has.has(id))
+  const uses = priced.map(taskUse)
+  return whole && known.has('race-days.count') ? [...uses, raceDay(known)] : uses
 }

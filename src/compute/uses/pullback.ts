@@ -18,7 +18,9 @@ export function pullbackUses(known: ReadonlySet<string>): readonly Use[] {
     crossFallTurns: fact('oval.cross-fall.turns'),
     widthStraights: strip.widthStraights,
   }
-  const harrow = ['gear.harrow.width', 'gear.condition.width'].find((path) => known.has(path))
+  const harrow = (['gear.harrow.width', 'gear.condition.width'] as const).find((path) =>
+    known.has(path),
+  )
   return [
     use(30, 'creep', creep, {
       rail: figure('rail.length'),

@@ -22,7 +22,7 @@ const sampleDay: SurveyDay = {
 }
 
 /** Data of every kind, so that uses made with it have every figure there can be. */
-export const sampleReadings: Readings = {
+export const sampleReadings = {
   depths: sampleDay,
   levels: sampleDay,
   weather: [
@@ -47,4 +47,4 @@ export const sampleReadings: Readings = {
     limits: undefined,
   },
   densities: [{ wet: 2000, moisture: 0.1 }],
-}
+} satisfies Readings

@@ -1,3 +1,4 @@
+import type { FactPath } from '../../model/fact-spec.ts'
 import { foot } from '../../model/quantity/units.ts'
 import { excess } from '../repairs/excess.ts'
 import { gritBlend } from '../repairs/grit-blend.ts'
@@ -27,7 +28,7 @@ const washout = (): Use =>
   })
 
 function deep(known: ReadonlySet<string>): Use {
-  const or = (path: string, otherwise: Binding): Binding =>
+  const or = (path: FactPath, otherwise: Binding): Binding =>
     known.has(path) ? fact(path) : otherwise
   return use(62, 'deep', excess, {
     area,

@@ -1,4 +1,6 @@
+import type { FactPath } from '../../model/fact-spec.ts'
 import type { Calculation } from '../calculation.ts'
+import type { CalculationOf, FigureId, UseId } from './ids.ts'
 
 /**
  * Where an input of a use comes from: a fact of the facility, another figure, or a number fixed by
@@ -9,17 +11,23 @@ export type Binding =
   | { readonly figure: string }
   | { readonly fixed: number; readonly why: string }
 
-export const fact = (path: string): Binding => ({ fact: path })
-export const figure = (id: string): Binding => ({ figure: id })
+export const fact = (path: FactPath): Binding => ({ fact: path })
+export const figure = (id: FigureId): Binding => ({ figure: id })
 /**
  * A number (SI) that belongs to the question, not to the facility, such as the quarter inch in
  * "what a quarter inch costs".
  */
 export const fixed = (si: number, why: string): Binding => ({ fixed: si, why })
 
+type UseIn<Figure extends string> = Figure extends `${infer Id}.${string}` ? Id : string
+
+/** `grade.time` → `grade`. */
+export const useIdOf = <Figure extends string>(figure: Figure): UseIn<Figure> =>
+  figure.slice(0, figure.lastIndexOf('.')) as UseIn<Figure>
+
 /** One use of a calculation for the manual: its figures are `<id>.<output>`. */
-export type Use = {
-  readonly id: string
+export type Use<Id extends string = UseId> = {
+  readonly id: Id
   readonly calculation: Calculation
   readonly bindings: Readonly<Record<string, Binding>>
   /** Replaces the calculation's title on the worksheet. */
@@ -30,16 +38,19 @@ export type Use = {
   readonly number: number
 }
 
-/** Declares a use; the compiler checks that every input of the calculation is bound. */
-export function use<I extends string, O extends string>(
+/**
+ * Declares a use; the compiler checks that the table of uses has it with this calculation, and that
+ * every input of the calculation is bound.
+ */
+export function use<Id extends UseId, C extends CalculationOf<Id>>(
   number: number,
-  id: string,
-  calculation: Calculation & { readonly inputNames: I; readonly outputNames: O },
-  bindings: Readonly<Record<NoInfer<I>, Binding>>,
+  id: Id,
+  calculation: C,
+  bindings: Readonly<Record<C['inputNames'], Binding>>,
   rest: {
     readonly title?: string
-    readonly labels?: Readonly<Partial<Record<NoInfer<O>, string>>>
+    readonly labels?: Readonly<Partial<Record<C['outputNames'], string>>>
   } = {},
-): Use {
-  return { id, number, calculation, bindings, ...rest } as Use
+): Use<Id> {
+  return { id, number, calculation, bindings, ...rest } as Use<Id>
 }

@@ -1,17 +1,20 @@
 import type { Capability } from '../../model/capability.ts'
+import type { FactPath, GearField } from '../../model/fact-spec.ts'
 import { coverage } from '../coverage/coverage.ts'
 import { rolling } from '../coverage/rolling.ts'
 import { strip } from './oval.ts'
 import { type Binding, fact, fixed, type Use, use } from './use.ts'
 
+type WorkId = 'grade' | 'grade-band' | 'harrow' | 'screen' | 'drum' | 'condition' | 'spray'
+
 /** One way of covering the track: which machine, and which of its widths works. */
 type Work = {
   readonly number: number
-  readonly id: string
+  readonly id: WorkId
   readonly can: Capability
   readonly what: string
-  readonly width?: string
-  readonly band?: string
+  readonly width?: GearField
+  readonly band?: FactPath
 }
 
 const works: readonly Work[] = [
@@ -37,8 +40,8 @@ const works: readonly Work[] = [
 ]
 
 function working(known: ReadonlySet<string>, { number, id, can, what, width, band }: Work): Use {
-  const gear = (field: string): Binding => fact(`gear.${can}.${field}`)
-  const or = (field: string, why: string): Binding =>
+  const gear = (field: GearField): Binding => fact(`gear.${can}.${field}`)
+  const or = (field: GearField, why: string): Binding =>
     known.has(`gear.${can}.${field}`) ? gear(field) : fixed(0, why)
   return use(
     number,
@@ -68,7 +71,7 @@ export function workingUses(known: ReadonlySet<string>): readonly Use[] {
     .filter(({ can, width }) => known.has(`gear.${can}.${width ?? 'width'}`))
     .map((work) => working(known, work))
   if (!known.has('gear.roll-tires.tire-width')) return uses
-  const truck = (field: string): Binding => fact(`gear.roll-tires.${field}`)
+  const truck = (field: GearField): Binding => fact(`gear.roll-tires.${field}`)
   const roll = use(24, 'roll', rolling, {
     ...strip,
     tireWidth: truck('tire-width'),

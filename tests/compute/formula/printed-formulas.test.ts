@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type Calculation, isRefusal } from '../../../src/compute/calculation.ts'
-import type { Engine } from '../../../src/compute/engine.ts'
+import type { Engine } from '../../../src/compute/engine/engine.ts'
 import type { Use } from '../../../src/compute/uses/use.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { demos, loadDemo } from '../../support/demo.ts'

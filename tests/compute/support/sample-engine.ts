@@ -1,4 +1,4 @@
-import { createEngine, type Engine } from '../../../src/compute/engine.ts'
+import { createEngine, type Engine } from '../../../src/compute/engine/engine.ts'
 import { buildFacts } from '../../../src/compute/facts/build-facts.ts'
 import type { KnownValue } from '../../../src/compute/facts/known.ts'
 import { cushionUses } from '../../../src/compute/uses/cushion.ts'

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest'
 import earth from '../../../shared/sources/earth.json' with { type: 'json' }
 import safety from '../../../shared/sources/safety.json' with { type: 'json' }
 import { isRefusal } from '../../../src/compute/calculation.ts'
-import { createEngine, type Engine } from '../../../src/compute/engine.ts'
+import { createEngine, type Engine } from '../../../src/compute/engine/engine.ts'
 import { buildFacts } from '../../../src/compute/facts/build-facts.ts'
 import type { KnownValue } from '../../../src/compute/facts/known.ts'
+import { type FigureId, figureIdOf } from '../../../src/compute/uses/ids.ts'
 import { ovalUses } from '../../../src/compute/uses/oval.ts'
 import { safetyUses } from '../../../src/compute/uses/safety.ts'
 import type { Use } from '../../../src/compute/uses/use.ts'
@@ -70,7 +71,7 @@ describe('safety uses', () => {
   it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
     expect(uses.find((u) => u.id === id)?.number).toBe(number)
     for (const output of outputs.split(' '))
-      expect(engine.figure(`${id}.${output}`)?.value.ok, `${id}.${output}`).toBe(true)
+      expect(engine.si(figureIdOf(`${id}.${output}`)), `${id}.${output}`).toBeDefined()
     expect(uses.length).toBe(promised.length)
   })
 
@@ -81,10 +82,8 @@ describe('safety uses', () => {
   })
 
   it('rounds what is allowed down, and what is needed up', () => {
-    const text = (id: string, more: Readonly<Record<string, string>> = {}): string => {
-      const value = sample('us', capabilities, more).engine.figure(id)?.value
-      return value?.ok ? value.text : ''
-    }
+    const text = (id: FigureId, more: Readonly<Record<string, string>> = {}): string =>
+      sample('us', capabilities, more).engine.text(id) ?? ''
     expect(text('newcomer.first', { 'practice.shift': '8 h' })).toBe('1 h 35 min')
     expect(text('drinks.crew', { 'crew.race-day': '5', 'practice.shift': '8 h' })).toBe('10 gal')
     expect(text('noise.recommended', { 'practice.noise': '92 dB' })).toBe('1 h 35 min')

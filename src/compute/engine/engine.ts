@@ -1,0 +1,153 @@
+import type { FactPath } from '../../model/fact-spec.ts'
+import type { Fact, Figure, Worksheet } from '../../model/figure.ts'
+import { formatExact } from '../../model/quantity/format-exact.ts'
+import type { Locale } from '../../model/quantity/format-quantity.ts'
+import { formulaLines } from '../formula/formula-lines.ts'
+import type { FigureId, UseId } from '../uses/ids.ts'
+import { type Use, useIdOf } from '../uses/use.ts'
+import { createTrace } from './trace.ts'
+import { type Given, startWorking, type Worked } from './working.ts'
+
+/**
+ * Answers for one facility: every figure is computed once, when it is first asked for. Names are
+ * known to the compiler; a name from content passes `isFigureId`, `isFactPath` or `isQuantityId`
+ * first.
+ */
+export type Engine<
+  Id extends string = FigureId,
+  Path extends string = FactPath,
+  Name extends string = UseId,
+> = {
+  readonly uses: readonly Use<Name>[]
+  readonly facts: ReadonlyMap<Path, Fact<Path>>
+  /** Ids of all figures that there are here, in the order of the uses. */
+  readonly figureIds: readonly Id[]
+  readonly figure: (id: Id) => Figure | undefined
+  /** The value of a figure or fact, SI; undefined where it has none here. */
+  readonly si: (id: Id | Path) => number | undefined
+  /** The value of a figure or fact as printed; undefined where it has none here. */
+  readonly text: (id: Id | Path) => string | undefined
+  /**
+   * Values (SI) of several figures and facts under names of the caller's own; undefined as soon as
+   * one of them has none here.
+   */
+  readonly siOfAll: <const Ids extends Readonly<Record<string, Id | Path>>>(
+    ids: Ids,
+  ) => { readonly [Key in keyof Ids]: number } | undefined
+  readonly worksheet: (use: Name) => Worksheet | undefined
+  /** All worksheets, in the order of the uses. */
+  readonly worksheets: () => readonly Worksheet[]
+  /** Paths of all facts that a figure rests on, directly or not. */
+  readonly restsOn: (figure: Id) => ReadonlySet<Path>
+  /**
+   * The same facility with other values (SI) for some facts; what does not rest on them is not
+   * computed again.
+   */
+  readonly vary: (values: ReadonlyMap<Path, number>) => Engine<Id, Path, Name>
+}
+
+const idsOf = ({ id, calculation }: Use<string>): readonly string[] =>
+  Object.keys(calculation.outputs).map((output) => `${id}.${output}`)
+
+function toWorksheet(
+  use: Use<string>,
+  { inputs, figures, values }: Worked,
+  locale: Locale,
+): Worksheet {
+  const { calculation } = use
+  return {
+    number: `W-${use.number}`,
+    id: use.id,
+    title: use.title ?? calculation.title,
+    calculation: calculation.id,
+    about: calculation.about,
+    inputs,
+    outputs: figures,
+    formulas: formulaLines(use, inputs, values, locale),
+    sources: calculation.sources,
+  }
+}
+
+/** What each name leads to, when all lead to something. */
+function allKnown<Ids extends Readonly<Record<string, string>>>(
+  ids: Ids,
+  siOf: (id: string) => number | undefined,
+): { readonly [Key in keyof Ids]: number } | undefined {
+  const found = Object.entries(ids).map(([key, id]) => [key, siOf(id)] as const)
+  return found.every(([, si]) => si !== undefined)
+    ? (Object.fromEntries(found) as { readonly [Key in keyof Ids]: number })
+    : undefined
+}
+
+/** Facts with other values (SI) for some; the rest as they are. */
+function changed(
+  { facts, locale }: Given,
+  values: ReadonlyMap<string, number>,
+): ReadonlyMap<string, Fact<string>> {
+  const all = new Map(facts)
+  for (const [path, si] of values) {
+    const fact = facts.get(path)
+    if (fact) all.set(path, { ...fact, si, text: formatExact(si, fact.kind, locale) })
+  }
+  return all
+}
+
+function engineOf(given: Given, kept: ReadonlyMap<string, Worked>): Engine<string, string, string> {
+  const { uses, facts, locale, trace } = given
+  const { work, figureOf, worked } = startWorking(given, kept)
+  const known = (id: string) => {
+    const value = figureOf(id)?.value
+    if (value) return value.ok ? value : undefined
+    return facts.get(id)
+  }
+  return {
+    uses: [...uses.values()],
+    facts,
+    figureIds: [...uses.values()].flatMap(idsOf),
+    figure: figureOf,
+    si: (id) => known(id)?.si,
+    text: (id) => known(id)?.text,
+    siOfAll: (ids) => allKnown(ids, (id) => known(id)?.si),
+    worksheet: (id) => {
+      const use = uses.get(id)
+      return use && toWorksheet(use, work(use), locale)
+    },
+    worksheets: () => [...uses.values()].map((use) => toWorksheet(use, work(use), locale)),
+    restsOn: (figure) => {
+      const use = uses.get(useIdOf(figure))
+      return use ? trace(use) : new Set()
+    },
+    vary: (values) => {
+      const touched = (use: Use<string>): boolean =>
+        [...values.keys()].some((path) => trace(use).has(path))
+      const untouched = [...uses.values()].flatMap((use): [string, Worked][] => {
+        const done = worked.get(use.id)
+        return done && !touched(use) ? [[use.id, done]] : []
+      })
+      return engineOf({ ...given, facts: changed(given, values) }, new Map(untouched))
+    },
+  }
+}
+
+/**
+ * Makes the engine of a facility from its uses (what is computed from what) and its facts.
+ * @throws RangeError when two uses have one id.
+ */
+export function createEngine<
+  Id extends string = FigureId,
+  Path extends string = FactPath,
+  Name extends string = UseId,
+>(
+  uses: readonly Use<Name>[],
+  facts: ReadonlyMap<Path, Fact<Path>>,
+  locale: Locale,
+): Engine<Id, Path, Name> {
+  const byId = new Map<string, Use<string>>()
+  for (const use of uses) {
+    if (byId.has(use.id)) throw new RangeError(`two uses are called ${use.id}`)
+    byId.set(use.id, use)
+  }
+  const given = { uses: byId, facts, locale, trace: createTrace(byId) }
+  // Inside, names are strings; only those that ask are held to the ones declared.
+  return engineOf(given, new Map()) as unknown as Engine<Id, Path, Name>
+}

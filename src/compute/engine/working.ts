@@ -1,0 +1,95 @@
+import type { Fact, Figure, FigureInput } from '../../model/figure.ts'
+import { formatQuantity, type Locale } from '../../model/quantity/format-quantity.ts'
+import { isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
+import { type Use, useIdOf } from '../uses/use.ts'
+import { bindInputs, isMissing, outOfRange } from './binding.ts'
+import type { Trace } from './trace.ts'
+
+/** What the engine works with. */
+export type Given = {
+  readonly uses: ReadonlyMap<string, Use<string>>
+  readonly facts: ReadonlyMap<string, Fact<string>>
+  readonly locale: Locale
+  readonly trace: Trace
+}
+
+/** A use with its numbers put in. */
+export type Worked = {
+  readonly inputs: readonly FigureInput[]
+  readonly figures: readonly Figure[]
+  readonly values: Readonly<Record<string, number | Refusal>>
+}
+
+/** Works uses out as they are asked for, each once. */
+export type Working = {
+  readonly work: (use: Use<string>) => Worked
+  readonly figureOf: (id: string) => Figure | undefined
+  /** What was worked out so far, by the id of the use. */
+  readonly worked: ReadonlyMap<string, Worked>
+}
+
+/** A result as it is shown, with what it rests on. */
+function toFigure(
+  use: Use<string>,
+  name: string,
+  spec: OutputSpec,
+  value: number | Refusal,
+  { facts, locale, trace }: Given,
+): Figure {
+  const id = `${use.id}.${name}`
+  if (typeof value === 'number' && !Number.isFinite(value))
+    throw new RangeError(`${id} came out as ${value}`)
+  const toMeasure = [...trace(use)].filter((path) => facts.get(path)?.provenance.kind === 'typical')
+  return {
+    id,
+    label: use.labels?.[name] ?? spec.label,
+    kind: spec.kind,
+    worksheet: `W-${use.number}`,
+    value: isRefusal(value)
+      ? { ok: false, reason: value.refused }
+      : { ok: true, si: value, ...formatQuantity(value, spec.kind, locale, spec.round) },
+    estimate: toMeasure.length > 0,
+    toMeasure,
+  }
+}
+
+function workOut(use: Use<string>, given: Given, figureOf: Working['figureOf']): Worked {
+  const { calculation } = use
+  const { facts, locale } = given
+  const bound = bindInputs(use, { facts, locale, figureOf })
+  const inputs = bound.filter((b): b is FigureInput => !isMissing(b))
+  const refusal = bound.find(isMissing)?.missing ?? outOfRange(calculation, inputs, locale)
+  const values =
+    refusal === undefined
+      ? calculation.compute(Object.fromEntries(inputs.map((i) => [i.name, i.si])))
+      : {}
+  const figures = Object.entries(calculation.outputs).map(([name, spec]) =>
+    toFigure(use, name, spec, values[name] ?? { refused: refusal ?? 'not given' }, given),
+  )
+  return { inputs, figures, values }
+}
+
+/**
+ * Begins to work.
+ * @param kept What need not be worked out again.
+ * @throws RangeError when figures depend on themselves, or a formula gives no finite number.
+ */
+export function startWorking(given: Given, kept: ReadonlyMap<string, Worked>): Working {
+  const worked = new Map(kept)
+  const running = new Set<string>()
+  const work = (use: Use<string>): Worked => {
+    const done = worked.get(use.id)
+    if (done) return done
+    if (running.has(use.id)) throw new RangeError(`figures of ${use.id} depend on themselves`)
+    running.add(use.id)
+    const result = workOut(use, given, figureOf)
+    worked.set(use.id, result)
+    running.delete(use.id)
+    return result
+  }
+  const figureOf = (id: string): Figure | undefined => {
+    const use = given.uses.get(useIdOf(id))
+    return use && work(use).figures.find((f) => f.id === id)
+  }
+  return { work, figureOf, worked }
+}
