@@ -13,8 +13,6 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
     if (si === undefined) throw new RangeError(`the oval has no ${name}`)
     return si
   }
-  const shape = (part: 'straight' | 'radius' | 'lap'): number =>
-    engine.facts.get(`oval.${part}`)?.si ?? value(`shape.${part}`)
   const marks =
     (file.oval.marks as
       | readonly {
@@ -27,11 +25,11 @@ export function composeGeometry(engine: Engine, file: FacilityFile): OvalGeometr
       | undefined) ?? []
   const widthTurns = value('oval.width.turns')
   return {
-    straight: shape('straight'),
-    radius: shape('radius'),
-    lap: shape('lap'),
+    straight: value('shape.straight'),
+    radius: value('shape.radius'),
+    lap: value('shape.lap'),
     offset: value('oval.measuring-offset'),
-    railLength: 2 * shape('straight') + 2 * Math.PI * shape('radius'),
+    railLength: value('rail.length'),
     widthStraights: value('oval.width.straights'),
     widthTurns,
     crossFallStraights: value('oval.cross-fall.straights'),

@@ -2,10 +2,11 @@ import { closest } from '../model/closest.ts'
 import { isZone } from '../model/day.ts'
 import { factPaths, factSpec } from '../model/fact-spec.ts'
 import { distanceBetween } from '../model/geodesy.ts'
+import { radiusFrom, straightFrom } from '../model/oval-shape.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import { foot } from '../model/quantity/units.ts'
-import type { SurveyedOval } from '../model/survey.ts'
+import { usualValue } from '../model/usual-value.ts'
 import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
 import { checkMaterialTests, type MaterialTests } from './check-material-tests.ts'
@@ -25,53 +26,23 @@ export type Facility = {
   readonly tests: MaterialTests
 }
 
-/**
- * Straight, radius and widths as far as a survey has to know them; undefined while the shape is not
- * known.
- */
-export function surveyedOval(file: FacilityFile): SurveyedOval | undefined {
-  const { lap, straight, radius, offset } = ovalParts(file)
-  const turns =
-    radius ??
-    (lap !== undefined && straight !== undefined
-      ? (lap - 2 * straight) / (2 * Math.PI) - offset
-      : undefined)
-  const sides =
-    straight ??
-    (lap !== undefined && radius !== undefined
-      ? (lap - 2 * Math.PI * (radius + offset)) / 2
-      : undefined)
-  if (turns === undefined || sides === undefined) return undefined
-  const width = (part: 'straights' | 'turns'): number =>
-    (file.oval.width as Readonly<Record<string, Quantity>> | undefined)?.[part]?.si ?? usualWidth
-  return {
-    straight: sides,
-    radius: turns,
-    widthStraights: width('straights'),
-    widthTurns: width('turns'),
-  }
-}
-
 type OvalParts = { lap?: number; straight?: number; radius?: number; offset: number }
 
 function ovalParts(file: FacilityFile): OvalParts {
   const oval = file.oval as Readonly<Record<string, unknown>>
   const si = (key: string): number | undefined => (oval[key] as Quantity | undefined)?.si
   const [lap, straight, radius] = [si('lap'), si('straight'), si('radius')]
-  // The offset of the harness rules, when the file gives none; only used to see whether the shape
-  // can exist.
   return {
     ...(lap === undefined ? {} : { lap }),
     ...(straight === undefined ? {} : { straight }),
     ...(radius === undefined ? {} : { radius }),
-    offset: si('measuring-offset') ?? 0.9144,
+    offset:
+      si('measuring-offset') ??
+      usualValue(factSpec('oval.measuring-offset')?.typical(file.cushion.material), file.units),
   }
 }
 
 const smallestRadius = 15
-
-/** Where a file gives no width, readings out to this are believed. */
-const usualWidth = 25
 
 /** An oval needs two of lap, straight and radius, and they must close. */
 function checkOval({ file, tree }: Facility): Problem[] {
@@ -90,7 +61,7 @@ function checkOval({ file, tree }: Facility): Problem[] {
       ),
     ]
   if (lap !== undefined && straight !== undefined) {
-    const found = (lap - 2 * straight) / (2 * Math.PI) - offset
+    const found = radiusFrom(lap, straight, offset)
     if (found < smallestRadius)
       return impossible(
         'straight',
@@ -109,7 +80,7 @@ function checkOval({ file, tree }: Facility): Problem[] {
     lap !== undefined &&
     radius !== undefined &&
     straight === undefined &&
-    (lap - 2 * Math.PI * (radius + offset)) / 2 < smallestRadius
+    straightFrom(lap, radius, offset) < smallestRadius
   ) {
     return impossible(
       'radius',

@@ -1,15 +1,15 @@
 import { isDay } from '../model/day.ts'
 import type { Place, Problem, Result } from '../model/problem.ts'
-import {
-  byStation,
-  type Reading,
-  type SurveyDay,
-  type SurveyedOval,
-  type SurveyKind,
-} from '../model/survey.ts'
+import { byStation, type Reading, type SurveyDay, type SurveyKind } from '../model/survey.ts'
 import type { CsvCell, CsvTable } from '../read/read-csv.ts'
-import { problemAt } from '../read/source-file.ts'
+import { problemAt, type SourceFile } from '../read/source-file.ts'
 import { cellProblem, findColumns, readCell } from './csv-columns.ts'
+
+/** A reading with the cells that say where it was taken. */
+export type SurveyRow = Reading & {
+  readonly date: string
+  readonly cells: { readonly station: CsvCell; readonly offset: CsvCell }
+}
 
 /** The surveys of one file, oldest first. */
 export type Survey = {
@@ -17,6 +17,8 @@ export type Survey = {
   readonly by: string
   readonly at: Place
   readonly days: readonly SurveyDay[]
+  readonly file: SourceFile
+  readonly rows: readonly SurveyRow[]
 }
 
 const valueName: Readonly<Record<SurveyKind, string>> = {
@@ -24,9 +26,7 @@ const valueName: Readonly<Record<SurveyKind, string>> = {
   'surface-level': 'level',
 }
 
-type Row = Reading & { readonly date: string; readonly place: Place }
-
-function readRows(table: CsvTable, of: SurveyKind, oval: SurveyedOval): Result<readonly Row[]> {
+function readRows(table: CsvTable, of: SurveyKind): Result<readonly SurveyRow[]> {
   const names = ['station', 'offset', valueName[of]] as const
   const { value: columns, problems: headProblems } = findColumns(
     table,
@@ -36,10 +36,7 @@ function readRows(table: CsvTable, of: SurveyKind, oval: SurveyedOval): Result<r
   )
   if (!columns) return { value: undefined, problems: headProblems }
   const problems: Problem[] = []
-  const rail = 2 * oval.straight + 2 * Math.PI * oval.radius
-  // Widest the track is anywhere: a reading farther out lies beside it.
-  const widest = Math.max(oval.widthStraights, oval.widthTurns)
-  const rows = table.rows.flatMap((row): Row[] => {
+  const rows = table.rows.flatMap((row): SurveyRow[] => {
     const cell = (name: string): CsvCell => row[columns[name]?.index ?? 0] as CsvCell
     const [station, offset, value] = names.map((name) => {
       const column = columns[name]
@@ -58,34 +55,22 @@ function readRows(table: CsvTable, of: SurveyKind, oval: SurveyedOval): Result<r
           'expected a date such as 2027-06-12',
         ),
       )
-    if (station !== undefined && station > rail + 1e-6)
-      problems.push(
-        cellProblem(
-          table,
-          cell('station'),
-          'quantity/range',
-          `station ${cell('station').text} lies beyond the end of the rail`,
-          'stations are counted once around the rail, from the start of the home straight',
-        ),
-      )
-    if (offset !== undefined && offset > widest + 0.01)
-      problems.push(
-        cellProblem(
-          table,
-          cell('offset'),
-          'quantity/range',
-          `offset ${cell('offset').text} lies outside the track`,
-          'offsets are measured from the rail, square across',
-        ),
-      )
     return station === undefined || offset === undefined || value === undefined
       ? []
-      : [{ station: station % rail, offset, value, date, place: cell('station').place }]
+      : [
+          {
+            station,
+            offset,
+            value,
+            date,
+            cells: { station: cell('station'), offset: cell('offset') },
+          },
+        ]
   })
   return problems.length > 0 ? { value: undefined, problems } : { value: rows, problems }
 }
 
-function readTwice(table: CsvTable, rows: readonly Row[]): Problem[] {
+function readTwice(table: CsvTable, rows: readonly SurveyRow[]): Problem[] {
   const seen = new Set<string>()
   return rows.flatMap((r) => {
     const key = `${r.date} ${r.station.toFixed(3)} ${r.offset.toFixed(3)}`
@@ -95,7 +80,7 @@ function readTwice(table: CsvTable, rows: readonly Row[]): Problem[] {
       ? [
           problemAt(
             table.file,
-            r.place,
+            r.cells.station.place,
             'ref/duplicate-id',
             'this place was read twice on that day',
             { hint: 'keep the reading that is right' },
@@ -105,7 +90,11 @@ function readTwice(table: CsvTable, rows: readonly Row[]): Problem[] {
   })
 }
 
-function tooFew(table: CsvTable, rows: readonly Row[], days: readonly SurveyDay[]): Problem[] {
+function tooFew(
+  table: CsvTable,
+  rows: readonly SurveyRow[],
+  days: readonly SurveyDay[],
+): Problem[] {
   return days.flatMap((day) => {
     const stations = byStation(day.readings)
     const first = rows.find((r) => r.date === day.date)
@@ -113,7 +102,7 @@ function tooFew(table: CsvTable, rows: readonly Row[], days: readonly SurveyDay[
     return [
       problemAt(
         table.file,
-        first.place,
+        first.cells.station.place,
         'schema/missing',
         `the survey of ${day.date} has too few readings`,
         { hint: 'at least three stations, each with at least two readings from the rail outward' },
@@ -123,17 +112,16 @@ function tooFew(table: CsvTable, rows: readonly Row[], days: readonly SurveyDay[
 }
 
 /**
- * Turns a table of readings into surveys by day. All faults are reported at once.
- * @param oval Stations must lie on its rail, offsets on its width.
+ * Turns a table of readings into surveys by day. All faults are reported at once. Whether they lie on
+ * the track is asked later, when its shape has been worked out.
  */
 export function checkSurvey(
   table: CsvTable,
   of: SurveyKind,
   by: string,
   at: Place,
-  oval: SurveyedOval,
 ): Result<Survey> {
-  const { value: rows, problems: rowProblems } = readRows(table, of, oval)
+  const { value: rows, problems: rowProblems } = readRows(table, of)
   if (!rows) return { value: undefined, problems: rowProblems }
   const days = [...new Set(rows.map((r) => r.date))].sort().map(
     (date): SurveyDay => ({
@@ -147,5 +135,5 @@ export function checkSurvey(
   const problems = [...readTwice(table, rows), ...tooFew(table, rows, days)]
   return problems.length > 0
     ? { value: undefined, problems }
-    : { value: { of, by, at, days }, problems }
+    : { value: { of, by, at, days, file: table.file, rows }, problems }
 }

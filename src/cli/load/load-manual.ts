@@ -1,6 +1,7 @@
 import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
+import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
 import { figureIds } from '../../compute/uses/ids.ts'
 import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
@@ -117,25 +118,25 @@ export async function loadManual(
   const tables = checkedFacility.value
     ? await loadTables(checkedFacility.value, { root: folder, shown: shownRoot })
     : { value: undefined, problems: [], files: [] }
-  const early = [
-    ...facilityTree.problems,
-    ...ownTrees.problems,
-    ...checkedFacility.problems,
-    ...tables.problems,
-    ...libraryTrees.problems,
-    ...checkedLibrary.problems,
-  ]
   const facility = tables.value
   const library = checkedLibrary.value
-  const text = facility && library ? textProblems(library, facility) : []
-  const problems = [...early, ...text]
+  const ofFacility = [...facilityTree.problems, ...checkedFacility.problems, ...tables.problems]
+  // Where a reading was taken can be judged once the shape of the oval is known.
+  const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility) : undefined
+  const problems = [
+    ...ofFacility,
+    ...(facility && computed ? surveyPlaceProblems(facility.surveys, computed.engine) : []),
+    ...ownTrees.problems,
+    ...libraryTrees.problems,
+    ...checkedLibrary.problems,
+    ...(facility && library ? textProblems(library, facility) : []),
+  ]
   const read = {
     contentFiles: libraryTrees.files,
     facilityFiles: [...facilityTree.files, ...ownTrees.files, ...tables.files],
   }
-  if (!facility || !library || hasErrors(problems))
+  if (!facility || !library || !computed || hasErrors(problems))
     return { manual: undefined, computed: undefined, library, facility, problems, ...read }
-  const computed = computeFacility(facility)
   const manual = composeManual({ facility, computed, library, sources, date })
   return { manual, computed, library, facility, problems, ...read }
 }

@@ -6,7 +6,7 @@ import type { CsvTable } from '../../read/read-csv.ts'
 import { readCsv } from '../../read/read-csv.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
-import { type Facility, surveyedOval } from '../../validate/check-facility.ts'
+import type { Facility } from '../../validate/check-facility.ts'
 import { checkRailLine, type RailLine } from '../../validate/check-rail-line.ts'
 import { checkSurvey, type Survey } from '../../validate/check-survey.ts'
 import { checkWeather } from '../../validate/check-weather.ts'
@@ -56,14 +56,13 @@ async function loadSurveys(
   facility: Facility,
   folder: FacilityRoot,
 ): Promise<Loaded<readonly Survey[]>> {
-  const oval = surveyedOval(facility.file)
   const loaded = await Promise.all(
     (facility.file.surveys ?? []).map(async (entry, i): Promise<Loaded<Survey>> => {
       const at: Path = ['surveys', i, 'file']
       const table = await loadTable(entry.file, at, facility, folder)
-      if (!table.value || !oval) return { ...table, value: undefined }
+      if (!table.value) return { ...table, value: undefined }
       return {
-        ...checkSurvey(table.value, entry.of, entry.by, facility.tree.placeOf(at), oval),
+        ...checkSurvey(table.value, entry.of, entry.by, facility.tree.placeOf(at)),
         files: table.files,
       }
     }),

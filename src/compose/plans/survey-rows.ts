@@ -1,4 +1,3 @@
-import { railOf } from '../../compute/survey/along.ts'
 import { latestDay } from '../../compute/survey/latest-day.ts'
 import { type LevelStation, levelStations } from '../../compute/survey/level-survey.ts'
 import { materialMoves } from '../../compute/survey/material-moves.ts'
@@ -66,13 +65,16 @@ type Stretch = {
  */
 function stretches(
   context: PlanContext,
-): { readonly list: readonly Stretch[]; readonly oval: SurveyedOval } | undefined {
+): { readonly list: readonly Stretch[]; readonly rail: number } | undefined {
   const day = latestDay(context.facility.surveys, 'cushion-depth')
   const oval = ovalOf(context)
-  const [target, weight] = ['cushion.depth.target', 'cushion.unit-weight.worked'].map((name) =>
-    numberOf(context.computed.engine, name),
-  )
-  if (!day || !oval || target === undefined || weight === undefined) return undefined
+  const [target, weight, rail] = [
+    'cushion.depth.target',
+    'cushion.unit-weight.worked',
+    'rail.length',
+  ].map((name) => numberOf(context.computed.engine, name))
+  if (!day || !oval || target === undefined || weight === undefined || rail === undefined)
+    return undefined
   const list = byStation(surveyCells(day.readings, oval)).map(({ station, readings }) => {
     const cells = readings as readonly SurveyCell[]
     return {
@@ -82,7 +84,7 @@ function stretches(
       short: cells.reduce((sum, c) => sum + c.area * Math.max(target - c.value, 0) * weight, 0),
     }
   })
-  return { list, oval }
+  return { list, rail }
 }
 
 export function surveyStationRows(context: PlanContext): Rows {
@@ -111,7 +113,7 @@ export function surveyMoveRows(context: PlanContext): Rows {
     { station: s.station, excess: s.over },
     { station: s.station, excess: -s.short },
   ])
-  return materialMoves(parts, railOf(found.oval), leastLoad).map((m) => [
+  return materialMoves(parts, found.rail, leastLoad).map((m) => [
     at(m.from),
     at(m.to),
     printed(m.amount, 'mass', context),

@@ -1,4 +1,4 @@
-import { lapLength } from '../oval/lap-length.ts'
+import { lapLength } from '../../model/oval-shape.ts'
 
 /**
  * Length of every lap that covers a track from the rail to the outside, each driven along the

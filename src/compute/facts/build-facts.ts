@@ -10,18 +10,16 @@ import type { Fact, Provenance } from '../../model/figure.ts'
 import type { Material } from '../../model/oval-choices.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
-import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
+import { usualValue } from '../../model/usual-value.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 
 function typicalValue(typical: Typical, locale: Locale): KnownValue {
-  const parsed = parseQuantity(typical[locale.system], { plain: true })
-  if (!parsed.ok) throw new RangeError(`reference data: ${typical[locale.system]}`)
   const provenance: Provenance = {
     kind: typical.basis === 'rule' ? 'rule' : 'typical',
     sources: typical.sources,
     note: typical.note,
   }
-  return { si: parsed.quantity.si, provenance }
+  return { si: usualValue(typical, locale.system), provenance }
 }
 
 const toFact = (path: FactPath, spec: FactSpec, known: KnownValue, locale: Locale): Fact => ({

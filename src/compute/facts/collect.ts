@@ -3,7 +3,8 @@ import { dayNumber, dayOfYear, monthOf, secondsOf, zoneOffset } from '../../mode
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
 import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
-import { parseQuantity, type Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import { usualValue } from '../../model/usual-value.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { Facility } from '../../validate/check-facility.ts'
 import type { RailLine } from '../../validate/check-rail-line.ts'
@@ -161,7 +162,8 @@ const surveyedDepths = (surveys: readonly Survey[]): Measured[] =>
 /** Grit read from each sieve analysis, at the grit size of the file or the usual one. */
 function sievedGrit({ file, tests, tree }: Facility): Measured[] {
   const given = (file.cushion.grit as Readonly<Record<string, Quantity>> | undefined)?.['size']?.si
-  const size = given ?? usualGrit(file.units)
+  const size =
+    given ?? usualValue(factSpec('cushion.grit.size')?.typical(file.cushion.material), file.units)
   return tests.sieves.flatMap((test) => {
     const share = coarserThan(size, curveOf(test))
     const index = (file.cushion.sieve ?? []).findIndex((s) => s.date === test.date)
@@ -177,13 +179,6 @@ function sievedGrit({ file, tests, tree }: Facility): Measured[] {
           },
         ]
   })
-}
-
-/** The grit size that stands in where a file gives none, m. */
-function usualGrit(units: FacilityFile['units']): number {
-  const read = parseQuantity(factSpec('cushion.grit.size')?.typical('stone-dust')?.[units] ?? '')
-  if (!read.ok) throw new RangeError('reference data: cushion.grit.size')
-  return read.quantity.si
 }
 
 /**

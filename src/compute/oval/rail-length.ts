@@ -1,5 +1,5 @@
+import { lapLength } from '../../model/oval-shape.ts'
 import { calculation } from '../calculation.ts'
-import { lapLength } from './lap-length.ts'
 import { radiusInput, straightInput } from './oval-inputs.ts'
 
 /** Length of the rail or pylon line once around. */

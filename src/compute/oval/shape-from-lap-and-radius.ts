@@ -1,3 +1,4 @@
+import { straightFrom } from '../../model/oval-shape.ts'
 import { calculation, refuse } from '../calculation.ts'
 import { lapInput, offsetInput, radiusInput } from './oval-inputs.ts'
 
@@ -36,7 +37,7 @@ export const shapeFromLapAndRadius = calculation({
   },
   sources: ['geometry', 'agco-19-04', 'pa-58-185-131'],
   compute: ({ measuredLap, measuredRadius, offset }) => {
-    const straight = measuredLap / 2 - Math.PI * (measuredRadius + offset)
+    const straight = straightFrom(measuredLap, measuredRadius, offset)
     const known = { lap: measuredLap, radius: measuredRadius }
     return {
       ...known,

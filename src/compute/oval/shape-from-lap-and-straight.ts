@@ -1,3 +1,4 @@
+import { radiusFrom } from '../../model/oval-shape.ts'
 import { calculation, refuse } from '../calculation.ts'
 import { lapInput, offsetInput, straightInput } from './oval-inputs.ts'
 
@@ -34,7 +35,7 @@ export const shapeFromLapAndStraight = calculation({
   },
   sources: ['geometry', 'agco-19-04', 'pa-58-185-131'],
   compute: ({ measuredLap, measuredStraight, offset }) => {
-    const radius = (measuredLap - 2 * measuredStraight) / (2 * Math.PI) - offset
+    const radius = radiusFrom(measuredLap, measuredStraight, offset)
     const known = { lap: measuredLap, straight: measuredStraight }
     return {
       ...known,

@@ -1,5 +1,5 @@
+import { lapLength } from '../../model/oval-shape.ts'
 import { calculation } from '../calculation.ts'
-import { lapLength } from './lap-length.ts'
 import { offsetInput, radiusInput, straightInput } from './oval-inputs.ts'
 
 /** The oval of a taped straight and turn radius. */

@@ -1,7 +1,15 @@
-import type { SurveyedOval } from '../../model/survey.ts'
+import { lapLength } from '../../model/oval-shape.ts'
+import { byStation, type Reading, type SurveyedOval } from '../../model/survey.ts'
 
 /** Length of the rail, m. @see geometry */
-export const railOf = (oval: SurveyedOval): number => 2 * oval.straight + 2 * Math.PI * oval.radius
+export const railOf = (oval: SurveyedOval): number => lapLength(oval.straight, oval.radius, 0)
+
+/** Readings of each station, in the order of the stations; the end of the rail is its start. */
+export const aroundRail = (
+  readings: readonly Reading[],
+  oval: SurveyedOval,
+): ReturnType<typeof byStation> =>
+  byStation(readings.map((r) => ({ ...r, station: r.station % railOf(oval) })))
 
 /**
  * Rail, m, that lies on turns between the start of the home straight and a station of the first

@@ -1,4 +1,4 @@
-import { byStation, type SurveyDay, type SurveyedOval } from '../../model/survey.ts'
+import type { SurveyDay, SurveyedOval } from '../../model/survey.ts'
 import { calculation } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import {
@@ -7,7 +7,7 @@ import {
   widthStraightsInput,
   widthTurnsInput,
 } from '../oval/oval-inputs.ts'
-import { widthAt } from './along.ts'
+import { aroundRail, widthAt } from './along.ts'
 import { ringVolume } from './ring-volumes.ts'
 import { sectionParts } from './station-section.ts'
 import { surveyCells } from './survey-cells.ts'
@@ -21,7 +21,7 @@ function byEndAreas(
   oval: SurveyedOval,
   target: number,
 ): { over: number; short: number } {
-  const sections = byStation(day.readings).map(({ station, readings }) => ({
+  const sections = aroundRail(day.readings, oval).map(({ station, readings }) => ({
     station,
     ...sectionParts(readings, () => target, widthAt(oval, station)),
   }))

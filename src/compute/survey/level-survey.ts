@@ -1,4 +1,4 @@
-import { byStation, type SurveyDay, type SurveyedOval } from '../../model/survey.ts'
+import type { SurveyDay, SurveyedOval } from '../../model/survey.ts'
 import { calculation, refuse } from '../calculation.ts'
 import { workedWeightInput } from '../cushion/cushion-inputs.ts'
 import {
@@ -9,7 +9,7 @@ import {
   widthStraightsInput,
   widthTurnsInput,
 } from '../oval/oval-inputs.ts'
-import { turnShare, widthAt } from './along.ts'
+import { aroundRail, turnShare, widthAt } from './along.ts'
 import { levelLine } from './level-line.ts'
 import { ringVolume } from './ring-volumes.ts'
 import { sectionParts } from './station-section.ts'
@@ -41,7 +41,7 @@ export function levelStations(
   straights: number,
   turns: number,
 ): readonly LevelStation[] {
-  return byStation(day.readings).map(({ station, readings }) => {
+  return aroundRail(day.readings, oval).map(({ station, readings }) => {
     const line = levelLine(readings)
     const onTurn = turnShare(oval, station - blend, station + blend)
     const wanted = straights + (turns - straights) * onTurn

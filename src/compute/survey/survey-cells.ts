@@ -1,5 +1,5 @@
-import { byStation, type Reading, type SurveyedOval } from '../../model/survey.ts'
-import { lengthAt, railOf, widthAt } from './along.ts'
+import type { Reading, SurveyedOval } from '../../model/survey.ts'
+import { aroundRail, lengthAt, railOf, widthAt } from './along.ts'
 
 /** A reading with the part of the track that it stands for. */
 export type SurveyCell = Reading & {
@@ -32,7 +32,7 @@ export function surveyCells(
   oval: SurveyedOval,
 ): readonly SurveyCell[] {
   const rail = railOf(oval)
-  const stations = byStation(readings)
+  const stations = aroundRail(readings, oval)
   return stations.flatMap(({ station, readings: across }, i) => {
     const last = stations[i - 1]?.station ?? (stations.at(-1)?.station ?? 0) - rail
     const next = stations[i + 1]?.station ?? (stations[0]?.station ?? 0) + rail

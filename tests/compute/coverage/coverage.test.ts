@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { coverage } from '../../../src/compute/coverage/coverage.ts'
 import { lapLengths } from '../../../src/compute/coverage/lap-lengths.ts'
-import { lapLength } from '../../../src/compute/oval/lap-length.ts'
+import { lapLength } from '../../../src/model/oval-shape.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, FT, feet, MPH, mph, ovals, whole } from '../support/realistic.ts'
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { lapLength } from '../../../src/compute/oval/lap-length.ts'
+import { lapLength } from '../../../src/model/oval-shape.ts'
 import { shapeFromLapAndRadius } from '../../../src/compute/oval/shape-from-lap-and-radius.ts'
 import { shapeFromLapAndStraight } from '../../../src/compute/oval/shape-from-lap-and-straight.ts'
 import { shapeFromStraightAndRadius } from '../../../src/compute/oval/shape-from-straight-and-radius.ts'

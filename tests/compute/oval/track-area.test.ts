@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { infieldArea } from '../../../src/compute/oval/infield-area.ts'
-import { lapLength } from '../../../src/compute/oval/lap-length.ts'
+import { lapLength } from '../../../src/model/oval-shape.ts'
 import { trackArea } from '../../../src/compute/oval/track-area.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, FT, ovals } from '../support/realistic.ts'
