@@ -19,10 +19,10 @@ const expectBetween = (x: number, low: number, high: number): void => {
   expect(x).toBeLessThanOrEqual(high)
 }
 
-// What keepers of tracks say. Nobody has published it; it shows that the figures are of the right
-// size, and no more.
+// Rules of thumb of the trade, published nowhere: they show that the figures are of the right size,
+// and no more.
 describe('common practice, no source', () => {
-  it('two trucks roll a half mile with their tires in roughly half an hour', () => {
+  it('rolling a half mile with the tires of a pair of trucks takes some thirty minutes', () => {
     expectBetween(usual('roll.time', 'min'), 25, 40)
   })
 
