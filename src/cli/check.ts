@@ -1,3 +1,4 @@
+import { baseLanguage } from '../model/language.ts'
 import { hasErrors } from '../model/problem.ts'
 import { checkWords } from '../validate/check-words.ts'
 import { findingsText } from './findings-text.ts'
@@ -13,11 +14,14 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
   const {
     manual,
     library,
+    facility,
     problems: faults,
   } = await loadManual(facilityFolder(folder, io.cwd, folders), folders, io.today)
-  // The words are looked at here only: a manual is not held up by a long sentence.
+  // The words are looked at here only: a manual is not held up by a long sentence. Dictionary and
+  // reading grade are those of the library's own language.
+  const inBase = (facility?.file.language ?? baseLanguage) === baseLanguage
   const problems =
-    library && !hasErrors(faults)
+    library && inBase && !hasErrors(faults)
       ? [...faults, ...checkWords(library), ...checkSpelling(library)]
       : faults
   if (problems.length > 0) io.err(problemsText(problems, io.colors))

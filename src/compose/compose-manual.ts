@@ -4,6 +4,7 @@ import { rankUnmeasured } from '../compute/sensitivity.ts'
 import { useIdOf } from '../compute/uses/use.ts'
 import { dayNumber } from '../model/day.ts'
 import type { Figure, Worksheet } from '../model/figure.ts'
+import { baseLanguage } from '../model/language.ts'
 import type {
   Manual,
   ManualCard,
@@ -283,7 +284,7 @@ export function composeManual(input: ComposeInput): Manual {
       id: file.id,
       name: file.name,
       town: file.place.town,
-      lang: file.language ?? 'en',
+      lang: file.language ?? baseLanguage,
       system: file.units,
       currency: locale.currency,
       paper: file.paper,

@@ -37,6 +37,7 @@ export const problemCodes = {
   'text/typed-number': 'a quantity typed in text instead of a figure',
   'text/style': 'words that break the house style',
   'text/link': 'a link to nothing',
+  'language/names': 'a translated text that names other figures or links than the first',
 } as const
 
 export type ProblemCode = keyof typeof problemCodes

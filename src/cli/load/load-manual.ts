@@ -15,6 +15,7 @@ import {
 } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
 import { note } from '../../validate/schemas/facility.ts'
+import { inLanguageOf } from './load-language.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
 import { loadTables } from './load-tables.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
@@ -109,9 +110,12 @@ export async function loadManual(
   const checkedFacility = facilityTree.value
     ? checkFacility(facilityTree.value)
     : { value: undefined, problems: [] }
-  const checkedLibrary = libraryTrees.value
+  const translated = libraryTrees.value
+    ? await inLanguageOf(checkedFacility.value, libraryTrees.value, folders.content)
+    : { value: undefined, problems: [], files: [] }
+  const checkedLibrary = translated.value
     ? checkLibrary(
-        withOwn(libraryTrees.value, ownTrees.value ?? []),
+        withOwn(translated.value, ownTrees.value ?? []),
         new Set(sources.map((s) => s.id)),
       )
     : { value: undefined, problems: [] }
@@ -128,11 +132,12 @@ export async function loadManual(
     ...(facility && computed ? surveyPlaceProblems(facility.surveys, computed.engine) : []),
     ...ownTrees.problems,
     ...libraryTrees.problems,
+    ...translated.problems,
     ...checkedLibrary.problems,
     ...(facility && library ? textProblems(library, facility) : []),
   ]
   const read = {
-    contentFiles: libraryTrees.files,
+    contentFiles: [...libraryTrees.files, ...translated.files],
     facilityFiles: [...facilityTree.files, ...ownTrees.files, ...tables.files],
   }
   if (!facility || !library || !computed || hasErrors(problems))

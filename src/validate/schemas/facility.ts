@@ -171,7 +171,13 @@ export const facility = z.strictObject({
   place,
   units: z.enum(['us', 'metric']),
   paper: z.enum(['letter', 'a4']),
-  language: z.literal('en').optional(),
+  /** Language of the manual and of this file's own texts: a folder of content/languages. */
+  language: z
+    .string()
+    .regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, {
+      error: 'a language by its code (BCP 47), such as en or fr-CA',
+    })
+    .optional(),
   currency: z
     .string()
     .regex(/^[A-Z]{3}$/, { error: 'a currency by its three letters, such as USD' })

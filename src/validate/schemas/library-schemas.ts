@@ -1,0 +1,24 @@
+import type * as z from 'zod'
+import type { LibraryTrees } from '../check-library.ts'
+import { cards } from './cards.ts'
+import { forms } from './forms.ts'
+import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } from './library.ts'
+import { plans } from './plans.ts'
+import { procedure } from './procedure.ts'
+import { words } from './words.ts'
+
+/** The schema of each file of the library. */
+export const librarySchemas = {
+  procedures: procedure,
+  chapters: chapter,
+  cautions,
+  symptoms,
+  sections,
+  glossary,
+  reckoners,
+  findings,
+  plans,
+  forms,
+  cards,
+  words,
+} satisfies Readonly<Record<keyof LibraryTrees, z.ZodType>>
