@@ -105,7 +105,7 @@ export async function printManual(
   const { facility } = manual
   const about = {
     author: facility.name,
-    subject: words.binder['subject'] ?? '',
+    subject: words.binder.subject,
     keywords: [facility.name, facility.ovalName, ...manual.sections.map((s) => s.title)],
     lang: facility.lang,
     date: manual.date,
@@ -132,21 +132,21 @@ export async function printManual(
       printBinder(
         press,
         rendered,
-        titled(words.binder['subject'], 'binder'),
+        titled(words.binder.subject, 'binder'),
         margins.top * pointsAnInch,
         last,
         tell,
       ),
-      printForms(press, renderForms(manual, assets), titled(words.forms['title'], 'forms')),
-      printCards(press, renderCards(manual, assets), titled(words.cards['title'], 'cards')),
+      printForms(press, renderForms(manual, assets), titled(words.forms.title, 'forms')),
+      printCards(press, renderCards(manual, assets), titled(words.cards.title, 'cards')),
       facility.binder.dividers === 'tab-stock'
         ? printPages(
             press,
             renderDividers(manual, assets),
-            titled(words.binder['dividers'], 'dividers'),
+            titled(words.binder.dividers, 'dividers'),
           )
         : undefined,
-      printSheets(press, posted, titled(words.site['sheets'], 'sheets'), facility.system, tell),
+      printSheets(press, posted, titled(words.site.sheets, 'sheets'), facility.system, tell),
     ])
     const [usual = ''] = facility.sheetPapers
     const exchange = before
@@ -169,7 +169,7 @@ export async function printManual(
                   exchange.takeOut.map(leafName),
                   exchange.putIn.map(leafName),
                 ),
-                titled(words.binder['replacement'], 'replacement'),
+                titled(words.binder.replacement, 'replacement'),
               ),
             },
           ]

@@ -229,7 +229,7 @@ export function composeManual(input: ComposeInput): Manual {
     .map((r) => r.value)
     .filter((r) => applies(r.when, here))
     .flatMap((r) => composeReckoner(r, engine, locale) ?? [])
-  const months = composeMonths(engine, file, words.months)
+  const months = composeMonths(engine, file, words)
   const tables = months ? [...reckoners, months] : reckoners
   const possible = cautionsHere(library, here)
   const procedures = composeProcedures(input, here, tables, possible)
@@ -256,8 +256,7 @@ export function composeManual(input: ComposeInput): Manual {
     facility,
     computed,
     here,
-    words: words.plans,
-    soils: words.soils,
+    words,
     plans: library.plans.map((p) => p.value),
     symptomRows,
   }
@@ -321,7 +320,6 @@ export function composeManual(input: ComposeInput): Manual {
     forms: composeForms(
       library.forms.map((f) => f.value),
       planContext,
-      words.forms,
     ),
     cards,
     cushionMap: composeCushionMap(planContext),

@@ -89,19 +89,17 @@ function readyRows(
  * Names of the lines across, from the rail outward, with their distances where a survey has set
  * them.
  */
-function acrossColumns(
-  context: PlanContext,
-  names: Readonly<Record<string, string>>,
-): FormTable['columns'] {
+function acrossColumns(context: PlanContext): FormTable['columns'] {
   const { lines, offsets } = surveyGrid(context)
+  const { words } = context
   const name = (i: number): string =>
-    (i === 0
-      ? names['rail']
+    i === 0
+      ? words.forms.rail
       : i === lines - 1
-        ? names['outside']
+        ? words.forms.outside
         : lines === 3
-          ? names['middle']
-          : `${names['line']} ${i + 1}`) ?? ''
+          ? words.forms.middle
+          : `${words.forms.line} ${i + 1}`
   return Array.from({ length: lines }, (_, i) => ({
     head: offsets[i] === undefined ? name(i) : `${name(i)}, ${offsets[i]}`,
     wide: 1,
@@ -115,7 +113,6 @@ const [below, least] = [2, 8]
 function composeTable(
   form: Form,
   context: PlanContext,
-  names: Readonly<Record<string, string>>,
   machine: Machine | undefined,
 ): ManualForm['table'] {
   const { table } = form
@@ -130,7 +127,7 @@ function composeTable(
   return {
     columns: [
       ...(firstColumn ? [firstColumn] : []),
-      ...(table.across ? acrossColumns(context, names) : []),
+      ...(table.across ? acrossColumns(context) : []),
       ...others,
     ],
     rows,
@@ -141,15 +138,8 @@ function composeTable(
 const places = (list: Form['boxes']): readonly FormBox[] =>
   list.map((b) => ({ label: b.label, wide: b.wide, tall: b.tall ?? 1, choices: b.choices ?? [] }))
 
-/**
- * The forms that this facility has a use for.
- * @param names Names of the lines of a depth survey, from the fixed words of forms.
- */
-export function composeForms(
-  forms: readonly Form[],
-  context: PlanContext,
-  names: Readonly<Record<string, string>>,
-): readonly ManualForm[] {
+/** The forms that this facility has a use for. */
+export function composeForms(forms: readonly Form[], context: PlanContext): readonly ManualForm[] {
   const compose = (form: Form, machine: Machine | undefined): ManualForm => ({
     id: machine ? `${form.id}-${machine.id}` : form.id,
     title: machine ? `${form.title}: ${machine.name}` : form.title,
@@ -158,7 +148,7 @@ export function composeForms(
     moment: form.moment,
     kept: form.kept,
     boxes: places(form.boxes),
-    table: composeTable(form, context, names, machine),
+    table: composeTable(form, context, machine),
     after: places(form.after ?? []),
     sign: form.sign,
   })

@@ -76,7 +76,7 @@ export function composeWaterMonths(
 export function composeMonths(
   engine: Engine,
   file: FacilityFile,
-  words: Words['months'],
+  words: Words,
 ): ManualReckoner | undefined {
   const main = engine.figure('demand.water')
   if (!main?.value.ok) return undefined
@@ -94,15 +94,10 @@ export function composeMonths(
   if (rows.length < 2) return undefined
   return {
     id: 'months',
-    title: words['title'] ?? '',
-    about: words['about'] ?? '',
-    rowHead: words['month'] ?? '',
-    columnHeads: [
-      words['air'] ?? '',
-      words['water'] ?? '',
-      words['loads'] ?? '',
-      words['dry'] ?? '',
-    ],
+    title: words.months.title,
+    about: words.months.about,
+    rowHead: words.months.month,
+    columnHeads: [words.months.air, words.months.water, words.months.loads, words.months.dry],
     columnsHead: undefined,
     rows,
     worksheet: { number: main.worksheet, id: 'demand' },

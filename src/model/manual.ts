@@ -1,3 +1,4 @@
+import type { Capability } from './capability.ts'
 import type { Charts } from './charts.ts'
 import type { Figure, Provenance, Worksheet } from './figure.ts'
 import type { Material, Rail } from './oval-choices.ts'
@@ -81,7 +82,7 @@ export type ManualProcedure = {
   readonly time: readonly { readonly figure: string | undefined; readonly text: Text | undefined }[]
   /** Machines for each capability that the work asks for, or what to do instead. */
   readonly gear: readonly {
-    readonly can: string
+    readonly can: Capability
     readonly why: Text
     readonly machine: string | undefined
     readonly instead: Text | undefined
@@ -359,7 +360,7 @@ export type OvalGeometry = {
 export type Machine = {
   readonly id: string
   readonly name: string
-  readonly can: readonly string[]
+  readonly can: readonly Capability[]
   readonly from: string
   readonly facts: readonly GlanceRow[]
 }

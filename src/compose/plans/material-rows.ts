@@ -1,6 +1,7 @@
 import { soilGroup } from '../../compute/materials/soil-group.ts'
 import { soilTexture, type Texture } from '../../compute/materials/soil-texture.ts'
 import type { Manual } from '../../model/manual.ts'
+import type { Words } from '../../validate/schemas/words.ts'
 import { shortDate } from './dates.ts'
 import { numberOf, type PlanContext, printed } from './plan-context.ts'
 
@@ -17,18 +18,26 @@ export function sievePointRows(context: PlanContext): Rows {
 }
 
 /** Textures that feel alike when they are squeezed, as the feel test groups them. */
-const feels: Readonly<Record<string, readonly Texture[]>> = {
-  coarse: ['sand', 'loamy sand'],
-  'moderately-coarse': ['sandy loam'],
-  medium: ['sandy clay loam', 'loam', 'silt loam', 'silt'],
-  fine: ['clay', 'sandy clay', 'silty clay', 'clay loam', 'silty clay loam'],
+const feelOf: Readonly<Record<Texture, keyof Words['soils']['feel']>> = {
+  sand: 'coarse',
+  'loamy sand': 'coarse',
+  'sandy loam': 'moderately-coarse',
+  'sandy clay loam': 'medium',
+  loam: 'medium',
+  'silt loam': 'medium',
+  silt: 'medium',
+  clay: 'fine',
+  'sandy clay': 'fine',
+  'silty clay': 'fine',
+  'clay loam': 'fine',
+  'silty clay loam': 'fine',
 }
 
 const si = (context: PlanContext, name: string): number | undefined =>
   numberOf(context.computed.engine, name)
 
 function groupRow(context: PlanContext): readonly string[] {
-  const { words, soils } = context
+  const { words } = context
   const test = context.facility.tests.sieves.at(-1)
   const [fines, sand, d10, d30, d60] = [
     'sieve.fines',
@@ -37,7 +46,7 @@ function groupRow(context: PlanContext): readonly string[] {
     'sieve.d30',
     'sieve.d60',
   ].map((name) => si(context, name))
-  const unknown = [words['group'] ?? '', words['notTold'] ?? '']
+  const unknown = [words.plans.group, words.plans.notTold]
   if (!test || fines === undefined || sand === undefined) return unknown
   const group = soilGroup({
     fines,
@@ -48,29 +57,29 @@ function groupRow(context: PlanContext): readonly string[] {
       : {}),
   })
   if (typeof group !== 'string')
-    return [words['group'] ?? '', `${words['notTold']}: ${group.refused}`]
+    return [words.plans.group, `${words.plans.notTold}: ${group.refused}`]
+  const meanings: Readonly<Record<string, string>> = words.soils.groups
   return [
-    words['group'] ?? '',
+    words.plans.group,
     `${group}: ${group
       .split('-')
-      .map((symbol) => soils.groups[symbol] ?? symbol)
+      .map((symbol) => meanings[symbol] ?? symbol)
       .join('; ')}`,
   ]
 }
 
 /** Texture looks only at what is finer than 2 mm, and at clay from a hydrometer. */
 function textureRows(context: PlanContext): Rows {
-  const { words, soils } = context
+  const { words } = context
   const test = context.facility.tests.sieves.at(-1)
   const below = test?.sieves.find((s) => Math.abs(s.opening - 0.002) < 1e-6)?.passing
   const fines = si(context, 'sieve.fines')
   if (!test || test.clay === undefined || below === undefined || fines === undefined)
-    return [[words['texture'] ?? '', words['noClay'] ?? '']]
+    return [[words.plans.texture, words.plans.noClay]]
   const texture = soilTexture(Math.max(0, 1 - fines / below), Math.min(1, test.clay / below))
-  const feel = Object.entries(feels).find(([, list]) => list.includes(texture))?.[0] ?? ''
   return [
-    [words['texture'] ?? '', texture],
-    [words['feel'] ?? '', soils.feel[feel] ?? ''],
+    [words.plans.texture, words.soils.textures[texture]],
+    [words.plans.feel, words.soils.feel[feelOf[texture]]],
   ]
 }
 
@@ -80,7 +89,7 @@ export function materialClassRows(context: PlanContext): Rows {
   if (!test) return []
   return [
     [
-      context.words['sample'] ?? '',
+      context.words.plans.sample,
       `${shortDate(test.date, context.computed.locale.system)}, ${test.date.slice(0, 4)}, ${test.by}`,
     ],
     groupRow(context),

@@ -5,21 +5,17 @@ import { formatQuantity } from '../../model/quantity/format-quantity.ts'
 import type { KindName } from '../../model/quantity/kinds.ts'
 import type { Facility } from '../../validate/check-facility.ts'
 import type { Plan } from '../../validate/schemas/plans.ts'
+import type { Words } from '../../validate/schemas/words.ts'
 import type { Circumstances } from '../applies.ts'
 
 /** What a plan is composed with. */
 export type PlanContext = {
   readonly facility: Facility
   readonly computed: Computed
-  readonly here: Circumstances /** Fixed words of plans. */
-  readonly words: Readonly<
-    Record<string, string>
-  > /** Plain meanings of soil groups, and how textures feel. */
-  readonly soils: {
-    readonly groups: Readonly<Record<string, string>>
-    readonly feel: Readonly<Record<string, string>>
-  }
-  readonly plans: readonly Plan[] /** The symptom finder on one page: said, first check, where to go. */
+  readonly here: Circumstances
+  readonly words: Words
+  readonly plans: readonly Plan[]
+  /** The symptom finder on one page: said, first check, where to go. */
   readonly symptomRows: readonly (readonly string[])[]
 }
 

@@ -108,7 +108,7 @@ export function surveyMoveRows(context: PlanContext): Rows {
   if (!found) return []
   const { words } = context
   const at = (station: number | undefined): string =>
-    station === undefined ? (words['stockpile'] ?? '') : printed(station, 'reach', context)
+    station === undefined ? words.plans.stockpile : printed(station, 'reach', context)
   const parts = found.list.flatMap((s) => [
     { station: s.station, excess: s.over },
     { station: s.station, excess: -s.short },
@@ -120,7 +120,7 @@ export function surveyMoveRows(context: PlanContext): Rows {
     m.from === undefined || m.to === undefined
       ? '–'
       : m.from === m.to
-        ? (words['across'] ?? '')
+        ? words.plans.across
         : printed(m.distance, 'reach', context),
   ])
 }

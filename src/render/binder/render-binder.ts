@@ -100,7 +100,7 @@ function bookData(
     words,
     facility: manual.facility,
     date: manual.date,
-    material: words.materials[manual.facility.material] ?? manual.facility.material,
+    material: words.materials[manual.facility.material],
     at: facilityView(manual, pen),
     emergency: emergencyView(pen, 'paper'),
     cover: html(cover),
@@ -152,7 +152,7 @@ function planParts(
   const front: PartPlan = {
     id: 'front',
     number: undefined,
-    named: [{ name: 'front', left: manual.facility.name, right: words.binder['subject'] ?? '' }],
+    named: [{ name: 'front', left: manual.facility.name, right: words.binder.subject }],
     body: templates.render('binder/front', data),
   }
   const sections = data.sections.map(
@@ -193,13 +193,13 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
       manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined,
     procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number,
   })
-  const blank = words.binder['blank'] ?? ''
+  const blank = words.binder.blank
   const back = backPartsOf(manual, words)
   const divided = new Map(
     dividers === 'leaves' ? dividedParts(manual, words).map((p) => [p.number, p]) : [],
   )
   const templates = createTemplates(assets.templates)
-  const foot = `${manual.facility.name} · ${words.binder['revision']} ${manual.facility.revision} · ${manual.date}`
+  const foot = `${manual.facility.name} · ${words.binder.revision} ${manual.facility.revision} · ${manual.date}`
   const plans = planParts(
     manual,
     words,

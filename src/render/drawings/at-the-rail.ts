@@ -14,8 +14,8 @@ const ground = (words: DrawingContext['words']): string =>
     line([left, y0], [right, y0 - rise], 'line'),
     hatch([left, y0], [right, y0 - rise]),
     line([left, y0 + 4], [left - 8, y0 - 46], 'bold'),
-    text([left - 16, y0 - 54], words['rail'] ?? '', 'middle', size),
-    text([right, y0 - rise - 12], words['outside'] ?? '', 'end', size),
+    text([left - 16, y0 - 54], words.rail, 'middle', size),
+    text([right, y0 - rise - 12], words.outside, 'end', size),
   ].join('')
 
 /** The heap at the rail, carried up the slope by the blade and spread thin. */
@@ -30,7 +30,7 @@ export function pullbackDrawing({ words, q, caption }: DrawingContext): string {
       path(`M${left + 3} ${y0}q14 -34 42 -8`, 'line'),
       stipple(left + 10, left + 42, (x) => yAt(x) - 13, 11, 6),
       line([left + 24, y0 + 26], [left + 24, y0 - 8], 'thin'),
-      text([left + 12, y0 + 44], words['lump'] ?? '', 'start', size),
+      text([left + 12, y0 + 44], words.lump, 'start', size),
       ...(volume === '' ? [] : [text([left + 12, y0 + 63], volume, 'start', size)]),
       ...[0, 1].map((i) =>
         arrow(
@@ -39,11 +39,11 @@ export function pullbackDrawing({ words, q, caption }: DrawingContext): string {
           'line',
         ),
       ),
-      text([left + 60, 62], words['up'] ?? '', 'start', size),
+      text([left + 60, 62], words.up, 'start', size),
       line([left + 214, yAt(left + 214) - 5], [right - 4, yAt(right - 4) - 5], 'thin', dashed),
       stipple(left + 214, right - 4, (x) => yAt(x) - 7, 6, 10),
       line([right - 46, yAt(right - 46) + 40], [right - 46, yAt(right - 46)], 'thin'),
-      text([right - 4, yAt(right - 46) + 58], words['thin'] ?? '', 'end', size),
+      text([right - 4, yAt(right - 46) + 58], words.thin, 'end', size),
     ].join(''),
   )
 }
@@ -65,11 +65,11 @@ export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
         'bold',
       ),
       line([left + 12, top - 2], [left + 34, 44], 'thin'),
-      text([left + 22, 36], `${words['ridge']} ${height}`, 'start', size),
+      text([left + 22, 36], `${words.ridge} ${height}`, 'start', size),
       path(`M${left + 17} ${top + 3}H${reach}`, 'line'),
       ...[0, 1, 2].map((i) => path(`M${left + 44 + i * 34} ${top + 9}h20`, 'thin')),
       line([waterAt, top + 6], [waterAt + 14, 76], 'thin'),
-      text([waterAt - 6, 68], words['water'] ?? '', 'start', size),
+      text([waterAt - 6, 68], words.water, 'start', size),
       dimension([left, y0 + 34], [reach, y0 + 34]),
       line([reach, top], [reach, y0 + 38], 'thin', dashed),
       text([(left + reach) / 2, y0 + 54], q('ridge.dam-width'), 'middle', size),

@@ -39,11 +39,11 @@ const fill = (d: string, opacity: number): string =>
 const sign = (value: number, { target, tolerance }: Map): string =>
   value > target + tolerance + 1e-6 ? '+' : value < target - tolerance - 1e-6 ? '−' : ''
 
-function legend(map: Map, words: Readonly<Record<string, string>>, at: Point): string {
+function legend(map: Map, words: DrawingContext['words'], at: Point): string {
   const steps: [number, string][] = [
-    [-2, `− ${words['tooShallow']}`],
-    [0, words['asWanted'] ?? ''],
-    [2, `+ ${words['tooDeep']}`],
+    [-2, `− ${words.tooShallow}`],
+    [0, words.asWanted],
+    [2, `+ ${words.tooDeep}`],
   ]
   return steps
     .map(([off, label], i) => {
@@ -106,7 +106,7 @@ export function cushionDrawing({ manual, words, q, caption }: DrawingContext): s
         17,
       ),
       legend(map, words, [c[0] - 70, c[1] - 26]),
-      text([c[0], c[1] + 74], `${words['wider']} ${factor}`, 'middle', 15),
+      text([c[0], c[1] + 74], `${words.wider} ${factor}`, 'middle', 15),
     ].join(''),
   )
 }

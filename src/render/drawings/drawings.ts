@@ -87,16 +87,16 @@ export function renderDrawings(manual: Manual, words: Words): Readonly<Record<st
     const found = manual.quantities[name]
     return found?.ok ? found.text : ''
   }
-  const made = Object.entries(makers)
+  const made = (Object.entries(makers) as [DrawingName, (c: DrawingContext) => string][])
     .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
     .map(([id, make]): [string, Drawing] => {
-      const caption = plainWords(words.captions[id] ?? '', manual.quantities)
+      const caption = plainWords(words.captions[id], manual.quantities)
       const context = { manual, words: words.drawings, q, caption }
       const alt = [caption, details[id]?.(context) ?? ''].filter((part) => part !== '').join(' ')
       return [
         id,
         {
-          title: words.drawingTitles[id] ?? id,
+          title: words.drawingTitles[id],
           svg: make({ ...context, caption: alt }),
           alt,
           caption,

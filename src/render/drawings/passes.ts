@@ -11,10 +11,10 @@ export const passesDetails =
     const pattern = manual.charts.passes[id]
     return pattern
       ? [
-          `${words['strips']} ${pattern.strips}`,
-          `${words['lapsOf']} ${q(`${pattern.figure}.laps`)}`,
-          `${words['workingWidth']} ${q(pattern.width)}`,
-          `${words['eachAdds']} ${q(`${pattern.figure}.effective`)}`,
+          `${words.strips} ${pattern.strips}`,
+          `${words.lapsOf} ${q(`${pattern.figure}.laps`)}`,
+          `${words.workingWidth} ${q(pattern.width)}`,
+          `${words.eachAdds} ${q(`${pattern.figure}.effective`)}`,
         ].join('; ')
       : ''
   }
@@ -71,7 +71,7 @@ export const passesDrawing =
         line([6, outside], [394, outside], 'line'),
         text(
           [14, outside - 11],
-          outward ? (words['outside'] ?? '') : `${words['outside']}: ${words['startOutside']}`,
+          outward ? words.outside : `${words.outside}: ${words.startOutside}`,
           'start',
           size,
         ),
@@ -80,14 +80,14 @@ export const passesDrawing =
         line([6, rail], [394, rail], 'bold'),
         text(
           [14, rail + 24],
-          outward ? `${words['rail']}: ${words['start']}` : (words['rail'] ?? ''),
+          outward ? `${words.rail}: ${words.start}` : words.rail,
           'start',
           size,
         ),
         dimension([right + 14, rail], [right + 14, topOf(0)]),
         text(
           [right + 24, rail - 10],
-          `${words['workingWidth']} ${q(pattern.width)}${pattern.angled ? `, ${words['angled']}` : ''}`,
+          `${words.workingWidth} ${q(pattern.width)}${pattern.angled ? `, ${words.angled}` : ''}`,
           'start',
           size,
         ),
@@ -96,28 +96,28 @@ export const passesDrawing =
             text(
               [right + 24, rail - 40],
               pattern.overlap === undefined
-                ? (words['twice'] ?? '')
-                : `${words['overlapLeast']} ${q(pattern.overlap)}`,
+                ? words.twice
+                : `${words.overlapLeast} ${q(pattern.overlap)}`,
               'start',
               size,
             )
           : '',
         text(
           [right + 24, rail - 68],
-          `${words['eachAdds']} ${q(`${figure}.effective`)}`,
+          `${words.eachAdds} ${q(`${figure}.effective`)}`,
           'start',
           size,
         ),
         text(
           [right + 24, rail - 100],
-          `${words['strips']} ${strips}`,
+          `${words.strips} ${strips}`,
           'start',
           size + 3,
           'font-weight="700"',
         ),
         text(
           [right + 130, rail - 100],
-          `${words['lapsOf']} ${q(`${figure}.laps`)}`,
+          `${words.lapsOf} ${q(`${figure}.laps`)}`,
           'start',
           size + 3,
           'font-weight="700"',
@@ -126,12 +126,7 @@ export const passesDrawing =
           ? (outward
               ? arrow([right + 34, rail - 128], [right + 34, outside + 10])
               : arrow([right + 34, outside + 10], [right + 34, rail - 128])) +
-            text(
-              [right + 46, rail - 152],
-              words[outward ? 'outward' : 'inward'] ?? '',
-              'start',
-              size,
-            )
+            text([right + 46, rail - 152], outward ? words.outward : words.inward, 'start', size)
           : '',
       ].join(''),
     )

@@ -82,7 +82,7 @@ function zoneParts(
     const turn = name.endsWith('Turn')
     const { at, out } = onPlan(frame, (from + to) / 2, 0)
     const range = `${stationText(from, feet)} – ${stationText(to, feet)}`
-    const lines = turn ? [words[name] ?? '', range] : [`${words[name]}, ${range}`]
+    const lines = turn ? [words[name], range] : [`${words[name]}, ${range}`]
     const deep = turn
       ? [0.68, 0.75, 0.82, 0.6].map((part) => g.radius * k * part)
       : [50, 56, 66, 84, 100]
@@ -127,7 +127,7 @@ function widthParts(
       onPlan(frame, station, width),
       onPlan(frame, station, width / 2),
     ]
-    const words2 = `${q(quantity)} ${words['width']}`
+    const words2 = `${q(quantity)} ${words.width}`
     const beside = Math.abs(middle.out[0]) < 0.5
     const places = beside
       ? [10, -10].map((dx) => ({
@@ -142,7 +142,7 @@ function widthParts(
     return {
       drawn: line(inner.at, outer.at, 'thin'),
       lines: pointsAlong([inner.at, outer.at]),
-      labels: [{ lines: beside ? [words2] : [q(quantity), words['width'] ?? ''], size, places }],
+      labels: [{ lines: beside ? [words2] : [q(quantity), words.width], size, places }],
     }
   }
   return [
@@ -196,7 +196,7 @@ function directionPart(frame: PlanFrame): PlanPart {
 function middlePart(frame: PlanFrame, { size }: Detail, { words, q }: DrawingContext): PlanPart {
   const [x, y] = frame.middle
   const way = frame.g.direction === 'clockwise' ? -1 : 1
-  const measures = [`${words['lap']} ${q('shape.lap')}`, `${words['radius']} ${q('shape.radius')}`]
+  const measures = [`${words.lap} ${q('shape.lap')}`, `${words.radius} ${q('shape.radius')}`]
   const top = y - ((measures.length + 1) * size * 1.3) / 2 + 8
   const below = top + measures.length * size * 1.3
   const label = (words2: string, at: number): Label => ({
@@ -212,7 +212,7 @@ function middlePart(frame: PlanFrame, { size }: Detail, { words, q }: DrawingCon
     ]),
     labels: [
       ...measures.map((m, i) => label(m, top + i * size * 1.3)),
-      label(words['travel'] ?? '', below + size * 1.1),
+      label(words.travel, below + size * 1.1),
     ],
   }
 }
@@ -244,7 +244,7 @@ export function planParts(
     ...(detail.full ? widthParts(frame, detail, context) : []),
     ...markParts(frame, detail.size),
     ...(detail.full ? zoneParts(frame, detail, context, feet) : []),
-    ...haulParts(frame, detail.full ? (context.words['haul'] ?? '') : '', detail.size),
+    ...haulParts(frame, detail.full ? context.words.haul : '', detail.size),
   ]
   const outer = k * (g.radius + g.widthTurns)
   const frameBox: Box = { left: 4, right: width - 4, top: 4, bottom: middle[1] + outer + margin }

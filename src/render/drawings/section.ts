@@ -61,34 +61,24 @@ export function sectionDrawing(
       line(a, [right + 24, y0], 'thin', dashed),
       dimension([right + 16, y0], [right + 16, y0 - rise]),
       line([right, y0 - rise], [right + 24, y0 - rise], 'thin'),
-      text([right + 44, y0 - rise - 14], `${q(`rise.${where}`)} ${words['raised']}`, 'end', size),
+      text([right + 44, y0 - rise - 14], `${q(`rise.${where}`)} ${words.raised}`, 'end', size),
       line([left, y0 + 4], [left - 7, y0 - 40], 'bold'),
-      text([left - 14, y0 - 48], words['rail'] ?? '', 'middle', size),
-      along(left + 120, -12, `${words['cushion']} ${q('cushion.depth.target')}`),
+      text([left - 14, y0 - 48], words.rail, 'middle', size),
+      along(left + 120, -12, `${words.cushion} ${q('cushion.depth.target')}`),
       line([basePlace, yAt(basePlace) + cushion + base / 2], [basePlace, y0 + 48], 'thin'),
-      text(
-        [basePlace, y0 + 64],
-        `${words['base']}${depth === '' ? '' : ` ${depth}`}`,
-        'middle',
-        size,
-      ),
-      text(
-        [left, y0 + 64],
-        `${words['crossFall']} ${q(`oval.cross-fall.${where}`)}`,
-        'start',
-        size,
-      ),
+      text([basePlace, y0 + 64], `${words.base}${depth === '' ? '' : ` ${depth}`}`, 'middle', size),
+      text([left, y0 + 64], `${words.crossFall} ${q(`oval.cross-fall.${where}`)}`, 'start', size),
       ...(found === ''
         ? []
-        : [text([left, y0 + 84], `${words['foundSlope']} ${found}`, 'start', size)]),
+        : [text([left, y0 + 84], `${words.foundSlope} ${found}`, 'start', size)]),
       dimension([left, y0 + 98], [right, y0 + 98]),
       text(
         [(left + right) / 2, y0 + 117],
-        `${q(`oval.width.${where}`)} ${words['width']}`,
+        `${q(`oval.width.${where}`)} ${words.width}`,
         'middle',
         size,
       ),
-      text([right + 44, y0 + 137], `${words['heights']} ${factor}`, 'end', 15),
+      text([right + 44, y0 + 137], `${words.heights} ${factor}`, 'end', 15),
     ].join(''),
   )
 }

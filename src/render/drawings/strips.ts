@@ -9,7 +9,7 @@ export function rollingDrawing({ words, q, caption }: DrawingContext): string {
   const band = 30
   const strip = (i: number): string => {
     const y = rail - (i + 1) * band
-    return `<rect x="14" y="${y + 2}" width="226" height="${band - 4}" fill="none" stroke="currentColor" stroke-width="1.2" ${i > 1 ? dashed : ''}/>${arrowHead([232, y + band / 2], 0, 10)}${text([24, y + band / 2 + 6], `${words['lapNumber']} ${i + 1}`, 'start', size)}`
+    return `<rect x="14" y="${y + 2}" width="226" height="${band - 4}" fill="none" stroke="currentColor" stroke-width="1.2" ${i > 1 ? dashed : ''}/>${arrowHead([232, y + band / 2], 0, 10)}${text([24, y + band / 2 + 6], `${words.lapNumber} ${i + 1}`, 'start', size)}`
   }
   return svg(
     400,
@@ -17,14 +17,14 @@ export function rollingDrawing({ words, q, caption }: DrawingContext): string {
     caption,
     [
       line([6, rail], [394, rail], 'bold'),
-      text([14, rail + 21], `${words['rail']}: ${words['start']}`, 'start', size),
+      text([14, rail + 21], `${words.rail}: ${words.start}`, 'start', size),
       ...[0, 1, 2, 3].map(strip),
       line([6, 44], [394, 44], 'line'),
-      text([14, 36], words['outside'] ?? '', 'start', size),
+      text([14, 36], words.outside, 'start', size),
       dimension([254, rail], [254, rail - band]),
       text([264, rail - 9], q('roll.move'), 'start', size),
       arrow([382, rail - 44], [382, 62], 'line'),
-      text([372, 120], words['move'] ?? '', 'end', size),
+      text([372, 120], words.move, 'end', size),
     ].join(''),
   )
 }
@@ -33,7 +33,7 @@ export function rollingDrawing({ words, q, caption }: DrawingContext): string {
 export function waterPassDrawing({ words, q, caption }: DrawingContext): string {
   const pass = (i: number): string => {
     const y = 42 + i * 46
-    return `<rect x="14" y="${y}" width="220" height="58" fill="currentColor" fill-opacity="0.06" stroke="currentColor" stroke-width="1.2" ${dashed}/>${arrow([130, y + 29], [190, y + 29], 'line')}${text([24, y + 35], `${words['lapNumber']} ${i + 1}`, 'start', size)}`
+    return `<rect x="14" y="${y}" width="220" height="58" fill="currentColor" fill-opacity="0.06" stroke="currentColor" stroke-width="1.2" ${dashed}/>${arrow([130, y + 29], [190, y + 29], 'line')}${text([24, y + 35], `${words.lapNumber} ${i + 1}`, 'start', size)}`
   }
   return svg(
     400,
@@ -41,15 +41,15 @@ export function waterPassDrawing({ words, q, caption }: DrawingContext): string 
     caption,
     [
       line([6, 32], [394, 32], 'line'),
-      text([14, 24], words['outside'] ?? '', 'start', size),
+      text([14, 24], words.outside, 'start', size),
       ...[0, 1, 2].map(pass),
       line([6, 206], [394, 206], 'bold'),
-      text([14, 227], words['rail'] ?? '', 'start', size),
+      text([14, 227], words.rail, 'start', size),
       dimension([248, 42], [248, 100]),
-      text([258, 76], `${words['bar']} ${q('gear.spray.spray-width')}`, 'start', size),
+      text([258, 76], `${words.bar} ${q('gear.spray.spray-width')}`, 'start', size),
       line([240, 134], [252, 134], 'thin'),
       line([240, 146], [252, 146], 'thin'),
-      text([258, 146], `${words['overlap']} ${q('gear.spray.overlap')}`, 'start', size),
+      text([258, 146], `${words.overlap} ${q('gear.spray.overlap')}`, 'start', size),
       arrow([386, 88], [386, 190], 'line'),
     ].join(''),
   )

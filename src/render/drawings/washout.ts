@@ -28,26 +28,26 @@ export function washoutDrawing({ words, q, caption }: DrawingContext): string {
       ...Array.from({ length: lifts }, (_, i) =>
         text(
           [l + 8, liftTop(i) - 9],
-          `${words['lifts']} ${i + 1}`,
+          `${words.lifts} ${i + 1}`,
           'start',
           16,
           'paint-order="stroke" stroke="#fff" stroke-width="5"',
         ),
       ),
-      text([10, 24], words['groove'] ?? '', 'start', size),
+      text([10, 24], words.groove, 'start', size),
       line([92, 26], [l + 40, top + 34], 'thin'),
       dimension([l, top - 14], [r, top - 14]),
       text([(l + r) / 2 + 30, top - 22], q('practice.washout.width'), 'middle', size),
       dimension([r + 18, top], [r + 18, bottom]),
       text([r + 28, (top + bottom) / 2 + 30], q('practice.washout.depth'), 'start', size),
-      text([(l + r) / 2, bottom + 34], `${words['cut']},`, 'middle', size),
+      text([(l + r) / 2, bottom + 34], `${words.cut},`, 'middle', size),
       text(
         [(l + r) / 2, bottom + 53],
-        `${q('practice.washout.length')} ${words['long']}`,
+        `${q('practice.washout.length')} ${words.long}`,
         'middle',
         size,
       ),
-      text([14, bottom - 18], words['base'] ?? '', 'start', size),
+      text([14, bottom - 18], words.base, 'start', size),
     ].join(''),
   )
 }

@@ -40,7 +40,7 @@ function namer(form: string): (label: string) => string {
 type Column = NonNullable<ManualForm['table']>['columns'][number]
 
 function formView(form: ManualForm, paper: Paper, pen: Pen) {
-  const w = pen.words.forms
+  const { words } = pen
   const width = textWidth(paper)
   const title = pen.plain(form.title)
   const name = namer(form.id)
@@ -67,8 +67,15 @@ function formView(form: ManualForm, paper: Paper, pen: Pen) {
   const columns: readonly Column[] = form.table?.columns ?? []
   const all = columns.reduce((sum, c) => sum + c.wide, 0)
   const share = (c: Column | undefined): number => ((c?.wide ?? 1) / all) * width - 3
-  const write = [w['who'], form.who, w['moment'], form.moment, w['kept'], form.kept]
-    .map((t) => pen.plain(t ?? ''))
+  const write = [
+    words.forms.who,
+    form.who,
+    words.forms.moment,
+    form.moment,
+    words.forms.kept,
+    form.kept,
+  ]
+    .map((t) => pen.plain(t))
     .join('  ')
   const top =
     heights.title +
@@ -105,14 +112,14 @@ function formView(form: ManualForm, paper: Paper, pen: Pen) {
         return {
           check: kind === 'check',
           field: `${form.id}.row-${i + 1}.${columnNames[j] ?? ''}`,
-          tip: `${title}: ${heads[j] ?? ''}, ${r.head === '' ? `${w['row']} ${i + 1}` : r.head}`,
+          tip: `${title}: ${heads[j] ?? ''}, ${r.head === '' ? `${words.forms.row} ${i + 1}` : r.head}`,
         }
       }),
   })
   return pages.map((page, n) => ({
     id: n === 0 ? form.id : `${form.id}-${n + 1}`,
     title: pen.line(form.title),
-    page: pages.length > 1 ? `${w['page']} ${n + 1} ${w['of']} ${pages.length}` : '',
+    page: pages.length > 1 ? `${words.forms.page} ${n + 1} ${words.forms.of} ${pages.length}` : '',
     about: pen.line(form.about),
     who: pen.line(form.who),
     moment: pen.line(form.moment),

@@ -48,7 +48,7 @@ function sheetData(
   const s = p.sheet
   const shown = new Set(s.cautions.map((c) => c.id))
   const drawing = drawingOf(s.drawing, drawings)
-  const qr = qrCode(manual, p.id, pen.words.sheet['scan'] ?? '')
+  const qr = qrCode(manual, p.id, pen.words.sheet.scan)
   return {
     id: p.id,
     number: p.number,
@@ -88,7 +88,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
     words: assets.words,
     facility: manual.facility,
     date: manual.date,
-    material: assets.words.materials[manual.facility.material] ?? manual.facility.material,
+    material: assets.words.materials[manual.facility.material],
   }
   const style = [
     assets.styles['shared'],

@@ -46,7 +46,6 @@ function topPages(
 ): Page[] {
   const pen = penFor(manual, words, '')
   const plan = drawings['plan']
-  const w = words.site
   const sections = manual.sections.map((s) => ({
     id: s.id,
     title: s.title,
@@ -79,42 +78,42 @@ function topPages(
     {
       path: 'symptoms.html',
       template: 'site/symptoms',
-      title: words.symptoms['title'] ?? '',
+      title: words.symptoms.title,
       part: 'see',
       data: () => ({ symptoms }),
     },
     {
       path: 'procedures.html',
       template: 'site/procedures',
-      title: w['do'] ?? '',
+      title: words.site.do,
       part: 'do',
       data: () => ({ sections }),
     },
     {
       path: 'numbers.html',
       template: 'site/numbers',
-      title: w['numbers'] ?? '',
+      title: words.site.numbers,
       part: 'numbers',
       data: () => ({ sheets: byUse() }),
     },
     {
       path: 'reckoners.html',
       template: 'site/reckoners',
-      title: w['reckoners'] ?? '',
+      title: words.site.reckoners,
       part: 'numbers',
       data: () => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }),
     },
     {
       path: 'plans.html',
       template: 'site/plans',
-      title: words.plans['title'] ?? '',
+      title: words.plans.title,
       part: 'plan',
       data: () => ({ plans: manual.plans }),
     },
     {
       path: 'safety.html',
       template: 'site/safety',
-      title: words.safety['title'] ?? '',
+      title: words.safety.title,
       part: 'safety',
       data: () => ({
         signals: signalView(pen),
@@ -132,28 +131,28 @@ function topPages(
     {
       path: 'hazards.html',
       template: 'site/hazards',
-      title: words.safety['hazards'] ?? '',
+      title: words.safety.hazards,
       part: 'safety',
       data: () => ({ hazards: hazardsView(manual, pen) }),
     },
     {
       path: 'learn.html',
       template: 'site/learn',
-      title: words.training['title'] ?? '',
+      title: words.training.title,
       part: 'learn',
       data: () => ({ training: trainingView(manual, pen) }),
     },
     {
       path: 'findings.html',
       template: 'site/findings',
-      title: words.findings['title'] ?? '',
+      title: words.findings.title,
       part: 'board',
       data: () => ({ findings: findingsView(manual, pen) }),
     },
     {
       path: 'facility.html',
       template: 'site/facility',
-      title: words.facility['title'] ?? '',
+      title: words.facility.title,
       part: 'facility',
       data: () => ({
         at: facilityView(manual, pen),
@@ -166,7 +165,7 @@ function topPages(
     {
       path: 'terms.html',
       template: 'site/terms',
-      title: w['more'] ?? '',
+      title: words.site.more,
       part: 'more',
       data: () => ({
         chapters: manual.chapters.map((c) => ({
@@ -235,24 +234,24 @@ export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<str
   const { words } = assets
   const templates = createTemplates(assets.templates)
   const drawings = renderDrawings(manual, words)
-  const menu = ['see', 'do', 'plan', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'].map(
-    (part) => ({
-      part,
-      title: words.site[part] ?? part,
-      page:
-        {
-          see: 'symptoms',
-          do: 'procedures',
-          plan: 'plans',
-          numbers: 'numbers',
-          safety: 'safety',
-          learn: 'learn',
-          board: 'findings',
-          facility: 'facility',
-          more: 'terms',
-        }[part] ?? part,
-    }),
-  )
+  const menu = (
+    ['see', 'do', 'plan', 'numbers', 'safety', 'learn', 'board', 'facility', 'more'] as const
+  ).map((part) => ({
+    part,
+    title: words.site[part],
+    page:
+      {
+        see: 'symptoms',
+        do: 'procedures',
+        plan: 'plans',
+        numbers: 'numbers',
+        safety: 'safety',
+        learn: 'learn',
+        board: 'findings',
+        facility: 'facility',
+        more: 'terms',
+      }[part] ?? part,
+  }))
   const pages = [...topPages(manual, words, drawings), ...lowerPages(manual, words, drawings)].map(
     (page): [string, () => string] => [
       page.path,
@@ -266,7 +265,7 @@ export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<str
           date: manual.date,
           up,
           title: page.title,
-          material: words.materials[manual.facility.material] ?? manual.facility.material,
+          material: words.materials[manual.facility.material],
         }
         const body = templates.render(page.template, {
           ...page.data(),

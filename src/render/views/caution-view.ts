@@ -22,7 +22,7 @@ const nothing = html('')
 
 export const cautionView = (c: ManualCaution, pen: Pen): CautionView => ({
   signal: c.signal,
-  word: pen.words.signals[c.signal] ?? c.signal,
+  word: pen.words.signals[c.signal],
   alert: c.signal === 'notice' ? nothing : triangle,
   hazard: pen.line(c.hazard),
   avoid: pen.line(c.avoid),

@@ -37,32 +37,33 @@ const help = (label: string, p: PlaceOfHelp, linked: boolean) => ({
  */
 export function emergencyView({ manual, words }: Pen, medium: 'screen' | 'paper') {
   const e = manual.emergency
-  const w = words.emergency
   const linked = medium === 'screen'
   const line = (label: string, text: string): Line => ({ label, text })
   return {
-    w,
     facility: manual.facility.name,
     number: e.number,
     // More than an emergency number of three or four digits is set smaller.
     longNumber: e.number.length > 4,
     numberHref: telephone(e.number, linked),
-    radio: line(w.radio, e.radio),
+    radio: line(words.emergency.radio, e.radio),
     // Place first: when the line breaks, they already know where to drive.
     place: [
-      line(w.address, e.address),
-      line(w.gate, e.gate),
-      line(w.way, e.way),
-      line(w.coordinates, e.coordinates),
+      line(words.emergency.address, e.address),
+      line(words.emergency.gate, e.gate),
+      line(words.emergency.way, e.way),
+      line(words.emergency.coordinates, e.coordinates),
     ],
-    meetingPoint: line(w.meetingPoint, e.meetingPoint),
+    meetingPoint: line(words.emergency.meetingPoint, e.meetingPoint),
     stops: e.stops.map((c) => call(c, linked)),
     contacts: e.contacts.map((c) => call(c, linked)),
-    helps: [help(w.hospital, e.hospital, linked), help(w.equineClinic, e.equineClinic, linked)],
+    helps: [
+      help(words.emergency.hospital, e.hospital, linked),
+      help(words.emergency.equineClinic, e.equineClinic, linked),
+    ],
     kept: [
-      line(w.firstAid, e.firstAid.join('; ')),
-      line(w.defibrillator, e.defibrillator.join('; ')),
-      line(w.extinguishers, e.extinguishers.join('; ')),
+      line(words.emergency.firstAid, e.firstAid.join('; ')),
+      line(words.emergency.defibrillator, e.defibrillator.join('; ')),
+      line(words.emergency.extinguishers, e.extinguishers.join('; ')),
     ],
   }
 }

@@ -27,11 +27,10 @@ export function facilityView(manual: Manual, pen: Pen) {
     machines: manual.machines.map((m) => ({
       name: m.name,
       from: m.from,
-      can: m.can.map((c) => pen.words.capabilities[c] ?? c),
+      can: m.can.map((c) => pen.words.capabilities[c]),
       rows: m.facts.map((r) => ({ label: r.label, value: html(quantityHtml(r.text)) })),
     })),
     contacts: manual.contacts,
     raceDays: manual.raceDays,
-    rail: pen.words.rails[manual.geometry.rail] ?? manual.geometry.rail,
   }
 }

@@ -10,7 +10,7 @@ export function findingsView(manual: Manual, pen: Pen) {
   return {
     list: manual.findings.map((f) => ({
       severity: f.severity,
-      word: pen.words.severities[f.severity] ?? f.severity,
+      word: pen.words.severities[f.severity],
       title: pen.line(f.title),
       text: pen.line(f.text),
       do: pen.line(f.do),

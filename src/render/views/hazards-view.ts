@@ -53,12 +53,12 @@ export function hazardsView(
     title: p.title,
     number: pen.context.procedureNumber?.(p.id) ?? '',
     href: pen.context.procedureHref(p.id) ?? '',
-    rows: [...placesOf(p, pen.words.safety['whole'] ?? '').values()]
+    rows: [...placesOf(p, pen.words.safety.whole).values()]
       .sort((a, b) => bySignal(a.caution, b.caution))
       .map(({ caution, where }) => ({
         where,
         signal: caution.signal,
-        word: pen.words.signals[caution.signal] ?? caution.signal,
+        word: pen.words.signals[caution.signal],
         hazard: pen.line(caution.hazard),
         avoid: pen.line(caution.avoid),
         sources: caution.sources.map(source).join('; '),

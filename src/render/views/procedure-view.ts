@@ -80,7 +80,7 @@ type Row = { readonly head: string; readonly lines: readonly Html[] }
 
 function gearLines(p: ManualProcedure, pen: Pen): Html[] {
   return p.gear.flatMap((g) => {
-    const words = pen.words.capabilities[g.can] ?? g.can
+    const words = pen.words.capabilities[g.can]
     if (g.machine !== undefined)
       return [
         html(`${pen.line(g.machine)} <span class="soft">(${words}: ${pen.line(g.why)})</span>`),
@@ -89,7 +89,7 @@ function gearLines(p: ManualProcedure, pen: Pen): Html[] {
       ? []
       : [
           html(
-            `<span class="soft">${words}: ${pen.words.procedure['instead']}</span> ${pen.line(g.instead)}`,
+            `<span class="soft">${words}: ${pen.words.procedure.instead}</span> ${pen.line(g.instead)}`,
           ),
         ]
   })
@@ -113,26 +113,24 @@ function materialLines(p: ManualProcedure, pen: Pen): Html[] {
 }
 
 function factRows(p: ManualProcedure, pen: Pen): Row[] {
-  const w = pen.words.procedure
-  const rows: readonly (readonly [string | undefined, readonly Html[]])[] = [
-    [w['when'], p.triggers.map(pen.line)],
+  const { words } = pen
+  const rows: readonly (readonly [string, readonly Html[]])[] = [
+    [words.procedure.when, p.triggers.map(pen.line)],
     [
-      w['who'],
+      words.procedure.who,
       [
         html(
-          `${p.who.people} ${w[p.who.people === 1 ? 'person' : 'people']}. ${pen.line(p.who.roles)}`,
+          `${p.who.people} ${p.who.people === 1 ? words.procedure.person : words.procedure.people}. ${pen.line(p.who.roles)}`,
         ),
       ],
     ],
-    [w['authority'], [pen.line(p.who.authority)]],
-    [w['time'], timeLines(p, pen)],
-    [w['gear'], gearLines(p, pen)],
-    [w['tools'], p.tools.length === 0 ? [] : [pen.line(p.tools.join(', '))]],
-    [w['material'], materialLines(p, pen)],
+    [words.procedure.authority, [pen.line(p.who.authority)]],
+    [words.procedure.time, timeLines(p, pen)],
+    [words.procedure.gear, gearLines(p, pen)],
+    [words.procedure.tools, p.tools.length === 0 ? [] : [pen.line(p.tools.join(', '))]],
+    [words.procedure.material, materialLines(p, pen)],
   ]
-  return rows
-    .filter(([, lines]) => lines.length > 0)
-    .map(([head, lines]) => ({ head: head ?? '', lines }))
+  return rows.filter(([, lines]) => lines.length > 0).map(([head, lines]) => ({ head, lines }))
 }
 
 /**

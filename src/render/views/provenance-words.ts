@@ -14,7 +14,7 @@ const placeWords = ({ file, line }: Place, { medium }: Pen): string =>
 
 /** Where a value comes from, in words. */
 export function provenanceWords(p: Provenance, pen: Pen): string {
-  const word = pen.words.provenance[p.kind] ?? p.kind
+  const word = pen.words.provenance[p.kind]
   switch (p.kind) {
     case 'measured':
       return `${word} ${p.date}, ${p.by} (${placeWords(p.at, pen)})`

@@ -8,7 +8,7 @@ export const signalView = (pen: Pen): readonly CautionView[] =>
       {
         id: signal,
         signal,
-        hazard: pen.words.signalMeanings[signal] ?? '',
+        hazard: pen.words.signalMeanings[signal],
         avoid: '',
         sources: [],
       },

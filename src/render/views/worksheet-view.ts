@@ -47,7 +47,7 @@ function inputView(i: FigureInput, pen: Pen): InputView {
     value: html(quantityHtml(i.text)),
     label: i.label,
     origin: sheet
-      ? `${pen.words.provenance['derived']}, ${sheet.number}`
+      ? `${pen.words.provenance.derived}, ${sheet.number}`
       : provenanceWords(i.provenance, pen),
     href: (sheet && pen.context.worksheetHref(sheet.id)) ?? '',
     howTo: i.provenance.kind === 'typical' ? i.howTo : '',
@@ -69,13 +69,13 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
       return {
         id: o.id,
         label: o.label,
-        formula: formulaHtml(f?.tex ?? '', `${pen.words.worksheet['formula']}: ${o.label}`),
+        formula: formulaHtml(f?.tex ?? '', `${pen.words.worksheet.formula}: ${o.label}`),
         numbers:
           numbers === ''
             ? html('')
             : formulaHtml(
                 numbers,
-                `${pen.words.worksheet['numbers']}: ${o.label}, ${o.value.ok ? o.value.text : ''}`,
+                `${pen.words.worksheet.numbers}: ${o.label}, ${o.value.ok ? o.value.text : ''}`,
               ),
         hasNumbers: numbers !== '',
         known: o.value.ok,

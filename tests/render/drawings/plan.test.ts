@@ -4,10 +4,11 @@ import type { Manual } from '../../../src/model/manual.ts'
 import type { DrawingContext } from '../../../src/render/drawings/drawing-context.ts'
 import { boxesMeet } from '../../../src/render/drawings/label-places.ts'
 import { planDrawing, planParts } from '../../../src/render/drawings/plan.ts'
-import { zones } from '../../../src/render/drawings/plan-frame.ts'
+import { zoneNames, zones } from '../../../src/render/drawings/plan-frame.ts'
+import type { Words } from '../../../src/validate/schemas/words.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 
-const contextOf = (manual: Manual, words: Readonly<Record<string, string>>): DrawingContext => ({
+const contextOf = (manual: Manual, words: Words['drawings']): DrawingContext => ({
   manual,
   words,
   q: (name) => manual.quantities[name]?.text ?? '',
@@ -35,8 +36,7 @@ describe.each(demos)('plan of %s', (id) => {
   it('names its zones with the stations where they begin and end', async () => {
     const { manual, words } = await demoManual(id)
     const svg = planDrawing('page')(contextOf(manual, words.drawings))
-    for (const name of ['homeStraight', 'firstTurn', 'backStraight', 'lastTurn'])
-      expect(svg).toContain(words.drawings[name])
+    for (const name of zoneNames) expect(svg).toContain(words.drawings[name])
     const ends = zones(manual.geometry)
     expect(ends[0]?.from).toBe(0)
     expect(ends[3]?.to).toBeCloseTo(manual.geometry.railLength, 6)

@@ -48,7 +48,7 @@ export function countdownDetails({ manual, words }: DrawingContext): string {
   const days = calendar.weeks
     .flat()
     .flatMap((d) => [
-      ...(d.isRaceDay ? [`${d.date}: ${words['raceDay']}`] : []),
+      ...(d.isRaceDay ? [`${d.date}: ${words.raceDay}`] : []),
       ...d.tasks.map((t) => `${d.date}: ${t}`),
     ])
   return [...byDate(calendar.earlier), ...days, ...byDate(calendar.later)].join('; ')
@@ -58,7 +58,7 @@ export function countdownDetails({ manual, words }: DrawingContext): string {
 export function countdownDrawing({ manual, words, caption }: DrawingContext): string {
   const calendar = manual.charts.countdown
   if (!calendar) return ''
-  const raceDay = words['raceDay'] ?? ''
+  const raceDay = words.raceDay
   const out: string[] = []
   let y = 4
   const list = (head: string, tasks: readonly Dated[]): void => {
@@ -74,7 +74,7 @@ export function countdownDrawing({ manual, words, caption }: DrawingContext): st
       })
     y += 10
   }
-  list(words['beforeThat'] ?? '', calendar.earlier)
+  list(words.beforeThat, calendar.earlier)
   y += 20
   calendar.weekdays.forEach((name, i) =>
     out.push(text([left + i * wide + 6, y - 4], name, 'start', 15.5, 'font-weight="600"')),
@@ -102,6 +102,6 @@ export function countdownDrawing({ manual, words, caption }: DrawingContext): st
     })
     y += high
   }
-  list(words['afterFair'] ?? '', calendar.later)
+  list(words.afterFair, calendar.later)
   return svg(900, y + 6, caption, out.join(''))
 }

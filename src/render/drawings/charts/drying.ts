@@ -8,9 +8,9 @@ const [left, right, top, bottom] = [66, 386, 34, 246]
 export const dryingDetails = ({ manual, words, q }: DrawingContext): string =>
   manual.charts.drying
     ? [
-        `${words['full']}: ${q('cushion.moisture.held')}`,
-        `${words['wanted']}: ${q('cushion.moisture.target')}, ${q('layer-dry.workable')}`,
-        `${words['dusts']}: ${q('cushion.moisture.dusty')}, ${q('layer-dry.dust')} ${words['later']}`,
+        `${words.full}: ${q('cushion.moisture.held')}`,
+        `${words.wanted}: ${q('cushion.moisture.target')}, ${q('layer-dry.workable')}`,
+        `${words.dusts}: ${q('cushion.moisture.dusty')}, ${q('layer-dry.dust')} ${words.later}`,
       ].join('; ')
     : ''
 
@@ -36,7 +36,7 @@ export function dryingDrawing({ manual, words, q, caption }: DrawingContext): st
     296,
     caption,
     [
-      text([8, 20], words['moisture'] ?? '', 'start', 16),
+      text([8, 20], words.moisture, 'start', 16),
       polyline(
         curve.points.map((p): Point => [x(p.time), y(p.moisture)]),
         'bold',
@@ -47,14 +47,14 @@ export function dryingDrawing({ manual, words, q, caption }: DrawingContext): st
       level(curve.dusty, 'cushion.moisture.dusty', curve.dust),
       text(
         [x(curve.workable) + 10, y(curve.target) - 6],
-        `${words['wanted']}: ${q('layer-dry.workable')}`,
+        `${words.wanted}: ${q('layer-dry.workable')}`,
         'start',
         16,
       ),
       // Below the curve, where nothing else stands.
       text(
         [x(curve.dust) - 8, Math.min(bottom - 7, y(curve.dusty) + 20)],
-        `${words['dusts']}: ${q('layer-dry.dust')} ${words['later']}`,
+        `${words.dusts}: ${q('layer-dry.dust')} ${words.later}`,
         'end',
         16,
       ),
@@ -65,7 +65,7 @@ export function dryingDrawing({ manual, words, q, caption }: DrawingContext): st
           line([x(d * secondsPerDay), bottom], [x(d * secondsPerDay), bottom + 6], 'line') +
           text([x(d * secondsPerDay), bottom + 22], String(d), 'middle', 15),
       ),
-      text([(left + right) / 2, bottom + 42], words['dryDays'] ?? '', 'middle', 16),
+      text([(left + right) / 2, bottom + 42], words.dryDays, 'middle', 16),
     ].join(''),
   )
 }

@@ -6,7 +6,7 @@ const levels = [1, 2, 3, 4] as const
 
 /** What a level asks for, in words. */
 const meaning = (words: DrawingContext['words'], level: number): string =>
-  words[`heat${level}`] ?? ''
+  [words.heat1, words.heat2, words.heat3, words.heat4][level - 1] ?? ''
 
 /** The table in words: each temperature with what it feels like, from dry to moist. */
 export function heatIndexDetails({ manual, words }: DrawingContext): string {
@@ -50,11 +50,11 @@ export function heatIndexDrawing({ manual, words, caption }: DrawingContext): st
     foot + 20 + levels.length * 31,
     caption,
     [
-      text([left + (392 - left) / 2, 20], words['humidity'] ?? '', 'middle', 16),
+      text([left + (392 - left) / 2, 20], words.humidity, 'middle', 16),
       ...table.humidities.map((h, i) =>
         text([left + (i + 0.5) * wide, 50], h, 'middle', 16, 'font-weight="700"'),
       ),
-      text([8, 50], words['airTemperature'] ?? '', 'start', 16),
+      text([8, 50], words.airTemperature, 'start', 16),
       ...table.rows.flatMap((row, j) => [
         text([left - 10, top + j * high + 21], row.temperature, 'end', 16, 'font-weight="700"'),
         ...row.cells.map((c, i) =>

@@ -17,7 +17,7 @@ export const levelsDetails = ({ manual, words }: DrawingContext): string =>
   manual.charts.levels
     .map(
       (s) =>
-        `${s.station}: ${words['foundSlope']} ${s.found}, ${words['wantedSlope']} ${s.wanted}; ${s.points.map(signed).join(', ')}`,
+        `${s.station}: ${words.foundSlope} ${s.found}, ${words.wantedSlope} ${s.wanted}; ${s.points.map(signed).join(', ')}`,
     )
     .join('. ')
 
@@ -65,7 +65,7 @@ function section(s: LevelSection, [x0, y0]: Point, k: number, { words }: Drawing
     text([x0 + 4, y0 + 18], s.station, 'start', size + 2, 'font-weight="600"'),
     text(
       [x0 + wide - 20, y0 + 18],
-      `${words['foundSlope']} ${s.found} · ${words['wantedSlope']} ${s.wanted}`,
+      `${words.foundSlope} ${s.found} · ${words.wantedSlope} ${s.wanted}`,
       'end',
       size,
     ),
@@ -112,8 +112,8 @@ export function levelsDrawing(context: DrawingContext): string {
       ...levels.map((s, i) =>
         section(s, [(i % columns) * (wide + gap), Math.floor(i / columns) * high], k, context),
       ),
-      key(14, grey, context.words['tooHigh'] ?? ''),
-      key(360, upright, context.words['tooLow'] ?? ''),
+      key(14, grey, context.words.tooHigh),
+      key(360, upright, context.words.tooLow),
     ].join(''),
   )
 }

@@ -4,21 +4,21 @@ import { box, dashed, hatchBox, line, svg, text } from '../svg.ts'
 const [left, right, top, high, gap] = [118, 880, 70, 34, 52]
 
 const waterName = (water: { readonly instead: boolean }, words: DrawingContext['words']): string =>
-  words[water.instead ? 'waterInstead' : 'water1'] ?? ''
+  water.instead ? words.waterInstead : words.water1
 
 /** The interval in words, by the minute. */
 export function raceIntervalDetails({ manual, words, q }: DrawingContext): string {
   const at = manual.charts.interval
   if (!at) return ''
   const water = at.water
-    ? [`${waterName(at.water, words)} ${words['lapsOf']} ${q(at.water.figure)}`]
+    ? [`${waterName(at.water, words)} ${words.lapsOf} ${q(at.water.figure)}`]
     : []
   return [
-    `${words['trackClear']}: ${q('gap.clear')}`,
-    `${words['harrow']}: ${q('gap.clear')}–${q('gap.harrowed')}, ${words['lapsOf']} ${q('between.laps')}`,
+    `${words.trackClear}: ${q('gap.clear')}`,
+    `${words.harrow}: ${q('gap.clear')}–${q('gap.harrowed')}, ${words.lapsOf} ${q('between.laps')}`,
     ...water,
-    `${words['trackOpen']}: ${q('gap.open')}`,
-    `${words['nextRace']}: ${q('race-days.interval')}`,
+    `${words.trackOpen}: ${q('gap.open')}`,
+    `${words.nextRace}: ${q('race-days.interval')}`,
   ].join('; ')
 }
 
@@ -47,7 +47,7 @@ export function raceIntervalDrawing({ manual, words, q, caption }: DrawingContex
         (x(to) - x(from)) / Math.max(1, count) > 80 ? x(from) + 12 : x(to) + 8,
         top + row * gap + 23,
       ],
-      `${words['lapsOf']} ${q(name)}`,
+      `${words.lapsOf} ${q(name)}`,
       'start',
       16,
       'paint-order="stroke" stroke="#fff" stroke-width="5"',
@@ -63,11 +63,11 @@ export function raceIntervalDrawing({ manual, words, q, caption }: DrawingContex
     foot + 58,
     caption,
     [
-      name(0, words['horses']),
+      name(0, words.horses),
       horses(0, at.clear),
       horses(at.open, at.interval),
-      text([(x(at.clear) + x(at.open)) / 2, top + 23], words['noHorse'] ?? '', 'middle', 16),
-      name(1, words['harrow']),
+      text([(x(at.clear) + x(at.open)) / 2, top + 23], words.noHorse, 'middle', 16),
+      name(1, words.harrow),
       bar(1, at.clear, at.harrowed, 'harrow'),
       at.laps <= 20 ? laps(1, at.clear, at.harrowed, at.laps) : '',
       ...(at.water
@@ -77,8 +77,8 @@ export function raceIntervalDrawing({ manual, words, q, caption }: DrawingContex
             laps(2, at.water.from, at.water.to, at.water.laps),
           ]
         : []),
-      call(at.clear, `${words['trackClear']}: ${q('gap.clear')}`, 'start'),
-      call(at.open, `${words['trackOpen']}: ${q('gap.open')}`, 'end'),
+      call(at.clear, `${words.trackClear}: ${q('gap.clear')}`, 'start'),
+      call(at.open, `${words.trackOpen}: ${q('gap.open')}`, 'end'),
       lapsLabel(1, at.clear, at.harrowed, at.laps, 'between.laps'),
       at.water ? lapsLabel(2, at.water.from, at.water.to, at.water.laps, at.water.figure) : '',
       line([left, foot], [right, foot], 'bold'),
@@ -87,8 +87,8 @@ export function raceIntervalDrawing({ manual, words, q, caption }: DrawingContex
           line([x(m * 60), foot], [x(m * 60), foot + 7], 'line') +
           text([x(m * 60), foot + 24], String(m), 'middle', 15),
       ),
-      text([left, foot + 48], words['afterFinish'] ?? '', 'start', 15),
-      text([right, foot + 48], `${words['nextRace']}: ${q('race-days.interval')}`, 'end', 15),
+      text([left, foot + 48], words.afterFinish, 'start', 15),
+      text([right, foot + 48], `${words.nextRace}: ${q('race-days.interval')}`, 'end', 15),
     ].join(''),
   )
 }

@@ -8,7 +8,7 @@ export const waterMonthsDetails = ({ manual, words }: DrawingContext): string =>
   (manual.charts.waterMonths ?? [])
     .map(
       (m) =>
-        `${m.name}${m.own ? ` (${words['fairMonth']})` : ''}: ${m.text}, ${words['loads']} ${m.loads}`,
+        `${m.name}${m.own ? ` (${words.fairMonth})` : ''}: ${m.text}, ${words.loads} ${m.loads}`,
     )
     .join('; ')
 
@@ -29,9 +29,9 @@ export function waterMonthsDrawing({ manual, words, caption }: DrawingContext): 
       m.own ? hatchBox(at, wide, high, 9) : '',
       text([middle, at[1] - 10], m.text, 'middle', size, m.own ? 'font-weight="700"' : ''),
       text([middle, bottom + 24], m.short, 'middle', size + 2, m.own ? 'font-weight="700"' : ''),
-      text([middle, bottom + 46], `${words['loads']} ${m.loads}`, 'middle', size),
+      text([middle, bottom + 46], `${words.loads} ${m.loads}`, 'middle', size),
       m.own
-        ? text([middle, bottom + 70], words['fairMonth'] ?? '', 'middle', size, 'font-weight="700"')
+        ? text([middle, bottom + 70], words.fairMonth, 'middle', size, 'font-weight="700"')
         : '',
     ].join('')
   })
@@ -40,7 +40,7 @@ export function waterMonthsDrawing({ manual, words, caption }: DrawingContext): 
     376,
     caption,
     [
-      text([left, 26], words['waterDay'] ?? '', 'start', 17),
+      text([left, 26], words.waterDay, 'start', 17),
       ...columns,
       line([left - 10, bottom], [right + 10, bottom], 'bold'),
     ].join(''),

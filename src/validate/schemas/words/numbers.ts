@@ -1,0 +1,54 @@
+import { group } from './group.ts'
+
+export const figure = group(
+  'estimate',
+  'measure',
+  'worksheet',
+  'notKnown',
+  'because',
+  'figures',
+  'value',
+  'what',
+)
+
+export const worksheet = group(
+  'title',
+  'about',
+  'goesIn',
+  'comesOut',
+  'symbol',
+  'value',
+  'what',
+  'from',
+  'howTo',
+  'formula',
+  'numbers',
+  'result',
+  'rounded',
+  'sources',
+  'usedBy',
+  'noNumber',
+)
+
+export const reckoner = group('worksheet', 'own', 'estimate')
+
+export const months = group('title', 'about', 'month', 'air', 'water', 'loads', 'dry')
+
+export const facility = group(
+  'title',
+  'about',
+  'label',
+  'value',
+  'source',
+  'machine',
+  'can',
+  'from',
+  'role',
+  'name',
+  'phone',
+  'date',
+  'firstPost',
+  'races',
+  'interval',
+  'plan',
+)

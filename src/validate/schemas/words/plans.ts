@@ -1,0 +1,52 @@
+import * as z from 'zod'
+import { group } from './group.ts'
+
+export const plans = group(
+  'title',
+  'about',
+  'stockpile',
+  'across',
+  'sample',
+  'group',
+  'texture',
+  'feel',
+  'notTold',
+  'noClay',
+)
+
+export const forms = group(
+  'title',
+  'row',
+  'who',
+  'moment',
+  'kept',
+  'page',
+  'of',
+  'rail',
+  'middle',
+  'outside',
+  'line',
+)
+
+/**
+ * Plain meanings of the symbols of soil groups, the classes of texture, and how each kind of texture
+ * feels when it is squeezed.
+ */
+export const soils = z.strictObject({
+  groups: group('GW', 'GP', 'GM', 'GC', 'SW', 'SP', 'SM', 'SC', 'ML', 'CL', 'MH', 'CH'),
+  textures: group(
+    'sand',
+    'loamy sand',
+    'sandy loam',
+    'sandy clay loam',
+    'loam',
+    'silt loam',
+    'silt',
+    'clay',
+    'sandy clay',
+    'silty clay',
+    'clay loam',
+    'silty clay loam',
+  ),
+  feel: group('coarse', 'moderately-coarse', 'medium', 'fine'),
+})

@@ -1,0 +1,63 @@
+import * as z from 'zod'
+import { line } from '../text.ts'
+import { entries, group } from './group.ts'
+
+export const symptoms = group('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop')
+
+export const findings = group(
+  'title',
+  'about',
+  'do',
+  'where',
+  'none',
+  'measure',
+  'measureAbout',
+  'hangs',
+  'moved',
+)
+
+export const safety = group(
+  'title',
+  'about',
+  'signals',
+  'call',
+  'limits',
+  'hazards',
+  'hazardsAbout',
+  'whole',
+  'signal',
+  'hazard',
+  'avoid',
+  'step',
+  'behind',
+)
+
+/** The emergency page; `then` is what dispatch is told after the place. */
+export const emergency = z.strictObject({
+  ...entries(
+    'title',
+    'about',
+    'call',
+    'say',
+    'stop',
+    'stopWords',
+    'stopWho',
+    'radio',
+    'reopen',
+    'meet',
+    'meetWords',
+    'who',
+    'address',
+    'gate',
+    'way',
+    'coordinates',
+    'meetingPoint',
+    'hospital',
+    'equineClinic',
+    'firstAid',
+    'defibrillator',
+    'extinguishers',
+    'blank',
+  ),
+  then: z.array(line).min(1),
+})
