@@ -7,8 +7,8 @@ export type Circumstances = {
   readonly rail: string
   readonly units: UnitSystem
   readonly capabilities: ReadonlySet<string>
-  /** A figure or fact in SI; undefined where it has no value here. */
-  readonly numberOf: (name: string) => number | undefined
+  /** A figure or fact that a condition names, SI; undefined where it has no value here. */
+  readonly si: (name: string) => number | undefined
 }
 
 const listed = <T>(value: T | readonly T[] | undefined): readonly T[] =>
@@ -29,8 +29,8 @@ export function applies(when: When | undefined, here: Circumstances): boolean {
     (when.units === undefined || when.units === here.units) &&
     listed(when.has).every((c) => here.capabilities.has(c)) &&
     !listed(when.lacks).some((c) => here.capabilities.has(c)) &&
-    listed(when['above-zero']).every((name) => (here.numberOf(name) ?? 0) > least) &&
-    listed(when.zero).every((name) => Math.abs(here.numberOf(name) ?? 1) <= least) &&
+    listed(when['above-zero']).every((name) => (here.si(name) ?? 0) > least) &&
+    listed(when.zero).every((name) => Math.abs(here.si(name) ?? 1) <= least) &&
     (any.length === 0 || any.some((c) => here.capabilities.has(c)))
   )
 }

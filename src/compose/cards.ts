@@ -1,6 +1,11 @@
-import type { Contact, ManualCard, ManualCaution, ManualReckoner } from '../model/manual.ts'
+import type { ManualCard } from '../model/manual/card.ts'
+import type { ManualCaution } from '../model/manual/caution.ts'
+import type { Contact } from '../model/manual/emergency.ts'
+import type { ManualReckoner } from '../model/manual/reckoner.ts'
 import type { Card } from '../validate/schemas/cards.ts'
 import { applies, type Circumstances } from './applies.ts'
+import { type ComposeContext, isKnown, itemsOf } from './context.ts'
+import { cautionsHere } from './procedures/cautions.ts'
 
 /** What a card has room for. */
 export const cardRoom = { figures: 5, phones: 10 } as const
@@ -37,9 +42,22 @@ function composeCard(card: Card, context: CardContext): ManualCard {
   }
 }
 
-/** The pocket cards of a facility: only quantities that are known, and no card without one. */
-export const composeCards = (cards: readonly Card[], context: CardContext): ManualCard[] =>
+/** The cards that have a number to show: only quantities that are known, and no card without one. */
+export const cardsOf = (cards: readonly Card[], context: CardContext): readonly ManualCard[] =>
   cards
     .filter((c) => applies(c.when, context.here))
     .map((c) => composeCard(c, context))
     .filter((c) => c.figures.length > 0)
+
+/** The pocket cards of a facility. */
+export function composeCards(context: ComposeContext): readonly ManualCard[] {
+  const { library, here, parts } = context
+  const cautions = cautionsHere(context)
+  return cardsOf(itemsOf(library.cards), {
+    here,
+    contacts: parts.contacts,
+    known: (name) => isKnown(name, context),
+    caution: (id) => cautions.get(id),
+    reckoner: (id) => parts.reckoners.find((r) => r.id === id),
+  })
+}

@@ -1,23 +1,32 @@
 import { type FindingsInput, findingRules } from '../compute/findings/rules.ts'
-import type { Finding } from '../model/manual.ts'
-import type { FindingText } from '../validate/schemas/library.ts'
+import { dayNumber } from '../model/day.ts'
+import type { Finding } from '../model/manual/finding.ts'
+import { type ComposeContext, itemsOf } from './context.ts'
 
 const rank = { serious: 0, plan: 1, note: 2 } as const
+
+const inputOf = ({ engine, facility, here, date }: ComposeContext): FindingsInput => ({
+  engine,
+  capabilities: here.capabilities,
+  contactRoles: new Set((facility.file.contacts ?? []).map((c) => c.role)),
+  emergency: new Set(Object.keys(facility.file.emergency ?? {})),
+  hasClimate: engine.facts.has('climate.tmax'),
+  today: dayNumber(date),
+})
 
 /**
  * The findings that hold here, worst first, with the lines of the facility file that they come
  * from.
  */
-export function composeFindings(
-  input: FindingsInput,
-  texts: readonly FindingText[],
-): readonly Finding[] {
-  const byId = new Map(texts.map((t) => [t.id, t]))
+export function composeFindings(context: ComposeContext): readonly Finding[] {
+  const { engine, library } = context
+  const input = inputOf(context)
+  const texts = new Map(itemsOf(library.findings).map((t) => [t.id, t]))
   const found = findingRules.flatMap((rule): Finding[] => {
-    const text = byId.get(rule.id)
+    const text = texts.get(rule.id)
     if (!text || !rule.holds(input)) return []
     const where = rule.facts.flatMap((path) => {
-      const provenance = input.engine.facts.get(path)?.provenance
+      const provenance = engine.facts.get(path)?.provenance
       return provenance && 'at' in provenance ? [`${provenance.at.file}:${provenance.at.line}`] : []
     })
     return [
@@ -27,7 +36,7 @@ export function composeFindings(
         title: text.title,
         text: text.text,
         do: text.do,
-        figures: rule.figures.filter((f) => input.engine.figure(f)?.value.ok),
+        figures: rule.figures.filter((f) => engine.figure(f)?.value.ok),
         where: [...new Set(where)],
       },
     ]

@@ -1,3 +1,6 @@
+import type { CitedSource } from '../model/manual/source.ts'
+import type { ComposeContext } from './context.ts'
+
 /** An item of CSL-JSON, as far as references are printed from it. */
 export type SourceItem = {
   readonly id: string
@@ -29,4 +32,23 @@ export function referenceText(item: SourceItem): string {
     year === undefined ? undefined : String(year),
   ].filter((p) => p !== undefined && p !== '')
   return `${parts.join(', ')}.${item.note ? ` ${item.note}` : ''}`
+}
+
+/** Sources that something in the manual cites, in the order of the references. */
+export function composeSources({ references, parts }: ComposeContext): readonly CitedSource[] {
+  const cited = new Set([
+    ...parts.procedures.flatMap((p) => [...p.background.map((b) => b.source), ...p.references]),
+    ...parts.cautions.flatMap((c) => c.sources),
+    ...parts.worksheets.flatMap((w) => [
+      ...w.sources,
+      ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : [])),
+    ]),
+  ])
+  return references
+    .filter((s) => cited.has(s.id))
+    .map((s) => ({
+      id: s.id,
+      text: referenceText(s),
+      short: s.id === 'common-practice' ? 'common practice' : (s.number ?? s.title),
+    }))
 }

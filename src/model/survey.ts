@@ -17,15 +17,15 @@ export type SurveyedOval = {
 }
 
 /** Readings of each station, in the order of the stations around the rail. */
-export function byStation(
-  readings: readonly Reading[],
-): readonly { readonly station: number; readonly readings: readonly Reading[] }[] {
-  const found = new Map<number, Reading[]>()
+export function byStation<R extends Reading>(
+  readings: readonly R[],
+): readonly { readonly station: number; readonly readings: readonly R[] }[] {
+  const found = new Map<number, R[]>()
   for (const r of readings) found.set(r.station, [...(found.get(r.station) ?? []), r])
   return [...found]
     .sort(([a], [b]) => a - b)
     .map(([station, list]) => ({
       station,
-      readings: [...list].sort((a, b) => a.offset - b.offset),
+      readings: list.toSorted((a, b) => a.offset - b.offset),
     }))
 }

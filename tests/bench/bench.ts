@@ -58,7 +58,7 @@ for (const t of bench.tasks)
 const { facility: checked, library } = await loadManual(facility, folders, date)
 if (checked && library) {
   const { computeFacility } = await import('../../src/compute/compute-facility.ts')
-  const { composeReckoner } = await import('../../src/compose/reckoner.ts')
+  const { composeReckoner } = await import('../../src/compose/reckoners/reckoner.ts')
   const { rankUnmeasured } = await import('../../src/compute/sensitivity.ts')
   const { composeManual } = await import('../../src/compose/compose-manual.ts')
   const everyFigure = (c: ReturnType<typeof computeFacility>): void =>

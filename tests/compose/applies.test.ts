@@ -7,7 +7,7 @@ const here: Circumstances = {
   rail: 'pylons',
   units: 'us',
   capabilities: new Set(['harrow', 'spray']),
-  numberOf: (name) => values[name],
+  si: (name) => values[name],
 }
 
 describe('applies', () => {

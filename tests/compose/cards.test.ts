@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { loadLibrary, loadSources } from '../../src/cli/load/load-library.ts'
-import { type CardContext, cardRoom, composeCards } from '../../src/compose/cards.ts'
+import { type CardContext, cardRoom, cardsOf } from '../../src/compose/cards.ts'
 import type { ManualReckoner } from '../../src/model/manual.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkLibrary, type LibraryTrees } from '../../src/validate/check-library.ts'
@@ -34,7 +34,7 @@ const context = (change: Partial<CardContext> = {}): CardContext => ({
     rail: 'pylons',
     units: 'us',
     capabilities: new Set(['harrow']),
-    numberOf: () => undefined,
+    si: () => undefined,
   },
   known: () => true,
   caution: (id) => ({ id, signal: 'warning', hazard: 'h', avoid: 'a', sources: [] }),
@@ -57,13 +57,13 @@ const card = (change: Partial<Card> = {}): Card => ({
 
 describe('composing cards', () => {
   it('keeps what applies here and is known, in order, as far as there is room', () => {
-    const [whole] = composeCards(
+    const [whole] = cardsOf(
       [card({ figures: figures(8) })],
       context({ known: (name) => name !== 'a.n1' }),
     )
     expect(whole?.figures.map((f) => f.name)).toEqual(['a.n0', 'a.n2', 'a.n3', 'a.n4', 'a.n5'])
     expect(whole?.figures).toHaveLength(cardRoom.figures)
-    const [less] = composeCards(
+    const [less] = cardsOf(
       [
         card({
           figures: [
@@ -78,9 +78,9 @@ describe('composing cards', () => {
   })
 
   it('leaves out a card of which no quantity is known, and one that does not apply', () => {
-    expect(composeCards([card()], context({ known: () => false }))).toEqual([])
+    expect(cardsOf([card()], context({ known: () => false }))).toEqual([])
     expect(
-      composeCards(
+      cardsOf(
         [card({ when: { has: 'grade' } }), card({ id: 'two', when: { has: 'harrow' } })],
         context(),
       ).map((c) => c.id),
@@ -93,19 +93,19 @@ describe('composing cards', () => {
       ['full', table('full', '4')],
       ['later', table('later', '5')],
     ])
-    const [one] = composeCards(
+    const [one] = cardsOf(
       [card({ reckoners: ['absent', 'empty', 'full', 'later'] })],
       context({ reckoner: (id) => tables.get(id) }),
     )
     expect(one?.reckoner?.id).toBe('full')
     expect(
-      composeCards([card({ reckoners: ['absent'] })], context({ reckoner: () => undefined }))[0]
+      cardsOf([card({ reckoners: ['absent'] })], context({ reckoner: () => undefined }))[0]
         ?.reckoner,
     ).toBeUndefined()
   })
 
   it('names whom to call in the order of the card, without roles that nobody fills', () => {
-    const [one] = composeCards(
+    const [one] = cardsOf(
       [card({ phones: ['fire', 'police', 'ambulance'] })],
       context({
         contacts: [contact('ambulance', 'A'), contact('fire', 'F'), contact('quarry', 'Q')],
@@ -114,7 +114,7 @@ describe('composing cards', () => {
     expect(one?.phones.map((p) => p.name)).toEqual(['F', 'A'])
     const many = Array.from({ length: 30 }, (_, i) => contact('fire', `F${i}`))
     expect(
-      composeCards([card({ phones: ['fire'] })], context({ contacts: many }))[0]?.phones,
+      cardsOf([card({ phones: ['fire'] })], context({ contacts: many }))[0]?.phones,
     ).toHaveLength(cardRoom.phones)
   })
 })

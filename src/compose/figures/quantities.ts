@@ -1,0 +1,120 @@
+import { isFigureId } from '../../compute/uses/ids.ts'
+import { useIdOf } from '../../compute/uses/use.ts'
+import { capabilityOf, factSpec, isFactPath } from '../../model/fact-spec.ts'
+import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
+import type { Manual } from '../../model/manual.ts'
+import { placeholder } from '../../model/placeholders.ts'
+import { formatExact } from '../../model/quantity/format-exact.ts'
+import { formatQuantity } from '../../model/quantity/format-quantity.ts'
+import type { Words } from '../../validate/schemas/words.ts'
+import type { ComposeContext, ManualParts } from '../context.ts'
+
+/** A fact in words, and for a machine's field which work it is for. */
+export function measureLabel(path: string, work: Words['capabilities']): string {
+  const label = factSpec(path)?.label ?? path
+  const capability = capabilityOf(path)
+  return capability ? `${label}, ${work[capability]}` : label
+}
+
+/** Number and unit as they are set large; a degree sign belongs to its number. */
+const large = ({
+  number,
+  unit,
+}: {
+  readonly number: string
+  readonly unit: string
+}): { number: string; unit: string } =>
+  unit === '°' ? { number: `${number}°`, unit: '' } : { number, unit }
+
+/** In place of a number: that there is none, and why. */
+const without = (
+  reason: string,
+  words: Words,
+): Pick<NamedQuantity, 'number' | 'unit' | 'text' | 'ok' | 'reason'> => ({
+  number: words.figure.notKnown,
+  unit: '',
+  text: words.figure.notKnown,
+  ok: false,
+  reason,
+})
+
+type Given = Pick<ComposeContext, 'engine' | 'locale' | 'library'>
+
+function ofFigure(name: string, { engine, library }: Given): NamedQuantity | undefined {
+  const figure = isFigureId(name) ? engine.figure(name) : undefined
+  if (!figure) return undefined
+  const shared = {
+    name,
+    label: figure.label,
+    estimate: figure.estimate,
+    toMeasure: figure.toMeasure.map((path) => measureLabel(path, library.words.capabilities)),
+    worksheet: { number: figure.worksheet, id: useIdOf(name) },
+  }
+  if (!figure.value.ok)
+    return { ...shared, ...without(figure.value.reason, library.words), estimate: false }
+  return { ...shared, ...large(figure.value), text: figure.value.text, ok: true, reason: '' }
+}
+
+function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefined {
+  const fact = isFactPath(name) ? engine.facts.get(name) : undefined
+  if (!fact) return undefined
+  const estimate = fact.provenance.kind === 'typical'
+  return {
+    name,
+    label: fact.label,
+    ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')),
+    text: formatExact(fact.si, fact.kind, locale, 'prose'),
+    ok: true,
+    reason: '',
+    estimate,
+    toMeasure: estimate ? [fact.label] : [],
+    worksheet: undefined,
+  }
+}
+
+/** What there is no machine for, or what the facility file does not say. */
+function ofNothing(name: string, { library }: Given): NamedQuantity {
+  const label = factSpec(name)?.label
+  const reason =
+    label === undefined ? 'nothing here can do this work' : `${label} is not in the facility file`
+  return {
+    name,
+    label: label ?? name,
+    ...without(reason, library.words),
+    estimate: false,
+    toMeasure: [],
+    worksheet: undefined,
+  }
+}
+
+/** All names that any text uses, found in finished data. */
+function namesUsed(data: unknown, into: Set<string>): Set<string> {
+  if (typeof data === 'string') for (const m of data.matchAll(placeholder)) into.add(m[1] ?? '')
+  else if (Array.isArray(data)) for (const item of data) namesUsed(item, into)
+  else if (typeof data === 'object' && data !== null)
+    for (const item of Object.values(data)) namesUsed(item, into)
+  return into
+}
+
+/**
+ * Every figure and fact as text can show it, by its name, and whatever else the parts of the manual
+ * name: what does not exist here says so instead of giving a number.
+ */
+export function composeQuantities(parts: ManualParts, given: Given): Manual['quantities'] {
+  const names = namesUsed(
+    parts,
+    new Set([
+      ...parts.figures.map((f) => f.id),
+      ...given.engine.facts.keys(),
+      ...parts.procedures.flatMap((p) => p.time.flatMap((t) => t.figure ?? [])),
+    ]),
+  )
+  return Object.fromEntries(
+    [...names]
+      .sort()
+      .map((name) => [
+        name,
+        ofFigure(name, given) ?? ofFact(name, given) ?? ofNothing(name, given),
+      ]),
+  )
+}

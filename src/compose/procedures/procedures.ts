@@ -1,0 +1,38 @@
+import { isFigureId } from '../../compute/uses/ids.ts'
+import type { ManualProcedure } from '../../model/manual/procedure.ts'
+import { applies } from '../applies.ts'
+import { type ComposeContext, isKnown, itemsOf } from '../context.ts'
+import { cautionsHere } from './cautions.ts'
+import type { ProcedureContext } from './chosen.ts'
+import { composeProcedure } from './procedure.ts'
+
+function procedureContext(context: ComposeContext, present: ReadonlySet<string>): ProcedureContext {
+  const { here, facility, engine, parts } = context
+  const cautions = cautionsHere(context)
+  return {
+    here,
+    facility: facility.file,
+    caution: (id) => cautions.get(id),
+    reckoner: (id) => parts.reckoners.find((r) => r.id === id),
+    present: (id) => id !== undefined && present.has(id),
+    worksheetOf: (name) => (isFigureId(name) ? engine.figure(name)?.worksheet : undefined),
+    known: (name) => isKnown(name, context),
+  }
+}
+
+/**
+ * The procedures that apply here, section by section as the library orders them; numbers count what
+ * is kept.
+ */
+export function composeProcedures(context: ComposeContext): readonly ManualProcedure[] {
+  const { library, here } = context
+  const kept = itemsOf(library.procedures).filter((p) => applies(p.when, here))
+  const forEach = procedureContext(context, new Set(kept.map((p) => p.id)))
+  const sections = itemsOf(library.sections).filter((s) => kept.some((p) => p.section === s.id))
+  return sections.flatMap(({ id }, i) =>
+    kept
+      .filter((p) => p.section === id)
+      .sort((a, b) => a.order - b.order)
+      .map((p, j) => composeProcedure(p, `${i + 1}.${j + 1}`, forEach)),
+  )
+}

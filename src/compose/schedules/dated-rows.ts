@@ -1,0 +1,35 @@
+import { addDays, secondsPerDay } from '../../model/day.ts'
+import type { PlanRow } from '../../validate/schemas/plans.ts'
+import { applies } from '../applies.ts'
+import { type ComposeContext, isKnown, namedNumber } from '../context.ts'
+import { raceWeek } from '../dates.ts'
+
+/** Days that facts come to when they are added up. */
+const daysOf = (names: readonly string[], context: ComposeContext): number =>
+  names.reduce((total, name) => total + (namedNumber(name, context) ?? 0), 0) / secondsPerDay
+
+const isKept = (row: PlanRow, context: ComposeContext): boolean =>
+  applies(row.when, context.here) &&
+  (row.needs ?? []).every((name) => isKnown(name, context)) &&
+  !(row.lacks ?? []).some((name) => isKnown(name, context))
+
+/**
+ * The date that a row begins with; undefined for rows without one, and where there are no race
+ * days.
+ */
+function dateOf(row: PlanRow, context: ComposeContext): string | undefined {
+  const week = raceWeek(context.facility.file)
+  if (!week) return undefined
+  if (row.on) return addDays(week.first, -daysOf(row.on, context))
+  return row.after && addDays(week.last, daysOf(row.after, context))
+}
+
+/** Rows that apply here, those with a date (`YYYY-MM-DD`) in its order behind those without. */
+export const datedRows = (
+  rows: readonly PlanRow[],
+  context: ComposeContext,
+): readonly { readonly row: PlanRow; readonly date: string | undefined }[] =>
+  rows
+    .filter((row) => isKept(row, context))
+    .map((row) => ({ row, date: dateOf(row, context) }))
+    .sort((a, b) => (a.date ?? '').localeCompare(b.date ?? ''))

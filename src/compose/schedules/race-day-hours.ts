@@ -1,0 +1,41 @@
+import { raceDayHours } from '../../compute/racing/race-day-hours.ts'
+import type { TableRows } from '../../model/manual/schedule.ts'
+import { type ComposeContext, printed } from '../context.ts'
+
+const inputs = {
+  rate: 'air.rate',
+  area: 'area.total',
+  load: 'cycle.water',
+  usable: 'gear.spray.usable',
+  cycle: 'cycle.time',
+  spread: 'cycle.spread',
+  trucks: 'gear.spray.count',
+  rise: 'daylight.rise',
+  set: 'daylight.set',
+  start: 'clock.start',
+  horses: 'clock.horses',
+  first: 'race-days.first-post',
+  last: 'clock.last',
+  interval: 'race-days.interval',
+  clear: 'practice.clear-track',
+} as const
+
+/** Rows of a race day's water by the hour: the same hours that the figure adds up. */
+export function raceDayHourRows(context: ComposeContext): TableRows {
+  const { engine } = context
+  const known = engine.siOfAll(inputs)
+  // A day that ends after midnight is shown as far as the last race.
+  const done = engine.si('clock.done') ?? engine.si('clock.after')
+  if (!known || done === undefined) return []
+  const full = engine.si('water.storage')
+  const store =
+    full === undefined ? {} : { store: { full, recharge: engine.si('water.recharge') ?? 0 } }
+  return raceDayHours({ ...known, done, ...store }).map((h) => [
+    printed(h.from, 'clock', context),
+    printed(h.lost, 'thinDepth', context),
+    printed(h.needed, 'tenths', context),
+    printed(h.possible, 'tenths', context),
+    printed(h.behind, 'waterDepth', context),
+    h.left === undefined ? '–' : printed(h.left, 'waterVolume', context),
+  ])
+}

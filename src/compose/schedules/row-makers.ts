@@ -1,0 +1,26 @@
+import type { TableRows } from '../../model/manual/schedule.ts'
+import type { RowSource } from '../../validate/schemas/plans.ts'
+import type { ComposeContext } from '../context.ts'
+import { materialClassRows, sievePointRows } from '../material/material-class.ts'
+import { surveyDayRows, surveyMoveRows, surveyStationRows } from '../survey/depth-survey.ts'
+import { levelStationRows } from '../survey/level-survey.ts'
+import { raceDayHourRows } from './race-day-hours.ts'
+import { symptomChartRows } from './symptom-chart.ts'
+import { eveningRows, halfDayRows, signOffRows } from './training.ts'
+import { weatherDayRows } from './weather-days.ts'
+
+/** Who makes the rows of a table that no author writes. */
+export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => TableRows>> = {
+  'survey-days': surveyDayRows,
+  'survey-stations': surveyStationRows,
+  'survey-moves': surveyMoveRows,
+  'level-stations': levelStationRows,
+  'race-day-hours': raceDayHourRows,
+  'weather-days': weatherDayRows,
+  'sieve-points': sievePointRows,
+  'material-class': materialClassRows,
+  'training-half-day': halfDayRows,
+  'training-evenings': eveningRows,
+  'sign-off': signOffRows,
+  'symptom-chart': symptomChartRows,
+}

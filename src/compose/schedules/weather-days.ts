@@ -1,0 +1,42 @@
+import { recordedDays } from '../../compute/weather/weather-record.ts'
+import type { TableRows } from '../../model/manual/schedule.ts'
+import { type ComposeContext, printed } from '../context.ts'
+import { shortDate } from '../dates.ts'
+
+const inputs = {
+  depth: 'cushion.depth.target',
+  unitWeight: 'cushion.unit-weight.worked',
+  held: 'cushion.moisture.held',
+  target: 'cushion.moisture.target',
+  dusty: 'cushion.moisture.dusty',
+  share: 'practice.readily',
+  curve: 'practice.open-curve-number',
+  latitude: 'place.latitude',
+  windHeight: 'practice.wind-height',
+} as const
+
+/** The last days of the record: as many as two weeks of work look back on. */
+const shown = 14
+
+/**
+ * One row for each of the last days of the weather record: the same run of days that the figure
+ * adds up.
+ */
+export function weatherDayRows(context: ComposeContext): TableRows {
+  const { engine, facility, locale } = context
+  const known = engine.siOfAll(inputs)
+  if (facility.weather.length === 0 || !known) return []
+  const input = { ...known, elevation: engine.si('place.elevation') ?? 0 }
+  const moistureAt = (depleted: number): number =>
+    Math.max(0, input.held - (depleted * 1000) / (input.unitWeight * input.depth))
+  return recordedDays(facility.weather, input)
+    .slice(-shown)
+    .map(({ day, drawn, lost, depleted }) => [
+      shortDate(day.date, locale.system),
+      `${printed(day.high, 'temperature', context)} / ${printed(day.low, 'temperature', context)}`,
+      printed(day.rain, 'waterDepth', context),
+      printed(drawn, 'waterDepth', context),
+      printed(lost, 'waterDepth', context),
+      printed(moistureAt(depleted), 'fineShare', context),
+    ])
+}

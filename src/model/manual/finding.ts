@@ -1,0 +1,24 @@
+import type { Text } from './text.ts'
+
+/** What this facility has, measured against what the figures ask. */
+export type Finding = {
+  readonly id: string
+  readonly severity: 'serious' | 'plan' | 'note'
+  readonly title: Text
+  readonly text: Text
+  readonly do: Text
+  readonly figures: readonly string[]
+  /** Where in the facility file it comes from, such as `facility.yaml:31`. */
+  readonly where: readonly string[]
+}
+
+/** A value that stands in for a measurement, and how much hangs on it. */
+export type ToMeasure = {
+  readonly label: string
+  readonly text: string
+  readonly howTo: string
+  /** How many figures move when it is a tenth off, and which moves most by how many percent. */
+  readonly figures: number
+  readonly most: string
+  readonly percent: number
+}

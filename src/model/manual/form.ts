@@ -1,0 +1,46 @@
+import type { Text } from './text.ts'
+
+/**
+ * A place to write on a form: width in sixths of the page, height in lines of handwriting. Where
+ * there are choices, they are ticked.
+ */
+export type FormBox = {
+  readonly label: Text
+  readonly wide: number
+  readonly tall: number
+  readonly choices: readonly Text[]
+}
+
+/** How a cell is filled in: a word or number by hand, or a tick. */
+export type FormWrite = 'line' | 'check'
+
+/** A form to write on. */
+export type ManualForm = {
+  readonly id: string
+  readonly title: Text
+  readonly about: Text
+  /** Who fills it in, when, and where it is kept. */
+  readonly who: Text
+  readonly moment: Text
+  readonly kept: Text
+  readonly boxes: readonly FormBox[]
+  readonly table:
+    | {
+        /** `wide` is the width of a column against the others. */
+        readonly columns: readonly {
+          readonly head: Text
+          readonly wide: number
+          readonly write: FormWrite
+        }[]
+        /**
+         * Rows that stand ready, by their first cell; `write` says how all of the row is filled in
+         * where the columns do not.
+         */
+        readonly rows: readonly { readonly head: Text; readonly write: FormWrite | undefined }[]
+        /** Blank rows at the least; the last page is filled with more. 0: none at all. */
+        readonly spare: number
+      }
+    | undefined
+  readonly after: readonly FormBox[]
+  readonly sign: readonly Text[]
+}

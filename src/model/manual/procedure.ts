@@ -1,0 +1,94 @@
+import type { Capability } from '../capability.ts'
+import type { ManualCaution } from './caution.ts'
+import type { ManualReckoner } from './reckoner.ts'
+import type { Text } from './text.ts'
+
+export type ManualStep = {
+  readonly number: number
+  readonly do: Text
+  readonly note: Text | undefined
+  readonly cautions: readonly ManualCaution[]
+  /** Names of quantities for the margin. */
+  readonly figures: readonly string[]
+}
+
+export type ManualMethod = {
+  readonly id: string
+  readonly title: string
+  readonly choose: Text | undefined
+  /** Id in `renderDrawings`. */
+  readonly drawing: string | undefined
+  readonly steps: readonly ManualStep[]
+}
+
+export type ManualSheet = {
+  readonly when: Text
+  readonly cautions: readonly ManualCaution[]
+  readonly figures: readonly { readonly name: string; readonly label: Text }[]
+  readonly steps: readonly ManualStep[]
+  /** Id in `renderDrawings`. */
+  readonly drawing: string | undefined
+  readonly done: readonly Text[]
+  readonly stop: readonly Text[]
+  readonly reckoner: ManualReckoner | undefined
+  readonly worksheets: readonly string[]
+}
+
+/** A procedure with only what applies to this facility. */
+export type ManualProcedure = {
+  readonly id: string
+  /** Section and place in it, such as `2.1`; pages are numbered `2-1`. */
+  readonly number: string
+  readonly title: string
+  readonly section: string
+  readonly purpose: Text
+  readonly triggers: readonly Text[]
+  readonly symptoms: readonly string[]
+  readonly who: { readonly people: number; readonly roles: Text; readonly authority: Text }
+  /** Each entry is "figure, words" ready to be read after "Time". */
+  readonly time: readonly { readonly figure: string | undefined; readonly text: Text | undefined }[]
+  /** Machines for each capability that the work asks for, or what to do instead. */
+  readonly gear: readonly {
+    readonly can: Capability
+    readonly why: Text
+    readonly machine: string | undefined
+    readonly instead: Text | undefined
+  }[]
+  readonly tools: readonly Text[]
+  readonly materials: readonly { readonly name: Text; readonly figure: string | undefined }[]
+  readonly cautions: readonly ManualCaution[]
+  readonly measure: readonly { readonly do: Text; readonly how: Text | undefined }[]
+  readonly branches: readonly {
+    readonly found: Text
+    readonly do: Text
+    readonly method: string | undefined
+    readonly procedure: string | undefined
+  }[]
+  readonly methods: readonly ManualMethod[]
+  readonly checks: readonly Text[]
+  readonly failures: readonly {
+    readonly see: Text
+    readonly do: Text
+    readonly procedure: string | undefined
+  }[]
+  readonly stop: readonly Text[]
+  readonly records: readonly Text[]
+  readonly background: readonly { readonly text: Text; readonly source: string }[]
+  readonly references: readonly string[]
+  readonly reckoners: readonly ManualReckoner[]
+  readonly next: string | undefined
+  /** What the facility itself adds to this procedure. */
+  readonly notes: readonly Text[]
+  readonly sheet: ManualSheet
+  readonly training: {
+    readonly aims: readonly Text[]
+    readonly show: readonly Text[]
+    readonly practice: readonly Text[]
+    readonly questions: readonly {
+      readonly ask: Text
+      readonly choices: readonly Text[]
+      readonly right: number
+      readonly why: Text
+    }[]
+  }
+}

@@ -1,0 +1,22 @@
+import type { Text } from './text.ts'
+
+/** Rows of a table; the first cell of each is its head. */
+export type TableRows = readonly (readonly Text[])[]
+
+/** A list worked out for this facility. */
+export type ManualTable = {
+  readonly id: string
+  readonly title: Text
+  readonly about: Text | undefined
+  readonly heads: readonly Text[]
+  readonly rows: TableRows
+}
+
+/** A plan of work, a survey or a record on pages of its own. */
+export type ManualPlan = {
+  readonly id: string
+  readonly title: string
+  readonly about: Text
+  readonly drawings: readonly string[]
+  readonly tables: readonly ManualTable[]
+}

@@ -1,0 +1,13 @@
+import type { Text } from './text.ts'
+
+export type ManualSymptom = {
+  readonly id: string
+  readonly says: Text
+  readonly looks: Text
+  readonly causes: readonly {
+    readonly check: Text
+    readonly cause: Text
+    readonly procedure: string
+  }[]
+  readonly stop: Text
+}

@@ -1,0 +1,2 @@
+/** Markdown in which `{grade.time}` stands for a quantity of `Manual.quantities`. */
+export type Text = string

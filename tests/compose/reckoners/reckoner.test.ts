@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest'
+import { demoManual, demos } from '../../support/demo.ts'
+
+describe.each(demos)('reckoners of %s', (id) => {
+  it('stop at the moisture that is wanted here, where nothing is missing', async () => {
+    const { manual } = await demoManual(id)
+    const table = manual.reckoners.find((r) => r.id === 'moisture')
+    if (!table) return
+    const last = table.rows.at(-1)
+    expect(table.rows.length).toBeLessThanOrEqual(6)
+    expect(last?.head).toBe(manual.quantities['cushion.moisture.target']?.text)
+    expect(Number.parseFloat(last?.cells[0] ?? '')).toBe(0)
+    expect(Number.parseFloat(table.rows[0]?.cells[0] ?? '')).toBeGreaterThan(0)
+  })
+})
+
+describe('water by month', () => {
+  it('gives for the month of the fair what all other figures give', async () => {
+    const { manual } = await demoManual('larkmoor')
+    const fair = manual.charts.waterMonths?.filter((m) => m.own) ?? []
+    expect(fair.map((m) => [m.name, m.text])).toEqual([
+      ['August', manual.quantities['demand.water']?.text],
+    ])
+    expect(manual.reckoners.find((r) => r.id === 'months')?.rows.find((r) => r.own)?.cells[1]).toBe(
+      fair[0]?.text,
+    )
+  })
+})
