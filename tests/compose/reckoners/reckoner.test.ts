@@ -13,16 +13,3 @@ describe.each(demos)('reckoners of %s', (id) => {
     expect(Number.parseFloat(table.rows[0]?.cells[0] ?? '')).toBeGreaterThan(0)
   })
 })
-
-describe('water by month', () => {
-  it('gives for the month of the fair what all other figures give', async () => {
-    const { manual } = await demoManual('larkmoor')
-    const fair = manual.charts.waterMonths?.filter((m) => m.own) ?? []
-    expect(fair.map((m) => [m.name, m.text])).toEqual([
-      ['August', manual.quantities['demand.water']?.text],
-    ])
-    expect(manual.reckoners.find((r) => r.id === 'months')?.rows.find((r) => r.own)?.cells[1]).toBe(
-      fair[0]?.text,
-    )
-  })
-})

@@ -1,10 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { coverage } from '../../../src/compute/coverage/coverage.ts'
-import { lapLengths } from '../../../src/compute/coverage/lap-lengths.ts'
-import { lapLength } from '../../../src/model/oval-shape.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, FT, feet, MPH, mph, ovals, whole } from '../support/realistic.ts'
+import { FEW, FT, feet, MPH, mph, ovals } from '../support/realistic.ts'
 
 const halfMile = {
   straight: 600 * FT,
@@ -12,6 +10,7 @@ const halfMile = {
   widthStraights: 65 * FT,
   widthTurns: 65 * FT,
 }
+
 const harrow = {
   width: 8 * FT,
   angle: 0,
@@ -65,18 +64,6 @@ describe('coverage', () => {
 
   it('refuses an overlap as wide as the implement', () => {
     expectRefused(coverage.compute({ ...halfMile, ...harrow, overlap: 8 * FT }), /overlap/)
-  })
-
-  it('drives what its laps measure one by one, which is the middle lap for each', () => {
-    fc.assert(
-      fc.property(ovals, whole(1, 30), (o, strips) => {
-        const laps = lapLengths(o.straight, o.radius, o.widthTurns, strips)
-        const sum = laps.reduce((a, b) => a + b, 0)
-        expect(sum).toBeCloseTo(strips * lapLength(o.straight, o.radius, o.widthTurns / 2), 4)
-        expect([...laps].sort((a, b) => a - b)).toEqual(laps)
-      }),
-      FEW,
-    )
   })
 
   it('never takes longer with a wider, faster or second machine', () => {

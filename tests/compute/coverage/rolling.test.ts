@@ -1,8 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { fieldCapacity } from '../../../src/compute/coverage/field-capacity.ts'
 import { rolling } from '../../../src/compute/coverage/rolling.ts'
-import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, FT, IN, inches, MPH, ovals, whole } from '../support/realistic.ts'
 
@@ -12,6 +10,7 @@ const halfMile = {
   widthStraights: 65 * FT,
   widthTurns: 65 * FT,
 }
+
 const trucks = {
   tireWidth: 8 * IN,
   tiresPerSide: 2,
@@ -81,18 +80,5 @@ describe('rolling with truck tires', () => {
       }),
       FEW,
     )
-  })
-})
-
-describe('counting whole things', () => {
-  it('rounds up, but not for a hair of arithmetic', () => {
-    expect([6.2, 7, 7.0000000001, 0].map(wholeUp)).toEqual([7, 7, 7, 0])
-  })
-})
-
-describe('area rate of an implement', () => {
-  it('refuses to work more than all of the time', () => {
-    expect(() => fieldCapacity(2, 3, 1.1)).toThrow(RangeError)
-    expect(fieldCapacity(2, 3, 1)).toBe(6)
   })
 })

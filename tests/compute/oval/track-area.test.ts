@@ -1,8 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { infieldArea } from '../../../src/compute/oval/infield-area.ts'
-import { lapLength } from '../../../src/model/oval-shape.ts'
 import { trackArea } from '../../../src/compute/oval/track-area.ts'
+import { lapLength } from '../../../src/model/oval-shape.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, FT, ovals } from '../support/realistic.ts'
 
@@ -47,18 +46,6 @@ describe('area of the track', () => {
           widthTurns: half,
         })
         expect(inner + outer).toBeCloseTo(totalOf(o), 4)
-      }),
-      FEW,
-    )
-  })
-
-  it('and the infield make the area inside the outside edge', () => {
-    fc.assert(
-      fc.property(ovals, (o) => {
-        expect(totalOf(o) + infieldArea(o.straight, o.radius)).toBeCloseTo(
-          infieldArea(o.straight, o.radius + o.widthTurns),
-          4,
-        )
       }),
       FEW,
     )

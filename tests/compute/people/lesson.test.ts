@@ -5,6 +5,7 @@ import { numberOf } from '../support/answers.ts'
 import { FEW, whole } from '../support/realistic.ts'
 
 const min = 60
+
 const input = { volunteers: 10, group: 6, talk: 10 * min, practice: 12 * min, modules: 8 }
 
 describe('training', () => {

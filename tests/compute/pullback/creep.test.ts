@@ -5,6 +5,7 @@ import { numberOf } from '../support/answers.ts'
 import { FEW, FT, feet, IN, inches, PCF, TON, YD3 } from '../support/realistic.ts'
 
 const day = 86_400
+
 const halfMile = { rail: 2621 * FT, area: 180_000 * FT ** 2, unitWeight: 105 * PCF }
 
 describe('creep to the rail', () => {

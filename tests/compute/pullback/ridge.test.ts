@@ -1,9 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { ridge } from '../../../src/compute/pullback/ridge.ts'
-import { ridgeWater } from '../../../src/compute/pullback/ridge-water.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, FT, GAL, IN, inches, percent } from '../support/realistic.ts'
+import { FEW, FT, IN, inches } from '../support/realistic.ts'
 
 const oval = {
   straight: 600 * FT,
@@ -12,16 +11,10 @@ const oval = {
   crossFallTurns: 0.06,
   widthStraights: 65 * FT,
 }
+
 const harrow = { harrowWidth: 8 * FT, teeth: 0.75 * IN, print: 0.5 * IN }
 
 describe('ridge at the rail', () => {
-  it('of one inch holds back water 4 ft 2 in wide and some 2,000 gal', () => {
-    // 1 in ÷ 2 % = 50 in; ½ (1/12)² (1200 ÷ 0.02 + 1421.57 ÷ 0.06) = 290.6 ft³ = 2,174 gal
-    const { 'dam-width': width, 'dam-volume': volume } = ridgeWater.compute({ ...oval, height: IN })
-    expect(numberOf(width) / FT).toBeCloseTo(4.1667, 4)
-    expect(numberOf(volume) / GAL).toBeCloseTo(2173.9, 0)
-  })
-
   it('of one inch leaves half-inch prints 6 ft out under an 8 ft harrow at 3/4 in', () => {
     // 8 × (1 − (0.75 − 0.5) ÷ 1) = 6
     expect(
@@ -60,29 +53,6 @@ describe('ridge at the rail', () => {
     expectRefused(
       [ridge.compute({ ...oval, ...harrow, print: IN, height: IN })['lift-width']],
       /even without a ridge/,
-    )
-  })
-
-  it('refuses water that would stand over the whole width', () => {
-    const { taken: _, ...held } = ridgeWater.compute({
-      ...oval,
-      crossFallStraights: 0.002,
-      height: 2 * IN,
-    })
-    expectRefused(held, /outside edge/)
-  })
-
-  it('holds four times the water at twice the height, and less on a steeper track', () => {
-    fc.assert(
-      fc.property(inches(1, 2), percent(2, 6), (height, crossFallStraights) => {
-        const volume = (change: object): number =>
-          numberOf(
-            ridgeWater.compute({ ...oval, height, crossFallStraights, ...change })['dam-volume'],
-          )
-        expect(volume({ height: 2 * height })).toBeCloseTo(4 * volume({}), 6)
-        expect(volume({ crossFallStraights: crossFallStraights + 0.01 })).toBeLessThan(volume({}))
-      }),
-      FEW,
     )
   })
 })

@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatExact } from '../../../src/model/quantity/format-exact.ts'
 import { formatQuantity, type Locale } from '../../../src/model/quantity/format-quantity.ts'
 import { type KindName, kinds } from '../../../src/model/quantity/kinds.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
@@ -67,14 +66,5 @@ describe('formatQuantity', () => {
       ),
       { numRuns: 200 },
     )
-  })
-})
-
-describe('formatExact', () => {
-  it("keeps the trade's form where that changes nothing", () => {
-    expect(formatExact(0.03175, 'depth', us)).toBe('1 1/4 in')
-  })
-  it('gives five digits where rounding would change a sum', () => {
-    expect(formatExact(0.0333, 'depth', us)).toBe('1.311 in')
   })
 })

@@ -1,70 +1,67 @@
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { wrapWords } from '../../../src/render/drawings/charts/countdown.ts'
+import type { Manual } from '../../../src/model/manual.ts'
 import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
 import { demoManual, demos } from '../../support/demo.ts'
+import { textBoxes } from '../support/svg-boxes.ts'
 
-describe.each(demos)('calendar of %s', (id) => {
-  it('shows every day and every task once, race days apart from others', async () => {
+const charts = [
+  'water-months',
+  'heat-index',
+  'race-interval',
+  'drying',
+  'passes-grade',
+  'passes-harrow',
+  'passes-screen',
+  'passes-drum',
+  'passes-condition',
+  'passes-water',
+]
+
+describe.each(demos)('charts of %s', (id) => {
+  it('keep every text inside the view box', async () => {
     const { manual, words } = await demoManual(id)
-    const { svg, alt } = renderDrawings(manual, words)['countdown'] ?? { svg: '', alt: '' }
-    const days = manual.charts.countdown?.weeks.flat() ?? []
-    expect(svg.match(/class="day"/g)).toHaveLength(days.filter((d) => !d.isRaceDay).length)
-    expect(svg.match(/class="race-day"/g)).toHaveLength(days.filter((d) => d.isRaceDay).length)
-    for (const t of days.flatMap((d) => d.tasks)) {
-      for (const line of wrapWords(t)) expect(svg).toContain(`>${line}<`)
-      expect(alt).toContain(t)
+    const drawings = renderDrawings(manual, words)
+    for (const name of charts.filter((c) => c in drawings)) {
+      const svg = drawings[name]?.svg ?? ''
+      const [width, height] = (/viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [])
+        .slice(1)
+        .map(Number)
+      for (const t of textBoxes(svg)) {
+        expect(t.left, `${name}: ${t.words}`).toBeGreaterThanOrEqual(0)
+        expect(t.right, `${name}: ${t.words}`).toBeLessThanOrEqual(width ?? 0)
+        expect(t.top, `${name}: ${t.words}`).toBeGreaterThanOrEqual(0)
+        expect(t.bottom, `${name}: ${t.words}`).toBeLessThanOrEqual(height ?? 0)
+      }
+    }
+  })
+  it('say their numbers in the text alternative', async () => {
+    const { manual, words } = await demoManual(id)
+    const drawings = renderDrawings(manual, words)
+    for (const name of charts.filter((c) => c in drawings)) {
+      expect(drawings[name]?.alt.length, name).toBeGreaterThan(
+        drawings[name]?.caption.length ?? Infinity,
+      )
+      expect(drawings[name]?.alt, name).toMatch(/\d/)
+      expect(drawings[name]?.svg, name).toMatch(/^<svg [^>]*role="img" aria-label="[^"]*\d/)
     }
   })
 })
 
-describe('words in a cell', () => {
-  it('stay in order and within its width, unless one word alone is longer', () => {
-    fc.assert(
-      fc.property(
-        fc.array(fc.stringMatching(/^[a-z]{1,12}$/), { minLength: 1, maxLength: 8 }),
-        fc.integer({ min: 12, max: 30 }),
-        (list, letters) => {
-          const lines = wrapWords(list.join(' '), letters)
-          expect(lines.join(' ')).toBe(list.join(' '))
-          for (const l of lines) expect(l.length).toBeLessThanOrEqual(letters)
-        },
-      ),
-    )
-  })
-})
-
-describe('sections from levels', () => {
-  it('stand for every station of the survey, with each reading above or below the slope wanted', async () => {
+describe('a chart', () => {
+  it('is left out where its inputs are missing', async () => {
     const { manual, words } = await demoManual('larkmoor')
-    const { levels } = manual.charts
-    const rows = manual.plans.find((p) => p.id === 'level-survey')?.tables[0]?.rows ?? []
-    expect(levels.map((s) => [s.station, s.found, s.wanted])).toEqual(
-      rows.map((r) => r.slice(0, 3)),
-    )
-    for (const s of levels) {
-      // Through the mean level: what is above at one side is missing at the other.
-      expect(s.points.reduce((sum, p) => sum + p.above, 0)).toBeCloseTo(0, 9)
-      for (const p of s.points) expect(p.offset).toBeLessThanOrEqual(s.width)
+    const none: Manual['charts'] = {
+      waterMonths: undefined,
+      heat: undefined,
+      interval: undefined,
+      drying: undefined,
+      countdown: undefined,
+      levels: [],
+      passes: {},
     }
-    const drawing = renderDrawings(manual, words)['levels']
-    for (const s of levels)
-      expect(drawing?.alt).toContain(`${s.station}: found: ${s.found}, wanted: ${s.wanted}`)
-    expect(drawing?.svg.match(/<circle/g)).toHaveLength(levels.flatMap((s) => s.points).length)
-  })
-
-  it('are left out where nobody has levelled', async () => {
-    const { manual, words } = await demoManual('brambleford')
-    expect(renderDrawings(manual, words)['levels']).toBeUndefined()
-  })
-
-  it('want half of each slope where straight and turn meet, at the start of the home straight as everywhere', async () => {
-    const { manual } = await demoManual('larkmoor')
-    const wanted = manual.charts.levels[0]?.wanted
-    const { crossFallStraights, crossFallTurns } = manual.geometry
-    // Printed to a tenth of a per cent.
-    expect(
-      Math.abs(Number.parseFloat(wanted ?? '') - ((crossFallStraights + crossFallTurns) / 2) * 100),
-    ).toBeLessThanOrEqual(0.051)
+    const drawings = renderDrawings({ ...manual, charts: none }, words)
+    for (const name of charts) expect(Object.keys(drawings)).not.toContain(name)
+    const poor = (await demoManual('brambleford')).manual.charts
+    expect([poor.waterMonths, poor.heat, poor.drying]).toEqual([undefined, undefined, undefined])
   })
 })

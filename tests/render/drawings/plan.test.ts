@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Manual } from '../../../src/model/manual.ts'
 import type { DrawingContext } from '../../../src/render/drawings/drawing-context.ts'
+import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
 import { boxesMeet } from '../../../src/render/drawings/label-places.ts'
 import { planDrawing, planParts } from '../../../src/render/drawings/plan.ts'
 import { zoneNames, zones } from '../../../src/render/drawings/plan-frame.ts'
@@ -143,5 +144,26 @@ describe('plan of any oval', () => {
     }
     expect(length(undefined)).toBeCloseTo(length('Near'), 6)
     expect(length('Far')).toBeGreaterThan(2 * length('Near'))
+  })
+
+  it('shows the way of loads only where there is a stockpile and a gate outside', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    const routes = (marks: Manual['geometry']['marks']): number =>
+      (
+        renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)[
+          'plan'
+        ]?.svg.match(/class="haul"/g) ?? []
+      ).length
+    const pile = {
+      kind: 'stockpile' as const,
+      name: 'Pile',
+      station: 400,
+      offset: 20,
+      gate: undefined,
+    }
+    const gate = { kind: 'gate' as const, name: 'Gate', station: 300, offset: 20, gate: undefined }
+    expect(routes([pile, gate])).toBe(1)
+    expect(routes([pile, { ...gate, offset: 0 }])).toBe(0)
+    expect(routes([gate])).toBe(0)
   })
 })

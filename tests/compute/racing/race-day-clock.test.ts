@@ -1,0 +1,61 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { raceDayClock } from '../../../src/compute/racing/race-day-clock.ts'
+import { expectRefused, numberOf } from '../support/answers.ts'
+import { FEW, whole } from '../support/realistic.ts'
+
+const min = 60
+
+const h = 3600
+
+const day = {
+  first: 13 * h,
+  races: 10,
+  interval: 20 * min,
+  warmUp: h,
+  check: 20 * min,
+  rounds: 2,
+  round: 90 * min,
+  soak: 30 * min,
+  harrow: h,
+  walk: 40 * min,
+  pullBack: 90 * min,
+}
+
+describe('a race day by the clock', () => {
+  it('counts back from the first race and on from the last: worked by hand', () => {
+    // 13:00 less 60 and 20 min, two rounds of 90 + 30 min, an hour and 40 min; then 9 intervals,
+    // one more, and 60 + 90 + 90 min.
+    const at = raceDayClock.compute(day)
+    expect(
+      [at.start, at.look, at.horses, at.last, at.after, at.done].map((t) => numberOf(t) / min),
+    ).toEqual([6 * 60, 11 * 60 + 40, 12 * 60, 16 * 60, 16 * 60 + 20, 20 * 60 + 20])
+  })
+
+  it('is never shorter with one race, one round or one minute more', () => {
+    fc.assert(
+      fc.property(whole(1, 14), whole(0, 2), whole(10, 30), (races, rounds, interval) => {
+        const long = (more: object): number =>
+          numberOf(
+            raceDayClock.compute({
+              ...day,
+              round: 30 * min,
+              races,
+              rounds,
+              interval: interval * min,
+              ...more,
+            }).long,
+          )
+        expect(long({ races: races + 1 })).toBeGreaterThan(long({}))
+        expect(long({ rounds: rounds + 1 })).toBeGreaterThan(long({}))
+        expect(long({ walk: day.walk + 1 })).toBeGreaterThan(long({}))
+      }),
+      FEW,
+    )
+  })
+
+  it('refuses a day that would begin before midnight, and an end after the next', () => {
+    expectRefused([raceDayClock.compute({ ...day, rounds: 8 }).start], /day before/)
+    expectRefused([raceDayClock.compute({ ...day, first: 20 * h }).done], /after midnight/)
+  })
+})

@@ -1,0 +1,67 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  raceDaySupply,
+  sprayPass,
+  tankRun,
+  truckCycle,
+  waterRound,
+} from '../../../src/compute/water/truck.ts'
+
+const n = (out: Readonly<Record<string, number | { refused: string }>>, name: string): number => {
+  const value = out[name]
+  if (typeof value !== 'number') throw new Error(`${name}: ${value?.refused}`)
+  return value
+}
+
+const gallon = 0.003785411784
+
+describe('spraying', () => {
+  it('speed and depth undo each other', () => {
+    const bar = { flow: 0.011, sprayWidth: 6 }
+    const { speed } = sprayPass.compute({ ...bar, usual: 1.8, wanted: 0.00127 })
+    expect(
+      n(sprayPass.compute({ ...bar, usual: Number(speed), wanted: 0.001 }), 'depth'),
+    ).toBeCloseTo(0.00127, 12)
+  })
+
+  it('a tank reaches as far as it lasts at that speed', () => {
+    const bar = { flow: 0.011, sprayWidth: 6 }
+    const speed = n(sprayPass.compute({ ...bar, usual: 1.8, wanted: 0.00127 }), 'speed')
+    const run = tankRun.compute({ ...bar, depth: 0.00127, tank: 7.5, usable: 0.9 })
+    expect(n(run, 'distance')).toBeCloseTo(speed * n(run, 'time'), 9)
+  })
+
+  it('a 2,000 gal tank at 90 %, 250 gal/min in, 180 gal/min out and 5 min of road takes 22.2 min', () => {
+    // 1800/250 + 5 + 1800/180 = 7.2 + 5 + 10
+    const out = truckCycle.compute({
+      tank: 2000 * gallon,
+      usable: 0.9,
+      fillFlow: (250 * gallon) / 60,
+      flow: (180 * gallon) / 60,
+      travel: 300,
+    })
+    expect(n(out, 'time') / 60).toBeCloseTo(22.2, 9)
+  })
+
+  it('whole loads hold the round, and one fewer would not', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1000, max: 40_000 }),
+        fc.integer({ min: 5, max: 40 }),
+        (area, tenths) => {
+          const load = tenths / 4
+          const out = waterRound.compute({ area, depth: 0.0012, load, cycle: 1500, trucks: 2 })
+          expect(n(out, 'loads') * load).toBeGreaterThanOrEqual(n(out, 'water') - 1e-6)
+          expect((n(out, 'loads') - 1) * load).toBeLessThan(n(out, 'water'))
+        },
+      ),
+      { numRuns: 40 },
+    )
+  })
+
+  it('counts two rounds before ten races and one after every second as seven', () => {
+    const out = raceDaySupply.compute({ round: 20, before: 2, races: 10, every: 2, fillFlow: 0.01 })
+    expect([n(out, 'rounds'), n(out, 'need'), n(out, 'hours')]).toEqual([7, 140, 14_000])
+  })
+})

@@ -1,0 +1,70 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { evaporationDay } from '../../../src/compute/weather/bare-soil.ts'
+import {
+  depletionAfter,
+  dryingTime,
+  layerDrying,
+} from '../../../src/compute/weather/layer-drying.ts'
+import { expectRefused, numberOf } from '../support/answers.ts'
+import { FEW, whole } from '../support/realistic.ts'
+
+describe('how fast a layer dries', () => {
+  const layer = {
+    depth: 0.032,
+    unitWeight: 1670,
+    held: 0.14,
+    target: 0.08,
+    dusty: 0.03,
+    share: 0.5,
+    rate: 5e-3 / 86_400,
+  }
+
+  it('agrees with FAO-56 chapter 7 taken in ever shorter steps', () => {
+    // Twelve millimeters in all, five of them readily, 6 mm a day from the wet surface; a
+    // thousandth of a day a step.
+    const steps = (days: number): number => {
+      let depleted = 0
+      for (let i = 0; i < days * 1000; i++)
+        depleted = evaporationDay({
+          start: depleted,
+          readily: 5,
+          total: 12,
+          kcMax: 1.2,
+          kcb: 0,
+          exposed: 1,
+          wetted: 1,
+          eto: 5e-3,
+        }).end
+      return depleted
+    }
+    for (const lost of [3, 5, 8, 11]) {
+      expect(steps(dryingTime(lost, 12, 5, 6))).toBeCloseTo(lost, 1)
+      expect(depletionAfter(0, 12, 5, 6, dryingTime(lost, 12, 5, 6))).toBeCloseTo(lost, 9)
+      expect(depletionAfter(depletionAfter(2, 12, 5, 6, 0.4), 12, 5, 6, 0.6)).toBeCloseTo(
+        depletionAfter(2, 12, 5, 6, 1),
+        9,
+      )
+    }
+  })
+
+  it('takes longer when it is deeper, and half as long where the air draws twice as much', () => {
+    fc.assert(
+      fc.property(whole(10, 100), whole(1, 10), (mm, eto) => {
+        const at = (x: object) =>
+          layerDrying.compute({ ...layer, depth: mm / 1000, rate: (eto * 1e-3) / 86_400, ...x })
+        expect(numberOf(at({ depth: (mm + 5) / 1000 }).dust)).toBeGreaterThan(numberOf(at({}).dust))
+        expect(numberOf(at({ rate: (2 * eto * 1e-3) / 86_400 }).dust)).toBeCloseTo(
+          numberOf(at({}).dust) / 2,
+          3,
+        )
+      }),
+      FEW,
+    )
+  })
+
+  it('refuses moistures that are out of order', () => {
+    const found = layerDrying.compute({ ...layer, target: 0.02 })
+    expectRefused([found.workable, found.dust], /does not lie between/)
+  })
+})

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest'
+import { weatherRecord } from '../../../src/compute/weather/weather-record.ts'
+import type { WeatherDay } from '../../../src/model/weather.ts'
+import { numberOf } from '../support/answers.ts'
+
+const place = { latitude: 0.71, elevation: 270, windHeight: 10 }
+
+const weather = (more: Partial<WeatherDay> = {}): WeatherDay => ({
+  date: '2027-07-06',
+  high: 302,
+  low: 289,
+  rain: 0,
+  humidity: 0.7,
+  wind: 3,
+  sun: 32_000,
+  ...more,
+})
+
+describe('a record of weather', () => {
+  it('leaves less to add on the evening after a soaking than after a dry day, and more with every dry day', () => {
+    const input = {
+      depth: 0.032,
+      unitWeight: 1670,
+      held: 0.14,
+      target: 0.08,
+      dusty: 0.03,
+      share: 0.5,
+      curve: 85,
+      ...place,
+      area: 17_000,
+    }
+    const short = (...days: WeatherDay[]): number =>
+      numberOf(weatherRecord(days).compute(input).short)
+    expect(short(weather({ rain: 0.05 }))).toBeLessThan(short(weather()))
+    expect(short(weather(), weather({ date: '2027-07-07' }))).toBeGreaterThan(short(weather()))
+  })
+})

@@ -1,0 +1,79 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { evapotranspiration } from '../../../src/compute/weather/reference-evapotranspiration.ts'
+import { observedEvapotranspiration, weatherRun } from '../../../src/compute/weather/weather-run.ts'
+import type { WeatherDay } from '../../../src/model/weather.ts'
+import { numberOf } from '../support/answers.ts'
+import { FEW, whole } from '../support/realistic.ts'
+
+const place = { latitude: 0.71, elevation: 270, windHeight: 10 }
+
+const weather = (more: Partial<WeatherDay> = {}): WeatherDay => ({
+  date: '2027-07-06',
+  high: 302,
+  low: 289,
+  rain: 0,
+  humidity: 0.7,
+  wind: 3,
+  sun: 32_000,
+  ...more,
+})
+
+describe('a record of weather', () => {
+  const layer = {
+    total: 0.007,
+    readily: 0.0035,
+    wanted: 0.002,
+    runoff: (rain: number) => Math.max(0, rain - 0.01),
+  }
+
+  it('draws the same from a day as the figure of the fair month does from the same day', () => {
+    const { rate } = evapotranspiration.compute({
+      tmax: 302,
+      tmin: 289,
+      latitude: place.latitude,
+      day: 187,
+      humidity: 0.7,
+      wind: 3,
+      height: 10,
+      sun: 32_000,
+      elevation: 270,
+    })
+    expect(observedEvapotranspiration(weather(), place) / 1000 / 86_400).toBeCloseTo(
+      numberOf(rate),
+      15,
+    )
+  })
+
+  it('falls back on temperatures where nothing else was observed', () => {
+    const rough = observedEvapotranspiration(
+      weather({ humidity: undefined, wind: undefined, sun: undefined }),
+      place,
+    )
+    expect(rough / observedEvapotranspiration(weather(), place)).toBeGreaterThan(0.6)
+    expect(rough / observedEvapotranspiration(weather(), place)).toBeLessThan(1.6)
+  })
+
+  it('accounts for every drop, and never holds more than there is room for', () => {
+    fc.assert(
+      fc.property(fc.array(whole(0, 30), { minLength: 1, maxLength: 12 }), (rains) => {
+        const run = weatherRun(
+          rains.map((mm, i) =>
+            weather({ date: `2027-07-${String(i + 1).padStart(2, '0')}`, rain: mm / 1000 }),
+          ),
+          place,
+          layer,
+        )
+        let before = layer.wanted
+        for (const d of run) {
+          const soaked = Math.max(0, before - (d.day.rain - d.runs))
+          expect(d.depleted).toBeCloseTo(soaked + d.lost, 12)
+          expect(d.depleted).toBeGreaterThanOrEqual(0)
+          expect(d.depleted).toBeLessThanOrEqual(layer.total)
+          before = d.depleted
+        }
+      }),
+      FEW,
+    )
+  })
+})

@@ -1,0 +1,35 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { wrapWords } from '../../../../src/render/drawings/charts/countdown.ts'
+import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
+import { demoManual, demos } from '../../../support/demo.ts'
+
+describe.each(demos)('calendar of %s', (id) => {
+  it('shows every day and every task once, race days apart from others', async () => {
+    const { manual, words } = await demoManual(id)
+    const { svg, alt } = renderDrawings(manual, words)['countdown'] ?? { svg: '', alt: '' }
+    const days = manual.charts.countdown?.weeks.flat() ?? []
+    expect(svg.match(/class="day"/g)).toHaveLength(days.filter((d) => !d.isRaceDay).length)
+    expect(svg.match(/class="race-day"/g)).toHaveLength(days.filter((d) => d.isRaceDay).length)
+    for (const t of days.flatMap((d) => d.tasks)) {
+      for (const line of wrapWords(t)) expect(svg).toContain(`>${line}<`)
+      expect(alt).toContain(t)
+    }
+  })
+})
+
+describe('words in a cell', () => {
+  it('stay in order and within its width, unless one word alone is longer', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.stringMatching(/^[a-z]{1,12}$/), { minLength: 1, maxLength: 8 }),
+        fc.integer({ min: 12, max: 30 }),
+        (list, letters) => {
+          const lines = wrapWords(list.join(' '), letters)
+          expect(lines.join(' ')).toBe(list.join(' '))
+          for (const l of lines) expect(l.length).toBeLessThanOrEqual(letters)
+        },
+      ),
+    )
+  })
+})

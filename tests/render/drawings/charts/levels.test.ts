@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest'
+import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
+import { demoManual } from '../../../support/demo.ts'
+
+describe('sections from levels', () => {
+  it('stand for every station of the survey, with each reading above or below the slope wanted', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    const { levels } = manual.charts
+    const rows = manual.plans.find((p) => p.id === 'level-survey')?.tables[0]?.rows ?? []
+    expect(levels.map((s) => [s.station, s.found, s.wanted])).toEqual(
+      rows.map((r) => r.slice(0, 3)),
+    )
+    for (const s of levels) {
+      // Through the mean level: what is above at one side is missing at the other.
+      expect(s.points.reduce((sum, p) => sum + p.above, 0)).toBeCloseTo(0, 9)
+      for (const p of s.points) expect(p.offset).toBeLessThanOrEqual(s.width)
+    }
+    const drawing = renderDrawings(manual, words)['levels']
+    for (const s of levels)
+      expect(drawing?.alt).toContain(`${s.station}: found: ${s.found}, wanted: ${s.wanted}`)
+    expect(drawing?.svg.match(/<circle/g)).toHaveLength(levels.flatMap((s) => s.points).length)
+  })
+
+  it('are left out where nobody has levelled', async () => {
+    const { manual, words } = await demoManual('brambleford')
+    expect(renderDrawings(manual, words)['levels']).toBeUndefined()
+  })
+
+  it('want half of each slope where straight and turn meet, at the start of the home straight as everywhere', async () => {
+    const { manual } = await demoManual('larkmoor')
+    const wanted = manual.charts.levels[0]?.wanted
+    const { crossFallStraights, crossFallTurns } = manual.geometry
+    // Printed to a tenth of a per cent.
+    expect(
+      Math.abs(Number.parseFloat(wanted ?? '') - ((crossFallStraights + crossFallTurns) / 2) * 100),
+    ).toBeLessThanOrEqual(0.051)
+  })
+})

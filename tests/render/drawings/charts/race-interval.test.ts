@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest'
+import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
+import { demoManual } from '../../../support/demo.ts'
+import { boxes } from '../../support/svg-boxes.ts'
+
+describe('the chart of the interval between races', () => {
+  it('draws the bar of the harrow as long as its laps take', async () => {
+    const { manual, words } = await demoManual('ostmere')
+    const at = manual.charts.interval
+    const svg = renderDrawings(manual, words)['race-interval']?.svg ?? ''
+    const [before] = boxes(svg, 'horses')
+    const [harrow] = boxes(svg, 'harrow')
+    expect((harrow?.width ?? 0) / (before?.width ?? 1)).toBeCloseTo(
+      ((at?.harrowed ?? 0) - (at?.clear ?? 0)) / (at?.clear ?? 1),
+      2,
+    )
+    expect(svg.match(/class="lap"/g) ?? []).toHaveLength((at?.laps ?? 0) - 1)
+  })
+
+  it('shows the truck behind the harrow where laps of water fit', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    const water = { figure: 'gap.water-laps', laps: 2, from: 540, to: 1100, instead: false }
+    const interval = {
+      interval: 1800,
+      clear: 300,
+      lap: 240,
+      laps: 4,
+      harrowed: 1260,
+      open: 1500,
+      water,
+    }
+    const with2 =
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']
+        ?.svg ?? ''
+    expect(boxes(with2, 'water')[0]?.x).toBeGreaterThan(boxes(with2, 'harrow')[0]?.x ?? Infinity)
+    const without =
+      renderDrawings(
+        { ...manual, charts: { ...manual.charts, interval: { ...interval, water: undefined } } },
+        words,
+      )['race-interval']?.svg ?? ''
+    expect(boxes(without, 'water')).toHaveLength(0)
+  })
+
+  it('shows the truck in place of the harrow where no lap of water fits behind it', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    expect(manual.charts.interval?.water).toMatchObject({
+      figure: 'gap.water-alone',
+      instead: true,
+    })
+    const svg = renderDrawings(manual, words)['race-interval']?.svg ?? ''
+    expect(boxes(svg, 'water')[0]?.x).toBe(boxes(svg, 'harrow')[0]?.x)
+  })
+})

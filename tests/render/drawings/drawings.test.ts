@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest'
+import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { demoManual, demos } from '../../support/demo.ts'
+
+describe.each(demos)('drawings of %s', (id) => {
+  it('are whole, labelled and free of NaN', async () => {
+    const { manual, words } = await demoManual(id)
+    const drawings = renderDrawings(manual, words)
+    for (const name of ['plan', 'section-straight', 'section-turn', 'washout', 'pullback', 'ridge'])
+      expect(Object.keys(drawings)).toContain(name)
+    for (const [name, d] of Object.entries(drawings)) {
+      expect(d.svg, name).not.toMatch(/NaN|undefined|Infinity/)
+      expect(d.svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
+      expect(d.caption).not.toBe('')
+    }
+    expect('cushion' in drawings).toBe(manual.cushionMap !== undefined)
+    expect('rolling' in drawings).toBe(manual.machines.some((m) => m.can.includes('roll-tires')))
+  })
+
+  it('escape names that people give', async () => {
+    const { manual, words } = await demoManual(id)
+    const marks = [
+      { kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20, gate: undefined },
+    ]
+    expect(
+      renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.svg,
+    ).toContain('&lt;script&gt;&quot;x&quot;&amp;')
+  })
+})

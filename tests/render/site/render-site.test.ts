@@ -1,0 +1,104 @@
+import path from 'node:path'
+import { HtmlValidate } from 'html-validate'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { renderSite } from '../../../src/render/site/render-site.ts'
+import { assetsFor, demoManual, demos } from '../../support/demo.ts'
+
+const rules = new HtmlValidate({
+  extends: ['html-validate:recommended'],
+  rules: {
+    'doctype-style': 'off',
+    'attr-quotes': 'off',
+    'long-title': 'off',
+    'no-trailing-whitespace': 'off',
+    'void-style': 'off',
+    'no-inline-style': 'off',
+    'no-raw-characters': 'off',
+    'prefer-native-element': 'off',
+    'tel-non-breaking': 'off',
+    'element-permitted-content': 'error',
+  },
+})
+
+const pages = new Map<string, ReadonlyMap<string, string>>()
+
+beforeAll(async () => {
+  for (const id of demos) {
+    const { manual, words } = await demoManual(id)
+    pages.set(
+      id,
+      new Map(renderSite(manual, await assetsFor(words, 'linked')).map((f) => [f.path, f.data])),
+    )
+  }
+})
+
+const htmlOf = (id: string): [string, string][] =>
+  [...(pages.get(id) ?? [])].filter(([p]) => p.endsWith('.html'))
+
+describe.each(demos)('site of %s', (id) => {
+  it('has pages for tasks, symptoms, numbers, safety, training, the board and every worksheet', async () => {
+    const { manual } = await demoManual(id)
+    const names = new Set(pages.get(id)?.keys())
+    for (const page of [
+      'index',
+      'symptoms',
+      'procedures',
+      'numbers',
+      'reckoners',
+      'safety',
+      'learn',
+      'findings',
+      'facility',
+      'terms',
+    ])
+      expect(names.has(`${page}.html`), page).toBe(true)
+    for (const p of manual.procedures) expect(names.has(`procedures/${p.id}.html`)).toBe(true)
+    for (const w of manual.worksheets) expect(names.has(`worksheets/${w.id}.html`)).toBe(true)
+  })
+
+  it('has only links that lead somewhere inside', () => {
+    const ids = new Map(
+      htmlOf(id).map(([p, text]) => [
+        p,
+        new Set([...text.matchAll(/\sid="([^"]+)"/g)].map((m) => m[1])),
+      ]),
+    )
+    for (const [from, text] of htmlOf(id)) {
+      for (const [, href = ''] of text.matchAll(/\b(?:href|src)="([^"]*)"/g)) {
+        if (href.startsWith('tel:')) continue
+        expect(href, from).not.toMatch(/^[a-z]+:|^\/|^$/)
+        const [file = '', anchor] = href.split('#')
+        const target = file === '' ? from : path.posix.join(path.posix.dirname(from), file)
+        expect(ids.has(target) || pages.get(id)?.has(target), `${from} → ${href}`).toBe(true)
+        if (anchor !== undefined)
+          expect(ids.get(target)?.has(anchor), `${from} → ${href}`).toBe(true)
+      }
+    }
+  })
+
+  it('asks for nothing outside and needs no script', () => {
+    for (const [, text] of pages.get(id) ?? [])
+      expect(text).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)|@import|url\((?!fonts\/)/)
+  })
+
+  it('is valid HTML with headings in order', async () => {
+    for (const [name, text] of htmlOf(id)) {
+      const report = await rules.validateString(text)
+      expect(
+        report.results
+          .flatMap((r) =>
+            r.messages
+              .filter((m) => m.severity === 2)
+              .map((m) => `${name}:${m.line} ${m.ruleId} ${m.message}`),
+          )
+          .slice(0, 5),
+      ).toEqual([])
+    }
+  })
+
+  it('shows every figure of the manual under numbers, with its worksheet', async () => {
+    const { manual } = await demoManual(id)
+    const numbers = pages.get(id)?.get('numbers.html') ?? ''
+    for (const w of manual.worksheets) expect(numbers).toContain(`worksheets/${w.id}.html`)
+  })
+})
