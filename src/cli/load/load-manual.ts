@@ -1,6 +1,7 @@
 import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
+import { findingWordProblems } from '../../compute/findings/check-words.ts'
 import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
 import { figureIds } from '../../compute/uses/ids.ts'
 import { factPaths } from '../../model/fact-spec.ts'
@@ -134,6 +135,7 @@ export async function loadManual(
     ...libraryTrees.problems,
     ...translated.problems,
     ...checkedLibrary.problems,
+    ...(library ? findingWordProblems(library.findings) : []),
     ...(facility && library ? textProblems(library, facility) : []),
   ]
   const read = {

@@ -1,109 +1,39 @@
-import { secondsPerDay } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
-import type { ContactRole, FacilityFile } from '../../validate/schemas/facility.ts'
-import type { Engine } from '../engine/engine.ts'
-import type { FigureId, QuantityId } from '../uses/ids.ts'
+import type { FigureId } from '../uses/ids.ts'
+import {
+  anyOf,
+  type Condition,
+  cushionIs,
+  differ,
+  exceeds,
+  lacks,
+  nobody,
+  notGiven,
+  orderIsLate,
+  outside,
+  reaches,
+  refused,
+  somethingIsEstimated,
+  unsaid,
+} from './conditions.ts'
 
-/** What the rules look at. */
-export type FindingsInput = {
-  readonly engine: Engine
-  readonly capabilities: ReadonlySet<string>
-  readonly contactRoles: ReadonlySet<string>
-  /** Entries that the facility file has under `emergency`. */
-  readonly emergency: ReadonlySet<string>
-  readonly hasClimate: boolean
-  /** Build date, counted in days from 1970. */
-  readonly today: number
-}
-
-/** A rule says when its finding applies; the words are content. */
+/** A rule says when its finding applies; its words stand under the same id in content/findings.yaml. */
 export type FindingRule = {
   readonly id: string
-  readonly holds: (input: FindingsInput) => boolean
+  readonly holds: Condition
   /** Facts whose lines in the facility file the finding points to. */
-  readonly facts: readonly FactPath[]
-  readonly figures: readonly FigureId[]
-}
-
-/** Both known, and the first larger than the second. */
-const exceeds =
-  (more: QuantityId, less: QuantityId) =>
-  ({ engine }: FindingsInput): boolean => {
-    const both = engine.siOfAll({ more, less })
-    return both !== undefined && both.more > both.less * (1 + 1e-9)
-  }
-
-const lacks =
-  (...capabilities: readonly string[]) =>
-  (input: FindingsInput): boolean =>
-    !capabilities.some((c) => input.capabilities.has(c))
-
-/** Nobody among the contacts has this role. */
-const nobody =
-  (role: ContactRole) =>
-  (input: FindingsInput): boolean =>
-    !input.contactRoles.has(role)
-
-/** The emergency page has an empty line for this. */
-const unsaid =
-  (entry: keyof NonNullable<FacilityFile['emergency']>) =>
-  (input: FindingsInput): boolean =>
-    !input.emergency.has(entry)
-
-const outside =
-  (path: FactPath, low: number, high: number) =>
-  ({ engine }: FindingsInput): boolean => {
-    const value = engine.si(path)
-    return value !== undefined && (value < low || value > high)
-  }
-
-/** Known, but refused for a reason of its own. */
-const refused =
-  (name: FigureId) =>
-  ({ engine }: FindingsInput): boolean => {
-    const figure = engine.figure(name)
-    return figure !== undefined && !figure.value.ok
-  }
-
-/** Cross-fall by levels against what the file states: further off than a level board would miss. */
-const offBy =
-  (found: FigureId, stated: FactPath, limit: number) =>
-  ({ engine }: FindingsInput): boolean => {
-    const both = engine.siOfAll({ found, stated })
-    return both !== undefined && Math.abs(both.found - both.stated) > limit
-  }
-
-/** The cushion found is deeper (1) or thinner (−1) than wanted, by more than is either way good. */
-const isOff =
-  (side: 1 | -1) =>
-  ({ engine }: FindingsInput): boolean => {
-    const depth = engine.siOfAll({
-      found: 'cushion.depth.found',
-      target: 'cushion.depth.target',
-      tolerance: 'cushion.depth.tolerance',
-    })
-    return depth !== undefined && side * (depth.found - depth.target) > depth.tolerance * (1 + 1e-9)
-  }
-
-/** Material is wanted, the fair is ahead, and the day to order it has gone by. */
-function isOrderLate({ engine, today }: FindingsInput): boolean {
-  const days = engine.siOfAll({
-    fair: 'fair.day-number',
-    before: 'practice.order-before',
-    lead: 'delivery.lead-time',
-  })
-  const wanted = (engine.si('hard.mass') ?? 0) + (engine.si('grit.add') ?? 0) > 0
-  if (!days || !wanted) return false
-  return today <= days.fair && today > days.fair - (days.before + days.lead) / secondsPerDay
+  readonly facts?: readonly FactPath[]
+  /** Figures that it shows. */
+  readonly figures?: readonly FigureId[]
 }
 
 /** In the order in which they are looked at; the manual sorts by severity. */
 export const findingRules: readonly FindingRule[] = [
-  { id: 'no-grader', holds: lacks('grade'), facts: [], figures: [] },
-  { id: 'no-harrow', holds: lacks('harrow', 'condition'), facts: [], figures: [] },
-  { id: 'no-spray', holds: lacks('spray'), facts: [], figures: [] },
-  { id: 'no-roller', holds: lacks('roll-tires', 'roll-drum'), facts: [], figures: [] },
-  { id: 'no-tamper', holds: lacks('tamp'), facts: [], figures: [] },
+  { id: 'no-grader', holds: lacks('grade') },
+  { id: 'no-harrow', holds: lacks('harrow', 'condition') },
+  { id: 'no-spray', holds: lacks('spray') },
+  { id: 'no-roller', holds: lacks('roll-tires', 'roll-drum') },
+  { id: 'no-tamper', holds: lacks('tamp') },
   {
     id: 'seal-slow',
     holds: exceeds('seal.start-before', 'practice.seal.warning'),
@@ -142,9 +72,11 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'cross-fall-off',
-    holds: (input) =>
-      offBy('levels.turns', 'oval.cross-fall.turns', 0.005)(input) ||
-      offBy('levels.straights', 'oval.cross-fall.straights', 0.005)(input),
+    // Further off than a level board would miss.
+    holds: anyOf(
+      differ('levels.turns', 'oval.cross-fall.turns', 0.005),
+      differ('levels.straights', 'oval.cross-fall.straights', 0.005),
+    ),
     facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'],
     figures: ['levels.straights', 'levels.turns'],
   },
@@ -166,7 +98,7 @@ export const findingRules: readonly FindingRule[] = [
     facts: ['rail-line.length', 'oval.lap'],
     figures: ['walked.off', 'walked.lap'],
   },
-  { id: 'no-day', holds: refused('clock.start'), facts: ['race-days.first-post'], figures: [] },
+  { id: 'no-day', holds: refused('clock.start'), facts: ['race-days.first-post'] },
   {
     id: 'early-start',
     holds: exceeds('daylight.dawn', 'clock.start'),
@@ -175,7 +107,7 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'late-end',
-    holds: (input) => exceeds('clock.done', 'daylight.dusk')(input) || refused('clock.done')(input),
+    holds: anyOf(exceeds('clock.done', 'daylight.dusk'), refused('clock.done')),
     facts: ['race-days.first-post'],
     figures: ['daylight.dusk'],
   },
@@ -205,7 +137,7 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'order-late',
-    holds: isOrderLate,
+    holds: orderIsLate,
     facts: ['delivery.lead-time', 'practice.order-before'],
     figures: ['hard.mass', 'grit.add'],
   },
@@ -217,25 +149,19 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'cushion-deep',
-    holds: isOff(1),
+    holds: cushionIs('deep'),
     facts: ['cushion.depth.found', 'cushion.depth.target'],
     figures: ['deep.excess'],
   },
   {
     id: 'cushion-thin',
-    holds: isOff(-1),
+    holds: cushionIs('thin'),
     facts: ['cushion.depth.found', 'cushion.depth.target'],
     figures: ['hard.missing'],
   },
   {
     id: 'ridge-high',
-    holds: ({ engine }) => {
-      const ridge = engine.siOfAll({
-        height: 'rail-ridge.height',
-        limit: 'practice.rail-build-up',
-      })
-      return ridge !== undefined && ridge.height >= ridge.limit * (1 - 1e-9)
-    },
+    holds: reaches('rail-ridge.height', 'practice.rail-build-up'),
     facts: ['rail-ridge.height'],
     figures: ['ridge.dam-width', 'ridge.lift-width'],
   },
@@ -249,46 +175,42 @@ export const findingRules: readonly FindingRule[] = [
   // tracks.
   {
     id: 'cross-fall-odd',
-    holds: (input) =>
-      outside('oval.cross-fall.straights', 0.01, 0.04)(input) ||
-      outside('oval.cross-fall.turns', 0.03, 0.125)(input),
+    holds: anyOf(
+      outside('oval.cross-fall.straights', 0.01, 0.04),
+      outside('oval.cross-fall.turns', 0.03, 0.125),
+    ),
     facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'],
-    figures: [],
   },
-  { id: 'no-emergency-number', holds: unsaid('number'), facts: [], figures: [] },
-  { id: 'no-address', holds: unsaid('address'), facts: [], figures: [] },
-  { id: 'no-ambulance-gate', holds: unsaid('gate'), facts: [], figures: [] },
-  { id: 'no-stop-racing', holds: unsaid('stops-racing'), facts: [], figures: [] },
-  { id: 'no-ambulance', holds: nobody('ambulance'), facts: [], figures: [] },
-  { id: 'no-veterinarian', holds: nobody('veterinarian'), facts: [], figures: [] },
-  { id: 'no-fire', holds: nobody('fire'), facts: [], figures: [] },
-  { id: 'no-superintendent', holds: nobody('superintendent'), facts: [], figures: [] },
-  { id: 'no-meeting-point', holds: unsaid('meeting-point'), facts: [], figures: [] },
-  { id: 'no-way-in', holds: unsaid('way'), facts: [], figures: [] },
-  { id: 'no-coordinates', holds: unsaid('coordinates'), facts: [], figures: [] },
-  { id: 'no-radio', holds: unsaid('radio'), facts: [], figures: [] },
-  { id: 'no-hospital', holds: unsaid('hospital'), facts: [], figures: [] },
-  { id: 'no-equine-clinic', holds: unsaid('equine-clinic'), facts: [], figures: [] },
-  { id: 'no-first-aid', holds: unsaid('first-aid'), facts: [], figures: [] },
-  { id: 'no-extinguishers', holds: unsaid('extinguishers'), facts: [], figures: [] },
-  { id: 'no-defibrillator', holds: unsaid('defibrillator'), facts: [], figures: [] },
-  { id: 'no-presiding-judge', holds: nobody('presiding-judge'), facts: [], figures: [] },
-  { id: 'no-president', holds: nobody('president'), facts: [], figures: [] },
-  { id: 'no-horse-ambulance', holds: nobody('horse-ambulance'), facts: [], figures: [] },
-  { id: 'no-police', holds: nobody('police'), facts: [], figures: [] },
-  { id: 'no-power-company', holds: nobody('power'), facts: [], figures: [] },
-  { id: 'no-utility-locate', holds: nobody('utility-locate'), facts: [], figures: [] },
-  { id: 'no-climate', holds: (input) => !input.hasClimate, facts: [], figures: [] },
+  { id: 'no-emergency-number', holds: unsaid('number') },
+  { id: 'no-address', holds: unsaid('address') },
+  { id: 'no-ambulance-gate', holds: unsaid('gate') },
+  { id: 'no-stop-racing', holds: unsaid('stops-racing') },
+  { id: 'no-ambulance', holds: nobody('ambulance') },
+  { id: 'no-veterinarian', holds: nobody('veterinarian') },
+  { id: 'no-fire', holds: nobody('fire') },
+  { id: 'no-superintendent', holds: nobody('superintendent') },
+  { id: 'no-meeting-point', holds: unsaid('meeting-point') },
+  { id: 'no-way-in', holds: unsaid('way') },
+  { id: 'no-coordinates', holds: unsaid('coordinates') },
+  { id: 'no-radio', holds: unsaid('radio') },
+  { id: 'no-hospital', holds: unsaid('hospital') },
+  { id: 'no-equine-clinic', holds: unsaid('equine-clinic') },
+  { id: 'no-first-aid', holds: unsaid('first-aid') },
+  { id: 'no-extinguishers', holds: unsaid('extinguishers') },
+  { id: 'no-defibrillator', holds: unsaid('defibrillator') },
+  { id: 'no-presiding-judge', holds: nobody('presiding-judge') },
+  { id: 'no-president', holds: nobody('president') },
+  { id: 'no-horse-ambulance', holds: nobody('horse-ambulance') },
+  { id: 'no-police', holds: nobody('police') },
+  { id: 'no-power-company', holds: nobody('power') },
+  { id: 'no-utility-locate', holds: nobody('utility-locate') },
+  { id: 'no-climate', holds: notGiven('climate.tmax') },
   {
     id: 'no-race-days',
-    holds: ({ engine }) => !engine.facts.has('race-days.count'),
-    facts: [],
-    figures: [],
+    holds: notGiven('race-days.count'),
   },
   {
     id: 'estimates',
-    holds: ({ engine }) => [...engine.facts.values()].some((f) => f.provenance.kind === 'typical'),
-    facts: [],
-    figures: [],
+    holds: somethingIsEstimated,
   },
 ]

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { findingRules } from '../../../src/compute/findings/rules.ts'
-import { demoManual, demos, loadDemo, loadText } from '../../support/demo.ts'
+import { demoManual, demos, loadText } from '../../support/demo.ts'
 
 const oval =
   'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: us\npaper: letter\noval: { lap: 2640 ft, straight: 600 ft }\ncushion: { material: clay }\n'
@@ -98,12 +97,5 @@ describe('the emergency page', () => {
         )
     expect(await missing('larkmoor')).toEqual([])
     expect((await missing('ostmere')).sort()).toEqual(['no-defibrillator', 'no-horse-ambulance'])
-  })
-
-  it('has words for every rule that finds something, and a rule for every word', async () => {
-    const { library } = await loadDemo('larkmoor')
-    expect(library?.findings.map((f) => f.value.id).sort()).toEqual(
-      findingRules.map((r) => r.id).sort(),
-    )
   })
 })
