@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
+import type { PreviewOptions } from './preview/preview.ts'
 
 const exitCodes = `
 Exit codes:
@@ -66,10 +67,11 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
   p.command('preview')
     .description('show the site on this computer and follow every change')
     .argument('[folder]', facilityHelp)
-    .option('--port <number>', 'port on the loopback address', '4173')
+    .option('--port <number>', 'port on the loopback address; 0: one that is free', '0')
+    .option('--no-open', 'only print the address; do not show it in the browser')
     .addHelpText('after', exitCodes)
-    .action(async (folder: string | undefined, options: { port: string }) =>
-      done(await (await import('./preview.ts')).preview(folder, options, io)),
+    .action(async (folder: string | undefined, options: PreviewOptions) =>
+      done(await (await import('./preview/preview.ts')).preview(folder, options, io)),
     )
   return p
 }

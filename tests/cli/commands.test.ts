@@ -2,7 +2,6 @@ import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import type { Io } from '../../src/cli/io.ts'
 import { main } from '../../src/cli/main.ts'
-import { serve } from '../../src/cli/serve.ts'
 import { figuresFile } from '../../src/compose/figures-file.ts'
 import { date, demoFolder, folders } from '../support/demo.ts'
 
@@ -112,42 +111,5 @@ describe('explain', () => {
       code: 2,
       err: expect.stringContaining('Did you mean "seal.start-before"?'),
     })
-  })
-})
-
-describe('preview server', () => {
-  it('serves what is shown now, tells pages of changes, and lists faults instead of an old page', async () => {
-    let faults: string | undefined
-    const server = await serve(
-      () => ({
-        files: new Map([
-          ['index.html', () => '<body>hello</body>'],
-          ['a/b.html', () => '<body>b</body>'],
-        ]),
-        faults,
-      }),
-      0,
-    )
-    const get = (p: string): Promise<string> =>
-      fetch(new URL(p, server.address)).then((r) => r.text())
-    try {
-      expect(await get('/')).toContain('hello')
-      expect(await get('/')).toContain('EventSource')
-      expect(await get('/a/b.html')).toContain('b')
-      expect((await fetch(new URL('/../../etc/passwd', server.address))).status).toBe(404)
-      const stream = (
-        await fetch(new URL('/changes-of-this-preview', server.address))
-      ).body?.getReader()
-      server.changed()
-      const chunks = [await stream?.read(), await stream?.read()].map((c) =>
-        new TextDecoder().decode(c?.value),
-      )
-      expect(chunks.join('')).toContain('data: changed')
-      await stream?.cancel()
-      faults = 'facility.yaml:1:1: error: <bad>'
-      expect(await get('/')).toContain('error: &lt;bad&gt;')
-    } finally {
-      await server.close()
-    }
   })
 })
