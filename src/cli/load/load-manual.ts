@@ -7,6 +7,7 @@ import { figureIds } from '../../compute/uses/ids.ts'
 import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
+import { checkDrawings } from '../../render/drawings/check-drawings.ts'
 import { checkFacility, type Facility } from '../../validate/check-facility.ts'
 import {
   checkLibrary,
@@ -136,6 +137,7 @@ export async function loadManual(
     ...translated.problems,
     ...checkedLibrary.problems,
     ...(library ? findingWordProblems(library.findings) : []),
+    ...(library && translated.value ? checkDrawings(library, translated.value.words) : []),
     ...(facility && library ? textProblems(library, facility) : []),
   ]
   const read = {

@@ -1,7 +1,6 @@
 import type { Manual, ManualReckoner } from '../../model/manual.ts'
 import type { RenderAssets } from '../assets.ts'
-import type { Drawing } from '../drawings/drawing.ts'
-import { renderDrawings } from '../drawings/drawings.ts'
+import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
@@ -54,12 +53,12 @@ function bookData(
   manual: Manual,
   words: RenderAssets['words'],
   pen: Pen,
-  drawings: Readonly<Record<string, Drawing>>,
+  drawings: Drawings,
   back: readonly BackPart[],
 ) {
   const draw = createDrawingPrinter(drawings, 'paper')
   const shown = new Set<string>()
-  const cover = drawings['plan']?.svg ?? ''
+  const cover = drawings.plan?.svg ?? ''
   const [plan, sectionStraight, sectionTurn] = ['plan', 'section-straight', 'section-turn'].map(
     (id) => {
       shown.add(id)
@@ -92,7 +91,8 @@ function bookData(
     }),
   }))
   const plans = plansView(manual, pen, drawings, 'paper', draw)
-  for (const id of manual.plans.flatMap((p) => p.drawings)) if (drawings[id]) shown.add(id)
+  for (const id of manual.plans.flatMap((p) => p.drawings))
+    if (drawingNamed(drawings, id)) shown.add(id)
   return {
     sub: 'h3',
     // Who to call stands on a right-hand page, behind the cover.

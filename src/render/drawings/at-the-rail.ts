@@ -1,5 +1,12 @@
-import type { DrawingContext } from './drawing-context.ts'
+import { entries } from '../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from './drawing.ts'
 import { arrow, dashed, dimension, hatch, line, path, stipple, svg, text } from './svg.ts'
+
+const wording = labels(
+  'at-the-rail',
+  entries('rail', 'outside', 'lump', 'up', 'thin', 'ridge', 'water'),
+)
+type Context = ContextFor<typeof wording>
 
 const width = 400
 const left = 44
@@ -9,7 +16,7 @@ const rise = 62
 const yAt = (x: number): number => y0 - (rise * (x - left)) / (right - left)
 const size = 17
 
-const ground = (words: DrawingContext['words']): string =>
+const ground = ({ words }: Context): string =>
   [
     line([left, y0], [right, y0 - rise], 'line'),
     hatch([left, y0], [right, y0 - rise]),
@@ -18,15 +25,15 @@ const ground = (words: DrawingContext['words']): string =>
     text([right, y0 - rise - 12], words.outside, 'end', size),
   ].join('')
 
-/** The heap at the rail, carried up the slope by the blade and spread thin. */
-export function pullbackDrawing({ words, q, caption }: DrawingContext): string {
+function drawPullback(context: Context): string {
+  const { words, q, alt } = context
   const volume = q('creep.volume')
   return svg(
     width,
     224,
-    caption,
+    alt,
     [
-      ground(words),
+      ground(context),
       path(`M${left + 3} ${y0}q14 -34 42 -8`, 'line'),
       stipple(left + 10, left + 42, (x) => yAt(x) - 13, 11, 6),
       line([left + 24, y0 + 26], [left + 24, y0 - 8], 'thin'),
@@ -48,8 +55,8 @@ export function pullbackDrawing({ words, q, caption }: DrawingContext): string {
   )
 }
 
-/** Water that stands behind a ridge, level with its top. */
-export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
+function drawRidge(context: Context): string {
+  const { words, q, alt } = context
   const top = y0 - 30
   const reach = left + ((y0 - top) / rise) * (right - left)
   const height = q('ridge.taken')
@@ -57,9 +64,9 @@ export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
   return svg(
     width,
     226,
-    caption,
+    alt,
     [
-      ground(words),
+      ground(context),
       path(
         `M${left} ${y0}L${left + 5} ${top}Q${left + 14} ${top - 4} ${left + 22} ${top + 12}L${left + 34} ${yAt(left + 34)}`,
         'bold',
@@ -76,3 +83,9 @@ export function ridgeDrawing({ words, q, caption }: DrawingContext): string {
     ].join(''),
   )
 }
+
+/** The heap at the rail, carried up the slope by the blade and spread thin. */
+export const pullback = declareDrawing({ name: 'pullback', labels: wording, draw: drawPullback })
+
+/** Water that stands behind a ridge, level with its top. */
+export const ridge = declareDrawing({ name: 'ridge', labels: wording, draw: drawRidge })

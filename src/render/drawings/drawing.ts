@@ -1,26 +1,87 @@
-import { escapeHtml, type Html, html } from '../text/html.ts'
+import * as z from 'zod'
+import type { Manual } from '../../model/manual.ts'
+import { line } from '../../validate/schemas/text.ts'
+import type { Words } from '../../validate/schemas/words.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
 export type Drawing = {
-  readonly svg: string /** As in a list of drawings. */
+  readonly svg: string
+  /** As in a list of drawings. */
   readonly title: string
   readonly alt: string
-  readonly caption: string /** Made to be read at the width of a sheet's side column. */
+  readonly caption: string
+  /** Made to be read at the width of a sheet's side column. */
   readonly small: boolean
 }
 
+/** Words inside the drawings of one file: a group below `labels` in the file of words. */
+export type Labels<L> = { readonly group: string; readonly schema: z.ZodType<L> }
+
 /**
- * A drawing with its caption.
- * @param medium On paper the figure is a group, without which the browser drops the drawing's text
- * alternative from the PDF; on screen a figure with a caption may have no role of its own.
+ * Declares the labels of a file of drawings. They are held against the file of words when it is
+ * loaded: a missing or unknown one is a fault with its line.
  */
-export function drawingFigure(d: Drawing, medium: 'paper' | 'screen'): Html {
-  // On a phone a wide drawing is moved sideways rather than read with a glass.
-  const shown =
-    medium === 'screen' && !d.small
-      ? `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${d.svg}</div>`
-      : d.svg
-  return html(
-    `<figure class="drawing${d.small ? ' side-size' : ''}"${medium === 'paper' ? ' role="group"' : ''}>${shown}<figcaption>${escapeHtml(d.caption)}</figcaption></figure>`,
-  )
+export const labels = <S extends z.core.$ZodLooseShape>(group: string, shape: S) => ({
+  group,
+  schema: z.strictObject(shape),
+})
+
+/** What a drawing is made from; `L` are its labels. */
+export type DrawingContext<L = unknown> = {
+  readonly manual: Manual
+  readonly words: L
+  /** A quantity as printed; empty when it is not known, so that its label is left out. */
+  readonly q: (name: string) => string
+  /** What the drawing says to those who do not see it. */
+  readonly alt: string
+}
+
+/** The context for drawings with these labels. */
+export type ContextFor<G> = G extends Labels<infer L> ? DrawingContext<L> : never
+
+type Spec<N extends string, L> = {
+  /** Content names the drawing by this; its title and caption stand below it in the file of words. */
+  readonly name: N
+  readonly labels: Labels<L>
+  /** A quantity without which the drawing says nothing. */
+  readonly needs?: string
+  /** Made to be read across a page, not in the side column of a posted sheet. */
+  readonly wide?: boolean
+  /** As SVG; empty where this facility has nothing to show. */
+  readonly draw: (context: DrawingContext<L>) => string
+  /** Its numbers in words, which the text alternative adds to the caption. */
+  readonly numbers?: (context: DrawingContext<L>) => string
+}
+
+/** A drawing as the registry holds it. */
+export type DeclaredDrawing<N extends string = string> = {
+  readonly name: N
+  readonly labels: Labels<unknown>
+  /** Undefined where the facility's numbers do not allow it. */
+  readonly render: (manual: Manual, words: Words) => Drawing | undefined
+}
+
+/** What the file of words says of every drawing. */
+export const drawingWords = z.strictObject({ title: line, caption: line })
+
+/** All of one drawing: what it is called, what it needs, how it is drawn, what it says in words. */
+export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): DeclaredDrawing<N> {
+  const { name, needs, draw, numbers } = spec
+  return {
+    name,
+    labels: spec.labels,
+    render: (manual, words) => {
+      const q = (quantity: string): string => {
+        const found = manual.quantities[quantity]
+        return found?.ok ? found.text : ''
+      }
+      if (needs !== undefined && q(needs) === '') return undefined
+      const { title, caption } = drawingWords.parse(words.drawings[name])
+      const own = spec.labels.schema.parse(words.labels[spec.labels.group])
+      const said = numbers?.({ manual, words: own, q, alt: '' }) ?? ''
+      const alt = [caption, said].filter((part) => part !== '').join(' ')
+      const svg = draw({ manual, words: own, q, alt })
+      return svg === '' ? undefined : { svg, title, alt, caption, small: spec.wide !== true }
+    },
+  }
 }

@@ -1,109 +1,57 @@
-import type { DrawingName } from '../../model/drawing-names.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { Words } from '../../validate/schemas/words.ts'
-import { plainWords } from '../text/render-text.ts'
-import { pullbackDrawing, ridgeDrawing } from './at-the-rail.ts'
-import { countdownDetails, countdownDrawing } from './charts/countdown.ts'
-import { dryingDetails, dryingDrawing } from './charts/drying.ts'
-import { heatIndexDetails, heatIndexDrawing } from './charts/heat-index.ts'
-import { levelsDetails, levelsDrawing } from './charts/levels.ts'
-import { raceIntervalDetails, raceIntervalDrawing } from './charts/race-interval.ts'
-import { waterMonthsDetails, waterMonthsDrawing } from './charts/water-months.ts'
-import { cushionDrawing } from './cushion.ts'
+import { pullback, ridge } from './at-the-rail.ts'
+import { countdown } from './charts/countdown.ts'
+import { drying } from './charts/drying.ts'
+import { heatIndex } from './charts/heat-index.ts'
+import { levels } from './charts/levels.ts'
+import { raceInterval } from './charts/race-interval.ts'
+import { waterMonths } from './charts/water-months.ts'
 import type { Drawing } from './drawing.ts'
-import type { DrawingContext } from './drawing-context.ts'
-import { grainsDrawing } from './grains.ts'
-import { passesDetails, passesDrawing } from './passes.ts'
-import { planDetails, planDrawing } from './plan.ts'
-import { sectionDrawing } from './section.ts'
-import { rollingDrawing, waterPassDrawing } from './strips.ts'
-import { washoutDrawing } from './washout.ts'
+import { grains } from './grains.ts'
+import { cushion } from './oval/cushion.ts'
+import { plan, planSmall } from './oval/plan.ts'
+import { passPatterns } from './passes.ts'
+import { sectionStraight, sectionTurn } from './section.ts'
+import { rolling, waterPass } from './strips.ts'
+import { washout } from './washout.ts'
 
-const makers: Readonly<Record<DrawingName, (c: DrawingContext) => string>> = {
-  plan: planDrawing('page'),
-  'plan-small': planDrawing('small'),
-  countdown: countdownDrawing,
-  levels: levelsDrawing,
-  'section-straight': (c) => sectionDrawing('straights', c),
-  'section-turn': (c) => sectionDrawing('turns', c),
-  washout: washoutDrawing,
-  rolling: rollingDrawing,
-  pullback: pullbackDrawing,
-  ridge: ridgeDrawing,
-  'water-pass': waterPassDrawing,
-  cushion: cushionDrawing,
-  grains: grainsDrawing,
-  'water-months': waterMonthsDrawing,
-  'heat-index': heatIndexDrawing,
-  'race-interval': raceIntervalDrawing,
-  drying: dryingDrawing,
-  'passes-grade': passesDrawing('grade'),
-  'passes-harrow': passesDrawing('harrow'),
-  'passes-screen': passesDrawing('screen'),
-  'passes-drum': passesDrawing('drum'),
-  'passes-condition': passesDrawing('condition'),
-  'passes-water': passesDrawing('spray'),
-}
+/** Every drawing there is, in the order of lists. */
+export const allDrawings = [
+  plan,
+  planSmall,
+  countdown,
+  levels,
+  sectionStraight,
+  sectionTurn,
+  washout,
+  rolling,
+  pullback,
+  ridge,
+  waterPass,
+  cushion,
+  grains,
+  waterMonths,
+  heatIndex,
+  raceInterval,
+  drying,
+  ...passPatterns,
+] as const
 
-/** Numbers of a chart in words, which its text alternative adds to the caption. */
-const details: Readonly<Record<string, (c: DrawingContext) => string>> = {
-  countdown: countdownDetails,
-  levels: levelsDetails,
-  plan: planDetails,
-  'water-months': waterMonthsDetails,
-  'heat-index': heatIndexDetails,
-  'race-interval': raceIntervalDetails,
-  drying: dryingDetails,
-  'passes-grade': passesDetails('grade'),
-  'passes-harrow': passesDetails('harrow'),
-  'passes-screen': passesDetails('screen'),
-  'passes-drum': passesDetails('drum'),
-  'passes-condition': passesDetails('condition'),
-  'passes-water': passesDetails('spray'),
-}
+export type DrawingName = (typeof allDrawings)[number]['name']
 
-/** Drawings that say nothing without this quantity. */
-const needs: Readonly<Record<string, string>> = {
-  rolling: 'roll.move',
-  'water-pass': 'gear.spray.spray-width',
-  cushion: 'depths.mean',
-  grains: 'sieve.share',
-}
+/** Drawings by name, without those that a facility's numbers do not allow. */
+export type Drawings = Readonly<Partial<Record<DrawingName, Drawing>>>
 
-/** Drawings that are made to be read across a page. */
-const wide: ReadonlySet<string> = new Set([
-  'plan',
-  'countdown',
-  'levels',
-  'cushion',
-  'grains',
-  'water-months',
-  'race-interval',
-])
+/** All drawings that this facility's numbers allow. */
+export const renderDrawings = (manual: Manual, words: Words): Drawings =>
+  Object.fromEntries(
+    allDrawings.flatMap((d) => {
+      const drawing = d.render(manual, words)
+      return drawing ? [[d.name, drawing]] : []
+    }),
+  )
 
-/** All drawings that this facility's numbers allow, by id. */
-export function renderDrawings(manual: Manual, words: Words): Readonly<Record<string, Drawing>> {
-  const q = (name: string): string => {
-    const found = manual.quantities[name]
-    return found?.ok ? found.text : ''
-  }
-  const made = (Object.entries(makers) as [DrawingName, (c: DrawingContext) => string][])
-    .filter(([id]) => needs[id] === undefined || q(needs[id]) !== '')
-    .map(([id, make]): [string, Drawing] => {
-      const caption = plainWords(words.captions[id], manual.quantities)
-      const context = { manual, words: words.drawings, q, caption }
-      const alt = [caption, details[id]?.(context) ?? ''].filter((part) => part !== '').join(' ')
-      return [
-        id,
-        {
-          title: words.drawingTitles[id],
-          svg: make({ ...context, caption: alt }),
-          alt,
-          caption,
-          small: !wide.has(id),
-        },
-      ]
-    })
-    .filter(([, { svg }]) => svg !== '')
-  return Object.fromEntries(made)
-}
+/** A drawing by the name that content gives it; names are checked when content is loaded. */
+export const drawingNamed = (drawings: Drawings, name: string | undefined): Drawing | undefined =>
+  name === undefined ? undefined : drawings[name as DrawingName]

@@ -1,10 +1,16 @@
-import type { DrawingContext } from './drawing-context.ts'
+import { entries } from '../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from './drawing.ts'
 import { arrow, arrowHead, dashed, dimension, line, svg, text } from './svg.ts'
+
+const wording = labels(
+  'strips',
+  entries('lapNumber', 'rail', 'outside', 'start', 'move', 'bar', 'overlap'),
+)
+type Context = ContextFor<typeof wording>
 
 const size = 17
 
-/** Strips rolled by truck tires from the rail outward, seen from above. */
-export function rollingDrawing({ words, q, caption }: DrawingContext): string {
+function drawRolling({ words, q, alt }: Context): string {
   const rail = 208
   const band = 30
   const strip = (i: number): string => {
@@ -14,7 +20,7 @@ export function rollingDrawing({ words, q, caption }: DrawingContext): string {
   return svg(
     400,
     236,
-    caption,
+    alt,
     [
       line([6, rail], [394, rail], 'bold'),
       text([14, rail + 21], `${words.rail}: ${words.start}`, 'start', size),
@@ -29,8 +35,7 @@ export function rollingDrawing({ words, q, caption }: DrawingContext): string {
   )
 }
 
-/** Passes of the spray bar beside each other, from the outside toward the rail. */
-export function waterPassDrawing({ words, q, caption }: DrawingContext): string {
+function drawWaterPass({ words, q, alt }: Context): string {
   const pass = (i: number): string => {
     const y = 42 + i * 46
     return `<rect x="14" y="${y}" width="220" height="58" fill="currentColor" fill-opacity="0.06" stroke="currentColor" stroke-width="1.2" ${dashed}/>${arrow([130, y + 29], [190, y + 29], 'line')}${text([24, y + 35], `${words.lapNumber} ${i + 1}`, 'start', size)}`
@@ -38,7 +43,7 @@ export function waterPassDrawing({ words, q, caption }: DrawingContext): string 
   return svg(
     400,
     236,
-    caption,
+    alt,
     [
       line([6, 32], [394, 32], 'line'),
       text([14, 24], words.outside, 'start', size),
@@ -54,3 +59,19 @@ export function waterPassDrawing({ words, q, caption }: DrawingContext): string 
     ].join(''),
   )
 }
+
+/** Strips rolled by truck tires from the rail outward, seen from above. */
+export const rolling = declareDrawing({
+  name: 'rolling',
+  labels: wording,
+  needs: 'roll.move',
+  draw: drawRolling,
+})
+
+/** Passes of the spray bar beside each other, from the outside toward the rail. */
+export const waterPass = declareDrawing({
+  name: 'water-pass',
+  labels: wording,
+  needs: 'gear.spray.spray-width',
+  draw: drawWaterPass,
+})

@@ -1,17 +1,24 @@
-import type { DrawingContext } from './drawing-context.ts'
+import { fill } from '../../model/pattern.ts'
+import { entries, holding } from '../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from './drawing.ts'
 import { dashed, dimension, hatch, line, path, stipple, svg, text } from './svg.ts'
+
+const wording = labels('washout', {
+  ...entries('groove', 'cut', 'lifts', 'base'),
+  long: holding('length'),
+})
 
 const size = 17
 
 /** The groove as found (dashed) and the square cut with its lifts, in section. */
-export function washoutDrawing({ words, q, caption }: DrawingContext): string {
+function draw({ words, q, alt }: ContextFor<typeof wording>): string {
   const [l, r, top, bottom] = [86, 286, 78, 172]
   const lifts = Math.max(1, Math.min(4, Number(q('washout.lifts')) || 1))
   const liftTop = (i: number): number => bottom - ((bottom - top) * i) / lifts
   return svg(
     400,
     232,
-    caption,
+    alt,
     [
       line([10, top], [l, top], 'bold'),
       line([r, top], [390, top], 'bold'),
@@ -43,7 +50,7 @@ export function washoutDrawing({ words, q, caption }: DrawingContext): string {
       text([(l + r) / 2, bottom + 34], `${words.cut},`, 'middle', size),
       text(
         [(l + r) / 2, bottom + 53],
-        `${q('practice.washout.length')} ${words.long}`,
+        fill(words.long, { length: q('practice.washout.length') }),
         'middle',
         size,
       ),
@@ -51,3 +58,5 @@ export function washoutDrawing({ words, q, caption }: DrawingContext): string {
     ].join(''),
   )
 }
+
+export const washout = declareDrawing({ name: 'washout', labels: wording, draw })

@@ -4,8 +4,9 @@ import type { Manual, ManualProcedure } from '../../model/manual.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import { emergencySheet } from '../../model/sheet-names.ts'
 import type { RenderAssets } from '../assets.ts'
-import { type Drawing, drawingFigure } from '../drawings/drawing.ts'
-import { renderDrawings } from '../drawings/drawings.ts'
+import type { Drawing } from '../drawings/drawing.ts'
+import { drawingFigure } from '../drawings/drawing-figure.ts'
+import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { cautionView } from '../views/caution-view.ts'
@@ -33,18 +34,10 @@ function qrCode(manual: Manual, id: string, label: string): Html {
 }
 
 /** The drawing of a sheet; of the plan the one that is made for its column. */
-const drawingOf = (
-  name: string | undefined,
-  drawings: Readonly<Record<string, Drawing>>,
-): Drawing | undefined =>
-  name === undefined ? undefined : drawings[name === 'plan' ? 'plan-small' : name]
+const drawingOf = (name: string | undefined, drawings: Drawings): Drawing | undefined =>
+  name === 'plan' ? drawings['plan-small'] : drawingNamed(drawings, name)
 
-function sheetData(
-  p: ManualProcedure,
-  manual: Manual,
-  pen: Pen,
-  drawings: Readonly<Record<string, Drawing>>,
-) {
+function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawings) {
   const s = p.sheet
   const shown = new Set(s.cautions.map((c) => c.id))
   const drawing = drawingOf(s.drawing, drawings)

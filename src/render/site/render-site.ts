@@ -1,7 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 import type { RenderAssets } from '../assets.ts'
-import { type Drawing, drawingFigure } from '../drawings/drawing.ts'
-import { renderDrawings } from '../drawings/drawings.ts'
+import { drawingFigure } from '../drawings/drawing-figure.ts'
+import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
@@ -39,13 +39,9 @@ type Page = {
   readonly data: () => object
 }
 
-function topPages(
-  manual: Manual,
-  words: RenderAssets['words'],
-  drawings: Readonly<Record<string, Drawing>>,
-): Page[] {
+function topPages(manual: Manual, words: RenderAssets['words'], drawings: Drawings): Page[] {
   const pen = penFor(manual, words, '')
-  const plan = drawings['plan']
+  const plan = drawings.plan
   const sections = manual.sections.map((s) => ({
     id: s.id,
     title: s.title,
@@ -157,8 +153,8 @@ function topPages(
       data: () => ({
         at: facilityView(manual, pen),
         plan: plan ? drawingFigure(plan, 'screen') : html(''),
-        sections: ['section-straight', 'section-turn']
-          .flatMap((id) => drawings[id] ?? [])
+        sections: [drawings['section-straight'], drawings['section-turn']]
+          .flatMap((d) => d ?? [])
           .map((d) => drawingFigure(d, 'screen')),
       }),
     },
@@ -181,20 +177,16 @@ function topPages(
 }
 
 /** Prints each drawing of a page once. */
-function drawOnce(drawings: Readonly<Record<string, Drawing>>): DrawingPrinter {
+function drawOnce(drawings: Drawings): DrawingPrinter {
   const shown = new Set<string>()
   return (id) => {
-    const drawing = id === undefined || shown.has(id) ? undefined : drawings[id]
+    const drawing = id === undefined || shown.has(id) ? undefined : drawingNamed(drawings, id)
     if (id !== undefined) shown.add(id)
     return drawing ? drawingFigure(drawing, 'screen') : html('')
   }
 }
 
-function lowerPages(
-  manual: Manual,
-  words: RenderAssets['words'],
-  drawings: Readonly<Record<string, Drawing>>,
-): Page[] {
+function lowerPages(manual: Manual, words: RenderAssets['words'], drawings: Drawings): Page[] {
   const pen = penFor(manual, words, '../')
   const procedures = manual.procedures.map((p): Page => {
     return {

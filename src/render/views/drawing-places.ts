@@ -1,4 +1,5 @@
-import { type Drawing, drawingFigure } from '../drawings/drawing.ts'
+import { drawingFigure } from '../drawings/drawing-figure.ts'
+import { type Drawings, drawingNamed } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 
 /**
@@ -13,12 +14,12 @@ export type DrawingPrinter = (id: string | undefined) => Html
  * One printer for each document: a drawing gets its id where it is printed first, and only there.
  */
 export function createDrawingPrinter(
-  drawings: Readonly<Record<string, Drawing>>,
+  drawings: Drawings,
   medium: 'paper' | 'screen',
 ): DrawingPrinter {
   const placed = new Set<string>()
   return (id) => {
-    const drawing = id === undefined ? undefined : drawings[id]
+    const drawing = drawingNamed(drawings, id)
     if (id === undefined || !drawing) return html('')
     const figure = drawingFigure(drawing, medium)
     if (placed.has(id)) return figure

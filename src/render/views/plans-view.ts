@@ -1,5 +1,5 @@
 import type { Manual, ManualPlan, ManualTable } from '../../model/manual.ts'
-import type { Drawing } from '../drawings/drawing.ts'
+import type { Drawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import { createDrawingPrinter, type DrawingPrinter } from './drawing-places.ts'
@@ -42,7 +42,7 @@ const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({
 export const plansView = (
   manual: Manual,
   pen: Pen,
-  drawings: Readonly<Record<string, Drawing>>,
+  drawings: Drawings,
   medium: 'paper' | 'screen',
   draw: DrawingPrinter = createDrawingPrinter(drawings, medium),
 ) => manual.plans.map((p) => planView(p, pen, draw))

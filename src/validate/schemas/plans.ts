@@ -1,5 +1,4 @@
 import * as z from 'zod'
-import { drawingNames } from '../../model/drawing-names.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
@@ -60,7 +59,7 @@ export const plan = z.strictObject({
   /** Figures and facts without which the plan says nothing here. */
   needs: z.array(figureName).optional(),
   when: when.optional(),
-  drawings: z.array(z.enum(drawingNames)).min(1).optional(),
+  drawings: z.array(id).min(1).optional(),
   tables: z.array(table).min(1),
 })
 

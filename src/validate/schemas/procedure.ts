@@ -1,6 +1,5 @@
 import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
-import { drawingNames } from '../../model/drawing-names.ts'
 import { takenSheetNames } from '../../model/sheet-names.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
@@ -27,7 +26,7 @@ const method = z.strictObject({
   choose: line.optional(),
   when: when.optional(),
   /** Drawing of this way of working; on the posted sheet it stands before the sheet's own. */
-  drawing: z.enum(drawingNames).optional(),
+  drawing: id.optional(),
   steps: z.array(step).min(1),
 })
 
@@ -130,7 +129,7 @@ export const procedure = z.strictObject({
       .max(8),
     /** Method whose steps are posted; the first that applies here. */
     methods: z.array(id).min(1),
-    drawing: z.enum(drawingNames).optional(),
+    drawing: id.optional(),
     done: z.array(check).min(1).max(4),
     reckoner: id.optional(),
   }),

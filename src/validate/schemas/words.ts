@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { binder } from './words/binder.ts'
-import { captions, drawings, drawingTitles } from './words/drawings.ts'
+import { drawings, labels } from './words/drawings.ts'
 import {
   capabilities,
   groups,
@@ -52,8 +52,7 @@ export const words = z.strictObject({
   months,
   facility,
   drawings,
-  drawingTitles,
-  captions,
+  labels,
 })
 
 export type Words = z.infer<typeof words>

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import type { Manual } from '../../../src/model/manual.ts'
-import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { type DrawingName, renderDrawings } from '../../../src/render/drawings/drawings.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 import { textBoxes } from '../support/svg-boxes.ts'
 
-const charts = [
+const charts: readonly DrawingName[] = [
   'water-months',
   'heat-index',
   'race-interval',

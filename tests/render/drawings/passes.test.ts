@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { drawingNamed, renderDrawings } from '../../../src/render/drawings/drawings.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 import { boxes } from '../support/svg-boxes.ts'
 
@@ -10,7 +10,7 @@ describe.each(demos)('strips of %s', (id) => {
     expect(Object.keys(manual.charts.passes)).not.toHaveLength(0)
     for (const [figure, pattern] of Object.entries(manual.charts.passes)) {
       const strips = boxes(
-        drawings[`passes-${figure === 'spray' ? 'water' : figure}`]?.svg ?? '',
+        drawingNamed(drawings, `passes-${figure === 'spray' ? 'water' : figure}`)?.svg ?? '',
         'strip',
       )
       const expected = manual.figures.find((f) => f.id === `${figure}.strips`)?.value

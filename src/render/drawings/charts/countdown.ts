@@ -1,6 +1,10 @@
 import type { CountdownDay } from '../../../model/charts.ts'
-import type { DrawingContext } from '../drawing-context.ts'
+import { entries } from '../../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, hatchBox, line, svg, text } from '../svg.ts'
+
+const wording = labels('countdown', entries('raceDay', 'beforeThat', 'afterFair'))
+type Context = ContextFor<typeof wording>
 
 const [left, right] = [2, 898]
 const wide = (right - left) / 7
@@ -42,7 +46,7 @@ function byDate(tasks: readonly Dated[]): readonly string[] {
 }
 
 /** The calendar in words: what is due before it, in it and after it. */
-export function countdownDetails({ manual, words }: DrawingContext): string {
+function numbers({ manual, words }: Context): string {
   const calendar = manual.charts.countdown
   if (!calendar) return ''
   const days = calendar.weeks
@@ -54,54 +58,90 @@ export function countdownDetails({ manual, words }: DrawingContext): string {
   return [...byDate(calendar.earlier), ...days, ...byDate(calendar.later)].join('; ')
 }
 
-/** The weeks before the fair as a calendar with room to pencil in. */
-export function countdownDrawing({ manual, words, caption }: DrawingContext): string {
-  const calendar = manual.charts.countdown
-  if (!calendar) return ''
-  const raceDay = words.raceDay
-  const out: string[] = []
-  let y = 4
-  const list = (head: string, tasks: readonly Dated[]): void => {
-    if (tasks.length === 0) return
-    y += leading + 2
-    const indented = left + 110
-    out.push(text([left, y], head, 'start', size, 'font-weight="600"'))
-    byDate(tasks)
-      .flatMap((t) => wrapWords(t, Math.floor((right - indented) / (0.49 * size))))
-      .forEach((words, i) => {
-        if (i > 0) y += leading
-        out.push(text([indented, y], words, 'start', size))
-      })
-    y += 10
-  }
-  list(words.beforeThat, calendar.earlier)
-  y += 20
-  calendar.weekdays.forEach((name, i) =>
-    out.push(text([left + i * wide + 6, y - 4], name, 'start', 15.5, 'font-weight="600"')),
+/** A part of the drawing, and where the next one begins. */
+type Part = { readonly drawn: string; readonly end: number }
+
+/** Tasks outside the weeks of the calendar, below a head. */
+function taskList(y: number, head: string, tasks: readonly Dated[]): Part {
+  if (tasks.length === 0) return { drawn: '', end: y }
+  const from = y + leading + 2
+  const indented = left + 110
+  const lines = byDate(tasks).flatMap((t) =>
+    wrapWords(t, Math.floor((right - indented) / (0.49 * size))),
   )
-  out.push(line([left, y + 2], [right, y + 2], 'bold'))
-  y += 2
-  for (const week of calendar.weeks) {
-    const high = 30 + Math.max(4, ...week.map(linesIn)) * leading
-    week.forEach((day, i) => {
-      const x = left + i * wide
-      out.push(box([x, y], wide, high, 'thin', `class="${day.isRaceDay ? 'race-day' : 'day'}"`))
-      if (day.isRaceDay)
-        out.push(
+  return {
+    drawn: [
+      text([left, from], head, 'start', size, 'font-weight="600"'),
+      ...lines.map((words, i) => text([indented, from + i * leading], words, 'start', size)),
+    ].join(''),
+    end: from + (lines.length - 1) * leading + 10,
+  }
+}
+
+/** One day: its date, and its tasks with a box to tick before each. */
+function dayCell(day: CountdownDay, x: number, y: number, high: number, raceDay: string): string {
+  const from = y + 38 + (day.isRaceDay ? leading : 0)
+  return [
+    box([x, y], wide, high, 'thin', `class="${day.isRaceDay ? 'race-day' : 'day'}"`),
+    ...(day.isRaceDay
+      ? [
           hatchBox([x + 58, y + 5], wide - 64, 14, 7),
           box([x + 1.5, y + 1.5], wide - 3, high - 3, 'bold'),
-        )
-      out.push(text([x + 6, y + 18], day.label, 'start', 15.5, 'font-weight="600"'))
-      const from = y + 38 + (day.isRaceDay ? leading : 0)
-      if (day.isRaceDay)
-        out.push(text([x + 6, y + 38], raceDay, 'start', size, 'font-weight="600"'))
-      linesOf(day).forEach(({ words, begins }, k) => {
-        if (begins) out.push(box([x + 6, from + k * leading - 9.5], 9, 9, 'thin'))
-        out.push(text([x + 6 + indent, from + k * leading], words, 'start', size))
-      })
-    })
-    y += high
-  }
-  list(words.afterFair, calendar.later)
-  return svg(900, y + 6, caption, out.join(''))
+        ]
+      : []),
+    text([x + 6, y + 18], day.label, 'start', 15.5, 'font-weight="600"'),
+    day.isRaceDay ? text([x + 6, y + 38], raceDay, 'start', size, 'font-weight="600"') : '',
+    ...linesOf(day).flatMap(({ words, begins }, k) => [
+      begins ? box([x + 6, from + k * leading - 9.5], 9, 9, 'thin') : '',
+      text([x + 6 + indent, from + k * leading], words, 'start', size),
+    ]),
+  ].join('')
 }
+
+function weekRow(y: number, week: readonly CountdownDay[], raceDay: string): Part {
+  const high = 30 + Math.max(4, ...week.map(linesIn)) * leading
+  return {
+    drawn: week.map((day, i) => dayCell(day, left + i * wide, y, high, raceDay)).join(''),
+    end: y + high,
+  }
+}
+
+/** Names of the days of a week, with the line below them. */
+const weekHead = (y: number, weekdays: readonly string[]): Part => ({
+  drawn: [
+    ...weekdays.map((name, i) =>
+      text([left + i * wide + 6, y + 16], name, 'start', 15.5, 'font-weight="600"'),
+    ),
+    line([left, y + 22], [right, y + 22], 'bold'),
+  ].join(''),
+  end: y + 22,
+})
+
+function draw({ manual, words, alt }: Context): string {
+  const calendar = manual.charts.countdown
+  if (!calendar) return ''
+  const makers: readonly ((y: number) => Part)[] = [
+    (y) => taskList(y, words.beforeThat, calendar.earlier),
+    (y) => weekHead(y, calendar.weekdays),
+    ...calendar.weeks.map((week) => (y: number) => weekRow(y, week, words.raceDay)),
+    (y) => taskList(y, words.afterFair, calendar.later),
+  ]
+  // Each part begins where the one above it ends.
+  const { drawn, end } = makers.reduce<Part>(
+    (above, make) => {
+      const part = make(above.end)
+      return { drawn: above.drawn + part.drawn, end: part.end }
+    },
+    { drawn: '', end: 4 },
+  )
+  return svg(900, end + 6, alt, drawn)
+}
+
+/** The weeks before the fair as a calendar with room to pencil in. */
+export const countdown = declareDrawing({
+  name: 'countdown',
+  labels: wording,
+  wide: true,
+  draw,
+  numbers,
+})

@@ -1,22 +1,32 @@
-import type { DrawingContext } from '../drawing-context.ts'
+import type { HeatTable } from '../../../model/charts.ts'
+import { entries } from '../../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, hatchBox, type Point, svg, text } from '../svg.ts'
 
-const [left, top, high] = [84, 62, 30]
-const levels = [1, 2, 3, 4] as const
+const wording = labels(
+  'heat-index',
+  entries('humidity', 'airTemperature', 'low', 'moderate', 'high', 'veryHigh'),
+)
+type Context = ContextFor<typeof wording>
 
-/** What a level asks for, in words. */
-const meaning = (words: DrawingContext['words'], level: number): string =>
-  [words.heat1, words.heat2, words.heat3, words.heat4][level - 1] ?? ''
+const [left, top, high] = [84, 62, 30]
+
+/** What each level asks for, from 1 on. */
+const meanings = ({ words }: Context): readonly string[] => [
+  words.low,
+  words.moderate,
+  words.high,
+  words.veryHigh,
+]
 
 /** The table in words: each temperature with what it feels like, from dry to moist. */
-export function heatIndexDetails({ manual, words }: DrawingContext): string {
-  const table = manual.charts.heat
-  return (table?.rows ?? [])
-    .map(
-      (row) =>
-        `${row.temperature}: ${row.cells.map((c, i) => `${table?.humidities[i] ?? ''} ${c.text} (${c.level})`).join(', ')}`,
-    )
-    .concat(levels.map((l) => meaning(words, l)))
+function numbers(context: Context): string {
+  const { heat } = context.manual.charts
+  const said = (row: HeatTable['rows'][number]): string =>
+    row.cells.map((c, i) => `${heat?.humidities[i] ?? ''} ${c.text} (${c.level})`).join(', ')
+  return (heat?.rows ?? [])
+    .map((row) => `${row.temperature}: ${said(row)}`)
+    .concat(meanings(context))
     .join('; ')
 }
 
@@ -39,32 +49,40 @@ function field([x, y]: Point, wide: number, label: string, level: number): strin
   ].join('')
 }
 
-/** Felt temperature by air temperature and humidity, with the four levels of care. */
-export function heatIndexDrawing({ manual, words, caption }: DrawingContext): string {
+/** Temperatures at the left, and what each feels like by humidity. */
+const fields = (table: HeatTable, wide: number): string[] =>
+  table.rows.flatMap((row, j) => [
+    text([left - 10, top + j * high + 21], row.temperature, 'end', 16, 'font-weight="700"'),
+    ...row.cells.map((c, i) =>
+      field([left + i * wide, top + j * high], wide, c.text.replace(/ .*$/, ''), c.level),
+    ),
+  ])
+
+function draw(context: Context): string {
+  const { manual, words, alt } = context
   const table = manual.charts.heat
   if (!table) return ''
   const wide = (392 - left) / table.humidities.length
   const foot = top + table.rows.length * high
+  const levels = meanings(context)
   return svg(
     400,
     foot + 20 + levels.length * 31,
-    caption,
+    alt,
     [
       text([left + (392 - left) / 2, 20], words.humidity, 'middle', 16),
       ...table.humidities.map((h, i) =>
         text([left + (i + 0.5) * wide, 50], h, 'middle', 16, 'font-weight="700"'),
       ),
       text([8, 50], words.airTemperature, 'start', 16),
-      ...table.rows.flatMap((row, j) => [
-        text([left - 10, top + j * high + 21], row.temperature, 'end', 16, 'font-weight="700"'),
-        ...row.cells.map((c, i) =>
-          field([left + i * wide, top + j * high], wide, c.text.replace(/ .*$/, ''), c.level),
-        ),
-      ]),
-      ...levels.flatMap((level, i) => [
-        field([8, foot + 16 + i * 31], 58, String(level), level),
-        text([76, foot + 37 + i * 31], meaning(words, level), 'start', 16),
+      ...fields(table, wide),
+      ...levels.flatMap((meaning, i) => [
+        field([8, foot + 16 + i * 31], 58, String(i + 1), i + 1),
+        text([76, foot + 37 + i * 31], meaning, 'start', 16),
       ]),
     ].join(''),
   )
 }
+
+/** Felt temperature by air temperature and humidity, with the four levels of care. */
+export const heatIndex = declareDrawing({ name: 'heat-index', labels: wording, draw, numbers })

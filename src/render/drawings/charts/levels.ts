@@ -1,6 +1,10 @@
 import type { LevelSection } from '../../../model/charts.ts'
-import type { DrawingContext } from '../drawing-context.ts'
+import { entries } from '../../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, dashed, line, type Point, path, polyline, svg, text } from '../svg.ts'
+
+const wording = labels('levels', entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow'))
+type Context = ContextFor<typeof wording>
 
 const columns = 2
 const [wide, high, gap] = [424, 136, 52]
@@ -8,12 +12,12 @@ const [size, most] = [15, 34]
 
 /** A height as printed beside its reading: "+1 3/8"; only the first of a section says its unit. */
 const signed = ({ above, height }: LevelSection['points'][number], i: number): string => {
-  const words = i === 0 ? height : height.replace(/ (in|mm)$/, '')
-  return /[1-9]/.test(height) ? `${above < 0 ? '−' : '+'}${words}` : words
+  const number = i === 0 ? height : height.replace(/ (in|mm)$/, '')
+  return /[1-9]/.test(height) ? `${above < 0 ? '−' : '+'}${number}` : number
 }
 
 /** The sections in words. */
-export const levelsDetails = ({ manual, words }: DrawingContext): string =>
+const numbers = ({ manual, words }: Context): string =>
   manual.charts.levels
     .map(
       (s) =>
@@ -56,7 +60,7 @@ function parts(points: readonly Point[], zero: number): string {
 }
 
 /** One section: the level line is the slope wanted. */
-function section(s: LevelSection, [x0, y0]: Point, k: number, { words }: DrawingContext): string {
+function section(s: LevelSection, [x0, y0]: Point, k: number, { words }: Context): string {
   const zero = y0 + 84
   const across = (wide - 40) / s.width
   const points = s.points.map((p): Point => [x0 + 14 + p.offset * across, zero - p.above * k])
@@ -88,10 +92,7 @@ function section(s: LevelSection, [x0, y0]: Point, k: number, { words }: Drawing
   ].join('')
 }
 
-/**
- * Sections across the track at the stations of the level survey, against the slope that is wanted.
- */
-export function levelsDrawing(context: DrawingContext): string {
+function draw(context: Context): string {
   const { levels } = context.manual.charts
   if (levels.length === 0) return ''
   const k = most / Math.max(0.005, ...levels.flatMap((s) => s.points.map((p) => Math.abs(p.above))))
@@ -107,7 +108,7 @@ export function levelsDrawing(context: DrawingContext): string {
   return svg(
     900,
     foot + 34,
-    context.caption,
+    context.alt,
     [
       ...levels.map((s, i) =>
         section(s, [(i % columns) * (wide + gap), Math.floor(i / columns) * high], k, context),
@@ -117,3 +118,8 @@ export function levelsDrawing(context: DrawingContext): string {
     ].join(''),
   )
 }
+
+/**
+ * Sections across the track at the stations of the level survey, against the slope that is wanted.
+ */
+export const levels = declareDrawing({ name: 'levels', labels: wording, wide: true, draw, numbers })

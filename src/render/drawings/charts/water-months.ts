@@ -1,48 +1,68 @@
-import type { DrawingContext } from '../drawing-context.ts'
+import type { WaterMonth } from '../../../model/charts.ts'
+import { fill } from '../../../model/pattern.ts'
+import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, hatchBox, line, svg, text } from '../svg.ts'
+
+const wording = labels('water-months', {
+  ...entries('fairMonth', 'waterDay'),
+  loads: holding('count'),
+})
+type Context = ContextFor<typeof wording>
 
 const [left, right, top, bottom] = [30, 870, 64, 290]
 
 /** Months and their water in words. */
-export const waterMonthsDetails = ({ manual, words }: DrawingContext): string =>
+const numbers = ({ manual, words }: Context): string =>
   (manual.charts.waterMonths ?? [])
-    .map(
-      (m) =>
-        `${m.name}${m.own ? ` (${words.fairMonth})` : ''}: ${m.text}, ${words.loads} ${m.loads}`,
-    )
+    .map((m) => {
+      const name = m.own ? `${m.name} (${words.fairMonth})` : m.name
+      return `${name}: ${m.text}, ${fill(words.loads, { count: m.loads })}`
+    })
     .join('; ')
 
-/** One column for each month, as high as the water that a dry day takes. */
-export function waterMonthsDrawing({ manual, words, caption }: DrawingContext): string {
+/** One month with its words below: as high as its water, `most` being the height of the chart. */
+function column(m: WaterMonth, middle: number, wide: number, size: number, c: Context): string {
+  const months = c.manual.charts.waterMonths ?? []
+  const most = Math.max(...months.map((other) => other.water))
+  const high = ((bottom - top) * m.water) / most
+  const at = [middle - wide / 2, bottom - high] as const
+  const bold = m.own ? 'font-weight="700"' : ''
+  const loads = fill(c.words.loads, { count: m.loads })
+  return [
+    box(at, wide, high, m.own ? 'bold' : 'line', `class="column"`),
+    m.own ? hatchBox(at, wide, high, 9) : '',
+    text([middle, at[1] - 10], m.text, 'middle', size, bold),
+    text([middle, bottom + 24], m.short, 'middle', size + 2, bold),
+    text([middle, bottom + 46], loads, 'middle', size),
+    m.own ? text([middle, bottom + 70], c.words.fairMonth, 'middle', size, bold) : '',
+  ].join('')
+}
+
+function draw(context: Context): string {
+  const { manual, words, alt } = context
   const months = manual.charts.waterMonths
   if (!months) return ''
-  const most = Math.max(...months.map((m) => m.water))
   const step = (right - left) / months.length
   const wide = Math.min(96, step * 0.66)
   const size = months.length > 8 ? 13 : 16
-  const columns = months.map((m, i) => {
-    const middle = left + (i + 0.5) * step
-    const high = ((bottom - top) * m.water) / most
-    const at = [middle - wide / 2, bottom - high] as const
-    return [
-      box(at, wide, high, m.own ? 'bold' : 'line', `class="column"`),
-      m.own ? hatchBox(at, wide, high, 9) : '',
-      text([middle, at[1] - 10], m.text, 'middle', size, m.own ? 'font-weight="700"' : ''),
-      text([middle, bottom + 24], m.short, 'middle', size + 2, m.own ? 'font-weight="700"' : ''),
-      text([middle, bottom + 46], `${words.loads} ${m.loads}`, 'middle', size),
-      m.own
-        ? text([middle, bottom + 70], words.fairMonth, 'middle', size, 'font-weight="700"')
-        : '',
-    ].join('')
-  })
   return svg(
     900,
     376,
-    caption,
+    alt,
     [
       text([left, 26], words.waterDay, 'start', 17),
-      ...columns,
+      ...months.map((m, i) => column(m, left + (i + 0.5) * step, wide, size, context)),
       line([left - 10, bottom], [right + 10, bottom], 'bold'),
     ].join(''),
   )
 }
+
+/** One column for each month, as high as the water that a dry day takes. */
+export const waterMonths = declareDrawing({
+  name: 'water-months',
+  labels: wording,
+  wide: true,
+  draw,
+  numbers,
+})

@@ -1,93 +1,11 @@
-import { drawingNames } from '../../../model/drawing-names.ts'
-import { group } from './group.ts'
+import * as z from 'zod'
+import { id, line } from '../text.ts'
 
-/** Words that stand in drawings. */
-export const drawings = group(
-  'lap',
-  'straight',
-  'radius',
-  'width',
-  'travel',
-  'raceDay',
-  'beforeThat',
-  'afterFair',
-  'foundSlope',
-  'wantedSlope',
-  'tooHigh',
-  'tooLow',
-  'homeStraight',
-  'firstTurn',
-  'backStraight',
-  'lastTurn',
-  'haul',
-  'rail',
-  'outside',
-  'base',
-  'cushion',
-  'level',
-  'crossFall',
-  'raised',
-  'heights',
-  'start',
-  'move',
-  'ridge',
-  'water',
-  'groove',
-  'cut',
-  'lifts',
-  'long',
-  'lump',
-  'up',
-  'thin',
-  'bar',
-  'overlap',
-  'lapNumber',
-  'pile',
-  'wider',
-  'tooShallow',
-  'asWanted',
-  'tooDeep',
-  'passes',
-  'grainSize',
-  'grit',
-  'fairMonth',
-  'waterDay',
-  'loads',
-  'humidity',
-  'airTemperature',
-  'heat1',
-  'heat2',
-  'heat3',
-  'heat4',
-  'horses',
-  'noHorse',
-  'harrow',
-  'water1',
-  'waterInstead',
-  'lapsOf',
-  'trackClear',
-  'trackOpen',
-  'afterFinish',
-  'nextRace',
-  'full',
-  'wanted',
-  'dusts',
-  'later',
-  'moisture',
-  'dryDays',
-  'strips',
-  'workingWidth',
-  'eachAdds',
-  'twice',
-  'outward',
-  'inward',
-  'startOutside',
-  'overlapLeast',
-  'angled',
-)
+// Which entries there are is said by each drawing; they are held against it where drawings are
+// checked (`src/render/drawings/check-drawings.ts`).
 
-/** Titles of drawings, for lists. */
-export const drawingTitles = group(...drawingNames)
+/** Title, for lists, and caption of each drawing, by its name. */
+export const drawings = z.record(id, z.strictObject({ title: line, caption: line }))
 
-/** What to see in each drawing; also its text alternative. */
-export const captions = group(...drawingNames)
+/** Words inside drawings, by the group that a drawing names. */
+export const labels = z.record(id, z.record(z.string(), line))

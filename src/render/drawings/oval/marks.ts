@@ -1,7 +1,7 @@
-import type { OvalGeometry } from '../../model/manual.ts'
+import type { OvalGeometry } from '../../../model/manual.ts'
+import { arrowHead, line, type Point, polyline } from '../svg.ts'
+import { aroundPlan, onPlan, type PlanFrame } from './frame.ts'
 import { type Label, type Place, pointsAlong } from './label-places.ts'
-import { aroundPlan, onPlan, type PlanFrame } from './plan-frame.ts'
-import { arrowHead, line, type Point, polyline } from './svg.ts'
 
 type Mark = OvalGeometry['marks'][number]
 

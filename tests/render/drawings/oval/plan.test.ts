@@ -1,23 +1,23 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Manual } from '../../../src/model/manual.ts'
-import type { DrawingContext } from '../../../src/render/drawings/drawing-context.ts'
-import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
-import { boxesMeet } from '../../../src/render/drawings/label-places.ts'
-import { planDrawing, planParts } from '../../../src/render/drawings/plan.ts'
-import { zoneNames, zones } from '../../../src/render/drawings/plan-frame.ts'
-import type { Words } from '../../../src/validate/schemas/words.ts'
-import { demoManual, demos } from '../../support/demo.ts'
+import type { Manual } from '../../../../src/model/manual.ts'
+import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
+import { type OvalContext, wording } from '../../../../src/render/drawings/oval/detail.ts'
+import { boxesMeet } from '../../../../src/render/drawings/oval/label-places.ts'
+import { planParts } from '../../../../src/render/drawings/oval/plan.ts'
+import { zoneNames, zones } from '../../../../src/render/drawings/oval/zones.ts'
+import type { Words } from '../../../../src/validate/schemas/words.ts'
+import { demoManual, demos } from '../../../support/demo.ts'
 
-const contextOf = (manual: Manual, words: Words['drawings']): DrawingContext => ({
+const contextOf = (manual: Manual, words: Words): OvalContext => ({
   manual,
-  words,
+  words: wording.schema.parse(words.labels['plan']),
   q: (name) => manual.quantities[name]?.text ?? '',
-  caption: 'plan',
+  alt: 'plan',
 })
 
 /** Pairs of labels that lie on each other, and labels that leave the drawing. */
-function faults(context: DrawingContext, which: 'page' | 'small'): string[] {
+function faults(context: OvalContext, which: 'page' | 'small'): string[] {
   const { labels, width } = planParts(context, which)
   return labels.flatMap((a, i) => [
     ...labels
@@ -31,13 +31,13 @@ function faults(context: DrawingContext, which: 'page' | 'small'): string[] {
 describe.each(demos)('plan of %s', (id) => {
   it.each(['page', 'small'] as const)('has no label on another or outside: %s', async (which) => {
     const { manual, words } = await demoManual(id)
-    expect(faults(contextOf(manual, words.drawings), which)).toEqual([])
+    expect(faults(contextOf(manual, words), which)).toEqual([])
   })
 
   it('names its zones with the stations where they begin and end', async () => {
     const { manual, words } = await demoManual(id)
-    const svg = planDrawing('page')(contextOf(manual, words.drawings))
-    for (const name of zoneNames) expect(svg).toContain(words.drawings[name])
+    const svg = planParts(contextOf(manual, words), 'page').drawn
+    for (const name of zoneNames) expect(svg).toContain(words.labels['plan']?.[name])
     const ends = zones(manual.geometry)
     expect(ends[0]?.from).toBe(0)
     expect(ends[3]?.to).toBeCloseTo(manual.geometry.railLength, 6)
@@ -77,7 +77,7 @@ describe('plan of any oval', () => {
           direction: clockwise ? 'clockwise' : 'counterclockwise',
           marks: turned,
         }
-        expect(faults(contextOf({ ...manual, geometry }, words.drawings), 'page')).toEqual([])
+        expect(faults(contextOf({ ...manual, geometry }, words), 'page')).toEqual([])
       }),
       { numRuns: 60 },
     )
@@ -89,12 +89,10 @@ describe('plan of any oval', () => {
       homeBearing: number | undefined,
       direction: 'clockwise' | 'counterclockwise',
     ): readonly number[] | undefined => {
-      const svg = planDrawing('page')(
-        contextOf(
-          { ...manual, geometry: { ...manual.geometry, homeBearing, direction } },
-          words.drawings,
-        ),
-      )
+      const svg = planParts(
+        contextOf({ ...manual, geometry: { ...manual.geometry, homeBearing, direction } }, words),
+        'page',
+      ).drawn
       // The arrow stands just before its letter.
       const found =
         /<path d="M([\d.-]+) ([\d.-]+)L([\d.-]+) ([\d.-]+)"[^>]*\/><path d="[^"]*" fill="currentColor"\/><text[^>]*>N<\/text>/.exec(
@@ -123,12 +121,10 @@ describe('plan of any oval', () => {
       { kind: 'gate', name: 'Far', station: 520, offset: 20, gate: undefined },
     ]
     const length = (gate: string | undefined): number => {
-      const svg = planDrawing('page')(
-        contextOf(
-          { ...manual, geometry: { ...manual.geometry, marks: marks(gate) } },
-          words.drawings,
-        ),
-      )
+      const svg = planParts(
+        contextOf({ ...manual, geometry: { ...manual.geometry, marks: marks(gate) } }, words),
+        'page',
+      ).drawn
       const points = [
         ...(/<path d="([^"]*)"[^>]*class="haul"/.exec(svg)?.[1] ?? '').matchAll(
           /[ML]([\d.-]+) ([\d.-]+)/g,

@@ -1,5 +1,5 @@
-import type { OvalGeometry } from '../../model/manual.ts'
-import type { Point } from './svg.ts'
+import type { OvalGeometry } from '../../../model/manual.ts'
+import type { Point } from '../svg.ts'
 
 /**
  * Where a point stands that lies `s` along the rail and `off` outside it, meters, seen from above

@@ -1,4 +1,4 @@
-import { line, type Point, text } from './svg.ts'
+import { line, type Point, text } from '../svg.ts'
 
 export type Anchor = 'start' | 'middle' | 'end'
 

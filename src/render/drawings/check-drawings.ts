@@ -1,0 +1,47 @@
+import * as z from 'zod'
+import { closest } from '../../model/closest.ts'
+import type { Problem } from '../../model/problem.ts'
+import type { Path, SourceTree } from '../../read/read-yaml.ts'
+import type { Library, Sourced } from '../../validate/check-library.ts'
+import { checkSchema } from '../../validate/check-schema.ts'
+import { drawingWords } from './drawing.ts'
+import { allDrawings } from './drawings.ts'
+
+/** Exactly the words that the drawings ask for; other groups are none of their business. */
+const schema = z.looseObject({
+  drawings: z.strictObject(Object.fromEntries(allDrawings.map((d) => [d.name, drawingWords]))),
+  labels: z.strictObject(
+    Object.fromEntries(allDrawings.map(({ labels }) => [labels.group, labels.schema])),
+  ),
+})
+
+const names: readonly string[] = allDrawings.map((d) => d.name)
+
+function unknownName(
+  { tree, path }: Sourced<unknown>,
+  name: string | undefined,
+  at: Path,
+): Problem[] {
+  if (name === undefined || names.includes(name)) return []
+  const near = closest(name, names)
+  return [
+    tree.problem(tree.placeOf([...path, ...at]), 'ref/missing', `there is no drawing "${name}"`, {
+      hint: near ? `did you mean "${near}"?` : `known: ${names.join(', ')}`,
+    }),
+  ]
+}
+
+/**
+ * Holds the drawings against the library: each has its title, caption and labels in the file of
+ * words, and content names no other.
+ */
+export const checkDrawings = (library: Library, words: SourceTree): readonly Problem[] => [
+  ...checkSchema(words, schema).problems,
+  ...library.procedures.flatMap((p) => [
+    ...unknownName(p, p.value.sheet.drawing, ['sheet', 'drawing']),
+    ...p.value.methods.flatMap((m, i) => unknownName(p, m.drawing, ['methods', i, 'drawing'])),
+  ]),
+  ...library.plans.flatMap((p) =>
+    (p.value.drawings ?? []).flatMap((name, i) => unknownName(p, name, ['drawings', i])),
+  ),
+]

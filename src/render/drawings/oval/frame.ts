@@ -1,0 +1,26 @@
+import type { OvalGeometry } from '../../../model/manual.ts'
+import type { Point } from '../svg.ts'
+import { onOval } from './shape.ts'
+
+/** Where the oval lies on the drawing: `k` pixels a meter around its middle. */
+export type PlanFrame = { readonly g: OvalGeometry; readonly k: number; readonly middle: Point }
+
+/** A point of the oval on the drawing, with the directions outward and along the track. */
+export function onPlan(
+  { g, k, middle }: PlanFrame,
+  station: number,
+  offset: number,
+): { readonly at: Point; readonly out: Point; readonly along: Point } {
+  const { point, out } = onOval(g, station, offset)
+  return { at: [middle[0] + k * point[0], middle[1] + k * point[1]], out, along: [-out[1], out[0]] }
+}
+
+/** Points around the oval at a distance from the rail, m. */
+export const aroundPlan = (
+  frame: PlanFrame,
+  offset: number,
+  from = 0,
+  length = frame.g.railLength,
+  steps = 160,
+): readonly Point[] =>
+  Array.from({ length: steps + 1 }, (_, i) => onPlan(frame, from + (length * i) / steps, offset).at)

@@ -1,0 +1,124 @@
+import { fill } from '../../../model/pattern.ts'
+import { foot } from '../../../model/quantity/units.ts'
+import { arrow, arrowHead, line, type Point } from '../svg.ts'
+import type { Detail, OvalContext } from './detail.ts'
+import { onPlan, type PlanFrame } from './frame.ts'
+import { type Label, type Place, pointsAlong } from './label-places.ts'
+import type { PlanPart } from './marks.ts'
+
+/** Marks along the rail at every station, every fifth longer and numbered. */
+export function stationParts(
+  frame: PlanFrame,
+  { size, full }: Detail,
+  feet: boolean,
+): readonly PlanPart[] {
+  const { g } = frame
+  const count = Math.ceil(g.railLength / g.stationSpacing - 1e-9)
+  return Array.from({ length: count }, (_, i): PlanPart => {
+    const { at, out } = onPlan(frame, i * g.stationSpacing, 0)
+    const long = i % 5 === 0
+    const inward = (d: number): Point => [at[0] - out[0] * d, at[1] - out[1] * d]
+    const number = String(Math.round((i * g.stationSpacing) / (feet ? foot : 1)))
+    const [x, y] = inward(24)
+    const label: Label = {
+      lines: [number],
+      size: size - 0.5,
+      spare: true,
+      places: [{ at: [x, y + 5.5], anchor: 'middle' }],
+    }
+    return {
+      drawn: line(at, inward(long ? 10 : 5), 'thin'),
+      lines: [],
+      labels: long && full ? [label] : [],
+    }
+  })
+}
+
+/** Beside a line across the track that stands level or upright. */
+function besideLine(outer: Point, out: Point, middle: Point): readonly Place[] {
+  if (Math.abs(out[0]) < 0.5)
+    return [
+      { at: [middle[0] + 10, middle[1] + 5.5], anchor: 'start' },
+      { at: [middle[0] - 10, middle[1] + 5.5], anchor: 'end' },
+    ]
+  return out[0] > 0
+    ? [{ at: [outer[0] + 10, outer[1] + 6], anchor: 'start' }]
+    : [{ at: [outer[0] - 10, outer[1] + 6], anchor: 'end' }]
+}
+
+/** Words on two lines, broken before the last of them. */
+function twoLines(words: string): readonly string[] {
+  const cut = words.lastIndexOf(' ')
+  return cut < 0 ? [words] : [words.slice(0, cut), words.slice(cut + 1)]
+}
+
+/** How wide the track is, on the back straight and in a turn. */
+export function widthParts(
+  frame: PlanFrame,
+  { size }: Detail,
+  { words, q }: OvalContext,
+): readonly PlanPart[] {
+  const { g } = frame
+  const arc = Math.PI * g.radius
+  const part = (station: number, width: number, quantity: string): PlanPart => {
+    const inner = onPlan(frame, station, 0)
+    const outer = onPlan(frame, station, width)
+    const middle = onPlan(frame, station, width / 2)
+    const said = fill(words.width, { width: q(quantity) })
+    const isUpright = Math.abs(middle.out[0]) < 0.5
+    const places = besideLine(outer.at, outer.out, middle.at)
+    return {
+      drawn: line(inner.at, outer.at, 'thin'),
+      lines: pointsAlong([inner.at, outer.at]),
+      labels: [{ lines: isUpright ? [said] : twoLines(said), size, places }],
+    }
+  }
+  return [
+    part(1.62 * g.straight + arc, g.widthStraights, 'oval.width.straights'),
+    part(g.straight + arc / 2, g.widthTurns, 'oval.width.turns'),
+  ]
+}
+
+/** Which way horses go, in heads on the track. */
+export function directionPart(frame: PlanFrame): PlanPart {
+  const { g } = frame
+  const heads = [0.45, 0.45 + (g.straight + Math.PI * g.radius) / g.straight].map((place) => {
+    const { at, along } = onPlan(frame, place * g.straight, g.widthStraights / 2)
+    const forward = g.direction === 'clockwise' ? along : ([-along[0], -along[1]] as const)
+    return arrowHead(
+      [at[0] + forward[0] * 6, at[1] + forward[1] * 6],
+      Math.atan2(forward[1], forward[0]),
+      13,
+    )
+  })
+  return { drawn: heads.join(''), lines: [], labels: [] }
+}
+
+/** What stands in the middle of the oval: its measures and which way horses go. */
+export function middlePart(
+  frame: PlanFrame,
+  { size }: Detail,
+  { words, q }: OvalContext,
+): PlanPart {
+  const [x, y] = frame.middle
+  const way = frame.g.direction === 'clockwise' ? -1 : 1
+  const measures = [`${words.lap} ${q('shape.lap')}`, `${words.radius} ${q('shape.radius')}`]
+  const top = y - ((measures.length + 1) * size * 1.3) / 2 + 8
+  const below = top + measures.length * size * 1.3
+  const label = (said: string, at: number): Label => ({
+    lines: [said],
+    size,
+    places: [{ at: [x, at], anchor: 'middle' }],
+  })
+  return {
+    drawn: arrow([x - way * 60, below - 4], [x + way * 60, below - 4], 'line'),
+    lines: pointsAlong([
+      [x - 62, below - 4],
+      [x + 62, below - 4],
+    ]),
+    labels: [
+      ...measures.map((m, i) => label(m, top + i * size * 1.3)),
+      label(words.travel, below + size * 1.1),
+    ],
+  }
+}

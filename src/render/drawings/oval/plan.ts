@@ -1,0 +1,127 @@
+import { declareDrawing } from '../drawing.ts'
+import { dashed, type Point, path, svg } from '../svg.ts'
+import { type Detail, details, type OvalContext, wording } from './detail.ts'
+import { aroundPlan, type PlanFrame } from './frame.ts'
+import { type Box, drawLabel, type PlacedLabel, placeLabels, pointsAlong } from './label-places.ts'
+import { haulParts, markParts, type PlanPart } from './marks.ts'
+import { directionPart, middlePart, stationParts, widthParts } from './measures.ts'
+import { northArrow, scaleBar } from './scale-and-north.ts'
+import { ovalPath } from './shape.ts'
+import { stationText, zoneParts, zones } from './zones.ts'
+
+const usesFeet = ({ manual }: OvalContext): boolean => manual.facility.system === 'us'
+
+/** Everything with a label, in the order in which labels are placed. */
+function labelledParts(frame: PlanFrame, detail: Detail, context: OvalContext): PlanPart[] {
+  const feet = usesFeet(context)
+  const { full, size } = detail
+  return [
+    full ? middlePart(frame, detail, context) : directionPart(frame),
+    ...stationParts(frame, detail, feet),
+    ...(full ? widthParts(frame, detail, context) : []),
+    ...markParts(frame, size),
+    ...(full ? zoneParts(frame, detail, context, feet) : []),
+    ...haulParts(frame, full ? context.words.haul : '', size),
+  ]
+}
+
+function frameOf({ manual }: OvalContext, { width, side, margin }: Detail): PlanFrame {
+  const g = manual.geometry
+  const k = (width - 2 * side) / (g.straight + 2 * (g.radius + g.widthTurns))
+  return { g, k, middle: [width / 2, margin + k * (g.radius + g.widthTurns)] }
+}
+
+/** Labels at their places, clear of the track and of everything else that is drawn. */
+function placedLabels(
+  { width, margin }: Detail,
+  frame: PlanFrame,
+  parts: readonly PlanPart[],
+): readonly PlacedLabel[] {
+  const { g, k, middle } = frame
+  const around = [
+    ...pointsAlong(aroundPlan(frame, 0)),
+    ...pointsAlong(aroundPlan(frame, g.widthStraights)),
+  ]
+  const bottom = middle[1] + k * (g.radius + g.widthTurns) + margin
+  const box: Box = { left: 4, right: width - 4, top: 4, bottom }
+  return placeLabels(
+    parts.flatMap((p) => p.labels),
+    [...around, ...parts.flatMap((p) => p.lines)],
+    box,
+  )
+}
+
+const track = ({ g, k, middle }: PlanFrame): readonly string[] => [
+  path(ovalPath(g, g.widthStraights, g.widthTurns, k, middle), 'line'),
+  path(ovalPath(g, g.offset, g.offset, k, middle), 'thin', dashed),
+  path(ovalPath(g, 0, 0, k, middle), 'bold'),
+]
+
+/** Everything on the plan, labels placed: as drawn, and as a test looks at it. */
+export function planParts(
+  context: OvalContext,
+  which: keyof typeof details,
+): {
+  readonly width: number
+  readonly height: number
+  readonly drawn: string
+  readonly labels: readonly PlacedLabel[]
+} {
+  const detail = details[which]
+  const frame = frameOf(context, detail)
+  const { g, k, middle } = frame
+  const parts = labelledParts(frame, detail, context)
+  const labels = placedLabels(detail, frame, parts)
+  // No more paper above and below than the labels take; the scale and the arrow to north stand
+  // below all.
+  const outer = k * (g.radius + g.widthTurns)
+  const top = Math.min(middle[1] - outer, ...labels.map((l) => l.box.top)) - 8
+  const bottom = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
+  const north: Point = [detail.width - 44, bottom - 40]
+  const drawn = [
+    ...track(frame),
+    ...parts.map((p) => p.drawn),
+    ...labels.map(drawLabel),
+    scaleBar(frame, [16, bottom - 10], detail, usesFeet(context)),
+    northArrow(g, north, detail.size, context.words.north),
+  ]
+  return {
+    width: detail.width,
+    height: bottom - top,
+    labels,
+    drawn: `<g transform="translate(0 ${(-top).toFixed(2)})">${drawn.join('')}</g>`,
+  }
+}
+
+function drawPlan(context: OvalContext, which: keyof typeof details): string {
+  const { width, height, drawn } = planParts(context, which)
+  return svg(width, height, context.alt, drawn)
+}
+
+/** Zones and marks in words. */
+function numbers(context: OvalContext): string {
+  const g = context.manual.geometry
+  const feet = usesFeet(context)
+  const parts = zones(g).map(
+    ({ name, from, to }) =>
+      `${context.words[name]}: ${stationText(from, feet)} – ${stationText(to, feet)}`,
+  )
+  return [...parts, ...g.marks.map((m) => `${m.name}: ${stationText(m.station, feet)}`)].join('; ')
+}
+
+/** The oval to scale, home straight below, station zero at its start in the direction of travel. */
+export const plan = declareDrawing({
+  name: 'plan',
+  labels: wording,
+  wide: true,
+  draw: (context) => drawPlan(context, 'page'),
+  numbers,
+})
+
+/** The same for the side column of a posted sheet. */
+export const planSmall = declareDrawing({
+  name: 'plan-small',
+  labels: wording,
+  // Without gates and drains it would show nothing that anybody looks for.
+  draw: (context) => (context.manual.geometry.marks.length === 0 ? '' : drawPlan(context, 'small')),
+})

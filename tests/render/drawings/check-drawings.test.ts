@@ -1,0 +1,64 @@
+import { readFile } from 'node:fs/promises'
+import path from 'node:path'
+import { expect, it } from 'vitest'
+import { readYaml } from '../../../src/read/read-yaml.ts'
+import { checkDrawings } from '../../../src/render/drawings/check-drawings.ts'
+import type { Library } from '../../../src/validate/check-library.ts'
+import { folders, loadDemo } from '../../support/demo.ts'
+
+const words = await readFile(path.join(folders.content, 'words.yaml'), 'utf8')
+
+async function problems(
+  text: string,
+  change: (library: Library) => Library = (l) => l,
+): Promise<string[]> {
+  const { library } = await loadDemo('brambleford')
+  const tree = readYaml({ path: 'words.yaml', text }).value
+  if (!library || !tree) throw new Error('no library')
+  return checkDrawings(change(library), tree).map(
+    ({ place, message, hint }) =>
+      `${place.file}:${place.line} ${message}${hint === undefined ? '' : `; ${hint}`}`,
+  )
+}
+
+/** The line of the file of words on which a text stands, from 1. */
+const lineOf = (text: string): number => words.slice(0, words.indexOf(text)).split('\n').length
+
+it('finds nothing wrong with the words as they are', async () =>
+  expect(await problems(words)).toEqual([]))
+
+it('asks for the title of every drawing, at its group', async () => {
+  const title = '    title: A washout cut square\n'
+  expect(await problems(words.replace(title, ''))).toEqual([
+    `words.yaml:${lineOf('  washout:')} "drawings.washout.title" is missing; expected text`,
+  ])
+})
+
+it('asks for every label that a drawing uses', async () =>
+  expect(await problems(words.replace('    groove: as found\n', ''))).toEqual([
+    expect.stringContaining('"labels.washout.groove" is missing'),
+  ]))
+
+it('knows no words that no drawing asks for', async () => {
+  const more = words.replace('    groove: as found\n', '    groove: as found\n    grove: trees\n')
+  expect(await problems(more)).toEqual([
+    `words.yaml:${lineOf('    groove: as found') + 1} unknown entry "grove"; did you mean "groove"?`,
+  ])
+})
+
+it('asks for the places that the words of a label must hold', async () =>
+  expect(await problems(words.replace('"{length} long"', 'long'))).toEqual([
+    expect.stringContaining('words that hold {length}'),
+  ]))
+
+it('knows no drawing that content names by a slip, and says which was meant', async () => {
+  const found = await problems(words, (library) => ({
+    ...library,
+    plans: library.plans.map((p) =>
+      p.value.drawings ? { ...p, value: { ...p.value, drawings: ['countdwn'] } } : p,
+    ),
+  }))
+  expect(found[0]).toMatch(
+    /^content\/plans\.yaml:\d+ there is no drawing "countdwn"; did you mean "countdown"\?$/,
+  )
+})
