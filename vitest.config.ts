@@ -1,15 +1,37 @@
+import path from 'node:path'
 import { defineConfig } from 'vitest/config'
+import { countReporter } from './tests/gate/count-reporter.ts'
+
+/** Tests that start a browser; all others must do without one, and are fast. */
+const printing = [
+  'tests/**/*.print.test.ts',
+  'tests/print/{dividers,laid-out,pdf-rules,print,revisions}.test.ts',
+]
 
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    reporters:
-      process.env['CI'] === undefined
-        ? ['default', './tests/support/count-reporter.ts']
-        : ['dot', './tests/support/count-reporter.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
-    fileParallelism: true,
+    reporters: [process.env['CI'] === undefined ? 'default' : 'dot', countReporter()],
+    // Far beyond what any test takes, so that none fails because a machine is busy.
+    testTimeout: 300_000,
+    hookTimeout: 600_000,
     maxWorkers: 2,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'fast',
+          include: ['tests/**/*.test.ts'],
+          exclude: printing,
+          env: { OVALKEEP_BROWSER: path.join(import.meta.dirname, 'no-browser') },
+          // One set of modules for all files of a worker: each demo is loaded once, not in every file.
+          isolate: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'printing', include: printing, sequence: { groupOrder: 2 } },
+      },
+    ],
   },
 })

@@ -36,7 +36,7 @@ export type Printed = {
 }
 
 /** The pages of one revision of a binder. */
-export type BinderRevision = {
+type BinderRevision = {
   readonly revision: string
   readonly date: string
   readonly pages: readonly LaidPage[]

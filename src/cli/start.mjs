@@ -77,6 +77,7 @@ async function bundled(entry) {
         entry,
         ...stateOf(at('src')),
         ...stateOf(at('shared')),
+        ...stateOf(path.dirname(entry)),
         readFileSync(at('package-lock.json')),
       ].join('\n'),
     )
@@ -115,12 +116,8 @@ async function bundled(entry) {
 process.setSourceMapsEnabled(true)
 if (first === '--run-tests') {
   install(true)
-  process.exit(
-    spawnSync(process.execPath, [at('node_modules', 'vitest', 'vitest.mjs'), 'run', ...rest], {
-      cwd: project,
-      stdio: 'inherit',
-    }).status ?? 70,
-  )
+  const { runGate } = await import(await bundled(at('tests', 'gate', 'gate.ts')))
+  process.exitCode = runGate(project, rest)
 } else if (first === '--run-bench') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))

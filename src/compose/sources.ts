@@ -18,7 +18,7 @@ export type SourceItem = {
 }
 
 /** One printed reference: issuing body, title, number, year. */
-export function referenceText(item: SourceItem): string {
+function referenceText(item: SourceItem): string {
   const bodies =
     (item.author ?? [])
       .map((a) => a.literal ?? [a.given, a.family].filter(Boolean).join(' '))

@@ -106,7 +106,7 @@ function water(known: ReadonlySet<string>): Use[] {
 }
 
 /** The modules of the training, as the plan lists them. */
-export const trainingModules = 8
+const trainingModules = 8
 
 const training = use(88, 'lesson', lesson, {
   volunteers: fact('crew.race-day'),

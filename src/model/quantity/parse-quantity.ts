@@ -17,7 +17,7 @@ import {
 export type Quantity = { readonly si: number; readonly dims: Dims; readonly text: string }
 
 /** Why a text is no quantity; `at` and `length` point into that text. */
-export type QuantityFault = {
+type QuantityFault = {
   readonly code: Extract<ProblemCode, `quantity/${string}`>
   readonly message: string
   readonly hint?: string

@@ -24,7 +24,7 @@ export type BinderMemory = {
  * A page with where it was printed: its part and its page there, both from 0; a blank one was not
  * printed with its part.
  */
-export type PlacedPage = LaidPage & { readonly part: number; readonly page: number | undefined }
+type PlacedPage = LaidPage & { readonly part: number; readonly page: number | undefined }
 
 export type BinderPrint = {
   readonly bytes: Uint8Array

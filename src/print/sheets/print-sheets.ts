@@ -12,9 +12,9 @@ import { toPdf } from '../press/to-pdf.ts'
 import { fitSheet, stepPoints } from './fit-sheet.ts'
 
 /** Black spares ink and a copier's guesses at colours. */
-export const inks = ['color', 'black'] as const
+const inks = ['color', 'black'] as const
 
-export type Ink = (typeof inks)[number]
+type Ink = (typeof inks)[number]
 
 type OneSheet = { readonly points: number; readonly printed: Readonly<Record<Ink, Uint8Array>> }
 

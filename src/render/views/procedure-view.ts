@@ -24,7 +24,7 @@ export type StepView = {
 /** A step with the id that it has in a document. */
 type PlacedStep = StepView & { readonly place: string }
 
-export type MethodView = {
+type MethodView = {
   readonly id: string
   readonly title: Html
   readonly choose: Html

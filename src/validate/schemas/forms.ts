@@ -4,7 +4,7 @@ import { id, line } from './text.ts'
 import { when } from './when.ts'
 
 /** What may stand ready in the first column of a form's table. */
-export const formRows = [
+const formRows = [
   'survey-stations',
   'races',
   'drains-and-gates',

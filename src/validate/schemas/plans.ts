@@ -3,7 +3,7 @@ import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
 /** Rows that are worked out from surveys and race days; all other rows are written by authors. */
-export const rowSources = [
+const rowSources = [
   'survey-days',
   'survey-stations',
   'survey-moves',
@@ -52,7 +52,7 @@ const table = z.strictObject({
 })
 
 /** A plan on pages of its own: text, perhaps drawings, and tables. */
-export const plan = z.strictObject({
+const plan = z.strictObject({
   id,
   title: line,
   about: prose,

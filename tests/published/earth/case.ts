@@ -60,7 +60,7 @@ export function inputsOf(c: Case): Inputs {
 }
 
 /** Web pages, recollections and own sums prove the arithmetic, and no more. */
-export const isSourced = (c: Case): boolean =>
+const isSourced = (c: Case): boolean =>
   (c.authority === 'A' || c.authority === 'B') &&
   c.known !== 'memory' &&
   !c.source.startsWith('Own')

@@ -11,9 +11,9 @@ import {
 import { treePairs, treeRefs } from '../../merge/trees.ts'
 
 /** Marked content of a page. */
-export type Content = { readonly kind: 'content'; readonly page: PDFRef; readonly mcid: number }
+type Content = { readonly kind: 'content'; readonly page: PDFRef; readonly mcid: number }
 /** An annotation that belongs into the reading order. */
-export type Annotated = { readonly kind: 'object'; readonly page: PDFRef; readonly object: PDFRef }
+type Annotated = { readonly kind: 'object'; readonly page: PDFRef; readonly object: PDFRef }
 /** A structure element. Its kids are in reading order. */
 export type Element = {
   readonly kind: 'element'

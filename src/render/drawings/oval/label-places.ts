@@ -1,6 +1,6 @@
 import { line, type Point, text } from '../svg.ts'
 
-export type Anchor = 'start' | 'middle' | 'end'
+type Anchor = 'start' | 'middle' | 'end'
 
 /** A place where a label may stand: the left, middle or right of its first line's foot. */
 export type Place = { readonly at: Point; readonly anchor: Anchor }
@@ -31,7 +31,7 @@ const letter = 0.52
 const leading = 1.18
 
 /** What a label covers at a place. */
-export function labelBox(
+function labelBox(
   { lines, size }: Pick<Label, 'lines' | 'size'>,
   { at: [x, y], anchor }: Place,
 ): Box {

@@ -72,7 +72,7 @@ function placesAround(at: Point, out: Point, nearest: number): readonly Place[] 
 }
 
 /** A name on two lines where it stands beside the oval and would run out of the drawing. */
-export function nameLines(name: string, out: Point): readonly string[] {
+function nameLines(name: string, out: Point): readonly string[] {
   const cut = name.indexOf(' (')
   if (cut > 0) return [name.slice(0, cut), name.slice(cut + 1)]
   const words = name.split(' ')
