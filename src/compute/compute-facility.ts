@@ -19,7 +19,9 @@ export type Computed = {
  * for.
  */
 export function computeFacility(facility: Facility): Computed {
-  const { surveys, weather, file, tests } = facility
+  const { file, tests, imported } = facility
+  const { surveys } = imported
+  const weather = imported.weather[0] ?? []
   const locale: Locale = {
     system: file.units,
     currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR'),

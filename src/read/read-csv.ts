@@ -1,5 +1,5 @@
-import { csvParseRows } from 'd3-dsv'
-import type { Place, Result } from '../model/problem.ts'
+import type { Place, Problem, Result } from '../model/problem.ts'
+import { type CsvField, readRecords } from './csv-fields.ts'
 import { placeAt, problemAt, type SourceFile } from './source-file.ts'
 
 /** One cell of a table, trimmed, with the place where it stands. */
@@ -12,15 +12,35 @@ export type CsvTable = {
   readonly rows: readonly (readonly CsvCell[])[]
 }
 
-/** Where each cell of a line begins: commas inside quotes do not part cells. */
-function cellStarts(line: string): readonly number[] {
-  const starts = [0]
-  let quoted = false
-  for (let i = 0; i < line.length; i++) {
-    if (line[i] === '"') quoted = !quoted
-    else if (line[i] === ',' && !quoted) starts.push(i + 1)
+/** A cell without the white space around it; a line break inside one is a space. */
+function toCell(file: SourceFile, field: CsvField): CsvCell {
+  const text = field.text.trim()
+  const lead = text === '' ? 0 : field.text.length - field.text.trimStart().length
+  return {
+    text: text.replace(/\s*[\r\n]\s*/g, ' '),
+    place: placeAt(file, field.start + lead, text.length),
   }
-  return starts
+}
+
+/** Blank lines and remarks hold no record. */
+const isRecord = ([first, ...rest]: readonly CsvField[]): boolean =>
+  !(first?.text.trimStart().startsWith('#') || (rest.length === 0 && first?.text.trim() === ''))
+
+const noRows = (file: SourceFile): Problem =>
+  problemAt(file, placeAt(file, 0, 1), 'file/empty', 'the table has no rows', {
+    hint: 'the first line names the columns, each line after it is one reading',
+  })
+
+/** A row that has other cells than the head. */
+function uneven(file: SourceFile, row: readonly CsvField[], wanted: number): Problem {
+  const [start, end] = [row[0]?.start ?? 0, row.at(-1)?.end ?? 0]
+  return problemAt(
+    file,
+    placeAt(file, start, end - start),
+    'schema/format',
+    `${row.length} cells where the head has ${wanted}`,
+    { hint: 'a comma inside a value needs quotes around it, such as "1,200 ft"' },
+  )
 }
 
 /**
@@ -28,48 +48,23 @@ function cellStarts(line: string): readonly number[] {
  * lines and lines that begin with # are left out.
  */
 export function readCsv(file: SourceFile): Result<CsvTable> {
-  const lines = file.text.replace(/^\uFEFF/, (bom) => ' '.repeat(bom.length)).split('\n')
-  let offset = 0
-  const read = lines.flatMap((raw) => {
-    const at = offset
-    offset += raw.length + 1
-    const line = raw.replace(/\r$/, '')
-    if (line.trim() === '' || line.trimStart().startsWith('#')) return []
-    const starts = cellStarts(line)
-    const cells = (csvParseRows(line)[0] ?? []).map((cell, i): CsvCell => {
-      const text = cell.trim()
-      const from = starts[i] ?? 0
-      const lead = line.slice(from).search(/\S/)
-      return {
-        text,
-        place: placeAt(file, at + from + Math.max(0, text === '' ? 0 : lead), text.length),
-      }
-    })
-    return [{ cells, place: placeAt(file, at, line.length) }]
-  })
-  const [head, ...rows] = read
-  if (!head || rows.length === 0) {
+  // A byte order mark is no part of the first head, and moves no column.
+  const { records, fault } = readRecords(file.text.replace(/^\uFEFF/, ' '))
+  if (fault)
     return {
       value: undefined,
       problems: [
-        problemAt(file, placeAt(file, 0, 1), 'file/empty', 'the table has no rows', {
-          hint: 'the first line names the columns, each line after it is one reading',
+        problemAt(file, placeAt(file, fault.at, 1), 'file/format', fault.message, {
+          hint: 'a quote inside a quoted value is written twice: "6"" deep"',
         }),
       ],
     }
-  }
+  const [head, ...rows] = records.filter(isRecord)
+  if (!head || rows.length === 0) return { value: undefined, problems: [noRows(file)] }
   const problems = rows
-    .filter((r) => r.cells.length !== head.cells.length)
-    .map((r) =>
-      problemAt(
-        file,
-        r.place,
-        'schema/format',
-        `${r.cells.length} cells where the head has ${head.cells.length}`,
-        { hint: 'a comma inside a value needs quotes around it, such as "1,200 ft"' },
-      ),
-    )
-  return problems.length > 0
-    ? { value: undefined, problems }
-    : { value: { file, head: head.cells, rows: rows.map((r) => r.cells) }, problems: [] }
+    .filter((row) => row.length !== head.length)
+    .map((row) => uneven(file, row, head.length))
+  if (problems.length > 0) return { value: undefined, problems }
+  const cells = (row: readonly CsvField[]): CsvCell[] => row.map((field) => toCell(file, field))
+  return { value: { file, head: cells(head), rows: rows.map(cells) }, problems }
 }

@@ -7,12 +7,10 @@ import type { Problem, Result } from '../model/problem.ts'
 import type { Quantity } from '../model/quantity/parse-quantity.ts'
 import { foot } from '../model/quantity/units.ts'
 import { usualValue } from '../model/usual-value.ts'
-import type { WeatherDay } from '../model/weather.ts'
 import type { SourceTree } from '../read/read-yaml.ts'
 import { checkMaterialTests, type MaterialTests } from './check-material-tests.ts'
-import type { RailLine } from './check-rail-line.ts'
 import { checkSchema } from './check-schema.ts'
-import type { Survey } from './check-survey.ts'
+import { type Imported, nothingImported } from './imports/imports.ts'
 import { type FacilityFile, facility } from './schemas/facility.ts'
 import { readMeasured } from './schemas/quantity.ts'
 
@@ -20,9 +18,8 @@ import { readMeasured } from './schemas/quantity.ts'
 export type Facility = {
   readonly file: FacilityFile
   readonly tree: SourceTree
-  readonly surveys: readonly Survey[]
-  readonly weather: readonly WeatherDay[]
-  readonly railLine: RailLine | undefined
+  /** What stands in the files that it names; nothing before they have been read. */
+  readonly imported: Imported
   readonly tests: MaterialTests
 }
 
@@ -226,9 +223,7 @@ export function checkFacility(tree: SourceTree): Result<Facility> {
   const value: Facility = {
     file: parsed.value,
     tree,
-    surveys: [],
-    weather: [],
-    railLine: undefined,
+    imported: nothingImported,
     tests: tests.value ?? { sieves: [], densities: [] },
   }
   const problems = [

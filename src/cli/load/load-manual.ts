@@ -17,9 +17,9 @@ import {
 } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
 import { note } from '../../validate/schemas/facility.ts'
+import { loadImports } from './load-imports.ts'
 import { inLanguageOf } from './load-language.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
-import { loadTables } from './load-tables.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
 
 /** Where the project's own folders are. */
@@ -122,7 +122,7 @@ export async function loadManual(
       )
     : { value: undefined, problems: [] }
   const tables = checkedFacility.value
-    ? await loadTables(checkedFacility.value, { root: folder, shown: shownRoot })
+    ? await loadImports(checkedFacility.value, { root: folder, shown: shownRoot })
     : { value: undefined, problems: [], files: [] }
   const facility = tables.value
   const library = checkedLibrary.value
@@ -131,7 +131,9 @@ export async function loadManual(
   const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility) : undefined
   const problems = [
     ...ofFacility,
-    ...(facility && computed ? surveyPlaceProblems(facility.surveys, computed.engine) : []),
+    ...(facility && computed
+      ? surveyPlaceProblems(facility.imported.surveys, computed.engine)
+      : []),
     ...ownTrees.problems,
     ...libraryTrees.problems,
     ...translated.problems,

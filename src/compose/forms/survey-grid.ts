@@ -14,7 +14,7 @@ export type SurveyGrid = {
 /** As last time, so that surveys can be compared; without a survey, evenly around the rail. */
 export function surveyGrid(context: ComposeContext): SurveyGrid {
   const { engine, facility, locale } = context
-  const last = byStation(latestDay(facility.surveys, 'cushion-depth')?.readings ?? [])
+  const last = byStation(latestDay(facility.imported.surveys, 'cushion-depth')?.readings ?? [])
   const exact = (si: number): string => formatExact(si, 'reach', locale)
   const fullest = last.toSorted((a, b) => b.readings.length - a.readings.length)[0]
   if (fullest)

@@ -25,11 +25,12 @@ const shown = 14
 export function weatherDayRows(context: ComposeContext): TableRows {
   const { engine, facility, locale } = context
   const known = engine.siOfAll(inputs)
-  if (facility.weather.length === 0 || !known) return []
+  const days = facility.imported.weather[0]
+  if (!days || !known) return []
   const input = { ...known, elevation: engine.si('place.elevation') ?? 0 }
   const moistureAt = (depleted: number): number =>
     Math.max(0, input.held - (depleted * 1000) / (input.unitWeight * input.depth))
-  return recordedDays(facility.weather, input)
+  return recordedDays(days, input)
     .slice(-shown)
     .map(({ day, drawn, lost, depleted }) => [
       shortDate(day.date, locale.system),

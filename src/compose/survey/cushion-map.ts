@@ -5,7 +5,7 @@ import { stretchesOf } from './depth-survey.ts'
 
 /** The latest depth survey as its map needs it. */
 export function composeCushionMap(context: ComposeContext): CushionMap | undefined {
-  const day = latestDay(context.facility.surveys, 'cushion-depth')
+  const day = latestDay(context.facility.imported.surveys, 'cushion-depth')
   const wanted = context.engine.siOfAll({
     target: 'cushion.depth.target',
     tolerance: 'cushion.depth.tolerance',

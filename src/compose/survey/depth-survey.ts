@@ -14,7 +14,7 @@ export function surveyDayRows(context: ComposeContext): TableRows {
   const { engine, facility, locale } = context
   const target = engine.si('cushion.depth.target') ?? 0
   const tolerance = engine.si('cushion.depth.tolerance') ?? 0
-  return facility.surveys
+  return facility.imported.surveys
     .filter((s) => s.of === 'cushion-depth')
     .flatMap((s) => s.days)
     .toSorted((a, b) => a.date.localeCompare(b.date))
@@ -34,7 +34,7 @@ export function surveyDayRows(context: ComposeContext): TableRows {
 
 /** The latest depth survey by station. */
 export function stretchesOf(context: ComposeContext): readonly Stretch[] {
-  const day = latestDay(context.facility.surveys, 'cushion-depth')
+  const day = latestDay(context.facility.imported.surveys, 'cushion-depth')
   const oval = surveyedOval(context)
   const wanted = context.engine.siOfAll({
     depth: 'cushion.depth.target',

@@ -6,7 +6,7 @@ import { surveyedOval } from './surveyed-oval.ts'
 
 /** The latest level survey by station. */
 export function levelsOf(context: ComposeContext): readonly LevelStation[] {
-  const day = latestDay(context.facility.surveys, 'surface-level')
+  const day = latestDay(context.facility.imported.surveys, 'surface-level')
   const oval = surveyedOval(context)
   const wanted = context.engine.siOfAll({
     straights: 'oval.cross-fall.straights',

@@ -7,8 +7,8 @@ import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import { usualValue } from '../../model/usual-value.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { Facility } from '../../validate/check-facility.ts'
-import type { RailLine } from '../../validate/check-rail-line.ts'
-import type { Survey } from '../../validate/check-survey.ts'
+import type { RailLine } from '../../validate/imports/rail-line.ts'
+import type { Survey } from '../../validate/imports/surveys.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import { readMeasured } from '../../validate/schemas/quantity.ts'
 import { isRefusal } from '../calculation.ts'
@@ -188,7 +188,7 @@ function sievedGrit({ file, tests, tree }: Facility): Measured[] {
 function measurements(facility: Facility, into: Map<string, KnownValue>): void {
   const list = [
     ...listedMeasurements(facility.file, facility.tree),
-    ...surveyedDepths(facility.surveys),
+    ...surveyedDepths(facility.imported.surveys),
     ...sievedGrit(facility),
   ].sort((a, b) => a.date.localeCompare(b.date))
   for (const { of, si, date, by, at } of list)
@@ -205,7 +205,8 @@ function walkedLine({ points, date, by, at }: RailLine, into: Map<string, KnownV
 
 /** Everything that a facility file says, by fact path, each with the place where it says so. */
 export function collectKnown(facility: Facility, capabilities: Iterable<Capability>): KnownValues {
-  const { file, tree, railLine: line } = facility
+  const { file, tree, imported } = facility
+  const line = imported.railLines[0]
   const known = new Map<string, KnownValue>()
   walk(file, [], tree, known)
   coordinates(file, tree, known)

@@ -3,7 +3,9 @@ import { capabilities } from '../../model/capability.ts'
 import { factPaths, gearFields } from '../../model/fact-spec.ts'
 import { materials, rails } from '../../model/oval-choices.ts'
 import { dividerKinds, sheetPapers } from '../../model/papers.ts'
-import { surveyKinds } from '../../model/survey.ts'
+import { railLineEntry } from '../imports/rail-line.ts'
+import { surveyEntry } from '../imports/surveys.ts'
+import { weatherEntry } from '../imports/weather.ts'
 import { gearQuantity, quantity } from './quantity.ts'
 import { id, line, prose } from './text.ts'
 
@@ -84,17 +86,6 @@ const densityTest = z.strictObject({
   station: quantity('survey.station'),
   wet: quantity('density.wet'),
   moisture: quantity('density.moisture'),
-})
-
-const csvName = z
-  .string()
-  .regex(/^[\w.-]+\.csv$/i, { error: 'the name of a CSV file in this folder, such as depths.csv' })
-
-const survey = z.strictObject({
-  of: z.enum(surveyKinds),
-  /** A table in the facility folder: station, offset, depth or level, date. */
-  file: csvName,
-  by: line,
 })
 
 const month = z.strictObject({ month: z.int().min(1).max(12), ...quantitiesUnder('climate') })
@@ -204,20 +195,7 @@ export const facility = z.strictObject({
     width: group('oval.width'),
     'cross-fall': group('oval.cross-fall'),
     rail: z.enum(rails).optional(),
-    /**
-     * The line of the rail as walked or surveyed, once around: GPX 1.1 or GeoJSON (RFC 7946) in the
-     * facility folder.
-     */
-    'rail-line': z
-      .strictObject({
-        file: z.string().regex(/^[\w.-]+\.(gpx|geojson|json)$/i, {
-          error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx',
-        }),
-        date,
-        by: line,
-        offset: quantity('oval.rail-line.offset'),
-      })
-      .optional(),
+    'rail-line': railLineEntry.optional(),
     direction: z.enum(['counterclockwise', 'clockwise']).optional(),
     /**
      * Direction in which horses run on the home straight, degrees clockwise from true north: turns
@@ -283,12 +261,8 @@ export const facility = z.strictObject({
       }),
     )
     .optional(),
-  surveys: z.array(survey).optional(),
-  /**
-   * A table in the facility folder: date, high, low, rain; humidity, wind and sunshine where they
-   * are observed.
-   */
-  weather: z.strictObject({ file: csvName }).optional(),
+  surveys: z.array(surveyEntry).optional(),
+  weather: weatherEntry.optional(),
   practice: group('practice', {
     washout: group('practice.washout'),
     seal: group('practice.seal'),

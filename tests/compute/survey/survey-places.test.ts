@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { computeFacility } from '../../../src/compute/compute-facility.ts'
 import { surveyPlaceProblems } from '../../../src/compute/survey/survey-places.ts'
-import { readCsv } from '../../../src/read/read-csv.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkFacility } from '../../../src/validate/check-facility.ts'
-import { checkSurvey } from '../../../src/validate/check-survey.ts'
+import { readSurvey } from '../../../src/validate/imports/surveys.ts'
 
 const at = { file: 'facility.yaml', line: 1, column: 1, length: 1 }
 
@@ -24,16 +23,14 @@ cushion: { material: stone-dust }
   }).value
   const facility = tree && checkFacility(tree).value
   const rows = ['0,5', '0,30', '330,5', '330,30', '660,5', '660,30', ...places]
-  const table = readCsv({
-    path: 'depths.csv',
-    text: [
-      'station (ft),offset (ft),depth (in),date',
-      ...rows.map((r) => `${r},1,2027-06-12`),
-    ].join('\n'),
-  }).value
-  const survey = table && checkSurvey(table, 'cushion-depth', 'D. O.', at).value
+  const text = [
+    'station (ft),offset (ft),depth (in),date',
+    ...rows.map((r) => `${r},1,2027-06-12`),
+  ].join('\n')
+  const entry = { of: 'cushion-depth', file: 'depths.csv', by: 'D. O.' } as const
+  const survey = readSurvey({ path: 'depths.csv', text }, entry, at).value
   if (!facility || !survey) throw new Error('no facility or survey')
-  return surveyPlaceProblems([survey], computeFacility({ ...facility, surveys: [survey] }).engine)
+  return surveyPlaceProblems([survey], computeFacility(facility).engine)
 }
 
 // Worked by hand: a rail of 2,640 − 2π × 3 ft, which is 2,621.15 ft.

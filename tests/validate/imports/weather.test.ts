@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { readCsv } from '../../src/read/read-csv.ts'
-import { checkWeather } from '../../src/validate/check-weather.ts'
+import { readWeather } from '../../../src/validate/imports/weather.ts'
 
-function check(...lines: string[]) {
-  const table = readCsv({ path: 'weather.csv', text: lines.join('\n') })
-  if (!table.value) throw new Error('no table')
-  return checkWeather(table.value)
-}
+const check = (...lines: string[]) => readWeather({ path: 'weather.csv', text: lines.join('\n') })
 
 const head = 'date,high (°F),low (°F),rain (in),wind (mph)'
 

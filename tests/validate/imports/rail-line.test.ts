@@ -1,8 +1,8 @@
 import geographicLib from 'geographiclib-geodesic'
 import { describe, expect, it } from 'vitest'
-import type { PlanePoint } from '../../src/model/geodesy.ts'
-import type { RailPoint } from '../../src/model/rail-line.ts'
-import { checkRailLine } from '../../src/validate/check-rail-line.ts'
+import type { PlanePoint } from '../../../src/model/geodesy.ts'
+import type { RailPoint } from '../../../src/model/rail-line.ts'
+import { checkRailLine } from '../../../src/validate/imports/rail-line.ts'
 
 type Oval = {
   straight: number

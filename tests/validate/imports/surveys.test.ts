@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { readCsv } from '../../src/read/read-csv.ts'
-import { checkSurvey } from '../../src/validate/check-survey.ts'
+import { readSurvey } from '../../../src/validate/imports/surveys.ts'
 
 const at = { file: 'facility.yaml', line: 1, column: 1, length: 1 }
 
-function check(text: string) {
-  const table = readCsv({ path: 'depths.csv', text })
-  if (!table.value) throw new Error('no table')
-  return checkSurvey(table.value, 'cushion-depth', 'D. O.', at)
-}
+const entry = { of: 'cushion-depth', file: 'depths.csv', by: 'D. O.' } as const
+const check = (text: string) => readSurvey({ path: 'depths.csv', text }, entry, at)
 
 const good = [
   'station (ft),offset (ft),depth (in),date',

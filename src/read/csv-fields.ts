@@ -1,0 +1,67 @@
+/** One field as it stands in the text: its characters, quotes undone, and where they are. */
+export type CsvField = { readonly text: string; readonly start: number; readonly end: number }
+
+/** A fault of the quotes: what it is, and where. */
+export type CsvFault = { readonly message: string; readonly at: number }
+
+export type CsvRecords = {
+  readonly records: readonly (readonly CsvField[])[]
+  readonly fault: CsvFault | undefined
+}
+
+type Reader = { readonly text: string; at: number; fault: CsvFault | undefined }
+
+const endsField = (c: string | undefined): boolean =>
+  c === undefined || c === ',' || c === '\n' || c === '\r'
+
+/** What stands between quotes; commas and line breaks are part of it, two quotes mean one. */
+function readQuoted(reader: Reader): CsvField {
+  const opened = reader.at
+  let text = ''
+  reader.at++
+  for (;;) {
+    const close = reader.text.indexOf('"', reader.at)
+    if (close < 0) {
+      reader.fault = { message: 'a quote is opened here and never closed', at: opened }
+      reader.at = reader.text.length
+      return { text, start: opened + 1, end: reader.at }
+    }
+    text += reader.text.slice(reader.at, close)
+    reader.at = close + 1
+    if (reader.text[reader.at] !== '"') return { text, start: opened + 1, end: close }
+    text += '"'
+    reader.at++
+  }
+}
+
+function readField(reader: Reader): CsvField {
+  const start = reader.at
+  // People put a space after the comma; RFC 4180 would count it to the field.
+  while (reader.text[reader.at] === ' ' || reader.text[reader.at] === '\t') reader.at++
+  const quoted = reader.text[reader.at] === '"' ? readQuoted(reader) : undefined
+  const after = reader.at
+  while (!endsField(reader.text[reader.at])) reader.at++
+  if (!quoted) return { text: reader.text.slice(start, reader.at), start, end: reader.at }
+  if (reader.text.slice(after, reader.at).trim() !== '')
+    reader.fault ??= { message: 'something stands behind the closing quote', at: after }
+  return quoted
+}
+
+/**
+ * Parts a text of comma-separated values into records of fields (RFC 4180): quotes hold commas,
+ * line breaks and doubled quotes; lines end with LF, CR LF or CR, the last one with or without.
+ */
+export function readRecords(text: string): CsvRecords {
+  const reader: Reader = { text, at: 0, fault: undefined }
+  const records: CsvField[][] = []
+  while (reader.at < text.length && reader.fault === undefined) {
+    const record = [readField(reader)]
+    while (text[reader.at] === ',') {
+      reader.at++
+      record.push(readField(reader))
+    }
+    records.push(record)
+    reader.at += text.startsWith('\r\n', reader.at) ? 2 : 1
+  }
+  return { records, fault: reader.fault }
+}

@@ -1,0 +1,167 @@
+import { closest } from '../../model/closest.ts'
+import { isDay } from '../../model/day.ts'
+import { type FactPath, factSpec } from '../../model/fact-spec.ts'
+import type { Problem, Result } from '../../model/problem.ts'
+import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
+import { problemAt } from '../../read/source-file.ts'
+import { readMeasured } from '../schemas/quantity.ts'
+
+/**
+ * A column of a table: a day, or a quantity whose kind and range are those of a fact. Cells of an
+ * optional column may be empty, and the column may be missing.
+ */
+export type ColumnSpec = 'day' | { readonly fact: FactPath; readonly optional?: true }
+
+export type ColumnSpecs = Readonly<Record<string, ColumnSpec>>
+
+type CellValue<Spec extends ColumnSpec> = Spec extends 'day'
+  ? string
+  : Spec extends { readonly optional: true }
+    ? number | undefined
+    : number
+
+/** A row that was read without a fault: SI numbers and days, each with its cell. */
+export type TableRow<Specs extends ColumnSpecs> = {
+  readonly values: { readonly [Name in keyof Specs]: CellValue<Specs[Name]> }
+  readonly cells: { readonly [Name in keyof Specs]: CsvCell }
+}
+
+/** Where a column stands; `unit` stands in the head for all its cells. */
+type Found = { readonly index: number; readonly unit: string }
+
+/**
+ * The name of a column and, where the head gives one, the unit of all its cells: `station (ft)`.
+ */
+const columnHead = /^(.+?)(?:\s*[([]\s*(.+?)\s*[)\]])?$/
+
+const isOptional = (spec: ColumnSpec | undefined): boolean =>
+  typeof spec === 'object' && spec.optional === true
+
+function unknownColumn(
+  table: CsvTable,
+  cell: CsvCell,
+  name: string,
+  names: readonly string[],
+  found: ReadonlyMap<string, Found>,
+): Problem {
+  const near = closest(name, names)
+  return problemAt(
+    table.file,
+    cell.place,
+    'schema/unknown-key',
+    found.has(name) ? `the column "${name}" stands here twice` : `unknown column "${cell.text}"`,
+    {
+      hint:
+        near && !found.has(near)
+          ? `did you mean "${near}"?`
+          : `the columns are ${names.join(', ')}`,
+    },
+  )
+}
+
+/** Finds the columns of a table by their heads. */
+function findColumns(
+  table: CsvTable,
+  specs: ColumnSpecs,
+  example: string,
+): Result<ReadonlyMap<string, Found>> {
+  const names = Object.keys(specs)
+  const found = new Map<string, Found>()
+  const problems: Problem[] = []
+  for (const [index, cell] of table.head.entries()) {
+    const [, written = cell.text, unit = ''] = columnHead.exec(cell.text) ?? []
+    const name = written.toLowerCase()
+    if (names.includes(name) && !found.has(name)) found.set(name, { index, unit })
+    else problems.push(unknownColumn(table, cell, name, names, found))
+  }
+  const missing = names.filter((name) => !found.has(name) && !isOptional(specs[name]))
+  const head = table.head[0]
+  if (missing.length > 0 && head)
+    problems.push(
+      problemAt(
+        table.file,
+        head.place,
+        'schema/missing',
+        `the head lacks ${missing.map((m) => `"${m}"`).join(', ')}`,
+        { hint: `write it as, for example: ${example}` },
+      ),
+    )
+  return problems.length > 0 ? { value: undefined, problems } : { value: found, problems }
+}
+
+/** A fault in a cell. */
+export const cellProblem = (
+  table: CsvTable,
+  cell: CsvCell,
+  code: Problem['code'],
+  message: string,
+  hint?: string,
+): Problem => problemAt(table.file, cell.place, code, message, hint === undefined ? {} : { hint })
+
+/** A cell as a quantity, with the unit of its column where the cell has none of its own. */
+function readQuantity(
+  table: CsvTable,
+  cell: CsvCell,
+  unit: string,
+  path: FactPath,
+): number | Problem {
+  if (!factSpec(path)) throw new RangeError(`no fact ${path}`)
+  const bare = /^[-+.\d][\d.,/ -]*$/.test(cell.text)
+  const read = readMeasured(path, bare && unit !== '' ? `${cell.text} ${unit}` : cell.text)
+  return 'si' in read
+    ? read.si
+    : cellProblem(table, cell, read.params.code, read.message, read.params.hint)
+}
+
+function readCell(
+  table: CsvTable,
+  cell: CsvCell,
+  unit: string,
+  spec: ColumnSpec,
+): number | string | undefined | Problem {
+  if (spec === 'day')
+    return isDay(cell.text)
+      ? cell.text
+      : cellProblem(
+          table,
+          cell,
+          'schema/format',
+          `"${cell.text}" is no date`,
+          'expected a date such as 2027-06-12',
+        )
+  return isOptional(spec) && cell.text === ''
+    ? undefined
+    : readQuantity(table, cell, unit, spec.fact)
+}
+
+/**
+ * Reads a table by the specifications of its columns. Every fault of every cell is reported; rows
+ * without one are given all the same, so that what is asked of whole rows can be reported too.
+ * @param example A head as it could be written.
+ */
+export function readRows<const Specs extends ColumnSpecs>(
+  table: CsvTable,
+  specs: Specs,
+  example: string,
+): { readonly rows: readonly TableRow<Specs>[]; readonly problems: readonly Problem[] } {
+  const { value: columns, problems: headProblems } = findColumns(table, specs, example)
+  if (!columns) return { rows: [], problems: headProblems }
+  const problems: Problem[] = []
+  const rows = table.rows.flatMap((row) => {
+    const values: Record<string, number | string | undefined> = {}
+    const cells: Record<string, CsvCell> = {}
+    let sound = true
+    for (const [name, { index, unit }] of columns) {
+      const [cell, spec] = [row[index], specs[name]]
+      if (cell === undefined || spec === undefined) continue
+      const read = readCell(table, cell, unit, spec)
+      if (typeof read === 'object') {
+        problems.push(read)
+        sound = false
+      } else values[name] = read
+      cells[name] = cell
+    }
+    return sound ? [{ values, cells } as unknown as TableRow<Specs>] : []
+  })
+  return { rows, problems }
+}
