@@ -1,28 +1,42 @@
 import { dayOfMonth, monthOf, weekdayOf } from '../model/day.ts'
 import type { UnitSystem } from '../model/quantity/kinds.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
+import { months, weekdays } from '../validate/schemas/words/calendar.ts'
+import type { ComposeContext } from './context.ts'
 
-const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat']
-const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
+/** What dates are written with. */
+export type Dating = Pick<ComposeContext, 'locale' | 'library'>
 
-/**
- * "Tue, Aug 3" or "Tue 3 Aug", from `YYYY-MM-DD`; written here because the system's own format
- * changes with its version.
- */
-export function shortDate(date: string, system: UnitSystem): string {
+/** "August", or "Aug". @param month 1 to 12. */
+export function monthName(
+  month: number,
+  { library }: Pick<Dating, 'library'>,
+  width: 'months' | 'shortMonths' = 'months',
+): string {
+  const name = months[month - 1]
+  if (!name) throw new RangeError(`no month ${month}`)
+  return library.words.calendar[width][name]
+}
+
+/** "Tue, Aug 3" or "Tue 3 Aug", from `YYYY-MM-DD`. */
+export function shortDate(date: string, dating: Dating): string {
   const weekday = weekdays[weekdayOf(date)]
-  const month = months[monthOf(date) - 1]
-  const number = dayOfMonth(date)
-  return system === 'us' ? `${weekday}, ${month} ${number}` : `${weekday} ${number} ${month}`
+  if (!weekday) throw new RangeError(`no day ${date}`)
+  const comma = dating.locale.system === 'us' ? ',' : ''
+  return `${dating.library.words.calendar.weekdays[weekday]}${comma} ${dayAndMonth(date, dating)}`
 }
 
 /** "Tue, Aug 3, 2027" or "Tue 3 Aug, 2027". */
-export const dateWithYear = (date: string, system: UnitSystem): string =>
-  `${shortDate(date, system)}, ${date.slice(0, 4)}`
+export const dateWithYear = (date: string, dating: Dating): string =>
+  `${shortDate(date, dating)}, ${date.slice(0, 4)}`
 
 /** "Aug 3" or "3 Aug". */
-export const dayAndMonth = (date: string, system: UnitSystem): string =>
-  shortDate(date, system).replace(/^\w+,? /, '')
+export function dayAndMonth(date: string, dating: Dating): string {
+  const month = monthName(monthOf(date), dating, 'shortMonths')
+  return dating.locale.system === 'us'
+    ? `${month} ${dayOfMonth(date)}`
+    : `${dayOfMonth(date)} ${month}`
+}
 
 /** On which day a week begins: Sunday in the United States, Monday elsewhere (ISO 8601). */
 const weekBegins = (system: UnitSystem): number => (system === 'us' ? 0 : 1)
@@ -32,8 +46,12 @@ export const placeInWeek = (date: string, system: UnitSystem): number =>
   (weekdayOf(date) + 7 - weekBegins(system)) % 7
 
 /** Heads of a calendar. */
-export const weekdaysOf = (system: UnitSystem): readonly string[] =>
-  weekdays.map((_, i) => weekdays[(i + weekBegins(system)) % 7] ?? '')
+export function weekdaysOf({ locale, library }: Dating): readonly string[] {
+  const first = weekBegins(locale.system)
+  return [...weekdays.slice(first), ...weekdays.slice(0, first)].map(
+    (name) => library.words.calendar.weekdays[name],
+  )
+}
 
 /** First and last race day; undefined when none is given. */
 export function raceWeek(

@@ -35,7 +35,11 @@ function referenceText(item: SourceItem): string {
 }
 
 /** Sources that something in the manual cites, in the order of the references. */
-export function composeSources({ references, parts }: ComposeContext): readonly CitedSource[] {
+export function composeSources({
+  references,
+  library,
+  parts,
+}: ComposeContext): readonly CitedSource[] {
   const cited = new Set([
     ...parts.procedures.flatMap((p) => [...p.background.map((b) => b.source), ...p.references]),
     ...parts.cautions.flatMap((c) => c.sources),
@@ -49,6 +53,7 @@ export function composeSources({ references, parts }: ComposeContext): readonly 
     .map((s) => ({
       id: s.id,
       text: referenceText(s),
-      short: s.id === 'common-practice' ? 'common practice' : (s.number ?? s.title),
+      short:
+        s.id === 'common-practice' ? library.words.figure.commonPractice : (s.number ?? s.title),
     }))
 }

@@ -1,8 +1,7 @@
 import type { Countdown, CountdownDay } from '../../model/charts.ts'
 import { addDays, dayOfMonth, secondsPerDay } from '../../model/day.ts'
-import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { type ComposeContext, itemsOf } from '../context.ts'
-import { dayAndMonth, placeInWeek, raceWeek, shortDate, weekdaysOf } from '../dates.ts'
+import { type Dating, dayAndMonth, placeInWeek, raceWeek, shortDate, weekdaysOf } from '../dates.ts'
 import { datedRows } from '../schedules/dated-rows.ts'
 
 type Task = { readonly date: string; readonly task: string }
@@ -26,8 +25,8 @@ function daysBetween(start: string, end: string): readonly string[] {
 }
 
 /** The first day and the first of a month also name their month. */
-const dayLabel = (date: string, isFirst: boolean, system: UnitSystem): string =>
-  isFirst || dayOfMonth(date) === 1 ? dayAndMonth(date, system) : String(dayOfMonth(date))
+const dayLabel = (date: string, isFirst: boolean, dating: Dating): string =>
+  isFirst || dayOfMonth(date) === 1 ? dayAndMonth(date, dating) : String(dayOfMonth(date))
 
 /**
  * The weeks before the fair with what is due on each day; undefined where no race days are given,
@@ -47,7 +46,7 @@ export function composeCountdown(context: ComposeContext): Countdown | undefined
   const days = daysBetween(start, end).map(
     (date): CountdownDay => ({
       date,
-      label: dayLabel(date, date === start, system),
+      label: dayLabel(date, date === start, context),
       isRaceDay: raceDays.has(date),
       tasks: tasks.filter((t) => t.date === date).map((t) => t.task),
     }),
@@ -55,9 +54,9 @@ export function composeCountdown(context: ComposeContext): Countdown | undefined
   const listed = (keep: (date: string) => boolean): readonly Task[] =>
     tasks
       .filter((t) => keep(t.date))
-      .map((t) => ({ date: shortDate(t.date, system), task: t.task }))
+      .map((t) => ({ date: shortDate(t.date, context), task: t.task }))
   return {
-    weekdays: weekdaysOf(system),
+    weekdays: weekdaysOf(context),
     weeks: Array.from({ length: days.length / 7 }, (_, i) => days.slice(i * 7, i * 7 + 7)),
     earlier: listed((date) => date < start),
     later: listed((date) => date > end),

@@ -1,6 +1,7 @@
 import type { WaterMonth } from '../../model/charts.ts'
 import type { ComposeContext } from '../context.ts'
-import { monthEngines, monthName } from '../facility/month-engines.ts'
+import { monthName } from '../dates.ts'
+import { monthEngines } from '../facility/month-engines.ts'
 
 /** Water that a dry day takes, month by month; undefined where fewer than two are known. */
 export function composeWaterMonths(context: ComposeContext): readonly WaterMonth[] | undefined {
@@ -10,8 +11,8 @@ export function composeWaterMonths(context: ComposeContext): readonly WaterMonth
     return water?.ok && loads !== undefined
       ? [
           {
-            name: monthName(month),
-            short: monthName(month, 'short'),
+            name: monthName(month, context),
+            short: monthName(month, context, 'shortMonths'),
             water: water.si,
             text: water.text,
             loads,

@@ -1,5 +1,6 @@
 import type { Contact, Emergency, PlaceOfHelp } from '../../model/manual/emergency.ts'
 import type { ContactRole } from '../../validate/schemas/facility.ts'
+import type { Words } from '../../validate/schemas/words.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** Whom an emergency page must name, in the order in which they are needed. */
@@ -25,8 +26,8 @@ type Coordinates = { readonly latitude: number; readonly longitude: number }
 const degrees = (value: number, plus: string, minus: string): string =>
   `${Math.abs(value).toFixed(5)}° ${value < 0 ? minus : plus}`
 
-const pointText = (c: Coordinates | undefined): string =>
-  c ? `${degrees(c.latitude, 'N', 'S')}, ${degrees(c.longitude, 'E', 'W')}` : ''
+const pointText = ({ latitude, longitude }: Coordinates, to: Words['compass']): string =>
+  `${degrees(latitude, to.north, to.south)}, ${degrees(longitude, to.east, to.west)}`
 
 const helpOf = (
   help:
@@ -56,7 +57,7 @@ export function composeEmergency({ facility, library, parts }: ComposeContext): 
     address: said.address ?? '',
     gate: said.gate ?? '',
     way: said.way ?? '',
-    coordinates: pointText(said.coordinates),
+    coordinates: said.coordinates ? pointText(said.coordinates, library.words.compass) : '',
     meetingPoint: said['meeting-point'] ?? '',
     stops,
     contacts: called.filter((role) => !above.has(role)).flatMap(orBlank),

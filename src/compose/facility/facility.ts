@@ -3,10 +3,11 @@ import type { ManualFacility } from '../../model/manual/facility.ts'
 import type { Paper, SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { foot, mile } from '../../model/quantity/units.ts'
+import type { Words } from '../../validate/schemas/words.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** Laps that have a name in the United States, m; a lap within one percent of one is called so. */
-const namedLaps: readonly { readonly lap: number; readonly name: string }[] = [
+const namedLaps: readonly { readonly lap: number; readonly name: keyof Words['ovals'] }[] = [
   { lap: mile / 2, name: 'half-mile' },
   { lap: (5 / 8) * mile, name: 'five-eighths-mile' },
   { lap: (3 / 4) * mile, name: 'three-quarter-mile' },
@@ -14,10 +15,10 @@ const namedLaps: readonly { readonly lap: number; readonly name: string }[] = [
   { lap: 2 * mile, name: 'two-mile' },
 ]
 
-function ovalName(lap: number, system: UnitSystem): string {
+function ovalName(lap: number, system: UnitSystem, words: Words): string {
   if (system === 'metric') return `${Math.round(lap)} m`
   const named = namedLaps.find((n) => Math.abs(n.lap - lap) < 0.01 * lap)
-  return named?.name ?? `${Math.round(lap / foot).toLocaleString('en-US')} ft`
+  return named ? words.ovals[named.name] : `${Math.round(lap / foot).toLocaleString('en-US')} ft`
 }
 
 /**
@@ -30,7 +31,12 @@ const usualPapers: Readonly<Record<Paper, readonly SheetPaper[]>> = {
 }
 
 /** What the manual is for, and how it is printed. */
-export function composeFacility({ facility, locale, parts }: ComposeContext): ManualFacility {
+export function composeFacility({
+  facility,
+  locale,
+  library,
+  parts,
+}: ComposeContext): ManualFacility {
   const { file } = facility
   return {
     id: file.id,
@@ -49,6 +55,6 @@ export function composeFacility({ facility, locale, parts }: ComposeContext): Ma
     material: file.cushion.material,
     revision: file.revision ?? '1',
     siteAddress: file['site-address']?.replace(/\/+$/, ''),
-    ovalName: ovalName(parts.geometry.lap, file.units),
+    ovalName: ovalName(parts.geometry.lap, file.units, library.words),
   }
 }

@@ -5,12 +5,6 @@ import type { FactPath } from '../../model/fact-spec.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { ComposeContext } from '../context.ts'
 
-/** "August", or "Aug". */
-export const monthName = (month: number, width: 'long' | 'short' = 'long'): string =>
-  new Intl.DateTimeFormat('en-US', { month: width, timeZone: 'UTC' }).format(
-    new Date(Date.UTC(2027, month - 1, 15)),
-  )
-
 /** Day of the year of the middle of a month. */
 const middle = (month: number): number => dayOfYear(`2027-${String(month).padStart(2, '0')}-15`)
 

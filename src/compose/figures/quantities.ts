@@ -75,8 +75,8 @@ function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefi
 /** What there is no machine for, or what the facility file does not say. */
 function ofNothing(name: string, { library }: Given): NamedQuantity {
   const label = factSpec(name)?.label
-  const reason =
-    label === undefined ? 'nothing here can do this work' : `${label} is not in the facility file`
+  const { noMachine, notInFile } = library.words.figure
+  const reason = label === undefined ? noMachine : `${label} ${notInFile}`
   return {
     name,
     label: label ?? name,

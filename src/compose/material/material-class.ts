@@ -70,12 +70,12 @@ function textureRows(test: SieveTest, { engine, library }: ComposeContext): Tabl
 
 /** Names and words for the material, each with why it cannot be told where it cannot. */
 export function materialClassRows(context: ComposeContext): TableRows {
-  const { facility, library, locale } = context
+  const { facility, library } = context
   const test = facility.tests.sieves.at(-1)
   if (!test) return []
   const words = library.words.plans
   return [
-    [words.sample, `${dateWithYear(test.date, locale.system)}, ${test.by}`],
+    [words.sample, `${dateWithYear(test.date, context)}, ${test.by}`],
     [words.group, groupOf(test, context)],
     ...textureRows(test, context),
   ]

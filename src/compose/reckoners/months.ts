@@ -1,6 +1,7 @@
 import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import type { ComposeContext } from '../context.ts'
-import { monthEngines, monthName } from '../facility/month-engines.ts'
+import { monthName } from '../dates.ts'
+import { monthEngines } from '../facility/month-engines.ts'
 
 const columns = ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'] as const
 
@@ -11,7 +12,7 @@ export function composeMonths(context: ComposeContext): ManualReckoner | undefin
   const words = context.library.words.months
   const main = context.engine.figure('demand.water')
   const rows = monthEngines(context).map(({ month, own, engine }) => ({
-    head: monthName(month),
+    head: monthName(month, context),
     own,
     cells: columns.map((id) => engine.text(id) ?? '–'),
   }))

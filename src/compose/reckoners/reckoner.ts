@@ -7,6 +7,7 @@ import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
 import type { Reckoner } from '../../validate/schemas/library.ts'
+import { namedText } from '../context.ts'
 
 /** Rows that are kept of a list that goes up to a fact of this facility. */
 const mostRows = 6
@@ -41,9 +42,29 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
   }
 }
 
-const cell = (engine: Engine, figure: string): string => {
-  const value = engine.figure(figureIdOf(figure))?.value
-  return value?.ok ? value.text : '–'
+type Shown = { readonly figure: string; readonly label: string }
+
+/** Cells of a row: over the values of a second input, or several figures side by side. */
+function cellsOf(
+  rows: Axis,
+  si: number,
+  columns: Axis | undefined,
+  figures: readonly Shown[],
+  engine: Engine,
+): readonly string[] {
+  const engines = columns
+    ? columns.values.map((column) =>
+        engine.vary(
+          new Map([
+            [rows.fact, si],
+            [columns.fact, column.si],
+          ]),
+        ),
+      )
+    : [engine.vary(new Map([[rows.fact, si]]))]
+  return engines.flatMap((varied) =>
+    figures.map((f) => namedText(f.figure, { engine: varied }) ?? '–'),
+  )
 }
 
 /**
@@ -57,36 +78,23 @@ export function composeReckoner(
 ): ManualReckoner | undefined {
   const main = engine.figure(figureIdOf(spec.figure))
   const rows = reckonerAxis(spec.rows, engine, locale)
-  // Without its figure or its input the table has nothing to say here.
-  if (!main || !engine.facts.has(rows.fact)) return undefined
   const columns = spec.columns && reckonerAxis(spec.columns, engine, locale)
-  if (columns && !engine.facts.has(columns.fact)) return undefined
-  const several = spec.figures ?? [{ figure: spec.figure, label: main.label }]
+  const missing = [rows, ...(columns ? [columns] : [])].some((a) => !engine.facts.has(a.fact))
+  // Without its figure or its input the table has nothing to say here.
+  if (!main || missing) return undefined
+  const own = [{ figure: spec.figure, label: main.label }]
+  const figures = columns ? own : (spec.figures ?? own)
   return {
     id: spec.id,
     title: spec.title,
     about: spec.about,
     rowHead: spec.rows.label ?? factSpec(rows.fact)?.label ?? '',
-    columnHeads: columns ? columns.values.map((v) => v.head) : several.map((f) => f.label),
+    columnHeads: columns ? columns.values.map((v) => v.head) : figures.map((f) => f.label),
     columnsHead: columns && (spec.columns?.label ?? factSpec(columns.fact)?.label),
-    rows: rows.values.map((row) => ({
-      head: row.head,
-      own: row.own,
-      cells: columns
-        ? columns.values.map((column) =>
-            cell(
-              engine.vary(
-                new Map([
-                  [rows.fact, row.si],
-                  [columns.fact, column.si],
-                ]),
-              ),
-              spec.figure,
-            ),
-          )
-        : ((varied) => several.map((f) => cell(varied, f.figure)))(
-            engine.vary(new Map([[rows.fact, row.si]])),
-          ),
+    rows: rows.values.map(({ si, head, own }) => ({
+      head,
+      own,
+      cells: cellsOf(rows, si, columns, figures, engine),
     })),
     worksheet: { number: main.worksheet, id: useIdOf(spec.figure) },
     // The varied inputs are given by the reader, so only what else is typical makes the table an

@@ -20,7 +20,7 @@ export function raceDayGroups(context: ComposeContext): readonly DayGroup[] {
     return first
       ? [
           {
-            dates: group.map((d) => shortDate(d.date, context.locale.system)).join('; '),
+            dates: group.map((d) => shortDate(d.date, context)).join('; '),
             context: {
               ...context,
               engine: context.engine.vary(raceDayValues(first, file.place['time-zone'])),

@@ -11,7 +11,7 @@ import { rowMakers } from './row-makers.ts'
 function rowsOf(table: PlanTable, context: ComposeContext): TableRows {
   if (table.from) return rowMakers[table.from](context)
   return datedRows(table.rows ?? [], context).map(({ row, date }) =>
-    date === undefined ? row.cells : [shortDate(date, context.locale.system), ...row.cells],
+    date === undefined ? row.cells : [shortDate(date, context), ...row.cells],
   )
 }
 

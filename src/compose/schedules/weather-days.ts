@@ -23,7 +23,7 @@ const shown = 14
  * adds up.
  */
 export function weatherDayRows(context: ComposeContext): TableRows {
-  const { engine, facility, locale } = context
+  const { engine, facility } = context
   const known = engine.siOfAll(inputs)
   const days = facility.imported.weather[0]
   if (!days || !known) return []
@@ -33,7 +33,7 @@ export function weatherDayRows(context: ComposeContext): TableRows {
   return recordedDays(days, input)
     .slice(-shown)
     .map(({ day, drawn, lost, depleted }) => [
-      shortDate(day.date, locale.system),
+      shortDate(day.date, context),
       `${printed(day.high, 'temperature', context)} / ${printed(day.low, 'temperature', context)}`,
       printed(day.rain, 'waterDepth', context),
       printed(drawn, 'waterDepth', context),

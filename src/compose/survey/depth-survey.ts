@@ -11,7 +11,7 @@ const mean = (values: readonly number[]): number =>
 
 /** One row for each day on which the depth was surveyed, the oldest first. */
 export function surveyDayRows(context: ComposeContext): TableRows {
-  const { engine, facility, locale } = context
+  const { engine, facility } = context
   const target = engine.si('cushion.depth.target') ?? 0
   const tolerance = engine.si('cushion.depth.tolerance') ?? 0
   return facility.imported.surveys
@@ -22,7 +22,7 @@ export function surveyDayRows(context: ComposeContext): TableRows {
       const depths = readings.map((r) => r.value)
       const within = depths.filter((d) => Math.abs(d - target) <= tolerance + 1e-6).length
       return [
-        dateWithYear(date, locale.system),
+        dateWithYear(date, context),
         String(depths.length),
         ...[mean(depths), Math.min(...depths), Math.max(...depths)].map((d) =>
           printed(d, 'fineDepth', context),

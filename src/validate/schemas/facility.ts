@@ -59,11 +59,14 @@ const mark = z.strictObject({
   gate: line.optional(),
 })
 
+/** Whose a machine is. */
+export const ownerships = ['own', 'borrowed', 'hired'] as const
+
 const machine = z.strictObject({
   id,
   name: line,
   can: z.array(z.enum(capabilities)).min(1),
-  from: z.enum(['own', 'borrowed', 'hired']),
+  from: z.enum(ownerships),
   owner: line.optional(),
   note: line.optional(),
   ...Object.fromEntries(gearFields.map((field) => [field, gearQuantity(field)])),

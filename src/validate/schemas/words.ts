@@ -1,10 +1,14 @@
 import * as z from 'zod'
 import { binder } from './words/binder.ts'
+import { calendar } from './words/calendar.ts'
 import { drawings, labels } from './words/drawings.ts'
 import {
   capabilities,
+  compass,
   groups,
   materials,
+  ovals,
+  ownership,
   provenance,
   rails,
   roles,
@@ -33,6 +37,10 @@ export const words = z.strictObject({
   severities,
   materials,
   rails,
+  ovals,
+  ownership,
+  compass,
+  calendar,
   procedure,
   sheet,
   figure,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { placeInWeek, weekdaysOf } from '../../../src/compose/dates.ts'
+import { placeInWeek } from '../../../src/compose/dates.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 
 describe.each(demos)('countdown of %s', (id) => {
@@ -35,14 +35,5 @@ describe.each(demos)('countdown of %s', (id) => {
     expect(days.filter((d) => d.isRaceDay).map((d) => d.date)).toEqual(
       manual.raceDays.map((d) => d.date).sort(),
     )
-  })
-})
-
-describe('weeks', () => {
-  // ISO 8601: 2027-01-04 is a Monday.
-  it('begin on Sunday in the United States and on Monday elsewhere', () => {
-    expect([placeInWeek('2027-01-04', 'us'), placeInWeek('2027-01-04', 'metric')]).toEqual([1, 0])
-    expect([placeInWeek('2027-01-03', 'us'), placeInWeek('2027-01-03', 'metric')]).toEqual([0, 6])
-    expect(weekdaysOf('metric')).toEqual(['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'])
   })
 })

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { shortDate } from '../../../src/compose/dates.ts'
 import { demoManual } from '../../support/demo.ts'
 
 describe('plans', () => {
@@ -51,10 +50,5 @@ describe('plans', () => {
         .flatMap((p) => p.tables.flatMap((t) => t.rows.flat()))
         .join('\n'),
     ).not.toMatch(/grader day|\broll(ed|ing)?\b/)
-  })
-
-  it('write dates as the country does', () => {
-    expect(shortDate('2027-08-03', 'us')).toBe('Tue, Aug 3')
-    expect(shortDate('2027-08-03', 'metric')).toBe('Tue 3 Aug')
   })
 })

@@ -1,6 +1,6 @@
 import { capabilities as allCapabilities } from '../../../model/capability.ts'
 import { materials as allMaterials, rails as allRails } from '../../../model/oval-choices.ts'
-import { contactRoles } from '../facility.ts'
+import { contactRoles, ownerships } from '../facility.ts'
 import { group } from './group.ts'
 
 // What is called by these words is chosen in files of facilities and of the library.
@@ -27,6 +27,21 @@ export const roles = group(...contactRoles)
 export const capabilities = group(...allCapabilities)
 export const materials = group(...allMaterials)
 export const rails = group(...allRails)
+
+/** Ovals whose lap has a name. */
+export const ovals = group(
+  'half-mile',
+  'five-eighths-mile',
+  'three-quarter-mile',
+  'one-mile',
+  'two-mile',
+)
+
+/** Whose a machine is. */
+export const ownership = group(...ownerships)
+
+/** Letters behind degrees of latitude and longitude. */
+export const compass = group('north', 'east', 'south', 'west')
 
 /** Shown for each provenance of a value. */
 export const provenance = group('measured', 'stated', 'typical', 'rule', 'derived')

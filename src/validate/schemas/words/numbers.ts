@@ -1,10 +1,14 @@
 import { group } from './group.ts'
 
+/** `notInFile` follows the label of a fact. */
 export const figure = group(
   'estimate',
   'measure',
   'worksheet',
   'notKnown',
+  'notInFile',
+  'noMachine',
+  'commonPractice',
   'because',
   'figures',
   'value',
