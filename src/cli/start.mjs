@@ -118,6 +118,9 @@ if (first === '--run-tests') {
   install(true)
   const { runGate } = await import(await bundled(at('tests', 'gate', 'gate.ts')))
   process.exitCode = runGate(project, rest)
+} else if (first === '--run-sizes') {
+  install(true)
+  await import(await bundled(at('tests', 'sizes', 'sizes.ts')))
 } else if (first === '--run-bench') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))
