@@ -29,7 +29,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.symptoms,
     ...library.terms,
     ...library.findings,
-    ...library.plans,
+    ...library.schedules,
     ...library.reckoners,
     ...library.sections,
     ...library.forms,

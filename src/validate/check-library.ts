@@ -19,7 +19,7 @@ import {
   sections,
   symptoms,
 } from './schemas/library.ts'
-import { type Plan, plans } from './schemas/plans.ts'
+import { plans, type Schedule } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
 import { type Words, words } from './schemas/words.ts'
 
@@ -57,7 +57,7 @@ export type Library = {
   readonly terms: readonly Sourced<{ term: string; means: string }>[]
   readonly reckoners: readonly Sourced<Reckoner>[]
   readonly findings: readonly Sourced<FindingText>[]
-  readonly plans: readonly Sourced<Plan>[]
+  readonly schedules: readonly Sourced<Schedule>[]
   readonly forms: readonly Sourced<Form>[]
   readonly cards: readonly Sourced<Card>[]
   readonly words: Words
@@ -211,7 +211,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   const terms = listOf<{ term: string; means: string }>(trees.glossary, glossary, 'terms')
   const reckonerList = listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners')
   const findingList = listOf<FindingText>(trees.findings, findings, 'findings')
-  const planList = listOf<Plan>(trees.plans, plans, 'plans')
+  const scheduleList = listOf<Schedule>(trees.plans, plans, 'plans')
   const formList = listOf<Form>(trees.forms, forms, 'forms')
   const cardList = listOf<Card>(trees.cards, cards, 'cards')
   const wordList = checkSchema(trees.words, words)
@@ -224,7 +224,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     terms,
     reckonerList,
     findingList,
-    planList,
+    scheduleList,
     formList,
     cardList,
     wordList,
@@ -263,7 +263,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     ...duplicateIds(sectionList.list, 'section'),
     ...duplicateIds(reckonerList.list, 'reckoner'),
     ...duplicateIds(findingList.list, 'finding'),
-    ...duplicateIds(planList.list, 'plan'),
+    ...duplicateIds(scheduleList.list, 'plan'),
     ...duplicateIds(formList.list, 'form'),
     ...duplicateIds(cardList.list, 'card'),
     ...refs,
@@ -278,7 +278,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
     terms: terms.list,
     reckoners: reckonerList.list,
     findings: findingList.list,
-    plans: planList.list,
+    schedules: scheduleList.list,
     forms: formList.list,
     cards: cardList.list,
     words: wordList.value,

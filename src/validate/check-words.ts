@@ -119,7 +119,7 @@ function loose(library: Library): Problem[] {
         { hint: 'put it on the step that it belongs to', severity: 'warning' },
       ),
     )
-  const links = [...library.chapters, ...library.plans, ...library.findings].flatMap((i) =>
+  const links = [...library.chapters, ...library.schedules, ...library.findings].flatMap((i) =>
     textsOf(i as Sourced<unknown>).flatMap((t) =>
       [...t.text.matchAll(/procedure:([a-z0-9-]+)/g)].map((m) => m[1] ?? ''),
     ),

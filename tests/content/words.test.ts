@@ -83,7 +83,7 @@ describe('words that break the house style', () => {
       terms: found.terms.filter((t) => t.value.term !== 'windrow'),
       symptoms: [],
       chapters: [],
-      plans: [],
+      schedules: [],
     }).map((p) => p.message)
     expect(less).toContain('"windrow" is not in the glossary')
     expect(less.some((m) => m.startsWith('no symptom, chapter or plan leads to "winter"'))).toBe(

@@ -74,7 +74,7 @@ function textProblems(library: Library, facility: Facility): Problem[] {
     library.terms,
     library.findings,
     library.reckoners,
-    library.plans,
+    library.schedules,
     library.forms,
     library.cards,
   ]

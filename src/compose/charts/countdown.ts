@@ -9,9 +9,9 @@ type Task = { readonly date: string; readonly task: string }
 /** What is due when, in the few words that a calendar has room for. */
 const tasksOf = (context: ComposeContext): readonly Task[] =>
   datedRows(
-    itemsOf(context.library.plans)
-      .filter((p) => p.id === 'countdown')
-      .flatMap((p) => p.tables.flatMap((t) => t.rows ?? [])),
+    itemsOf(context.library.schedules)
+      .filter((s) => s.id === 'countdown')
+      .flatMap((s) => s.tables.flatMap((t) => t.rows ?? [])),
     context,
   ).flatMap(({ date, row }) =>
     row.short === undefined || date === undefined ? [] : [{ date, task: row.short }],

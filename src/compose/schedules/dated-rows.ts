@@ -1,5 +1,5 @@
 import { addDays, secondsPerDay } from '../../model/day.ts'
-import type { PlanRow } from '../../validate/schemas/plans.ts'
+import type { ScheduleRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, isKnown, namedNumber } from '../context.ts'
 import { raceWeek } from '../dates.ts'
@@ -8,7 +8,7 @@ import { raceWeek } from '../dates.ts'
 const daysOf = (names: readonly string[], context: ComposeContext): number =>
   names.reduce((total, name) => total + (namedNumber(name, context) ?? 0), 0) / secondsPerDay
 
-const isKept = (row: PlanRow, context: ComposeContext): boolean =>
+const isKept = (row: ScheduleRow, context: ComposeContext): boolean =>
   applies(row.when, context.here) &&
   (row.needs ?? []).every((name) => isKnown(name, context)) &&
   !(row.lacks ?? []).some((name) => isKnown(name, context))
@@ -17,7 +17,7 @@ const isKept = (row: PlanRow, context: ComposeContext): boolean =>
  * The date that a row begins with; undefined for rows without one, and where there are no race
  * days.
  */
-function dateOf(row: PlanRow, context: ComposeContext): string | undefined {
+function dateOf(row: ScheduleRow, context: ComposeContext): string | undefined {
   const week = raceWeek(context.facility.file)
   if (!week) return undefined
   if (row.on) return addDays(week.first, -daysOf(row.on, context))
@@ -26,9 +26,9 @@ function dateOf(row: PlanRow, context: ComposeContext): string | undefined {
 
 /** Rows that apply here, those with a date (`YYYY-MM-DD`) in its order behind those without. */
 export const datedRows = (
-  rows: readonly PlanRow[],
+  rows: readonly ScheduleRow[],
   context: ComposeContext,
-): readonly { readonly row: PlanRow; readonly date: string | undefined }[] =>
+): readonly { readonly row: ScheduleRow; readonly date: string | undefined }[] =>
   rows
     .filter((row) => isKept(row, context))
     .map((row) => ({ row, date: dateOf(row, context) }))

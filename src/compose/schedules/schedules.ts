@@ -1,6 +1,6 @@
 import type { ManualPlan, ManualTable, TableRows } from '../../model/manual/schedule.ts'
 import { placeholder } from '../../model/placeholders.ts'
-import type { PlanTable } from '../../validate/schemas/plans.ts'
+import type { ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, isKnown, itemsOf, namedText } from '../context.ts'
 import { shortDate } from '../dates.ts'
@@ -8,7 +8,7 @@ import { datedRows } from './dated-rows.ts'
 import { raceDayGroups } from './race-day-groups.ts'
 import { rowMakers } from './row-makers.ts'
 
-function rowsOf(table: PlanTable, context: ComposeContext): TableRows {
+function rowsOf(table: ScheduleTable, context: ComposeContext): TableRows {
   if (table.from) return rowMakers[table.from](context)
   return datedRows(table.rows ?? [], context).map(({ row, date }) =>
     date === undefined ? row.cells : [shortDate(date, context), ...row.cells],
@@ -20,7 +20,7 @@ const filled = (text: string, context: ComposeContext): string =>
   text.replace(placeholder, (_, name: string) => namedText(name, context) ?? '–')
 
 /** A table for each race day that differs from the others, with its dates in the title. */
-const byRaceDay = (table: PlanTable, context: ComposeContext): ManualTable[] =>
+const byRaceDay = (table: ScheduleTable, context: ComposeContext): ManualTable[] =>
   raceDayGroups(context).map(({ dates, context: day }, i) => ({
     id: `${table.id}-${i + 1}`,
     title: `${table.title}: ${dates}`,
@@ -29,7 +29,7 @@ const byRaceDay = (table: PlanTable, context: ComposeContext): ManualTable[] =>
     rows: rowsOf(table, day).map((cells) => cells.map((c) => filled(c, day))),
   }))
 
-function composeTable(table: PlanTable, context: ComposeContext): ManualTable[] {
+function composeTable(table: ScheduleTable, context: ComposeContext): ManualTable[] {
   if (table['each-race-day'] || table.from === 'race-day-hours') return byRaceDay(table, context)
   const { id, title, about, heads } = table
   return [{ id, title, about, heads, rows: rowsOf(table, context) }]
@@ -37,7 +37,7 @@ function composeTable(table: PlanTable, context: ComposeContext): ManualTable[] 
 
 /** The schedules that this facility's facts allow, with their tables. */
 export const composeSchedules = (context: ComposeContext): readonly ManualPlan[] =>
-  itemsOf(context.library.plans)
+  itemsOf(context.library.schedules)
     .filter(
       (s) =>
         applies(s.when, context.here) && (s.needs ?? []).every((name) => isKnown(name, context)),

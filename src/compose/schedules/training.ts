@@ -3,8 +3,8 @@ import { type ComposeContext, itemsOf, printed } from '../context.ts'
 
 /** What the modules are called, from the table that lists them. */
 const moduleTitles = ({ library }: ComposeContext): readonly string[] =>
-  itemsOf(library.plans)
-    .flatMap((p) => p.tables)
+  itemsOf(library.schedules)
+    .flatMap((s) => s.tables)
     .find((t) => t.id === 'modules')
     ?.rows?.map((r) => r.cells[0] ?? '') ?? []
 

@@ -41,7 +41,7 @@ export const checkDrawings = (library: Library, words: SourceTree): readonly Pro
     ...unknownName(p, p.value.sheet.drawing, ['sheet', 'drawing']),
     ...p.value.methods.flatMap((m, i) => unknownName(p, m.drawing, ['methods', i, 'drawing'])),
   ]),
-  ...library.plans.flatMap((p) =>
+  ...library.schedules.flatMap((p) =>
     (p.value.drawings ?? []).flatMap((name, i) => unknownName(p, name, ['drawings', i])),
   ),
 ]

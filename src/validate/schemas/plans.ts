@@ -51,20 +51,24 @@ const table = z.strictObject({
   'each-race-day': z.literal(true).optional(),
 })
 
-/** A plan on pages of its own: text, perhaps drawings, and tables. */
-const plan = z.strictObject({
+/**
+ * A schedule on pages of its own: a plan of work, a survey or a record, with text, perhaps drawings,
+ * and tables.
+ */
+const schedule = z.strictObject({
   id,
   title: line,
   about: prose,
-  /** Figures and facts without which the plan says nothing here. */
+  /** Figures and facts without which the schedule says nothing here. */
   needs: z.array(figureName).optional(),
   when: when.optional(),
   drawings: z.array(id).min(1).optional(),
   tables: z.array(table).min(1),
 })
 
-export const plans = z.strictObject({ plans: z.array(plan).min(1) })
+/** The file `content/plans.yaml`. */
+export const plans = z.strictObject({ plans: z.array(schedule).min(1) })
 
-export type Plan = z.infer<typeof plan>
-export type PlanTable = z.infer<typeof table>
-export type PlanRow = z.infer<typeof row>
+export type Schedule = z.infer<typeof schedule>
+export type ScheduleTable = z.infer<typeof table>
+export type ScheduleRow = z.infer<typeof row>

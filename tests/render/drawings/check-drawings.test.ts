@@ -54,8 +54,8 @@ it('asks for the places that the words of a label must hold', async () =>
 it('knows no drawing that content names by a slip, and says which was meant', async () => {
   const found = await problems(words, (library) => ({
     ...library,
-    plans: library.plans.map((p) =>
-      p.value.drawings ? { ...p, value: { ...p.value, drawings: ['countdwn'] } } : p,
+    schedules: library.schedules.map((s) =>
+      s.value.drawings ? { ...s, value: { ...s.value, drawings: ['countdwn'] } } : s,
     ),
   }))
   expect(found[0]).toMatch(
