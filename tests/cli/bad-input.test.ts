@@ -6,7 +6,10 @@ import { pathToFileURL } from 'node:url'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { build } from '../../src/cli/build.ts'
 import type { Io } from '../../src/cli/io.ts'
+import { badBuilds, edited } from '../support/bad-input.ts'
 import { date, demoFolder, folders } from '../support/demo.ts'
+
+const cases = await badBuilds()
 
 let root: string
 let said: string
@@ -70,140 +73,26 @@ describe('a build', () => {
 })
 
 describe('bad input leaves the last good build alone and is pointed at:', () => {
-  it.each<[string, () => Promise<void>, RegExp]>([
-    [
-      'a wrong unit',
-      () => change('facility.yaml', (t) => t.replace('180 m', '180 mm')),
-      /facility\.yaml:14:13: error: "180 mm" is outside/,
-    ],
-    [
-      'an unknown key',
-      () => change('facility.yaml', (t) => t.replace('units:', 'unit:')),
-      /facility\.yaml:8:1: error: unknown entry "unit"[\s\S]*did you mean "units"/,
-    ],
-    [
-      'malformed YAML',
-      () => change('facility.yaml', (t) => t.replace('oval:', 'oval: [')),
-      /facility\.yaml:\d+:\d+: error: .*\[yaml\/syntax\]/,
-    ],
-    ['an empty file', () => change('facility.yaml', () => ''), /\[file\/empty\]/],
-    [
-      'a huge file',
-      () => change('facility.yaml', () => 'x: 1\n'.repeat(300_000)),
-      /\[file\/too-large\]/,
-    ],
-    ['a binary file', () => change('facility.yaml', () => 'id: a\u0000b'), /\[file\/not-text\]/],
-    [
-      'a broken rail line',
-      async () => {
-        await writeFile(path.join(fair(), 'rail.gpx'), '<gpx>\n<trk>')
-        await change('facility.yaml', (t) =>
-          t.replace(
-            /^oval:\n/m,
-            'oval:\n  rail-line: { file: rail.gpx, date: 2027-05-01, by: A. B. }\n',
-          ),
-        )
-      },
-      /rail\.gpx:2:\d+: error: [^\n]* \[file\/format\]/,
-    ],
-    [
-      'a survey file that is not there',
-      () =>
-        change(
-          'facility.yaml',
-          (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: none.csv, by: A. B. }\n`,
-        ),
-      /facility\.yaml:\d+:\d+: error: there is no file [^\n]*none\.csv \[file\/missing\]/,
-    ],
-    [
-      'a fault in a survey',
-      async () => {
-        await writeFile(
-          path.join(fair(), 'depths.csv'),
-          'station,offset,depth,date\n0 m,1 m,20,2027-05-01\n',
-        )
-        await change(
-          'facility.yaml',
-          (t) => `${t}\nsurveys:\n  - { of: cushion-depth, file: depths.csv, by: A. B. }\n`,
-        )
-      },
-      /depths\.csv:2:9: error: "20" has no unit/,
-    ],
-    ['a missing file', () => rm(path.join(fair(), 'facility.yaml')), /\[file\/missing\]/],
-    [
-      'a duplicate id',
-      () => ownProcedure((t) => t.replace('id: own', 'id: seal')),
-      /own\.yaml:1:5: error: procedure "seal" exists already/,
-    ],
-    [
-      'an id that a posted sheet has already',
-      () => ownProcedure((t) => t.replace('id: own', 'id: emergency')),
-      /own\.yaml:1:5: error: [^\n]*a posted sheet has this name already/,
-    ],
-    [
-      'a figure in a condition that is not there',
-      () =>
-        ownProcedure((t) =>
-          t.replace('next: harrow', 'when: { above-zero: gap.water-lapse }\nnext: harrow'),
-        ),
-      /there is no figure or fact "gap\.water-lapse"[\s\S]*did you mean "gap\.water-laps"/,
-    ],
-    [
-      'a missing reference',
-      () => ownProcedure((t) => t.replace('next: harrow', 'next: harow')),
-      /error: there is no procedure "harow" \[ref\/missing\][\s\S]*did you mean "harrow"/,
-    ],
-    [
-      'a quantity typed in text',
-      () =>
-        ownProcedure((t) =>
-          t
-            .replace('Flag the stretches', 'Flag 30 ft of the stretches')
-            .replace('next: harrow', 'next: harow'),
-        ),
-      /warning: a quantity is typed in text: "30 ft" \[text\/typed-number\]/,
-    ],
-    [
-      'an unknown figure in text',
-      () => ownProcedure((t) => t.replace('{practice.print-depth}', '{practice.print-dept}')),
-      /own\.yaml:\d+:\d+: error: there is no figure or fact "practice\.print-dept" \[text\/unknown-figure\][\s\S]*did you mean "practice\.print-depth"/,
-    ],
-    [
-      'HTML in Markdown',
-      () => ownProcedure((t) => t.replace('Stones or base come up', '<b onclick=x>Stones</b>')),
-      /\[text\/html\]/,
-    ],
-    [
-      'a script in a note',
-      () =>
-        change(
-          'facility.yaml',
-          (t) => `${t}\nnotes: [{ procedure: seal, text: "<script>alert(1)</script>" }]\n`,
-        ),
-      /facility\.yaml:\d+:\d+: error: HTML is not allowed[\s\S]*\[text\/html\]/,
-    ],
-    [
-      'a link to the outside',
-      () =>
-        change(
-          'facility.yaml',
-          (t) => `${t}\nnotes: [{ procedure: seal, text: "[x](http://x.example)" }]\n`,
-        ),
-      /\[text\/link\]/,
-    ],
-    [
-      'a note on a procedure that is not there',
-      () => change('facility.yaml', (t) => `${t}\nnotes: [{ procedure: mow, text: "x" }]\n`),
-      /there is no procedure "mow"/,
-    ],
-  ])('%s', async (_, spoil, expected) => {
+  it.each(cases.map((c) => [c.name, c] as const))('%s', async (_, fault) => {
     await mkdir(path.join(out(), 'brambleford'), { recursive: true })
     await writeFile(path.join(out(), 'brambleford', 'good'), 'last good build')
-    await spoil()
+    const spoil = (text: string): string => edited(text, fault)
+    await (fault.edit === 'own.yaml' ? ownProcedure(spoil) : change(fault.edit, spoil))
+    for (const [name, text] of Object.entries(fault.write))
+      await writeFile(path.join(fair(), name), text)
     expect(await run()).toBe(1)
-    expect(said).toMatch(expected)
+    for (const pattern of fault.says) expect(said).toMatch(new RegExp(pattern))
     expect(await readdir(path.join(out(), 'brambleford'))).toEqual(['good'])
     expect(await readdir(out())).toEqual(['brambleford'])
+  })
+
+  it('a file that is too large, and one that is not there', async () => {
+    await change('facility.yaml', () => 'x: 1\n'.repeat(300_000))
+    expect(await run()).toBe(1)
+    expect(said).toContain('[file/too-large]')
+    await rm(path.join(fair(), 'facility.yaml'))
+    expect(await run()).toBe(1)
+    expect(said).toContain('[file/missing]')
   })
 
   it('a file that leads out of the folder', async () => {
