@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { parse } from 'yaml'
 import * as z from 'zod'
+import type { Problem } from '../../src/model/problem.ts'
 import { testsFolder } from './demo.ts'
 
 const edits = {
@@ -55,3 +56,19 @@ const buildCases = z.strictObject({
 
 /** Faults that stop a build, and what must be said of each. */
 export const badBuilds = async () => buildCases.parse(await table('builds.yaml')).cases
+
+const tableCases = z.strictObject({
+  start: z.string(),
+  cases: z.array(z.strictObject({ ...edits, expect: z.array(z.string()).min(1) })),
+})
+const tableKinds = z.strictObject({ 'cushion-depth': tableCases, weather: tableCases })
+
+/** Faults of tables of one kind, and where each must be reported. */
+export async function badTables(kind: keyof z.infer<typeof tableKinds>) {
+  const { start, cases } = tableKinds.parse(await table('tables.yaml'))[kind]
+  return { start, cases: cases.map((c) => ({ ...c, text: edited(start, c) })) }
+}
+
+/** Where problems are reported, sorted, in the words of the tables. */
+export const placesOf = (problems: readonly Problem[]): readonly string[] =>
+  problems.map((p) => `${p.code} ${p.place.line}:${p.place.column}`).sort()

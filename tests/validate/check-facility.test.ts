@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Problem } from '../../src/model/problem.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
-import { badFacilities } from '../support/bad-input.ts'
+import { badFacilities, placesOf } from '../support/bad-input.ts'
 
 const { start, cases } = await badFacilities()
 
@@ -10,8 +10,6 @@ function problemsOf(text: string): readonly Problem[] {
   const read = readYaml({ path: 'facility.yaml', text })
   return read.value ? checkFacility(read.value).problems : read.problems
 }
-
-const at = (p: Problem): string => `${p.code} ${p.place.line}:${p.place.column}`
 
 describe('checkFacility', () => {
   it('accepts the smallest facility that has a shape', () => {
@@ -22,7 +20,7 @@ describe('checkFacility', () => {
     'points at %s',
     (_, { text, expect: places, says }) => {
       const problems = problemsOf(text)
-      expect(problems.map(at).sort()).toEqual([...places].sort())
+      expect(placesOf(problems)).toEqual([...places].sort())
       expect(`${problems[0]?.message} ${problems[0]?.hint ?? ''}`).toContain(says)
     },
   )

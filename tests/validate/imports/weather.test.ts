@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { readWeather } from '../../../src/validate/imports/weather.ts'
+import { badTables, placesOf } from '../../support/bad-input.ts'
 
 const check = (...lines: string[]) => readWeather({ path: 'weather.csv', text: lines.join('\n') })
 
+const { cases } = await badTables('weather')
 const head = 'date,high (°F),low (°F),rain (in),wind (mph)'
 
 describe('a weather record', () => {
@@ -19,13 +21,12 @@ describe('a weather record', () => {
     expect(value?.map((d) => d.wind === undefined)).toEqual([false, true])
   })
 
-  it.each<[string, string[], string, number]>([
-    ['a high below the low', [head, '2027-06-02,60,80,0,'], 'quantity/range', 2],
-    ['a day twice', [head, '2027-06-02,80,60,0,', '2027-06-02,80,60,0,'], 'ref/duplicate-id', 3],
-    ['a missing column', ['date,high (°F),rain (in)', '2027-06-02,60,0'], 'schema/missing', 1],
-    ['an empty cell that must be filled', [head, '2027-06-02,80,,0,'], 'quantity/number', 2],
-    ['rain that cannot be', [head, '2027-06-02,80,60,99,'], 'quantity/range', 2],
-  ])('is refused with %s', (_, lines, code, line) => {
-    expect(check(...lines).problems[0]).toMatchObject({ code, place: { line } })
-  })
+  it.each(cases.map((c) => [c.name, c] as const))(
+    'is refused with %s',
+    (_, { text, expect: places }) => {
+      const { value, problems } = check(text)
+      expect(value).toBeUndefined()
+      expect(placesOf(problems)).toEqual([...places].sort())
+    },
+  )
 })
