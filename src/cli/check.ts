@@ -1,9 +1,11 @@
 import { baseLanguage } from '../model/language.ts'
 import { hasErrors } from '../model/problem.ts'
+import { checkTemplates } from '../render/text/check-templates.ts'
 import { checkWords } from '../validate/check-words.ts'
 import { findingsText } from './findings-text.ts'
 import { facilityFolder, projectFolders } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
+import { loadTemplates } from './load/load-assets.ts'
 import { loadManual } from './load/load-manual.ts'
 import { problemsText } from './problem-text.ts'
 import { checkSpelling } from './spelling.ts'
@@ -20,10 +22,16 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
   // The words are looked at here only: a manual is not held up by a long sentence. Dictionary and
   // reading grade are those of the library's own language.
   const inBase = (facility?.file.language ?? baseLanguage) === baseLanguage
-  const problems =
+  const style =
     library && inBase && !hasErrors(faults)
-      ? [...faults, ...checkWords(library), ...checkSpelling(library)]
-      : faults
+      ? [...checkWords(library), ...checkSpelling(library)]
+      : []
+  const { templates } = await loadTemplates(folders)
+  const problems = [
+    ...faults,
+    ...style,
+    ...(library ? checkTemplates(templates, library.words) : []),
+  ]
   if (problems.length > 0) io.err(problemsText(problems, io.colors))
   if (hasErrors(problems) || !manual) return exit.faults
   io.out(findingsText(manual))

@@ -37,6 +37,7 @@ export const problemCodes = {
   'text/typed-number': 'a quantity typed in text instead of a figure',
   'text/style': 'words that break the house style',
   'text/link': 'a link to nothing',
+  'template/syntax': 'a template that cannot be read',
   'language/names': 'a translated text that names other figures or links than the first',
 } as const
 

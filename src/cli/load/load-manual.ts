@@ -8,6 +8,7 @@ import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
 import { checkDrawings } from '../../render/drawings/check-drawings.ts'
+import { checkPages } from '../../render/site/check-pages.ts'
 import { checkFacility, type Facility } from '../../validate/check-facility.ts'
 import {
   checkLibrary,
@@ -140,6 +141,7 @@ export async function loadManual(
     ...checkedLibrary.problems,
     ...(library ? findingWordProblems(library.findings) : []),
     ...(library && translated.value ? checkDrawings(library, translated.value.words) : []),
+    ...(library && translated.value ? checkPages(translated.value.words) : []),
     ...(facility && library ? textProblems(library, facility) : []),
   ]
   const read = {

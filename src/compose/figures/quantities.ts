@@ -3,6 +3,7 @@ import { useIdOf } from '../../compute/uses/use.ts'
 import { capabilityOf, factSpec, isFactPath } from '../../model/fact-spec.ts'
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import type { Manual } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
 import { placeholder } from '../../model/placeholders.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import { formatQuantity } from '../../model/quantity/format-quantity.ts'
@@ -75,12 +76,13 @@ function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefi
 /** What there is no machine for, or what the facility file does not say. */
 function ofNothing(name: string, { library }: Given): NamedQuantity {
   const label = factSpec(name)?.label
-  const { noMachine, notInFile } = library.words.figure
-  const reason = label === undefined ? noMachine : `${label} ${notInFile}`
+  const { words } = library
+  const reason =
+    label === undefined ? words.figure.noMachine : fill(words.figure.notInFile, { label })
   return {
     name,
     label: label ?? name,
-    ...without(reason, library.words),
+    ...without(reason, words),
     estimate: false,
     toMeasure: [],
     worksheet: undefined,

@@ -54,12 +54,12 @@ function readyRows(
  * them.
  */
 function acrossColumns(context: ComposeContext): FormTable['columns'] {
-  const names = context.library.words.forms
+  const { words } = context.library
   const { lines, offsets } = surveyGrid(context)
   const name = (i: number): string => {
-    if (i === 0) return names.rail
-    if (i === lines - 1) return names.outside
-    return lines === 3 ? names.middle : `${names.line} ${i + 1}`
+    if (i === 0) return words.forms.rail
+    if (i === lines - 1) return words.forms.outside
+    return lines === 3 ? words.forms.middle : `${words.forms.line} ${i + 1}`
   }
   return Array.from({ length: lines }, (_, i) => ({
     head: offsets[i] === undefined ? name(i) : `${name(i)}, ${offsets[i]}`,

@@ -18,17 +18,17 @@ export function sievePointRows(context: ComposeContext): TableRows {
 
 /** Symbol of the soil group with its plain meaning, or why it cannot be told. */
 function groupOf(test: SieveTest, { engine, library }: ComposeContext): string {
-  const { plans: words, soils } = library.words
+  const { words } = library
   const shares = engine.siOfAll({ fines: 'sieve.fines', sand: 'sieve.sand' })
   const sizes = engine.siOfAll({ d10: 'sieve.d10', d30: 'sieve.d30', d60: 'sieve.d60' })
-  if (!shares) return words.notTold
+  if (!shares) return words.plans.notTold
   const group = soilGroup({
     ...shares,
     ...(test.limits ? { limits: test.limits } : {}),
     ...(sizes ? { sizes: [sizes.d10, sizes.d30, sizes.d60] as const } : {}),
   })
-  if (typeof group !== 'string') return `${words.notTold}: ${group.refused}`
-  const meanings: Readonly<Record<string, string>> = soils.groups
+  if (typeof group !== 'string') return `${words.plans.notTold}: ${group.refused}`
+  const meanings: Readonly<Record<string, string>> = words.soils.groups
   return `${group}: ${group
     .split('-')
     .map((symbol) => meanings[symbol] ?? symbol)
@@ -56,15 +56,15 @@ const fineEarth = 0.002
 
 /** Texture looks only at what is finer than 2 mm, and at clay from a hydrometer. */
 function textureRows(test: SieveTest, { engine, library }: ComposeContext): TableRows {
-  const { plans: words, soils } = library.words
+  const { words } = library
   const below = test.sieves.find((s) => Math.abs(s.opening - fineEarth) < 1e-6)?.passing
   const fines = engine.si('sieve.fines')
   if (test.clay === undefined || below === undefined || fines === undefined)
-    return [[words.texture, words.noClay]]
+    return [[words.plans.texture, words.plans.noClay]]
   const texture = soilTexture(Math.max(0, 1 - fines / below), Math.min(1, test.clay / below))
   return [
-    [words.texture, soils.textures[texture]],
-    [words.feel, soils.feel[feelOf[texture]]],
+    [words.plans.texture, words.soils.textures[texture]],
+    [words.plans.feel, words.soils.feel[feelOf[texture]]],
   ]
 }
 
@@ -73,10 +73,10 @@ export function materialClassRows(context: ComposeContext): TableRows {
   const { facility, library } = context
   const test = facility.tests.sieves.at(-1)
   if (!test) return []
-  const words = library.words.plans
+  const { words } = library
   return [
-    [words.sample, `${dateWithYear(test.date, context)}, ${test.by}`],
-    [words.group, groupOf(test, context)],
+    [words.plans.sample, `${dateWithYear(test.date, context)}, ${test.by}`],
+    [words.plans.group, groupOf(test, context)],
     ...textureRows(test, context),
   ]
 }

@@ -9,7 +9,7 @@ const columns = ['air.rate', 'demand.water', 'demand.loads', 'dry.hours'] as con
  * Water by month: the fair month's figures with the climate of each month that the facility gives.
  */
 export function composeMonths(context: ComposeContext): ManualReckoner | undefined {
-  const words = context.library.words.months
+  const { words } = context.library
   const main = context.engine.figure('demand.water')
   const rows = monthEngines(context).map(({ month, own, engine }) => ({
     head: monthName(month, context),
@@ -19,10 +19,10 @@ export function composeMonths(context: ComposeContext): ManualReckoner | undefin
   if (!main?.value.ok || rows.length < 2) return undefined
   return {
     id: 'months',
-    title: words.title,
-    about: words.about,
-    rowHead: words.month,
-    columnHeads: [words.air, words.water, words.loads, words.dry],
+    title: words.months.title,
+    about: words.months.about,
+    rowHead: words.months.month,
+    columnHeads: [words.months.air, words.months.water, words.months.loads, words.months.dry],
     columnsHead: undefined,
     rows,
     worksheet: { number: main.worksheet, id: 'demand' },

@@ -61,9 +61,9 @@ const leastLoad = 500
  * What is moved from which station to which; what is left goes to the stockpile or comes from it.
  */
 export function surveyMoveRows(context: ComposeContext): TableRows {
-  const words = context.library.words.plans
+  const { words } = context.library
   const at = (station: number | undefined): string =>
-    station === undefined ? words.stockpile : printed(station, 'reach', context)
+    station === undefined ? words.plans.stockpile : printed(station, 'reach', context)
   const balances = stretchesOf(context).flatMap(({ station, over, short }) => [
     { station, excess: over },
     { station, excess: -short },
@@ -76,7 +76,7 @@ export function surveyMoveRows(context: ComposeContext): TableRows {
     from === undefined || to === undefined
       ? '–'
       : from === to
-        ? words.across
+        ? words.plans.across
         : printed(distance, 'reach', context),
   ])
 }

@@ -22,7 +22,7 @@ export type BackPart = {
 export const backPartsOf = (manual: Manual, words: Words): readonly BackPart[] =>
   backParts
     .filter((id) => id !== 'plans' || manual.plans.length > 0)
-    .map((id, i) => ({ id, title: words.binder[id], number: manual.sections.length + i + 1 }))
+    .map((id, i) => ({ id, title: words.parts[id], number: manual.sections.length + i + 1 }))
 
 /** What stands on a divider: number and title of the part behind it, and what is in it. */
 export type DividedPart = {

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { binder } from './words/binder.ts'
+import { binder, parts } from './words/binder.ts'
 import { calendar } from './words/calendar.ts'
 import { drawings, labels } from './words/drawings.ts'
 import {
@@ -10,7 +10,6 @@ import {
   ovals,
   ownership,
   provenance,
-  rails,
   roles,
   severities,
   signalMeanings,
@@ -20,7 +19,7 @@ import { facility, figure, months, reckoner, worksheet } from './words/numbers.t
 import { forms, plans, soils } from './words/plans.ts'
 import { cards, procedure, sheet, training } from './words/procedure.ts'
 import { emergency, findings, safety, symptoms } from './words/safety.ts'
-import { site } from './words/site.ts'
+import { pages, site } from './words/site.ts'
 
 /**
  * All fixed words of the pages: what a reader would want to change stands in content, not in
@@ -36,7 +35,6 @@ export const words = z.strictObject({
   signalMeanings,
   severities,
   materials,
-  rails,
   ovals,
   ownership,
   compass,
@@ -46,7 +44,9 @@ export const words = z.strictObject({
   figure,
   worksheet,
   binder,
+  parts,
   site,
+  pages,
   symptoms,
   findings,
   safety,

@@ -7,20 +7,9 @@ export const binder = group(
   'contents',
   'glance',
   'findings',
-  'plans',
-  'symptoms',
-  'reckoners',
-  'safety',
-  'training',
-  'glossary',
-  'worksheets',
   'sources',
-  'front',
-  'contacts',
   'machines',
   'raceDays',
-  'procedures',
-  'keep',
   'lists',
   'sheetsAbout',
   'formsAbout',
@@ -44,4 +33,15 @@ export const binder = group(
   'takeOut',
   'putIn',
   'done',
+)
+
+/** Titles of the parts behind the sections. */
+export const parts = group(
+  'plans',
+  'symptoms',
+  'reckoners',
+  'safety',
+  'training',
+  'worksheets',
+  'glossary',
 )

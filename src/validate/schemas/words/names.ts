@@ -1,5 +1,5 @@
 import { capabilities as allCapabilities } from '../../../model/capability.ts'
-import { materials as allMaterials, rails as allRails } from '../../../model/oval-choices.ts'
+import { materials as allMaterials } from '../../../model/oval-choices.ts'
 import { contactRoles, ownerships } from '../facility.ts'
 import { group } from './group.ts'
 
@@ -26,7 +26,6 @@ export const roles = group(...contactRoles)
 
 export const capabilities = group(...allCapabilities)
 export const materials = group(...allMaterials)
-export const rails = group(...allRails)
 
 /** Ovals whose lap has a name. */
 export const ovals = group(

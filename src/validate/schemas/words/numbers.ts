@@ -1,36 +1,22 @@
-import { group } from './group.ts'
+import * as z from 'zod'
+import { entries, group, holding } from './group.ts'
 
-/** `notInFile` follows the label of a fact. */
-export const figure = group(
-  'estimate',
-  'measure',
-  'worksheet',
-  'notKnown',
-  'notInFile',
-  'noMachine',
-  'commonPractice',
-  'because',
-  'figures',
-  'value',
-  'what',
-)
+export const figure = z.strictObject({
+  ...entries('estimate', 'measure', 'notKnown', 'noMachine', 'commonPractice'),
+  /** Why a fact is not known, by its label. */
+  notInFile: holding('label'),
+})
 
 export const worksheet = group(
   'title',
-  'about',
-  'goesIn',
-  'comesOut',
   'symbol',
   'value',
   'what',
   'from',
-  'howTo',
   'formula',
   'numbers',
-  'result',
   'rounded',
   'sources',
-  'usedBy',
   'noNumber',
 )
 
@@ -39,20 +25,14 @@ export const reckoner = group('worksheet', 'own', 'estimate')
 export const months = group('title', 'about', 'month', 'air', 'water', 'loads', 'dry')
 
 export const facility = group(
-  'title',
   'about',
   'label',
   'value',
-  'source',
   'machine',
   'can',
   'from',
-  'role',
-  'name',
-  'phone',
   'date',
   'firstPost',
   'races',
   'interval',
-  'plan',
 )

@@ -2,7 +2,6 @@ import * as z from 'zod'
 import { group } from './group.ts'
 
 export const plans = group(
-  'title',
   'about',
   'stockpile',
   'across',

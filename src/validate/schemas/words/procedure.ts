@@ -13,8 +13,6 @@ export const procedure = group(
   'measureFirst',
   'found',
   'whatToDo',
-  'choose',
-  'see',
   'rightWhen',
   'ifNot',
   'ifNotSee',
@@ -22,14 +20,9 @@ export const procedure = group(
   'stop',
   'records',
   'why',
-  'otherSizes',
   'next',
   'notes',
   'instead',
-  'steps',
-  'sources',
-  'numbersHere',
-  'readMore',
 )
 
 export const sheet = group(
@@ -46,15 +39,12 @@ export const sheet = group(
 export const cards = group('title')
 
 export const training = group(
-  'title',
   'about',
   'aims',
   'show',
   'practice',
   'questions',
   'answer',
-  'because',
-  'signOff',
   'name',
   'date',
   'trainer',

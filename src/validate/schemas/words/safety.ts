@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { line } from '../text.ts'
 import { entries, group } from './group.ts'
 
-export const symptoms = group('title', 'about', 'says', 'looks', 'check', 'cause', 'do', 'stop')
+export const symptoms = group('about', 'check', 'cause', 'do', 'stop')
 
 export const findings = group(
   'title',

@@ -1,0 +1,29 @@
+import type { PageFamily, SitePage } from './page.ts'
+import { facility } from './pages/facility.ts'
+import { findings } from './pages/findings.ts'
+import { learn } from './pages/learn.ts'
+import { eachWorksheet, numbers } from './pages/numbers.ts'
+import { eachPlan, plans } from './pages/plans.ts'
+import { eachProcedure, procedures } from './pages/procedures.ts'
+import { reckoners } from './pages/reckoners.ts'
+import { emergency, hazards, safety } from './pages/safety.ts'
+import { symptoms } from './pages/symptoms.ts'
+import { terms } from './pages/terms.ts'
+
+/** Every page of the site beside the first, in the order of the menu. */
+export const allPages: readonly SitePage[] = [
+  symptoms,
+  procedures,
+  plans,
+  numbers,
+  reckoners,
+  safety,
+  emergency,
+  hazards,
+  learn,
+  findings,
+  facility,
+  terms,
+]
+
+export const pageFamilies: readonly PageFamily[] = [eachProcedure, eachPlan, eachWorksheet]

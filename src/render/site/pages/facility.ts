@@ -1,0 +1,17 @@
+import { drawingFigure } from '../../drawings/drawing-figure.ts'
+import { html } from '../../text/html.ts'
+import { facilityView } from '../../views/facility-view.ts'
+import type { SitePage } from '../page.ts'
+
+export const facility: SitePage = {
+  id: 'facility',
+  words: ['menu', 'link', 'about'],
+  data: ({ manual, pen, drawings }) => {
+    const { plan, 'section-straight': straight, 'section-turn': turn } = drawings
+    return {
+      at: facilityView(manual, pen),
+      plan: plan ? drawingFigure(plan, 'screen') : html(''),
+      sections: [straight, turn].flatMap((d) => (d ? [drawingFigure(d, 'screen')] : [])),
+    }
+  },
+}

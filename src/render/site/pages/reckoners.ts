@@ -1,0 +1,9 @@
+import { reckonerView } from '../../views/reckoner-view.ts'
+import type { SitePage } from '../page.ts'
+
+export const reckoners: SitePage = {
+  id: 'reckoners',
+  words: ['link', 'about'],
+  under: 'numbers',
+  data: ({ manual, pen }) => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }),
+}

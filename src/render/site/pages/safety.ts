@@ -1,0 +1,30 @@
+import { bySignal, cautionView } from '../../views/caution-view.ts'
+import { emergencyView } from '../../views/emergency-view.ts'
+import { facilityView } from '../../views/facility-view.ts'
+import { hazardsView } from '../../views/hazards-view.ts'
+import { signalView } from '../../views/signal-view.ts'
+import type { SitePage } from '../page.ts'
+
+export const safety: SitePage = {
+  id: 'safety',
+  words: ['menu', 'link', 'about'],
+  data: ({ manual, pen }) => ({
+    signals: signalView(pen),
+    cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
+    at: facilityView(manual, pen),
+  }),
+}
+
+export const emergency: SitePage = {
+  id: 'emergency',
+  words: [],
+  under: 'safety',
+  data: ({ pen }) => ({ emergency: emergencyView(pen, 'screen') }),
+}
+
+export const hazards: SitePage = {
+  id: 'hazards',
+  words: [],
+  under: 'safety',
+  data: ({ manual, pen }) => ({ hazards: hazardsView(manual, pen) }),
+}
