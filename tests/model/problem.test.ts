@@ -6,7 +6,7 @@ import { folders, testsFolder } from '../support/demo.ts'
 
 const texts = async (root: string): Promise<string[]> => {
   const names = (await readdir(root, { recursive: true, withFileTypes: true })).filter(
-    (e) => e.isFile() && e.name.endsWith('.ts'),
+    (e) => e.isFile() && /\.(ts|yaml)$/.test(e.name),
   )
   return Promise.all(names.map((e) => readFile(path.join(e.parentPath, e.name), 'utf8')))
 }
