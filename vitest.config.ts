@@ -15,6 +15,7 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 600_000,
     maxWorkers: 2,
+    globalSetup: 'tests/fixtures/small/set-up.ts',
     projects: [
       {
         extends: true,

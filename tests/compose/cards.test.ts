@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { type CardContext, cardRoom, cardsOf } from '../../src/compose/cards.ts'
 import type { ManualReckoner } from '../../src/model/manual.ts'
 import type { Card } from '../../src/validate/schemas/cards.ts'
-import { demoManual, demos } from '../support/demo.ts'
 
 const table = (id: string, cell: string): ManualReckoner => ({
   id,
@@ -112,34 +111,5 @@ describe('composing cards', () => {
     expect(
       cardsOf([card({ phones: ['fire'] })], context({ contacts: many }))[0]?.phones,
     ).toHaveLength(cardRoom.phones)
-  })
-})
-
-describe.each(demos)('cards of %s', (id) => {
-  it('say only what the manual holds and knows', async () => {
-    const { manual } = await demoManual(id)
-    expect(manual.cards.length).toBeGreaterThanOrEqual(5)
-    const cautions = new Set(manual.cautions.map((c) => c.id))
-    const tables = new Set(manual.reckoners.map((r) => r.id))
-    for (const c of manual.cards) {
-      expect(c.figures.length, c.id).toBeGreaterThanOrEqual(3)
-      for (const f of c.figures)
-        expect(manual.quantities[f.name]?.ok, `${c.id}: ${f.name}`).toBe(true)
-      expect(c.cautions.length, c.id).toBeGreaterThan(0)
-      for (const { id: caution } of c.cautions) expect(cautions, c.id).toContain(caution)
-      if (c.reckoner) expect(tables, c.id).toContain(c.reckoner.id)
-      for (const p of c.phones) expect(manual.contacts, c.id).toContainEqual(p)
-    }
-  })
-
-  it('are for machines that are there', async () => {
-    const { manual } = await demoManual(id)
-    const can = new Set(manual.machines.flatMap((m) => m.can))
-    const cards = new Set(manual.cards.map((c) => c.id))
-    expect([cards.has('water-truck'), cards.has('grader')]).toEqual([
-      can.has('spray'),
-      can.has('grade'),
-    ])
-    expect(cards).toContain('superintendent')
   })
 })

@@ -9,10 +9,10 @@ import {
   weekdaysOf,
 } from '../../src/compose/dates.ts'
 import type { UnitSystem } from '../../src/model/quantity/kinds.ts'
-import { loadDemo } from '../support/demo.ts'
+import { loadSmall } from '../support/small.ts'
 
 async function dating(system: UnitSystem): Promise<Dating> {
-  const { library } = await loadDemo('larkmoor')
+  const { library } = await loadSmall()
   if (!library) throw new Error('no library')
   return { locale: { system, currency: 'USD' }, library }
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { loadText } from '../support/demo.ts'
+import { manualOf } from '../support/small.ts'
 
 const head = 'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: us\npaper: letter\n'
 
@@ -9,10 +9,9 @@ async function found(parts: {
   readonly oval?: string
   readonly more?: string
 }): Promise<readonly string[]> {
-  const { manual, problems } = await loadText(
+  const { manual } = await manualOf(
     `${head}oval: { lap: 2640 ft, straight: 600 ft${parts.oval ?? ''} }\ncushion: { material: stone-dust${parts.cushion ?? ''} }\n${parts.more ?? ''}`,
   )
-  if (!manual) throw new Error(problems.map((p) => p.message).join('; '))
   return manual.findings.map((f) => f.id)
 }
 

@@ -1,28 +1,30 @@
 import { describe, expect, it } from 'vitest'
 import { placeInWeek } from '../../../src/compose/dates.ts'
-import { demoManual, demos } from '../../support/demo.ts'
+import { manualOf, smallFacilityText, smallManual } from '../../support/small.ts'
 
-describe.each(demos)('countdown of %s', (id) => {
+async function metricManual() {
+  const text = (await smallFacilityText()).replace('units: us', 'units: metric')
+  return manualOf(text.replace(/surveys:\n.*\n/, ''))
+}
+
+describe.each([
+  ['US', smallManual],
+  ['metric', metricManual],
+])('countdown of a %s facility', (_, manualHere) => {
   it('puts every dated task into the calendar or beside it, on its day of the table', async () => {
-    const { manual } = await demoManual(id)
-    const calendar = manual.charts.countdown
+    const { manual } = await manualHere()
+    const { earlier = [], weeks = [], later = [] } = manual.charts.countdown ?? {}
+    const days = weeks.flat()
+    // The third row has no short form.
+    expect([...earlier, ...days.flatMap((d) => d.tasks), ...later]).toHaveLength(2)
+    const daily = days.find((d) => d.tasks.includes('harrow daily'))
     const rows = manual.plans.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
-    const days = calendar?.weeks.flat() ?? []
-    expect([
-      ...(calendar?.earlier ?? []),
-      ...days.flatMap((d) => d.tasks),
-      ...(calendar?.later ?? []),
-    ]).toHaveLength(rows.length)
-    const grader = days.find((d) =>
-      d.tasks.some((t) => /^(?:grader day|pull back by hand)$/.test(t)),
-    )
-    expect(
-      rows.find((r) => /^Borrowed-grader day|^Pull back the rail by hand/.test(r[1] ?? ''))?.[0],
-    ).toContain(String(Number(grader?.date.slice(8))))
+    const date = rows.find((r) => r[1]?.startsWith('[Harrow]'))?.[0]
+    expect(date).toContain(String(Number(daily?.date.slice(8))))
   })
 
   it('has whole weeks in order, all race days in them, and no gap', async () => {
-    const { manual } = await demoManual(id)
+    const { manual } = await manualHere()
     const { weeks = [], weekdays = [] } = manual.charts.countdown ?? {}
     const days = weeks.flat()
     expect(weekdays[0]).toBe(manual.facility.system === 'us' ? 'Sun' : 'Mon')

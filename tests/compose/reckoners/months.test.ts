@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { demoManual } from '../../support/demo.ts'
+import { smallManual } from '../../support/small.ts'
 
 describe('water by month', () => {
   it('gives for the month of the fair what all other figures give', async () => {
-    const { manual } = await demoManual('larkmoor')
+    const { manual } = await smallManual()
     const fair = manual.charts.waterMonths?.filter((m) => m.own) ?? []
     expect(fair.map((m) => [m.name, m.text])).toEqual([
       ['August', manual.quantities['demand.water']?.text],
