@@ -58,7 +58,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   terms: composeTerms,
   termIndex: composeTermIndex,
   reckoners: composeReckoners,
-  plans: composeSchedules,
+  schedules: composeSchedules,
   forms: composeForms,
   cards: composeCards,
   cushionMap: composeCushionMap,

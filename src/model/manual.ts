@@ -12,7 +12,7 @@ import type { GlossaryTerm, TermPlaces } from './manual/glossary.ts'
 import type { NamedQuantity } from './manual/named-quantity.ts'
 import type { ManualProcedure } from './manual/procedure.ts'
 import type { ManualReckoner } from './manual/reckoner.ts'
-import type { ManualPlan } from './manual/schedule.ts'
+import type { ManualSchedule } from './manual/schedule.ts'
 import type { ManualSection } from './manual/section.ts'
 import type { CitedSource } from './manual/source.ts'
 import type { CushionMap, GrainCurve } from './manual/survey.ts'
@@ -52,7 +52,7 @@ export type Manual = {
   /** Where the terms of the glossary are used. */
   readonly termIndex: readonly TermPlaces[]
   readonly reckoners: readonly ManualReckoner[]
-  readonly plans: readonly ManualPlan[]
+  readonly schedules: readonly ManualSchedule[]
   readonly forms: readonly ManualForm[]
   readonly cards: readonly ManualCard[]
   readonly cushionMap: CushionMap | undefined

@@ -423,7 +423,7 @@ describe.each(demos)('PDFs of %s', (id) => {
   it('keep on one page what is said to stand on one page', async () => {
     const pdf = await open(at('a', id, 'binder.pdf'))
     const { manual } = await demoManual(id)
-    const chart = manual.plans.find((p) => p.id === 'symptom-chart')
+    const chart = manual.schedules.find((p) => p.id === 'symptom-chart')
     const last = manual.symptoms.at(-1)?.says ?? ''
     const texts = await Promise.all(
       Array.from({ length: pdf.numPages }, (_, i) => textOf(pdf, i + 1)),

@@ -1,4 +1,4 @@
-import type { ManualPlan, ManualTable, TableRows } from '../../model/manual/schedule.ts'
+import type { ManualSchedule, ManualTable, TableRows } from '../../model/manual/schedule.ts'
 import { placeholder } from '../../model/placeholders.ts'
 import type { ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
@@ -36,7 +36,7 @@ function composeTable(table: ScheduleTable, context: ComposeContext): ManualTabl
 }
 
 /** The schedules that this facility's facts allow, with their tables. */
-export const composeSchedules = (context: ComposeContext): readonly ManualPlan[] =>
+export const composeSchedules = (context: ComposeContext): readonly ManualSchedule[] =>
   itemsOf(context.library.schedules)
     .filter(
       (s) =>

@@ -12,8 +12,8 @@ export type ManualTable = {
   readonly rows: TableRows
 }
 
-/** A plan of work, a survey or a record on pages of its own. */
-export type ManualPlan = {
+/** A plan of work, a survey, a record or an order list, on pages of its own. */
+export type ManualSchedule = {
   readonly id: string
   readonly title: string
   readonly about: Text

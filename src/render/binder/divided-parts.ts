@@ -21,7 +21,7 @@ export type BackPart = {
 /** The parts behind the sections that this manual has, numbered on from them. */
 export const backPartsOf = (manual: Manual, words: Words): readonly BackPart[] =>
   backParts
-    .filter((id) => id !== 'plans' || manual.plans.length > 0)
+    .filter((id) => id !== 'plans' || manual.schedules.length > 0)
     .map((id, i) => ({ id, title: words.parts[id], number: manual.sections.length + i + 1 }))
 
 /** What stands on a divider: number and title of the part behind it, and what is in it. */
@@ -43,6 +43,6 @@ export const dividedParts = (manual: Manual, words: Words): readonly DividedPart
   ...backPartsOf(manual, words).map((b) => ({
     number: b.number,
     title: b.title,
-    contents: b.id === 'plans' ? manual.plans.map((p) => p.title) : [],
+    contents: b.id === 'plans' ? manual.schedules.map((p) => p.title) : [],
   })),
 ]

@@ -10,9 +10,9 @@ import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
 import { hazardsView } from '../views/hazards-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
-import { plansView } from '../views/plans-view.ts'
 import { procedureView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
+import { schedulesView } from '../views/schedules-view.ts'
 import { signalView } from '../views/signal-view.ts'
 import { symptomsView } from '../views/symptoms-view.ts'
 import { trainingView } from '../views/training-view.ts'
@@ -90,8 +90,8 @@ function bookData(
       }
     }),
   }))
-  const plans = plansView(manual, pen, drawings, 'paper', draw)
-  for (const id of manual.plans.flatMap((p) => p.drawings))
+  const plans = schedulesView(manual, pen, drawings, 'paper', draw)
+  for (const id of manual.schedules.flatMap((p) => p.drawings))
     if (drawingNamed(drawings, id)) shown.add(id)
   return {
     sub: 'h3',

@@ -18,7 +18,7 @@ describe.each([
     // The third row has no short form.
     expect([...earlier, ...days.flatMap((d) => d.tasks), ...later]).toHaveLength(2)
     const daily = days.find((d) => d.tasks.includes('harrow daily'))
-    const rows = manual.plans.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
+    const rows = manual.schedules.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
     const date = rows.find((r) => r[1]?.startsWith('[Harrow]'))?.[0]
     expect(date).toContain(String(Number(daily?.date.slice(8))))
   })

@@ -4,7 +4,7 @@ import { manualOf, smallFacilityText, smallManual } from '../../support/small.ts
 describe('plans', () => {
   it('date every task of the countdown back from the first race, in order', async () => {
     const { manual } = await smallManual()
-    const rows = manual.plans.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
+    const rows = manual.schedules.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
     // First race 3 August 2027; material lies there 21 days before, and takes 10 days to come.
     expect(rows.find((r) => r[1] === 'Order material')?.[0]).toBe('Sat, Jul 3')
     const days = rows.map((r) => Date.parse(`${r[0]}, 2027`))
@@ -13,7 +13,7 @@ describe('plans', () => {
 
   it('give each race day its own clock and its own water, though the last of them ends after midnight', async () => {
     const { manual } = await smallManual()
-    const tables = manual.plans.find((p) => p.id === 'race-days')?.tables ?? []
+    const tables = manual.schedules.find((p) => p.id === 'race-days')?.tables ?? []
     const clocks = tables.filter((t) => t.id.startsWith('clock'))
     expect(clocks.map((t) => t.title.split(': ')[1])).toEqual(['Tue, Aug 3', 'Wed, Aug 4'])
     // Nine intervals of 20 min after 13:00, ten after 18:30.
@@ -23,7 +23,7 @@ describe('plans', () => {
 
   it('move and pile up as much as the survey finds too much and too little', async () => {
     const { manual } = await smallManual()
-    const [stations, moves] = manual.plans.find((p) => p.id === 'depth-survey')?.tables ?? []
+    const [stations, moves] = manual.schedules.find((p) => p.id === 'depth-survey')?.tables ?? []
     const tons = (cells: readonly (string | undefined)[]): number =>
       cells.reduce((sum, c) => sum + Number.parseFloat((c ?? '').replace(',', '')), 0)
     const over = tons(stations?.rows.map((r) => r[3]) ?? [])
@@ -39,8 +39,8 @@ describe('plans', () => {
     const { manual } = await manualOf(
       text.replace(/surveys:\n.*\n/, '').replace(/ {2}- \{ id: harrow,.*\n/, ''),
     )
-    expect(manual.plans.map((p) => p.id)).toEqual(['countdown', 'race-days'])
-    const rows = manual.plans[0]?.tables[0]?.rows.map((r) => r[1]) ?? []
+    expect(manual.schedules.map((p) => p.id)).toEqual(['countdown', 'race-days'])
+    const rows = manual.schedules[0]?.tables[0]?.rows.map((r) => r[1]) ?? []
     expect(rows).toEqual(['Order material', 'Write up the season'])
   })
 })

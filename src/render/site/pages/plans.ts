@@ -1,10 +1,10 @@
-import { plansView } from '../../views/plans-view.ts'
+import { schedulesView } from '../../views/schedules-view.ts'
 import type { PageFamily, SitePage } from '../page.ts'
 
 export const plans: SitePage = {
   id: 'plans',
   words: ['menu', 'link', 'about'],
-  data: ({ manual }) => ({ plans: manual.plans }),
+  data: ({ manual }) => ({ plans: manual.schedules }),
 }
 
 export const eachPlan: PageFamily = {
@@ -12,9 +12,9 @@ export const eachPlan: PageFamily = {
   template: 'plan',
   under: 'plans',
   list: ({ manual, pen, drawings }) =>
-    manual.plans.map((plan, i) => ({
+    manual.schedules.map((plan, i) => ({
       id: plan.id,
       title: plan.title,
-      data: () => ({ plan: plansView(manual, pen, drawings, 'screen')[i], scrolls: true }),
+      data: () => ({ plan: schedulesView(manual, pen, drawings, 'screen')[i], scrolls: true }),
     })),
 }

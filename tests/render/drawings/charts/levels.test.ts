@@ -6,7 +6,7 @@ describe('sections from levels', () => {
   it('stand for every station of the survey, with each reading above or below the slope wanted', async () => {
     const { manual, words } = await demoManual('larkmoor')
     const { levels } = manual.charts
-    const rows = manual.plans.find((p) => p.id === 'level-survey')?.tables[0]?.rows ?? []
+    const rows = manual.schedules.find((p) => p.id === 'level-survey')?.tables[0]?.rows ?? []
     expect(levels.map((s) => [s.station, s.found, s.wanted])).toEqual(
       rows.map((r) => r.slice(0, 3)),
     )

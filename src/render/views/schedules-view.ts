@@ -1,4 +1,4 @@
-import type { Manual, ManualPlan, ManualTable } from '../../model/manual.ts'
+import type { Manual, ManualSchedule, ManualTable } from '../../model/manual.ts'
 import type { Drawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
@@ -27,22 +27,22 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   })),
 })
 
-const planView = (p: ManualPlan, pen: Pen, draw: DrawingPrinter) => ({
-  id: p.id,
-  title: p.title,
-  about: pen.block(p.about),
-  drawings: p.drawings.map((id) => draw(id)),
-  tables: p.tables.map((t) => tableView(t, pen)),
+const scheduleView = (s: ManualSchedule, pen: Pen, draw: DrawingPrinter) => ({
+  id: s.id,
+  title: s.title,
+  about: pen.block(s.about),
+  drawings: s.drawings.map((id) => draw(id)),
+  tables: s.tables.map((t) => tableView(t, pen)),
 })
 
 /**
- * Plans and surveys with their tables.
+ * Schedules with their tables.
  * @param draw The document's own printer, where it prints drawings elsewhere too.
  */
-export const plansView = (
+export const schedulesView = (
   manual: Manual,
   pen: Pen,
   drawings: Drawings,
   medium: 'paper' | 'screen',
   draw: DrawingPrinter = createDrawingPrinter(drawings, medium),
-) => manual.plans.map((p) => planView(p, pen, draw))
+) => manual.schedules.map((s) => scheduleView(s, pen, draw))
