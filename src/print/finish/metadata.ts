@@ -1,16 +1,14 @@
 import { createHash } from 'node:crypto'
 import { type PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib'
 import { startOf } from '../../model/day.ts'
+import { escapeHtml } from '../../render/text/html.ts'
 import type { PdfAbout } from './finish-pdf.ts'
-
-const escaped = (text: string): string =>
-  text.replace(/[&<>]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[c] ?? c)
 
 /** The same facts as in the document information, in the form of ISO 16684-1 (XMP). */
 function xmp(about: PdfAbout): string {
   const date = `${about.date}T00:00:00Z`
   return `<?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
-<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><dc:title><rdf:Alt><rdf:li xml:lang="x-default">${escaped(about.title)}</rdf:li></rdf:Alt></dc:title><dc:creator><rdf:Seq><rdf:li>${escaped(about.author)}</rdf:li></rdf:Seq></dc:creator><dc:description><rdf:Alt><rdf:li xml:lang="x-default">${escaped(about.subject)}</rdf:li></rdf:Alt></dc:description><dc:language><rdf:Bag><rdf:li>${about.lang}</rdf:li></rdf:Bag></dc:language><pdf:Keywords>${escaped(about.keywords.join(', '))}</pdf:Keywords><pdf:Producer>${escaped(about.creator)}</pdf:Producer><xmp:CreatorTool>${escaped(about.creator)}</xmp:CreatorTool><xmp:CreateDate>${date}</xmp:CreateDate><xmp:ModifyDate>${date}</xmp:ModifyDate></rdf:Description></rdf:RDF></x:xmpmeta>
+<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><dc:title><rdf:Alt><rdf:li xml:lang="x-default">${escapeHtml(about.title)}</rdf:li></rdf:Alt></dc:title><dc:creator><rdf:Seq><rdf:li>${escapeHtml(about.author)}</rdf:li></rdf:Seq></dc:creator><dc:description><rdf:Alt><rdf:li xml:lang="x-default">${escapeHtml(about.subject)}</rdf:li></rdf:Alt></dc:description><dc:language><rdf:Bag><rdf:li>${about.lang}</rdf:li></rdf:Bag></dc:language><pdf:Keywords>${escapeHtml(about.keywords.join(', '))}</pdf:Keywords><pdf:Producer>${escapeHtml(about.creator)}</pdf:Producer><xmp:CreatorTool>${escapeHtml(about.creator)}</xmp:CreatorTool><xmp:CreateDate>${date}</xmp:CreateDate><xmp:ModifyDate>${date}</xmp:ModifyDate></rdf:Description></rdf:RDF></x:xmpmeta>
 <?xpacket end="w"?>`
 }
 

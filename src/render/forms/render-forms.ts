@@ -1,4 +1,5 @@
 import type { FormBox, FormWrite, Manual, ManualForm } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
 import type { RenderAssets } from '../assets.ts'
 import { createTemplates } from '../text/templates.ts'
 import { createPen, type Pen } from '../views/pen.ts'
@@ -119,7 +120,7 @@ function formView(form: ManualForm, paper: Paper, pen: Pen) {
   return pages.map((page, n) => ({
     id: n === 0 ? form.id : `${form.id}-${n + 1}`,
     title: pen.line(form.title),
-    page: pages.length > 1 ? `${words.forms.page} ${n + 1} ${words.forms.of} ${pages.length}` : '',
+    page: pages.length > 1 ? fill(words.forms.page, { page: n + 1, pages: pages.length }) : '',
     about: pen.line(form.about),
     who: pen.line(form.who),
     moment: pen.line(form.moment),

@@ -7,14 +7,14 @@ import type { RenderAssets } from '../assets.ts'
 import type { Drawing } from '../drawings/drawing.ts'
 import { drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
-import { type Html, html } from '../text/html.ts'
+import { escapeHtml, type Html, html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { cautionView } from '../views/caution-view.ts'
 import { emergencyView } from '../views/emergency-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
-import { stepView } from '../views/procedure-view.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
+import { stepView } from '../views/step-view.ts'
 import { sheetPaperCss } from './sheet-papers.ts'
 
 export type Sheets = {
@@ -29,7 +29,7 @@ function qrCode(manual: Manual, id: string, label: string): Html {
   if (siteAddress === undefined) return html('')
   const svg = toSvgSource(generate(`${siteAddress}/procedures/${id}.html`), { on: 'black', pad: 0 })
   return html(
-    `<div class="qr" role="img" aria-label="${label}">${svg.replace(/^<\?xml[^>]*\?>/, '')}</div>`,
+    `<div class="qr" role="img" aria-label="${escapeHtml(label)}">${svg.replace(/^<\?xml[^>]*\?>/, '')}</div>`,
   )
 }
 

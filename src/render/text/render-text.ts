@@ -6,7 +6,7 @@ import { unified } from 'unified'
 import { visit } from 'unist-util-visit'
 import type { NamedQuantity } from '../../model/manual.ts'
 import { placeholder } from '../../model/placeholders.ts'
-import { type Html, html } from './html.ts'
+import { escapeHtml, type Html, html } from './html.ts'
 import { quantityHtml } from './number-html.ts'
 
 /** What a text may name, and where its links lead on the medium at hand. */
@@ -66,7 +66,7 @@ function quantitySpan(q: NamedQuantity | undefined, name: string, context: TextC
   if (!q) throw new RangeError(`text names ${name}, which the manual does not hold`)
   const href = q.worksheet && context.worksheetHref(q.worksheet.id)
   const kind = q.ok ? (q.estimate ? 'q estimate' : 'q') : 'q unknown'
-  const title = q.ok ? '' : ` title="${q.reason.replaceAll('"', '&quot;')}"`
+  const title = q.ok ? '' : ` title="${escapeHtml(q.reason)}"`
   return href === undefined
     ? `<span class="${kind}"${title}>${quantityHtml(q.text)}</span>`
     : `<a class="${kind}" href="${href}"${title}>${quantityHtml(q.text)}</a>`

@@ -1,4 +1,5 @@
 import type { Provenance } from '../../model/figure.ts'
+import { fill } from '../../model/pattern.ts'
 import type { Place } from '../../model/problem.ts'
 import type { Pen } from './pen.ts'
 
@@ -9,8 +10,8 @@ const fileName = (path: string): string => path.split('/').at(-1) ?? path
  * Lines move with every entry above them, and pages on a shelf would have to be exchanged for
  * nothing else.
  */
-const placeWords = ({ file, line }: Place, { medium }: Pen): string =>
-  medium === 'paper' ? fileName(file) : `${fileName(file)}, line ${line}`
+const placeWords = ({ file, line }: Place, { medium, words }: Pen): string =>
+  medium === 'paper' ? fileName(file) : fill(words.facility.line, { file: fileName(file), line })
 
 /** Where a value comes from, in words. */
 export function provenanceWords(p: Provenance, pen: Pen): string {

@@ -1,11 +1,10 @@
 import type { Manual } from '../../model/manual.ts'
 import type { Pen } from './pen.ts'
 
-const letters = 'ABCDE'
-
 /** Training, procedure by procedure. */
-export const trainingView = (manual: Manual, pen: Pen) =>
-  manual.procedures.map(({ id, title, training }) => ({
+export function trainingView(manual: Manual, pen: Pen) {
+  const letters = [...pen.words.training.letters]
+  return manual.procedures.map(({ id, title, training }) => ({
     id,
     title,
     href: pen.context.procedureHref(id) ?? '',
@@ -19,3 +18,4 @@ export const trainingView = (manual: Manual, pen: Pen) =>
       why: pen.line(q.why),
     })),
   }))
+}

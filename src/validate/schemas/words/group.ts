@@ -3,7 +3,7 @@ import { type Pattern, placesIn } from '../../../model/pattern.ts'
 import { line } from '../text.ts'
 
 /** Words without places for anything that varies. */
-const plain = line.refine((words) => placesIn(words).length === 0, {
+export const plain = line.refine((words) => placesIn(words).length === 0, {
   error: 'words without braces',
 })
 

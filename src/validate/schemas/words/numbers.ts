@@ -24,15 +24,19 @@ export const reckoner = group('worksheet', 'own', 'estimate')
 
 export const months = group('title', 'about', 'month', 'air', 'water', 'loads', 'dry')
 
-export const facility = group(
-  'about',
-  'label',
-  'value',
-  'machine',
-  'can',
-  'from',
-  'date',
-  'firstPost',
-  'races',
-  'interval',
-)
+export const facility = z.strictObject({
+  ...entries(
+    'about',
+    'label',
+    'value',
+    'machine',
+    'can',
+    'from',
+    'date',
+    'firstPost',
+    'races',
+    'interval',
+  ),
+  /** Where a value stands in a file. */
+  line: holding('file', 'line'),
+})

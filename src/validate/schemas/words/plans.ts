@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { group } from './group.ts'
+import { entries, group, holding } from './group.ts'
 
 export const plans = group(
   'about',
@@ -13,19 +13,10 @@ export const plans = group(
   'noClay',
 )
 
-export const forms = group(
-  'title',
-  'row',
-  'who',
-  'moment',
-  'kept',
-  'page',
-  'of',
-  'rail',
-  'middle',
-  'outside',
-  'line',
-)
+export const forms = z.strictObject({
+  ...entries('title', 'row', 'who', 'moment', 'kept', 'rail', 'middle', 'outside', 'line'),
+  page: holding('page', 'pages'),
+})
 
 /**
  * Plain meanings of the symbols of soil groups, the classes of texture, and how each kind of texture

@@ -1,29 +1,32 @@
-import { group } from './group.ts'
+import * as z from 'zod'
+import { entries, group, holding, plain } from './group.ts'
 
-export const procedure = group(
-  'when',
-  'who',
-  'authority',
-  'gear',
-  'tools',
-  'material',
-  'time',
-  'person',
-  'people',
-  'measureFirst',
-  'found',
-  'whatToDo',
-  'rightWhen',
-  'ifNot',
-  'ifNotSee',
-  'ifNotDo',
-  'stop',
-  'records',
-  'why',
-  'next',
-  'notes',
-  'instead',
-)
+export const procedure = z.strictObject({
+  ...entries(
+    'when',
+    'who',
+    'authority',
+    'gear',
+    'tools',
+    'material',
+    'time',
+    'measureFirst',
+    'found',
+    'whatToDo',
+    'rightWhen',
+    'ifNot',
+    'ifNotSee',
+    'ifNotDo',
+    'stop',
+    'records',
+    'why',
+    'next',
+    'notes',
+    'instead',
+  ),
+  person: holding('count'),
+  people: holding('count'),
+})
 
 export const sheet = group(
   'when',
@@ -38,14 +41,8 @@ export const sheet = group(
 
 export const cards = group('title')
 
-export const training = group(
-  'about',
-  'aims',
-  'show',
-  'practice',
-  'questions',
-  'answer',
-  'name',
-  'date',
-  'trainer',
-)
+export const training = z.strictObject({
+  ...entries('about', 'aims', 'show', 'practice', 'questions', 'answer', 'name', 'date', 'trainer'),
+  /** What answers to choose from are called, one letter each. */
+  letters: plain.min(5),
+})

@@ -1,0 +1,70 @@
+import type { ManualMethod, ManualStep } from '../../model/manual.ts'
+import { stepPlace } from '../../model/procedure-places.ts'
+import { type Html, html } from '../text/html.ts'
+import { type CautionView, cautionView } from './caution-view.ts'
+import type { DrawingPrinter } from './drawing-places.ts'
+import { type FigureView, figureView } from './figure-view.ts'
+import type { Pen } from './pen.ts'
+
+export type StepView = {
+  readonly number: number
+  readonly do: Html
+  readonly note: Html
+  readonly hasNote: boolean
+  readonly cautions: readonly CautionView[]
+  readonly figures: readonly FigureView[]
+}
+
+/** A step with the id that it has in a document. */
+type PlacedStep = StepView & { readonly place: string }
+
+export type MethodView = {
+  readonly id: string
+  readonly title: Html
+  readonly choose: Html
+  readonly hasChoose: boolean
+  readonly drawing: Html
+  readonly steps: readonly PlacedStep[]
+}
+
+export const stepView = (s: ManualStep, pen: Pen): StepView => ({
+  number: s.number,
+  do: pen.line(s.do),
+  note: s.note === undefined ? html('') : pen.line(s.note),
+  hasNote: s.note !== undefined,
+  cautions: s.cautions.map((c) => cautionView(c, pen)),
+  figures: s.figures.map((f) => figureView(f, pen)),
+})
+
+/**
+ * What to measure is said where it is first met in a method; further on the word "estimate" is
+ * enough.
+ */
+function saidOnce(steps: readonly StepView[]): StepView[] {
+  const said = new Set<string>()
+  return steps.map((s) => ({
+    ...s,
+    figures: s.figures.map((f) => {
+      const again = said.has(f.measure)
+      said.add(f.measure)
+      return again ? { ...f, measure: '' } : f
+    }),
+  }))
+}
+
+export const methodView = (
+  procedure: string,
+  m: ManualMethod,
+  pen: Pen,
+  draw: DrawingPrinter,
+): MethodView => ({
+  id: m.id,
+  title: pen.line(m.title),
+  choose: m.choose === undefined ? html('') : pen.line(m.choose),
+  hasChoose: m.choose !== undefined,
+  drawing: draw(m.drawing),
+  steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({
+    ...s,
+    place: stepPlace(procedure, m.id, s.number),
+  })),
+})
