@@ -2,6 +2,7 @@ import { baseLanguage } from '../../model/language.ts'
 import type { ManualFacility } from '../../model/manual/facility.ts'
 import type { Paper, SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { decimalText } from '../../model/quantity/number-text.ts'
 import { foot, mile } from '../../model/quantity/units.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { ComposeContext } from '../context.ts'
@@ -18,7 +19,7 @@ const namedLaps: readonly { readonly lap: number; readonly name: keyof Words['ov
 function ovalName(lap: number, system: UnitSystem, words: Words): string {
   if (system === 'metric') return `${Math.round(lap)} m`
   const named = namedLaps.find((n) => Math.abs(n.lap - lap) < 0.01 * lap)
-  return named ? words.ovals[named.name] : `${Math.round(lap / foot).toLocaleString('en-US')} ft`
+  return named ? words.ovals[named.name] : `${decimalText(Math.round(lap / foot), 0)} ft`
 }
 
 /**

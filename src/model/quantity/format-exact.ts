@@ -7,20 +7,18 @@ import {
   toUnit,
 } from './format-quantity.ts'
 import type { KindName } from './kinds.ts'
+import { moneyText, significantText } from './number-text.ts'
 
-const significant = (digits: number): Intl.NumberFormat =>
-  new Intl.NumberFormat('en-US', { maximumSignificantDigits: digits })
-const [forSums, forReading] = [significant(5), significant(3)]
+/** Significant digits. */
+const [forSums, forReading] = [5, 3]
 
 /** The number of a quantity in a unit with up to five significant digits, never as 1e-7. */
-export function exactNumber(si: number, unit: string, format = forSums): string {
-  const value = toUnit(si, unit)
-  return format.format(Math.abs(value) < 1e-12 ? 0 : value).replace('-', '−')
-}
+export const exactNumber = (si: number, unit: string, digits = forSums): string =>
+  significantText(toUnit(si, unit), digits)
 
 /** A price with as many digits as it has: a gallon for $0.006. */
 const exactMoney = (value: number, unit: string, locale: Locale): string =>
-  `${new Intl.NumberFormat('en-US', { style: 'currency', currency: locale.currency, minimumFractionDigits: 2, maximumFractionDigits: Math.abs(value) < 1 ? 5 : 2 }).format(value)}${unit.replace('money', '')}`
+  moneyText(value, locale.currency, 2, Math.abs(value) < 1 ? 5 : 2) + unit.replace('money', '')
 
 /**
  * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing,

@@ -1,4 +1,5 @@
 import { type KindName, kindOf, type Rounding, type Style, type UnitSystem } from './kinds.ts'
+import { decimalText, moneyText } from './number-text.ts'
 import { findUnit } from './units.ts'
 
 /** A quantity as it is printed: `number` and `unit` stand apart because the number is set large. */
@@ -51,37 +52,14 @@ function fraction(value: number, step: number): string {
   const whole = Math.floor(total / parts)
   const rest = total % parts
   const sign = value < 0 && total > 0 ? '−' : ''
-  if (rest === 0) return `${sign}${grouped(whole, 0)}`
+  if (rest === 0) return `${sign}${decimalText(whole, 0)}`
   const d = gcd(rest, parts)
-  return `${sign}${whole > 0 ? `${grouped(whole, 0)} ` : ''}${rest / d}/${parts / d}`
+  return `${sign}${whole > 0 ? `${decimalText(whole, 0)} ` : ''}${rest / d}/${parts / d}`
 }
 
 /** A value in its unit as a mixed fraction: `2 1/4 in`. */
 export const fractionText = (value: number, step: number, unit: string): string =>
   `${fraction(value, step)} ${unit}`
-
-const formats = new Map<string, Intl.NumberFormat>()
-
-function cachedFormat(key: string, make: () => Intl.NumberFormat): Intl.NumberFormat {
-  let format = formats.get(key)
-  if (!format) {
-    format = make()
-    formats.set(key, format)
-  }
-  return format
-}
-
-const grouped = (value: number, digits: number): string =>
-  cachedFormat(
-    `n${digits}`,
-    () =>
-      new Intl.NumberFormat('en-US', {
-        minimumFractionDigits: digits,
-        maximumFractionDigits: digits,
-      }),
-  )
-    .format(Object.is(value, -0) ? 0 : value)
-    .replace('-', '−')
 
 function duration(minutes: number): string {
   const h = Math.floor(minutes / 60)
@@ -91,7 +69,7 @@ function duration(minutes: number): string {
 }
 
 const roundingWords = ({ step, mode, form }: Style, unit: string): string => {
-  const to = form === 'fraction' ? fraction(step, step) : grouped(step, places(step))
+  const to = form === 'fraction' ? fraction(step, step) : decimalText(step, places(step))
   return `${mode === 'up' ? 'up to the next' : mode === 'down' ? 'down to the last' : 'to the nearest'} ${to}${unit === '' ? '' : ` ${unit}`}`
 }
 
@@ -132,17 +110,7 @@ export function formatQuantity(
     return { number: text, unit: '', text, rounding: roundingWords(s, 'min') }
   }
   if (s.form === 'money') {
-    const digits = s.step < 1 ? 2 : 0
-    const number = cachedFormat(
-      `${locale.currency}${digits}`,
-      () =>
-        new Intl.NumberFormat('en-US', {
-          style: 'currency',
-          currency: locale.currency,
-          minimumFractionDigits: digits,
-          maximumFractionDigits: digits,
-        }),
-    ).format(value)
+    const number = moneyText(value, locale.currency, s.step < 1 ? 2 : 0)
     const per = unit.replace('money', '')
     return { number, unit: per, text: number + per, rounding: roundingWords(s, locale.currency) }
   }
@@ -151,7 +119,7 @@ export function formatQuantity(
     Number.isInteger(roundTo(value, { step: 1e-6, mode: 'nearest' })) &&
     Math.abs(toUnit(si, s.unit) - value) < 1e-6 * Math.max(1, Math.abs(value))
   const number =
-    s.form === 'fraction' ? fraction(value, s.step) : grouped(value, exact ? 0 : places(s.step))
+    s.form === 'fraction' ? fraction(value, s.step) : decimalText(value, exact ? 0 : places(s.step))
   // One ton, one day: the only unit names that change with the number.
   const named = number === '1' ? unit.replace(/^(ton|day|acre)s$/, '$1') : unit
   // A degree sign stands close to its number; every other unit is set off from it.

@@ -1,4 +1,5 @@
 import type { OvalGeometry } from '../../../model/manual.ts'
+import { decimalText } from '../../../model/quantity/number-text.ts'
 import { foot } from '../../../model/quantity/units.ts'
 import { dashed, line, type Point } from '../svg.ts'
 import type { Detail, OvalContext } from './detail.ts'
@@ -22,7 +23,7 @@ export function zones(g: OvalGeometry): readonly {
 
 /** Stations as people say them: feet or meters, to the nearest. */
 export const stationText = (meters: number, us: boolean): string =>
-  `${new Intl.NumberFormat('en-US').format(Math.round(us ? meters / foot : meters))} ${us ? 'ft' : 'm'}`
+  `${decimalText(Math.round(us ? meters / foot : meters), 0)} ${us ? 'ft' : 'm'}`
 
 /** How far a name may stand from its place along the zone, the best first, px. */
 const asides = [0, 30, -30, 60, -60, 90, -90]
