@@ -1,4 +1,4 @@
-import { figureEntry } from '../compose/figures-file.ts'
+import { figureEntry, roundingText } from '../compose/figures-file.ts'
 import type { Computed } from '../compute/compute-facility.ts'
 import { createEngine } from '../compute/engine/engine.ts'
 import { formulaText } from '../compute/formula/formula-text.ts'
@@ -40,7 +40,7 @@ export function worksheetText(sheet: Worksheet, manual: Manual): string {
   const results = sheet.outputs.flatMap((o) => {
     const f = sheet.formulas.find((line) => line.figure === o.id)
     const value = o.value.ok
-      ? `${o.value.text}${o.estimate ? ' (estimate)' : ''}, rounded ${o.value.rounding}`
+      ? `${o.value.text}${o.estimate ? ' (estimate)' : ''}, rounded ${roundingText(o.value.rounding)}`
       : `no number: ${o.value.reason}`
     return [
       `  ${o.id}: ${o.label}`,

@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import type { Figure, FigureInput, Provenance, Worksheet } from '../model/figure.ts'
 import type { Manual } from '../model/manual.ts'
+import type { Rounded } from '../model/quantity/format-quantity.ts'
 
 const provenance = z.strictObject({
   kind: z.enum(['measured', 'stated', 'typical', 'rule', 'derived']),
@@ -91,6 +92,15 @@ const inputEntry = (i: FigureInput): z.infer<typeof input> => ({
   provenance: provenanceEntry(i.provenance),
 })
 
+const roundings = {
+  up: 'up to the next',
+  down: 'down to the last',
+  nearest: 'to the nearest',
+} as const
+
+/** How a value was rounded, as the public file and the command line say it. */
+export const roundingText = ({ mode, step }: Rounded): string => `${roundings[mode]} ${step}`
+
 /** The entry of one figure of a worksheet. */
 export function figureEntry(f: Figure, sheet: Worksheet): FiguresFile['figures'][number] {
   const formula = sheet.formulas.find((line) => line.figure === f.id)
@@ -107,7 +117,7 @@ export function figureEntry(f: Figure, sheet: Worksheet): FiguresFile['figures']
           printed: value.text,
           number: value.number,
           unit: value.unit,
-          rounding: value.rounding,
+          rounding: roundingText(value.rounding),
           reason: '',
         }
       : { si: null, printed: '', number: '', unit: '', rounding: '', reason: value.reason }),

@@ -1,5 +1,6 @@
 import type { FactPath } from './fact-spec.ts'
 import type { Place } from './problem.ts'
+import type { Rounded } from './quantity/format-quantity.ts'
 import type { KindName } from './quantity/kinds.ts'
 
 /** Where the value of an input comes from. */
@@ -60,7 +61,7 @@ export type Figure = {
         readonly number: string
         readonly unit: string
         readonly text: string
-        readonly rounding: string
+        readonly rounding: Rounded
       }
     /** Why there is no number: out of the formula's range, or something is not known. */
     | { readonly ok: false; readonly reason: string }

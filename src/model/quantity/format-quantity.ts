@@ -2,12 +2,15 @@ import { type KindName, kindOf, type Rounding, type Style, type UnitSystem } fro
 import { decimalText, moneyText } from './number-text.ts'
 import { findUnit } from './units.ts'
 
+/** To which side a printed value was rounded, and to what: `1/4 in`. */
+export type Rounded = { readonly mode: Rounding['mode']; readonly step: string }
+
 /** A quantity as it is printed: `number` and `unit` stand apart because the number is set large. */
 export type Printed = {
   readonly number: string
   readonly unit: string
   readonly text: string
-  readonly rounding: string
+  readonly rounding: Rounded
 }
 
 /** What printing must know about the facility. */
@@ -68,9 +71,9 @@ function duration(minutes: number): string {
   return min === 0 ? `${h} h` : `${h} h ${min} min`
 }
 
-const roundingWords = ({ step, mode, form }: Style, unit: string): string => {
-  const to = form === 'fraction' ? fraction(step, step) : decimalText(step, places(step))
-  return `${mode === 'up' ? 'up to the next' : mode === 'down' ? 'down to the last' : 'to the nearest'} ${to}${unit === '' ? '' : ` ${unit}`}`
+function roundedAs({ step, mode, form }: Style, unit: string): Rounded {
+  const number = form === 'fraction' ? fraction(step, step) : decimalText(step, places(step))
+  return { mode, step: unit === '' ? number : `${number} ${unit}` }
 }
 
 /** The style of a kind in a unit system; a figure may ask for another rounding. */
@@ -102,17 +105,17 @@ export function formatQuantity(
       number: text.slice(0, at),
       unit: text.slice(at + 1),
       text,
-      rounding: roundingWords(s, 'min'),
+      rounding: roundedAs(s, 'min'),
     }
   }
   if (s.form === 'clock') {
     const text = `${Math.floor(value / 60)}:${String(Math.round(value % 60)).padStart(2, '0')}`
-    return { number: text, unit: '', text, rounding: roundingWords(s, 'min') }
+    return { number: text, unit: '', text, rounding: roundedAs(s, 'min') }
   }
   if (s.form === 'money') {
     const number = moneyText(value, locale.currency, s.step < 1 ? 2 : 0)
     const per = unit.replace('money', '')
-    return { number, unit: per, text: number + per, rounding: roundingWords(s, locale.currency) }
+    return { number, unit: per, text: number + per, rounding: roundedAs(s, locale.currency) }
   }
   // "12 mph" when it is just that; "6.0" only where rounding made it so.
   const exact =
@@ -124,5 +127,5 @@ export function formatQuantity(
   const named = number === '1' ? unit.replace(/^(ton|day|acre)s$/, '$1') : unit
   // A degree sign stands close to its number; every other unit is set off from it.
   const text = named === '' ? number : named === '°' ? `${number}°` : `${number} ${named}`
-  return { number, unit: named, text, rounding: roundingWords(s, unit) }
+  return { number, unit: named, text, rounding: roundedAs(s, unit) }
 }

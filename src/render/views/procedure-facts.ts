@@ -7,8 +7,9 @@ import type { Pen } from './pen.ts'
 export type FactRow = { readonly head: string; readonly lines: readonly Html[] }
 
 function whoLine({ who }: ManualProcedure, pen: Pen): Html {
-  const { person, people } = pen.words.procedure
-  const count = fill(who.people === 1 ? person : people, { count: who.people })
+  const { words } = pen
+  const pattern = who.people === 1 ? words.procedure.person : words.procedure.people
+  const count = fill(pattern, { count: who.people })
   return html(`${count}. ${pen.line(who.roles)}`)
 }
 

@@ -1,4 +1,6 @@
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
+import { fill } from '../../model/pattern.ts'
+import type { Rounded } from '../../model/quantity/format-quantity.ts'
 import { formulaHtml } from '../text/formula.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
@@ -55,6 +57,15 @@ function inputView(i: FigureInput, pen: Pen): InputView {
   }
 }
 
+function roundingWords({ mode, step }: Rounded, { words }: Pen): string {
+  const patterns = {
+    up: words.worksheet.roundedUp,
+    down: words.worksheet.roundedDown,
+    nearest: words.worksheet.roundedToNearest,
+  }
+  return fill(patterns[mode], { step })
+}
+
 /** A worksheet with its formulas set; each formula is also given in words for those who listen. */
 export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
   return {
@@ -81,7 +92,7 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
         known: o.value.ok,
         value: html(o.value.ok ? quantityHtml(o.value.text) : ''),
         reason: o.value.ok ? '' : o.value.reason,
-        rounding: o.value.ok ? o.value.rounding : '',
+        rounding: o.value.ok ? roundingWords(o.value.rounding, pen) : '',
         estimate: o.estimate,
       }
     }),

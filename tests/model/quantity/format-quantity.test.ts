@@ -28,8 +28,8 @@ describe('formatQuantity', () => {
   })
 
   it('says how it rounds', () => {
-    expect(formatQuantity(5000, 'duration', us).rounding).toBe('up to the next 5 min')
-    expect(formatQuantity(0.05, 'depth', us).rounding).toBe('to the nearest 1/4 in')
+    expect(formatQuantity(5000, 'duration', us).rounding).toEqual({ mode: 'up', step: '5 min' })
+    expect(formatQuantity(0.05, 'depth', us).rounding).toEqual({ mode: 'nearest', step: '1/4 in' })
   })
 
   it('is never off by more than one step', () => {

@@ -7,18 +7,22 @@ export const figure = z.strictObject({
   notInFile: holding('label'),
 })
 
-export const worksheet = group(
-  'title',
-  'symbol',
-  'value',
-  'what',
-  'from',
-  'formula',
-  'numbers',
-  'rounded',
-  'sources',
-  'noNumber',
-)
+export const worksheet = z.strictObject({
+  ...entries(
+    'title',
+    'symbol',
+    'value',
+    'what',
+    'from',
+    'formula',
+    'numbers',
+    'sources',
+    'noNumber',
+  ),
+  roundedUp: holding('step'),
+  roundedDown: holding('step'),
+  roundedToNearest: holding('step'),
+})
 
 export const reckoner = group('worksheet', 'own', 'estimate')
 
