@@ -1,5 +1,3 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
-import os from 'node:os'
 import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { projectFolders } from '../../src/cli/folders.ts'
@@ -27,17 +25,6 @@ export function loadDemo(id: string): Promise<LoadedManual> {
   const known = cache.get(id) ?? loadManual(demoFolder(id), folders, date)
   cache.set(id, known)
   return known
-}
-
-/** A facility that is not among the demos, from the text of its file. */
-export async function loadText(text: string): Promise<LoadedManual> {
-  const folder = await mkdtemp(path.join(os.tmpdir(), 'facility-'))
-  try {
-    await writeFile(path.join(folder, 'facility.yaml'), text)
-    return await loadManual(folder, folders, date)
-  } finally {
-    await rm(folder, { recursive: true, force: true })
-  }
 }
 
 export async function demoManual(id: string): Promise<{ manual: Manual; words: Words }> {

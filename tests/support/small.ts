@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { inject } from 'vitest'
@@ -8,7 +8,7 @@ import type { Words } from '../../src/validate/schemas/words.ts'
 import { date, folders, testsFolder } from './demo.ts'
 
 /** A half mile with a harrow, a water truck, two race days and a survey of nine readings. */
-export const smallFacility = path.join(testsFolder, 'fixtures', 'small', 'facility')
+const smallFacility = path.join(testsFolder, 'fixtures', 'small', 'facility')
 
 /** The project's folders, with a library of two procedures. */
 const smallFolders = { ...folders, content: inject('smallContent') }
@@ -20,25 +20,45 @@ export function loadSmall(): Promise<LoadedManual> {
   return loaded
 }
 
-function whole({ manual, library, problems }: LoadedManual): { manual: Manual; words: Words } {
+type Whole = { readonly manual: Manual; readonly words: Words }
+
+function whole({ manual, library, problems }: LoadedManual): Whole {
   if (!manual || !library)
     throw new Error(problems.map((p) => `${p.place.file}:${p.place.line} ${p.message}`).join('\n'))
   return { manual, words: library.words }
 }
 
-export const smallManual = async (): Promise<{ manual: Manual; words: Words }> =>
-  whole(await loadSmall())
+export const smallManual = async (): Promise<Whole> => whole(await loadSmall())
 
-/** The manual of a facility that has no other files, with the small library. */
-export async function manualOf(text: string): Promise<{ manual: Manual; words: Words }> {
+async function manualIn(fill: (folder: string) => Promise<void>) {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'facility-'))
   try {
-    await writeFile(path.join(folder, 'facility.yaml'), text)
+    await fill(folder)
     return whole(await loadManual(folder, smallFolders, date))
   } finally {
     await rm(folder, { recursive: true, force: true })
   }
 }
 
-export const smallFacilityText = (): Promise<string> =>
-  readFile(path.join(smallFacility, 'facility.yaml'), 'utf8')
+/** The manual of a facility that has no other files, with the small library. */
+export const manualOf = (text: string): Promise<Whole> =>
+  manualIn((folder) => writeFile(path.join(folder, 'facility.yaml'), text))
+
+/** The manual of the small facility with another text in its file. */
+export const changedSmallManual = (change: (text: string) => string): Promise<Whole> =>
+  manualIn(async (folder) => {
+    await cp(smallFacility, folder, { recursive: true })
+    const file = path.join(folder, 'facility.yaml')
+    await writeFile(file, change(await readFile(file, 'utf8')))
+  })
+
+/** What a facility file must say at the least. */
+export const bareFacility = `
+id: bare
+name: Bare Fair
+place: { town: Nowhere }
+units: us
+paper: letter
+oval: { lap: "2,640 ft", straight: 600 ft }
+cushion: { material: clay }
+`

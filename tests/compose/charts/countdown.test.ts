@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { placeInWeek } from '../../../src/compose/dates.ts'
-import { manualOf, smallFacilityText, smallManual } from '../../support/small.ts'
+import { changedSmallManual, smallManual } from '../../support/small.ts'
 
-async function metricManual() {
-  const text = (await smallFacilityText()).replace('units: us', 'units: metric')
-  return manualOf(text.replace(/surveys:\n.*\n/, ''))
-}
+const metricManual = () => changedSmallManual((text) => text.replace('units: us', 'units: metric'))
 
 describe.each([
   ['US', smallManual],

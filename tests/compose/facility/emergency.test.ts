@@ -1,8 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { manualOf, smallManual } from '../../support/small.ts'
-
-const oval =
-  'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: us\npaper: letter\noval: { lap: 2640 ft, straight: 600 ft }\ncushion: { material: clay }\n'
+import { bareFacility, manualOf, smallManual } from '../../support/small.ts'
 
 describe('the emergency page', () => {
   it('says what the facility file says', async () => {
@@ -18,7 +15,7 @@ describe('the emergency page', () => {
   })
 
   it('keeps an empty place for everything that a file leaves out, and finds it', async () => {
-    const { manual } = await manualOf(oval)
+    const { manual } = await manualOf(bareFacility)
     const {
       contacts,
       stops,

@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Manual } from '../../../src/model/manual.ts'
-import { manualOf, smallManual } from '../../support/small.ts'
-
-const oval =
-  'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: us\npaper: letter\noval: { lap: 2640 ft, straight: 600 ft }\ncushion: { material: clay }\n'
+import { bareFacility, manualOf, smallManual } from '../../support/small.ts'
 
 const formOf = (manual: Manual | undefined, id: string) => {
   const found = manual?.forms.find((f) => f.id === id)
@@ -38,7 +35,7 @@ describe('forms', () => {
 
   it('measure it evenly around the rail, on as many lines as the facility wants, where there is no survey', async () => {
     const { manual } = await manualOf(
-      `${oval}practice: { survey: { stations: "40", lines: "5" } }\n`,
+      `${bareFacility}practice: { survey: { stations: "40", lines: "5" } }\n`,
     )
     const stations = rows(manual, 'daily-log')
     expect(stations).toHaveLength(40)
@@ -58,7 +55,7 @@ describe('forms', () => {
   })
 
   it('have no check for a facility without machines', async () => {
-    const { manual } = await manualOf(oval)
+    const { manual } = await manualOf(bareFacility)
     expect(manual.forms.some((f) => f.id.startsWith('machine-'))).toBe(false)
   })
 })

@@ -1,14 +1,26 @@
 import { describe, expect, it } from 'vitest'
 import { renderCards } from '../../../src/render/cards/render-cards.ts'
-import { assetsFor, demoManual, demos } from '../../support/demo.ts'
+import { assetsFor } from '../../support/demo.ts'
+import { changedSmallManual, smallManual } from '../../support/small.ts'
 
 const pagesOf = (body: string): readonly string[] =>
   body.split('<section class="card-page">').slice(1)
 const count = (text: string, part: string): number => text.split(part).length - 1
 
-describe.each(demos)('pocket cards of %s', (id) => {
+/** Six cards, which do not go on one page. */
+async function sixCards() {
+  const { manual, words } = await smallManual()
+  const cards = Array.from({ length: 6 }, (_, i) =>
+    manual.cards.map((c) => ({ ...c, id: `${c.id}-${i}` })),
+  ).flat()
+  return { manual: { ...manual, cards }, words }
+}
+
+const onA4 = () => changedSmallManual((text) => text.replace('paper: letter', 'paper: a4'))
+
+describe('pocket cards', () => {
   it('stand four to a page at most, each once and in order, with marks to cut along', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await sixCards()
     const { body } = renderCards(manual, await assetsFor(words, 'linked'))
     const pages = pagesOf(body)
     expect(pages).toHaveLength(Math.ceil(manual.cards.length / 4))
@@ -23,7 +35,7 @@ describe.each(demos)('pocket cards of %s', (id) => {
   })
 
   it('bear revision and date, and every number and caution of the card', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await sixCards()
     const { body } = renderCards(manual, await assetsFor(words, 'linked'))
     const cards = body.split('<article ').slice(1)
     for (const [i, card] of manual.cards.entries()) {
@@ -39,8 +51,11 @@ describe.each(demos)('pocket cards of %s', (id) => {
     }
   })
 
-  it('are as large as their paper asks for, inside their marks', async () => {
-    const { manual, words } = await demoManual(id)
+  it.each([
+    ['letter', smallManual],
+    ['A4', onA4],
+  ])('are as large as %s paper asks for, inside their marks', async (_, load) => {
+    const { manual, words } = await load()
     const { css, body } = renderCards(manual, await assetsFor(words, 'linked'))
     const [page, card] =
       manual.facility.paper === 'letter'
@@ -75,7 +90,7 @@ describe.each(demos)('pocket cards of %s', (id) => {
 
 describe('a facility without cards', () => {
   it('has no page of them', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     expect(
       renderCards({ ...manual, cards: [] }, await assetsFor(words, 'linked')).body.trim(),
     ).toBe('')

@@ -4,7 +4,8 @@ import { expect, it } from 'vitest'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkDrawings } from '../../../src/render/drawings/check-drawings.ts'
 import type { Library } from '../../../src/validate/check-library.ts'
-import { folders, loadDemo } from '../../support/demo.ts'
+import { folders } from '../../support/demo.ts'
+import { loadSmall } from '../../support/small.ts'
 
 const words = await readFile(path.join(folders.content, 'words.yaml'), 'utf8')
 
@@ -12,7 +13,7 @@ async function problems(
   text: string,
   change: (library: Library) => Library = (l) => l,
 ): Promise<string[]> {
-  const { library } = await loadDemo('brambleford')
+  const { library } = await loadSmall()
   const tree = readYaml({ path: 'words.yaml', text }).value
   if (!library || !tree) throw new Error('no library')
   return checkDrawings(change(library), tree).map(
@@ -59,6 +60,6 @@ it('knows no drawing that content names by a slip, and says which was meant', as
     ),
   }))
   expect(found[0]).toMatch(
-    /^content\/plans\.yaml:\d+ there is no drawing "countdwn"; did you mean "countdown"\?$/,
+    /plans\.yaml:\d+ there is no drawing "countdwn"; did you mean "countdown"\?$/,
   )
 })

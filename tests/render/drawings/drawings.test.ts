@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
-import { demoManual, demos } from '../../support/demo.ts'
+import { smallManual } from '../../support/small.ts'
 
-describe.each(demos)('drawings of %s', (id) => {
+describe('drawings', () => {
   it('are whole, labelled and free of NaN', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const drawings = renderDrawings(manual, words)
     for (const name of ['plan', 'section-straight', 'section-turn', 'washout', 'pullback', 'ridge'])
       expect(Object.keys(drawings)).toContain(name)
@@ -18,7 +18,7 @@ describe.each(demos)('drawings of %s', (id) => {
   })
 
   it('escape names that people give', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const marks = [
       { kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20, gate: undefined },
     ]

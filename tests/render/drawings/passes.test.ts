@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { drawingNamed, renderDrawings } from '../../../src/render/drawings/drawings.ts'
-import { demoManual, demos } from '../../support/demo.ts'
+import { smallManual } from '../../support/small.ts'
 import { boxes } from '../support/svg-boxes.ts'
 
-describe.each(demos)('strips of %s', (id) => {
+describe('strips', () => {
   it('are as many as the figure says, within the track', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const drawings = renderDrawings(manual, words)
     expect(Object.keys(manual.charts.passes)).not.toHaveLength(0)
     for (const [figure, pattern] of Object.entries(manual.charts.passes)) {

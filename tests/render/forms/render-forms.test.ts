@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { renderForms } from '../../../src/render/forms/render-forms.ts'
-import { assetsFor, demoManual, demos, loadText } from '../../support/demo.ts'
+import { assetsFor } from '../../support/demo.ts'
+import { bareFacility, manualOf, smallManual } from '../../support/small.ts'
 
 type Field = { readonly name: string; readonly tip: string; readonly kind: string }
 
@@ -13,9 +14,9 @@ const fieldsOf = (text: string): readonly Field[] =>
     kind: m[3] ?? '',
   }))
 
-describe.each(demos)('forms of %s', (id) => {
+describe('forms', () => {
   it('give every place to write a name of its own, a tooltip, and a kind', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const text = renderForms(manual, await assetsFor(words, 'linked')).body
     const fields = fieldsOf(text)
     expect(fields).toHaveLength([...text.matchAll(/data-field=/g)].length)
@@ -29,7 +30,7 @@ describe.each(demos)('forms of %s', (id) => {
   })
 
   it('say who fills each in, when, and where it is kept, and end with a signature', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const sections = sectionsOf(renderForms(manual, await assetsFor(words, 'linked')).body)
     for (const f of manual.forms) {
       const own = sections.filter((s) => new RegExp(`id="form-${f.id}(?:-\\d+)?"`).test(s))
@@ -44,14 +45,13 @@ describe.each(demos)('forms of %s', (id) => {
 
 describe('a depth grid of many stations', () => {
   it('goes on over as many pages as it needs, with its head on each', async () => {
-    const { manual, library } = await loadText(
-      'id: tiny\nname: Tiny Fair\nplace: { town: Nowhere }\nunits: metric\npaper: a4\noval: { lap: 800 m, straight: 180 m }\ncushion: { material: clay }\npractice: { survey: { stations: "60", lines: "4" } }\n',
+    const { manual, words } = await manualOf(
+      `${bareFacility}practice: { survey: { stations: "60", lines: "4" } }\n`,
     )
-    if (!manual || !library) throw new Error('the facility has faults')
-    const grid = manual.forms.find((f) => f.id === 'depth-grid')
-    const pages = sectionsOf(
-      renderForms(manual, await assetsFor(library.words, 'linked')).body,
-    ).filter((s) => s.includes('id="form-depth-grid'))
+    const grid = manual.forms.find((f) => f.id === 'daily-log')
+    const pages = sectionsOf(renderForms(manual, await assetsFor(words, 'linked')).body).filter(
+      (s) => s.includes('id="form-daily-log'),
+    )
     expect(pages.length).toBeGreaterThan(2)
     const heads = pages.flatMap((s) =>
       [...s.matchAll(/<th scope="row">([^<]*)/g)].map((m) =>

@@ -56,6 +56,12 @@ describe.each(demos)('site of %s', (id) => {
     for (const w of manual.worksheets) expect(names.has(`worksheets/${w.id}.html`)).toBe(true)
   })
 
+  it('offers the emergency page first of all', () => {
+    const index = pages.get(id)?.get('index.html') ?? ''
+    expect(/<main.*?href="([^"]*)"/s.exec(index)?.[1]).toBe('emergency.html')
+    expect(pages.get(id)?.get('safety.html')).toContain('href="emergency.html"')
+  })
+
   it('has only links that lead somewhere inside', () => {
     const ids = new Map(
       htmlOf(id).map(([p, text]) => [

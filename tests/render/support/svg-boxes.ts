@@ -1,3 +1,18 @@
+import type { DrawingName } from '../../../src/render/drawings/drawings.ts'
+
+export const chartNames: readonly DrawingName[] = [
+  'water-months',
+  'heat-index',
+  'race-interval',
+  'drying',
+  'passes-grade',
+  'passes-harrow',
+  'passes-screen',
+  'passes-drum',
+  'passes-condition',
+  'passes-water',
+]
+
 /** Attributes of all boxes of one class. */
 export const boxes = (
   svg: string,
@@ -15,7 +30,7 @@ export const boxes = (
  * Room that a text takes at the most, judged by its letters: no letter of the face in use is wider
  * on average.
  */
-export function textBoxes(
+function textBoxes(
   svg: string,
 ): { words: string; left: number; right: number; top: number; bottom: number }[] {
   return [
@@ -29,4 +44,14 @@ export function textBoxes(
     const left = m[3] === 'start' ? x : m[3] === 'end' ? x - wide : x - wide / 2
     return { words, left, right: left + wide, top: y - size, bottom: y + size * 0.25 }
   })
+}
+
+/** Texts that reach out of the view box. */
+export function textsOutside(svg: string): readonly string[] {
+  const [width = 0, height = 0] = (/viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [])
+    .slice(1)
+    .map(Number)
+  return textBoxes(svg)
+    .filter((t) => t.left < 0 || t.right > width || t.top < 0 || t.bottom > height)
+    .map((t) => t.words)
 }

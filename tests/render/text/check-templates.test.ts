@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest'
 import { checkTemplates } from '../../../src/render/text/check-templates.ts'
-import { assetsFor, demoManual } from '../../support/demo.ts'
+import { assetsFor } from '../../support/demo.ts'
+import { smallManual } from '../../support/small.ts'
 
-const { words } = await demoManual('brambleford')
+const { words } = await smallManual()
 const { templates } = await assetsFor(words, 'linked')
 
 const said = (text: string): string[] =>

@@ -3,14 +3,15 @@ import { renderBinder } from '../../../src/render/binder/render-binder.ts'
 import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
 import { renderSite } from '../../../src/render/site/render-site.ts'
 import { createDrawingPrinter, drawingPlace } from '../../../src/render/views/drawing-places.ts'
-import { assetsFor, demoManual, demos } from '../../support/demo.ts'
+import { assetsFor } from '../../support/demo.ts'
+import { smallManual } from '../../support/small.ts'
 
 const idsOf = (text: string): readonly string[] =>
   [...text.matchAll(/\sid="([^"]*)"/g)].map((m) => m[1] ?? '')
 
-describe.each(demos)('places in the procedures of %s', (id) => {
+describe('places in the procedures', () => {
   it('are ids of the site, in the page of their procedure', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const files = new Map(
       renderSite(manual, await assetsFor(words, 'linked')).map((f) => [f.path, f.data]),
     )
@@ -29,7 +30,7 @@ describe.each(demos)('places in the procedures of %s', (id) => {
   })
 
   it('are ids of the binder, each once', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const ids = renderBinder(manual, await assetsFor(words, 'linked')).parts.flatMap((p) =>
       idsOf(p.body),
     )
@@ -46,7 +47,7 @@ describe.each(demos)('places in the procedures of %s', (id) => {
 
 describe('drawings', () => {
   it('have an id where they are printed first, and only there', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const draw = createDrawingPrinter(renderDrawings(manual, words), 'paper')
     const [first, second, other, none] = ['plan', 'plan', 'washout', 'nothing'].map((d) =>
       draw(d).toString(),

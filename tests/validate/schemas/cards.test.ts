@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { loadLibrary, loadSources } from '../../../src/cli/load/load-library.ts'
+import { figureIds } from '../../../src/compute/uses/ids.ts'
+import { factPaths } from '../../../src/model/fact-spec.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkLibrary, type LibraryTrees } from '../../../src/validate/check-library.ts'
 import { checkText } from '../../../src/validate/check-text.ts'
-import { demoManual, demos, folders } from '../../support/demo.ts'
+import { folders } from '../../support/demo.ts'
 
 describe('a list of cards with mistakes', () => {
   /** What is said of the list, as `line: message`, when its text is changed. */
@@ -18,11 +20,11 @@ describe('a list of cards with mistakes', () => {
     const cards = readYaml({ path: 'content/cards.yaml', text }).value
     if (!cards) throw new Error('no tree')
     const checked = checkLibrary({ ...trees, cards }, new Set(sources.map((s) => s.id)))
-    const all = await Promise.all(
-      demos.map(async (id) => Object.keys((await demoManual(id)).manual.quantities)),
-    )
     const named = checked.value
-      ? checkText(checked.value.cards, { quantities: new Set(all.flat()), procedures: new Set() })
+      ? checkText(checked.value.cards, {
+          quantities: new Set([...figureIds, ...factPaths]),
+          procedures: new Set(),
+        })
       : []
     return [...checked.problems, ...named]
       .filter((p) => p.place.file === 'content/cards.yaml')

@@ -2,11 +2,11 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { wrapWords } from '../../../../src/render/drawings/charts/countdown.ts'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual, demos } from '../../../support/demo.ts'
+import { smallManual } from '../../../support/small.ts'
 
-describe.each(demos)('calendar of %s', (id) => {
+describe('calendar', () => {
   it('shows every day and every task once, race days apart from others', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const { svg, alt } = renderDrawings(manual, words)['countdown'] ?? { svg: '', alt: '' }
     const days = manual.charts.countdown?.weeks.flat() ?? []
     expect(svg.match(/class="day"/g)).toHaveLength(days.filter((d) => !d.isRaceDay).length)

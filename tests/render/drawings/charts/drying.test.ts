@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { demoManual } from '../../../support/demo.ts'
+import { smallManual } from '../../../support/small.ts'
 
 describe('the chart of drying', () => {
   it('lets the cushion dry through the moisture wanted to dust on the days of the worksheet', async () => {
-    const { manual } = await demoManual('larkmoor')
+    const { manual } = await smallManual()
     const curve = manual.charts.drying
     const moistureAt = (time: number): number => {
       const after = curve?.points.findIndex((p) => p.time >= time) ?? -1

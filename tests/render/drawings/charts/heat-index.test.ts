@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual } from '../../../support/demo.ts'
+import { smallManual } from '../../../support/small.ts'
 import { boxes } from '../../support/svg-boxes.ts'
 
 describe('the chart of heat', () => {
   it('sorts every field of felt temperature into its level, never lower where it is hotter or moister', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const rows = manual.charts.heat?.rows ?? []
     const svg = renderDrawings(manual, words)['heat-index']?.svg ?? ''
     for (const level of [1, 2, 3, 4])

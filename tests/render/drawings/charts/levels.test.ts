@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual } from '../../../support/demo.ts'
+import { bareFacility, manualOf, smallManual } from '../../../support/small.ts'
 
 describe('sections from levels', () => {
   it('stand for every station of the survey, with each reading above or below the slope wanted', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const { levels } = manual.charts
     const rows = manual.schedules.find((p) => p.id === 'level-survey')?.tables[0]?.rows ?? []
     expect(levels.map((s) => [s.station, s.found, s.wanted])).toEqual(
@@ -22,12 +22,12 @@ describe('sections from levels', () => {
   })
 
   it('are left out where nobody has levelled', async () => {
-    const { manual, words } = await demoManual('brambleford')
+    const { manual, words } = await manualOf(bareFacility)
     expect(renderDrawings(manual, words)['levels']).toBeUndefined()
   })
 
   it('want half of each slope where straight and turn meet, at the start of the home straight as everywhere', async () => {
-    const { manual } = await demoManual('larkmoor')
+    const { manual } = await smallManual()
     const wanted = manual.charts.levels[0]?.wanted
     const { crossFallStraights, crossFallTurns } = manual.geometry
     // Printed to a tenth of a per cent.

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual } from '../../../support/demo.ts'
+import { smallManual } from '../../../support/small.ts'
 import { boxes } from '../../support/svg-boxes.ts'
 
 describe('the chart of the interval between races', () => {
   it('draws the bar of the harrow as long as its laps take', async () => {
-    const { manual, words } = await demoManual('ostmere')
+    const { manual, words } = await smallManual()
     const at = manual.charts.interval
     const svg = renderDrawings(manual, words)['race-interval']?.svg ?? ''
     const [before] = boxes(svg, 'horses')
@@ -18,7 +18,7 @@ describe('the chart of the interval between races', () => {
   })
 
   it('shows the truck behind the harrow where laps of water fit', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const water = { figure: 'gap.water-laps', laps: 2, from: 540, to: 1100, instead: false }
     const interval = {
       interval: 1800,
@@ -42,7 +42,7 @@ describe('the chart of the interval between races', () => {
   })
 
   it('shows the truck in place of the harrow where no lap of water fits behind it', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     expect(manual.charts.interval?.water).toMatchObject({
       figure: 'gap.water-alone',
       instead: true,

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual } from '../../../support/demo.ts'
+import { smallManual } from '../../../support/small.ts'
 import { boxes } from '../../support/svg-boxes.ts'
 
 describe('the chart of water by month', () => {
   it('draws columns as high as the water of their months', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const months = manual.charts.waterMonths ?? []
     const columns = boxes(renderDrawings(manual, words)['water-months']?.svg ?? '', 'column')
     expect(columns).toHaveLength(months.length)

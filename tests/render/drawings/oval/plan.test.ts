@@ -2,40 +2,19 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Manual } from '../../../../src/model/manual.ts'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { type OvalContext, wording } from '../../../../src/render/drawings/oval/detail.ts'
-import { boxesMeet } from '../../../../src/render/drawings/oval/label-places.ts'
 import { planParts } from '../../../../src/render/drawings/oval/plan.ts'
 import { zoneNames, zones } from '../../../../src/render/drawings/oval/zones.ts'
-import type { Words } from '../../../../src/validate/schemas/words.ts'
-import { demoManual, demos } from '../../../support/demo.ts'
+import { smallManual } from '../../../support/small.ts'
+import { contextOf, labelFaults } from '../../support/plan-labels.ts'
 
-const contextOf = (manual: Manual, words: Words): OvalContext => ({
-  manual,
-  words: wording.schema.parse(words.labels['plan']),
-  q: (name) => manual.quantities[name]?.text ?? '',
-  alt: 'plan',
-})
-
-/** Pairs of labels that lie on each other, and labels that leave the drawing. */
-function faults(context: OvalContext, which: 'page' | 'small'): string[] {
-  const { labels, width } = planParts(context, which)
-  return labels.flatMap((a, i) => [
-    ...labels
-      .slice(i + 1)
-      .filter((b) => boxesMeet(a.box, b.box))
-      .map((b) => `${a.lines[0]} on ${b.lines[0]}`),
-    ...(a.box.left < 0 || a.box.right > width ? [`${a.lines[0]} outside`] : []),
-  ])
-}
-
-describe.each(demos)('plan of %s', (id) => {
+describe('plan of the oval', () => {
   it.each(['page', 'small'] as const)('has no label on another or outside: %s', async (which) => {
-    const { manual, words } = await demoManual(id)
-    expect(faults(contextOf(manual, words), which)).toEqual([])
+    const { manual, words } = await smallManual()
+    expect(labelFaults(contextOf(manual, words), which)).toEqual([])
   })
 
   it('names its zones with the stations where they begin and end', async () => {
-    const { manual, words } = await demoManual(id)
+    const { manual, words } = await smallManual()
     const svg = planParts(contextOf(manual, words), 'page').drawn
     for (const name of zoneNames) expect(svg).toContain(words.labels['plan']?.[name])
     const ends = zones(manual.geometry)
@@ -51,7 +30,7 @@ describe.each(demos)('plan of %s', (id) => {
 
 describe('plan of any oval', () => {
   it('keeps its labels apart, however long and wide the oval is and wherever its gates are', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const oval = fc.record({
       straight: fc.integer({ min: 120, max: 320 }),
       radius: fc.integer({ min: 60, max: 140 }),
@@ -77,14 +56,14 @@ describe('plan of any oval', () => {
           direction: clockwise ? 'clockwise' : 'counterclockwise',
           marks: turned,
         }
-        expect(faults(contextOf({ ...manual, geometry }, words), 'page')).toEqual([])
+        expect(labelFaults(contextOf({ ...manual, geometry }, words), 'page')).toEqual([])
       }),
       { numRuns: 60 },
     )
   })
 
   it('points to north as a compass laid on it would', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const arrowOf = (
       homeBearing: number | undefined,
       direction: 'clockwise' | 'counterclockwise',
@@ -114,7 +93,7 @@ describe('plan of any oval', () => {
   })
 
   it('leads loads from a stockpile to the gate that the file names, else to the nearest', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const marks = (gate: string | undefined): Manual['geometry']['marks'] => [
       { kind: 'stockpile', name: 'Pile', station: 400, offset: 20, gate },
       { kind: 'gate', name: 'Near', station: 430, offset: 20, gate: undefined },
@@ -143,7 +122,7 @@ describe('plan of any oval', () => {
   })
 
   it('shows the way of loads only where there is a stockpile and a gate outside', async () => {
-    const { manual, words } = await demoManual('larkmoor')
+    const { manual, words } = await smallManual()
     const routes = (marks: Manual['geometry']['marks']): number =>
       (
         renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)[

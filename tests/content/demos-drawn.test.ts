@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest'
+import { renderDrawings } from '../../src/render/drawings/drawings.ts'
+import { contextOf, labelFaults } from '../render/support/plan-labels.ts'
+import { chartNames, textsOutside } from '../render/support/svg-boxes.ts'
+import { demoManual, demos } from '../support/demo.ts'
+
+describe.each(demos)('drawings of %s', (id) => {
+  it('are whole, labelled and free of NaN', async () => {
+    const { manual, words } = await demoManual(id)
+    for (const [name, d] of Object.entries(renderDrawings(manual, words))) {
+      expect(d.svg, name).not.toMatch(/NaN|undefined|Infinity/)
+      expect(d.svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
+      expect(d.caption).not.toBe('')
+    }
+  })
+
+  it('keep every text of a chart inside its view box', async () => {
+    const { manual, words } = await demoManual(id)
+    const drawings = renderDrawings(manual, words)
+    for (const name of chartNames.filter((c) => c in drawings))
+      expect(textsOutside(drawings[name]?.svg ?? ''), name).toEqual([])
+  })
+
+  it.each(['page', 'small'] as const)('have no label on another in the plan: %s', async (which) => {
+    const { manual, words } = await demoManual(id)
+    expect(labelFaults(contextOf(manual, words), which)).toEqual([])
+  })
+})
