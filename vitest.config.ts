@@ -3,10 +3,7 @@ import { defineConfig } from 'vitest/config'
 import { countReporter } from './tests/gate/count-reporter.ts'
 
 /** Tests that start a browser; all others must do without one, and are fast. */
-const printing = [
-  'tests/**/*.print.test.ts',
-  'tests/print/{dividers,laid-out,pdf-rules,print,revisions}.test.ts',
-]
+const printing = ['tests/**/*.print.test.ts']
 
 export default defineConfig({
   test: {
@@ -31,7 +28,14 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'printing', include: printing, sequence: { groupOrder: 2 } },
+        test: {
+          name: 'printing',
+          include: printing,
+          globalSetup: './tests/support/printed-folder.ts',
+          // A PDF is read once by a worker, however many files look at it.
+          isolate: false,
+          sequence: { groupOrder: 2 },
+        },
       },
     ],
   },

@@ -1,35 +1,36 @@
-import { readdir, readFile } from 'node:fs/promises'
-import path from 'node:path'
 import type { Manual } from '../model/manual.ts'
 import { allSheets } from '../model/sheet-names.ts'
-import { type BinderMemory, printBinder } from '../print/binder/print-binder.ts'
+import { type BinderPrint, printBinder } from '../print/binder/print-binder.ts'
 import { leafName, printReplacement } from '../print/binder/print-replacement.ts'
 import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
+import type { BinderMemory } from '../print/binder/settle-parts.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printCards } from '../print/cards/print-cards.ts'
+import type { PdfAbout } from '../print/finish/finish-pdf.ts'
 import { printForms } from '../print/forms/print-forms.ts'
-import { openPress } from '../print/press/press.ts'
+import { openPress, type Press } from '../print/press/press.ts'
 import type { PrintCache } from '../print/press/print-cache.ts'
 import { printPages } from '../print/press/print-pages.ts'
 import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
-import { margins } from '../render/binder/page-rules.ts'
-import { renderBinder } from '../render/binder/render-binder.ts'
+import type { RenderAssets } from '../render/assets.ts'
+import { type Binder, renderBinder } from '../render/binder/render-binder.ts'
 import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
 import { renderDividers } from '../render/dividers/render-dividers.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
-import { renderSheets } from '../render/sheets/render-sheets.ts'
+import { renderSheets, type Sheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
-import { hashOf } from '../write/build-record.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts, loadTemplates } from './load/load-assets.ts'
 import type { Folders } from './load/load-manual.ts'
+import { printingProgram } from './printing-program.ts'
 
 export type Printed = {
   readonly files: readonly OutputFile[]
   readonly binderPages: number
   readonly sheets: number
-  readonly binder: BinderMemory /** Pages of this binder, and those of the last build of another revision, to compare the next with. */
+  readonly binder: BinderMemory
+  /** Pages of this binder, and those of the last build of another revision, to compare the next with. */
   readonly revision: BinderRevision
   readonly before: BinderRevision | undefined
   readonly toExchange: number
@@ -56,30 +57,37 @@ export type PrintJob = {
   readonly before: BinderRevision | undefined
 }
 
-const pointsAnInch = 72
+type Tell = (what: string) => void
 
-/**
- * A hash over the program's own printing: what another state of it has printed is not taken from
- * the cache.
- */
-async function printingProgram(folders: Folders): Promise<string> {
-  const root = path.join(folders.project, 'src', 'print')
-  const names = (await readdir(root, { recursive: true })).filter((n) => n.endsWith('.ts'))
-  return hashOf(
-    await Promise.all(
-      [
-        ...names.map((n) => path.join(root, n)),
-        path.join(folders.project, 'package-lock.json'),
-      ].map(async (file) => ({
-        path: path.relative(folders.project, file),
-        text: await readFile(file, 'utf8'),
-      })),
-    ),
-  )
+/** What all documents of one build share. */
+type Printing = {
+  readonly press: Press
+  readonly manual: Manual
+  readonly assets: RenderAssets
+  /** What a document says about itself, from its title and its name among the others. */
+  readonly about: (title: string | undefined, name: string) => PdfAbout
+  readonly tell: Tell
+}
+
+function aboutDocuments({ manual, words, version }: PrintJob): Printing['about'] {
+  const { facility } = manual
+  const shared = {
+    author: facility.name,
+    subject: words.binder.subject,
+    keywords: [facility.name, facility.ovalName, ...manual.sections.map((s) => s.title)],
+    lang: facility.lang,
+    date: manual.date,
+    creator: `Ovalkeep ${version}`,
+  }
+  return (title, name) => ({
+    ...shared,
+    title: `${facility.name}: ${title}`,
+    seed: `${facility.id}/${facility.revision}/${manual.date}/${name}`,
+  })
 }
 
 /** `sheets/<procedure>.pdf` on the first paper in color; others say so in their names. */
-function sheetPath(f: SheetFile, usual: string): string {
+function sheetPath(f: SheetFile, usual: string | undefined): string {
   const marks = [
     f.id ?? allSheets,
     ...(f.paper === usual ? [] : [f.paper]),
@@ -88,112 +96,106 @@ function sheetPath(f: SheetFile, usual: string): string {
   return `sheets/${marks.join('-')}.pdf`
 }
 
+async function sheetFiles(
+  { press, manual, assets, about, tell }: Printing,
+  sheets: Sheets,
+): Promise<OutputFile[]> {
+  const { system, sheetPapers } = manual.facility
+  const titled = about(assets.words.site.sheets, 'sheets')
+  const printed = await printSheets(press, { sheets, about: titled, system }, tell)
+  return printed.map((f) => ({ path: sheetPath(f, sheetPapers[0]), data: f.bytes }))
+}
+
+async function formFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
+  const titled = about(assets.words.forms.title, 'forms')
+  return [{ path: 'forms.pdf', data: await printForms(press, renderForms(manual, assets), titled) }]
+}
+
+async function cardFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
+  if (manual.cards.length === 0) return []
+  const titled = about(assets.words.cards.title, 'cards')
+  return [{ path: 'cards.pdf', data: await printCards(press, renderCards(manual, assets), titled) }]
+}
+
+async function dividerFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
+  if (manual.facility.binder.dividers !== 'tab-stock') return []
+  const titled = about(assets.words.binder.dividers, 'dividers')
+  const data = await printPages(press, renderDividers(manual, assets), titled)
+  return [{ path: 'dividers.pdf', data }]
+}
+
+/** The leaves to exchange since another revision, and how many they are. */
+async function replacementFiles(
+  { press, manual, assets, about }: Printing,
+  binder: Binder,
+  printed: BinderPrint,
+  before: BinderRevision | undefined,
+): Promise<{ readonly files: readonly OutputFile[]; readonly toExchange: number }> {
+  if (!before) return { files: [], toExchange: 0 }
+  const { takeOut, putIn } = compareBinders(before.pages, printed.laid, binder.sides)
+  if (putIn.length + takeOut.length === 0) return { files: [], toExchange: 0 }
+  const [out, into] = [takeOut.map(leafName), putIn.map(leafName)]
+  const list = renderReplacementList(manual, assets, before, out, into)
+  const titled = about(assets.words.binder.replacement, 'replacement')
+  const data = await printReplacement(press, { binder, printed, putIn, list, about: titled })
+  return { files: [{ path: 'replacement-pages.pdf', data }], toExchange: putIn.length }
+}
+
+async function printDocuments(
+  printing: Printing,
+  { last, before }: Pick<PrintJob, 'last' | 'before'>,
+): Promise<Printed> {
+  const { press, manual, assets, about, tell } = printing
+  tell('binder and sheets')
+  const posted = renderSheets(manual, assets)
+  const rendered = renderBinder(manual, assets)
+  const job = { binder: rendered, about: about(assets.words.binder.subject, 'binder'), last }
+  const [binder, forms, cards, dividers, sheets] = await Promise.all([
+    printBinder(press, job, tell),
+    formFiles(printing),
+    cardFiles(printing),
+    dividerFiles(printing),
+    sheetFiles(printing, posted),
+  ])
+  const replacement = await replacementFiles(printing, rendered, binder, before)
+  const pages = binder.laid.map(({ label, print }) => ({ label, print }))
+  return {
+    files: [
+      { path: 'binder.pdf', data: binder.bytes },
+      ...[replacement.files, forms, cards, dividers, sheets].flat(),
+    ],
+    binderPages: binder.laid.length,
+    sheets: posted.sheets.length,
+    binder: binder.memory,
+    revision: { revision: manual.facility.revision, date: manual.date, pages },
+    before,
+    toExchange: replacement.toExchange,
+  }
+}
+
 /**
  * Prints the binder, the posted sheets, the forms and the pocket cards of a manual, all in one
  * browser.
  */
-export async function printManual(
-  { found, cache, manual, words, folders, version, last, before }: PrintJob,
-  tell: (what: string) => void,
-): Promise<Printed> {
+export async function printManual(job: PrintJob, tell: Tell): Promise<Printed> {
+  const { found, cache, manual, words, folders } = job
   const [fonts, templates, program] = await Promise.all([
     loadFonts(),
     loadTemplates(folders),
     printingProgram(folders),
   ])
-  const assets = { ...templates, words, fontCss: fonts.inline }
-  const { facility } = manual
-  const about = {
-    author: facility.name,
-    subject: words.binder.subject,
-    keywords: [facility.name, facility.ovalName, ...manual.sections.map((s) => s.title)],
-    lang: facility.lang,
-    date: manual.date,
-    creator: `Ovalkeep ${version}`,
-  }
-  const titled = (title: string | undefined, name: string) => ({
-    ...about,
-    title: `${facility.name}: ${title}`,
-    seed: `${facility.id}/${facility.revision}/${manual.date}/${name}`,
-  })
   const press = openPress({
     browser: found.browser,
     browserName: found.version,
     program,
     fontCss: fonts.inline,
-    lang: facility.lang,
+    lang: manual.facility.lang,
     cache,
   })
+  const assets = { ...templates, words, fontCss: fonts.inline }
   try {
-    tell('binder and sheets')
-    const posted = renderSheets(manual, assets)
-    const rendered = renderBinder(manual, assets)
-    const [binder, forms, cards, dividers, sheets] = await Promise.all([
-      printBinder(
-        press,
-        rendered,
-        titled(words.binder.subject, 'binder'),
-        margins.top * pointsAnInch,
-        last,
-        tell,
-      ),
-      printForms(press, renderForms(manual, assets), titled(words.forms.title, 'forms')),
-      printCards(press, renderCards(manual, assets), titled(words.cards.title, 'cards')),
-      facility.binder.dividers === 'tab-stock'
-        ? printPages(
-            press,
-            renderDividers(manual, assets),
-            titled(words.binder.dividers, 'dividers'),
-          )
-        : undefined,
-      printSheets(press, posted, titled(words.site.sheets, 'sheets'), facility.system, tell),
-    ])
-    const [usual = ''] = facility.sheetPapers
-    const exchange = before
-      ? compareBinders(before.pages, binder.laid, rendered.sides)
-      : { takeOut: [], putIn: [] }
-    const replacement =
-      before && exchange.putIn.length + exchange.takeOut.length > 0
-        ? [
-            {
-              path: 'replacement-pages.pdf',
-              data: await printReplacement(
-                press,
-                rendered,
-                binder,
-                exchange.putIn,
-                renderReplacementList(
-                  manual,
-                  assets,
-                  before,
-                  exchange.takeOut.map(leafName),
-                  exchange.putIn.map(leafName),
-                ),
-                titled(words.binder.replacement, 'replacement'),
-              ),
-            },
-          ]
-        : []
-    return {
-      files: [
-        { path: 'binder.pdf', data: binder.bytes },
-        ...replacement,
-        { path: 'forms.pdf', data: forms.bytes },
-        ...(manual.cards.length > 0 ? [{ path: 'cards.pdf', data: cards }] : []),
-        ...(dividers ? [{ path: 'dividers.pdf', data: dividers }] : []),
-        ...sheets.files.map((f) => ({ path: sheetPath(f, usual), data: f.bytes })),
-      ],
-      binderPages: binder.laid.length,
-      sheets: posted.sheets.length,
-      binder: binder.memory,
-      revision: {
-        revision: facility.revision,
-        date: manual.date,
-        pages: binder.laid.map(({ label, print }) => ({ label, print })),
-      },
-      before,
-      toExchange: exchange.putIn.length,
-    }
+    const printing = { press, manual, assets, about: aboutDocuments(job), tell }
+    return await printDocuments(printing, job)
   } finally {
     await press.close()
   }

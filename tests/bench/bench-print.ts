@@ -1,15 +1,15 @@
 import { mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
-import { PDFDocument } from '@cantoo/pdf-lib'
 import { projectFolders } from '../../src/cli/folders.ts'
 import { loadFonts, loadTemplates } from '../../src/cli/load/load-assets.ts'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
 import { printBinder } from '../../src/print/binder/print-binder.ts'
 import { findBrowser } from '../../src/print/browser/find-browser.ts'
+import { openDocument } from '../../src/print/pdf/documents.ts'
+import { pageCount } from '../../src/print/pdf/pages.ts'
 import { openPress } from '../../src/print/press/press.ts'
 import { noCache, type PrintCache, printCache } from '../../src/print/press/print-cache.ts'
-import { margins } from '../../src/render/binder/page-rules.ts'
 import { renderBinder } from '../../src/render/binder/render-binder.ts'
 
 // What a finished binder costs against one plain print of the same pages by the same browser,
@@ -76,7 +76,7 @@ const finished = (cache: PrintCache, last?: Awaited<ReturnType<typeof printBinde
       lang: 'en',
       cache,
     })
-    const printed = await printBinder(press, binder, about, margins.top * 72, last, () => undefined)
+    const printed = await printBinder(press, { binder, about, last }, () => undefined)
     await press.close()
     return printed
   })
@@ -93,7 +93,7 @@ for (let round = 0; round < 5; round++) {
   const same = await finished(kept, cold.value.memory)
   rows.push([cold.ms, known.ms, same.ms].map((ms) => ms / base.ms))
   console.log(
-    `plain ${(base.ms / 1000).toFixed(1)} s, ${(await PDFDocument.load(base.value)).getPageCount()} pages; finished ${(cold.ms / 1000).toFixed(1)} s; numbers known ${(known.ms / 1000).toFixed(1)} s; nothing changed ${(same.ms / 1000).toFixed(1)} s; ${cold.value.laid.length} pages`,
+    `plain ${(base.ms / 1000).toFixed(1)} s, ${pageCount(await openDocument(base.value))} pages; finished ${(cold.ms / 1000).toFixed(1)} s; numbers known ${(known.ms / 1000).toFixed(1)} s; nothing changed ${(same.ms / 1000).toFixed(1)} s; ${cold.value.laid.length} pages`,
   )
 }
 const median = (i: number): string =>

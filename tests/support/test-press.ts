@@ -1,7 +1,8 @@
+import { afterAll, beforeAll } from 'vitest'
+import { loadFonts } from '../../src/cli/load/load-assets.ts'
 import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { openPress, type Press } from '../../src/print/press/press.ts'
 import { noCache } from '../../src/print/press/print-cache.ts'
-import { assetsFor, demoManual } from './demo.ts'
 
 /** A press with the project's fonts that keeps nothing, in a browser of its own. */
 export async function openTestPress(): Promise<{
@@ -10,12 +11,11 @@ export async function openTestPress(): Promise<{
 }> {
   const found = await findBrowser(process.env)
   if (found.kind !== 'found') throw new Error(found.message)
-  const { words } = await demoManual('larkmoor')
   const press = openPress({
     browser: found.browser,
     browserName: found.version,
     program: '',
-    fontCss: (await assetsFor(words, 'inline')).fontCss,
+    fontCss: (await loadFonts()).inline,
     lang: 'en',
     cache: noCache,
   })
@@ -26,4 +26,14 @@ export async function openTestPress(): Promise<{
       await found.browser.close()
     },
   }
+}
+
+/** Opens a press before the tests of a file and closes it after them. @returns what gives it. */
+export function usePress(): () => Press {
+  let open: Awaited<ReturnType<typeof openTestPress>>
+  beforeAll(async () => {
+    open = await openTestPress()
+  })
+  afterAll(() => open.close())
+  return () => open.press
 }

@@ -1,4 +1,4 @@
-import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import type { Word } from './read-pdf.ts'
 
 /**
  * A run of letters on a page, points from its lower left: from the baseline to the height of small
@@ -16,16 +16,15 @@ export type TextBox = {
 /** How tall small letters are, as a share of the type size (between those of the faces used). */
 const xHeight = 0.48
 
-/** All words that a page shows, with their places. */
-export async function textBoxes(page: PDFPageProxy): Promise<readonly TextBox[]> {
-  const { items } = await page.getTextContent()
-  return items.flatMap((i) => {
+/** The words of a page as boxes. */
+export function textBoxes(words: readonly Word[]): readonly TextBox[] {
+  return words.flatMap(({ text, x, y, right, transform }) => {
     // The bar of a mean lies over its letter.
-    if (!('str' in i) || i.str.trim() === '' || i.str === '‾') return []
-    const [a, b, , , x, y] = i.transform as [number, number, number, number, number, number]
+    if (text.trim() === '' || text === '‾') return []
+    const [a = 0, b = 0] = transform
     const size = Math.hypot(a, b)
     const upright = Math.abs(b) < 1e-3 * size && a > 0
-    return [{ text: i.str, left: x, right: x + i.width, low: y, high: y + size * xHeight, upright }]
+    return [{ text, left: x, right, low: y, high: y + size * xHeight, upright }]
   })
 }
 

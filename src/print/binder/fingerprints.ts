@@ -1,34 +1,21 @@
 import { createHash } from 'node:crypto'
-import { PDFArray, PDFDict, type PDFDocument, PDFName, type PDFPage } from '@cantoo/pdf-lib'
 import { beginsMarked, operatorOf } from '../content/operator.ts'
-import { streamText } from '../content/stream-text.ts'
+import { dictionaryAt, entriesOf, nameAt } from '../pdf/dictionaries.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { contentOf, type PdfPage, pagesOf, resourcesOf } from '../pdf/pages.ts'
 
 /**
  * Names of a page's fonts by what its content calls them; a subset's letters before the plus are
  * chance.
  */
-function fontNames(page: PDFPage): ReadonlyMap<string, string> {
-  const fonts = page.node.Resources()?.lookupMaybe(PDFName.of('Font'), PDFDict)
+function fontNames(page: PdfPage): ReadonlyMap<string, string> {
+  const fonts = dictionaryAt(resourcesOf(page), 'Font')
   return new Map(
-    (fonts?.keys() ?? []).map((key) => [
-      key.decodeText(),
-      (
-        fonts
-          ?.lookupMaybe(key, PDFDict)
-          ?.lookupMaybe(PDFName.of('BaseFont'), PDFName)
-          ?.decodeText() ?? ''
-      ).replace(/^[A-Z]{6}\+/, ''),
-    ]),
+    entriesOf(fonts).map(([called]) => {
+      const name = nameAt(dictionaryAt(fonts, called), 'BaseFont') ?? ''
+      return [called, name.replace(/^[A-Z]{6}\+/, '')]
+    }),
   )
-}
-
-function contentOf(page: PDFPage): string {
-  const contents = page.node.Contents()
-  const streams =
-    contents instanceof PDFArray
-      ? contents.asArray().map((ref) => page.doc.context.lookup(ref))
-      : [contents]
-  return streams.map((s) => streamText(s) ?? '').join('\n')
 }
 
 /**
@@ -36,11 +23,11 @@ function contentOf(page: PDFPage): string {
  * Text outside any tag is head and foot, whose date and revision change with every build; that
  * alone is no reason to exchange a page.
  */
-function fingerprint(page: PDFPage): string {
+function fingerprint(document: PdfDocument, page: PdfPage): string {
   const fonts = fontNames(page)
   const counted: string[] = []
   let [depth, inText] = [0, false]
-  for (const line of contentOf(page).split('\n')) {
+  for (const line of contentOf(document, page).split('\n')) {
     const operator = operatorOf(line)
     if (operator === 'BT') inText = true
     const begins = beginsMarked(operator)
@@ -61,5 +48,5 @@ function fingerprint(page: PDFPage): string {
 }
 
 /** One fingerprint for each page of a document as the browser printed it. */
-export const pageFingerprints = (document: PDFDocument): readonly string[] =>
-  document.getPages().map(fingerprint)
+export const pageFingerprints = (document: PdfDocument): readonly string[] =>
+  pagesOf(document).map((page) => fingerprint(document, page))

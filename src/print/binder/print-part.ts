@@ -1,11 +1,13 @@
-import { PDFDocument } from '@cantoo/pdf-lib'
 import { type Hand, textArea } from '../../render/binder/page-rules.ts'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
-import { destinations } from '../inspect/destinations.ts'
+import { toPdf } from '../page/to-pdf.ts'
+import { openDocument } from '../pdf/documents.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { pageCount } from '../pdf/pages.ts'
 import type { Press } from '../press/press.ts'
-import { toPdf } from '../press/to-pdf.ts'
 import { pageFingerprints } from './fingerprints.ts'
+import { placesOf } from './places.ts'
 import { fillSlots, slotsIn } from './slots.ts'
 import { tightenTails } from './tighten-tails.ts'
 
@@ -23,37 +25,37 @@ export type PartPrint = {
 }
 
 /** Documents that were read to find their places and are soon joined. */
-const open = new WeakMap<Uint8Array, PDFDocument>()
+const readBefore = new WeakMap<Uint8Array, PdfDocument>()
 
 /** The document that a part was printed as, its content in order; to be joined with others once. */
-export async function partDocument({ bytes }: Pick<PartPrint, 'bytes'>): Promise<PDFDocument> {
-  const known = open.get(bytes)
+export async function partDocument({ bytes }: Pick<PartPrint, 'bytes'>): Promise<PdfDocument> {
+  const known = readBefore.get(bytes)
   if (known) return known
-  const document = await PDFDocument.load(bytes, { updateMetadata: false })
+  const document = await openDocument(bytes)
   orderContent(document)
-  open.set(bytes, document)
+  readBefore.set(bytes, document)
   return document
 }
 
-type Findings = Pick<PartPrint, 'pages' | 'prints' | 'places'>
+type PartPages = Pick<PartPrint, 'pages' | 'prints' | 'places'>
 
-/** What a printed part holds and where, as the browser wrote it. */
-async function inspect(bytes: Uint8Array, isLikelyLast: boolean): Promise<Findings> {
+/** How many pages a printed part has, what is on them and where, as the browser wrote it. */
+async function readPages(bytes: Uint8Array, isLikelyLast: boolean): Promise<PartPages> {
   // The browser is given its next part first, and works while this one is looked at.
   await new Promise((go) => setImmediate(go))
-  const document = await PDFDocument.load(bytes, { updateMetadata: false })
-  const findings = {
-    pages: document.getPageCount(),
+  const document = await openDocument(bytes)
+  const pages = {
+    pages: pageCount(document),
     prints: pageFingerprints(document),
-    places: new Map([...destinations(document)].map(([id, at]): [string, number] => [id, at.page])),
+    places: placesOf(document),
   }
   // While the browser prints the next parts there is time for what would come after the last of
   // them.
   if (isLikelyLast) {
     orderContent(document)
-    open.set(bytes, document)
+    readBefore.set(bytes, document)
   }
-  return findings
+  return pages
 }
 
 /** The numbers that a part's slots ask for, out of all there are. */
@@ -79,7 +81,7 @@ function printLaidOut(
     { area: { width: width * inch, height: height * inch }, ranges },
     async (page, { area, ranges }) => {
       await tightenTails(page, area)
-      return toPdf(page, { tagged: true, ...(ranges === undefined ? {} : { ranges }) })
+      return toPdf(page, ranges)
     },
   )
 }
@@ -94,8 +96,8 @@ export async function printPart(
   const filled = askedFor(part, labels)
   const bytes = await printLaidOut(press, part, { hand, filled }, undefined)
   const isLikelyLast = Object.values(filled).every((label) => label !== '')
-  const findings = await press.keep(['findings', bytes], () => inspect(bytes, isLikelyLast))
-  return { bytes, ...findings, hand, filled }
+  const pages = await press.keep(['pages', bytes], () => readPages(bytes, isLikelyLast))
+  return { bytes, ...pages, hand, filled }
 }
 
 /** Prints some pages (from 0) of a part that was printed before, by themselves. */
@@ -104,8 +106,6 @@ export async function printPages(
   part: BinderPart,
   as: Pick<PartPrint, 'hand' | 'filled'>,
   pages: readonly number[],
-): Promise<PDFDocument> {
-  return PDFDocument.load(await printLaidOut(press, part, as, pages.map((p) => p + 1).join(',')), {
-    updateMetadata: false,
-  })
+): Promise<PdfDocument> {
+  return openDocument(await printLaidOut(press, part, as, pages.map((p) => p + 1).join(',')))
 }

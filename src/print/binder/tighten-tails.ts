@@ -1,4 +1,4 @@
-import type { Page } from 'puppeteer'
+import type { BrowserPage } from '../page/open-page.ts'
 
 /** Room for text on a page, CSS pixels (1/96 in). */
 export type TextArea = { readonly width: number; readonly height: number }
@@ -41,5 +41,5 @@ function tightenInPage({ width, height }: TextArea, tail: number): void {
 }
 
 /** Spares pages that would hold only a procedure's last few lines. */
-export const tightenTails = (page: Page, area: TextArea): Promise<void> =>
+export const tightenTails = (page: BrowserPage, area: TextArea): Promise<void> =>
   page.evaluate(tightenInPage, area, shortTail)

@@ -1,4 +1,4 @@
-import type { Page } from 'puppeteer'
+import type { BrowserPage } from '../page/open-page.ts'
 
 /**
  * Scales of the type that are tried, the largest first. At the smallest, type is still as large as
@@ -28,7 +28,7 @@ function fitInPage(tried: readonly number[]): string[] {
 }
 
 /** @throws Error naming the cards that hold more than there is room for. */
-export async function fitCards(page: Page): Promise<void> {
+export async function fitCards(page: BrowserPage): Promise<void> {
   const full = await page.evaluate(fitInPage, scales)
   if (full.length > 0) throw new Error(`more on a card than there is room for: ${full.join(', ')}`)
 }

@@ -1,8 +1,8 @@
 import type { PdfAbout } from '../finish/finish-pdf.ts'
 import { freshFonts } from '../page/open-page.ts'
+import { toPdf } from '../page/to-pdf.ts'
 import type { Copy, Press } from '../press/press.ts'
 import { finishPrinted } from '../press/print-pages.ts'
-import { toPdf } from '../press/to-pdf.ts'
 import { fitCards } from './fit-cards.ts'
 
 /**
@@ -14,7 +14,7 @@ export async function printCards(press: Press, cards: Copy, about: PdfAbout): Pr
     await fitCards(page)
     // Of all the sizes that were tried only the last may be on paper.
     await freshFonts(page)
-    return toPdf(page, { tagged: true })
+    return toPdf(page)
   })
   return finishPrinted(press, bytes, about)
 }

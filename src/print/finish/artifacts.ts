@@ -1,82 +1,58 @@
-import { deflateSync } from 'node:zlib'
-import { PDFArray, type PDFDocument, PDFName, PDFRawStream, PDFRef } from '@cantoo/pdf-lib'
-import { beginsMarked, operatorOf } from '../content/operator.ts'
-import { streamText } from '../content/stream-text.ts'
-import { unmarkDecoration } from './decoration.ts'
+import { unmarkDecoration } from '../content/unmark-decoration.ts'
+import { wrapArtifacts } from '../content/wrap-artifacts.ts'
+import { entry, lookUp, setEntry } from '../pdf/dictionaries.ts'
+import { removeObject, reserveNumber, resolve, setObject } from '../pdf/documents.ts'
+import type { PdfDocument, PdfReference } from '../pdf/kinds.ts'
+import { asArray, asReference, itemsOf } from '../pdf/objects.ts'
+import { type PdfPage, pagesOf } from '../pdf/pages.ts'
+import { contentStream, streamText } from '../pdf/streams.ts'
 
-const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
-const shape = new Set(['m', 'l', 'c', 'v', 'y', 'h', 're', 'W', 'W*'])
+/** The content of a page as one stream, to be written anew. */
+type OneStream = {
+  readonly reference: PdfReference
+  readonly text: string
+  /** Streams that it replaces. */
+  readonly replaced: readonly PdfReference[]
+}
 
-/**
- * Wraps everything that is painted outside any tag (rules, backgrounds, running heads) as an
- * artifact, so that readers for the blind pass it over. The browser writes one operator a line.
- */
-export function wrapArtifacts(content: string): string {
-  const out: string[] = []
-  let depth = 0
-  let held: string[] = []
-  let holding: 'text' | 'path' | undefined
-  const close = (wrap: boolean): void => {
-    out.push(...(wrap ? ['/Artifact BMC', ...held, 'EMC'] : held))
-    held = []
-    holding = undefined
-  }
-  for (const line of content.split('\n')) {
-    const operator = operatorOf(line)
-    if (beginsMarked(operator)) depth++
-    if (operator === 'EMC') depth--
-    if (depth > 0 || operator === 'EMC') {
-      out.push(line)
-      continue
-    }
-    if (holding) {
-      held.push(line)
-      if (holding === 'text' && operator === 'ET') close(true)
-      // A path that only clips paints nothing.
-      else if (holding === 'path' && paint.has(operator)) close(operator !== 'n')
-      continue
-    }
-    if (operator === 'BT' || shape.has(operator)) {
-      holding = operator === 'BT' ? 'text' : 'path'
-      held = [line]
-    } else if (operator === 'Do' || operator === 'sh') out.push('/Artifact BMC', line, 'EMC')
-    else out.push(line)
-  }
-  return [...out, ...held].join('\n')
+/** @returns nothing where a page has no content that can be read. */
+function asOneStream(document: PdfDocument, { dictionary }: PdfPage): OneStream | undefined {
+  const contents = entry(dictionary, 'Contents')
+  // Laying fields over a page turns its one stream into a list.
+  const list = asArray(lookUp(dictionary, 'Contents'))
+  const streams = list ? itemsOf(list) : [contents]
+  // The streams of a list may be shared between pages.
+  const isAlone = streams.length === 1
+  const reference = isAlone ? asReference(streams[0]) : reserveNumber(document)
+  const texts = streams.flatMap((s) => streamText(resolve(document, s)) ?? [])
+  if (!reference || texts.length < streams.length) return undefined
+  setEntry(dictionary, 'Contents', reference)
+  const replaced = isAlone ? [] : streams.flatMap((s) => asReference(s) ?? [])
+  return { reference, text: texts.join('\n'), replaced }
 }
 
 /**
- * Does so on every page, decoration that is tagged as content included.
+ * Wraps everything on every page that is painted outside any tag as an artifact, decoration that is
+ * tagged as content included.
  * @param isKept Whether marked content of a page says something although it shows no words.
  * @returns by page the numbers of the marked content that has become an artifact.
  */
 export function markArtifacts(
-  document: PDFDocument,
-  isKept: (page: PDFRef, mcid: number) => boolean,
-): ReadonlyMap<PDFRef, ReadonlySet<number>> {
-  const decoration = new Map<PDFRef, ReadonlySet<number>>()
-  const replaced = new Set<PDFRef>()
-  for (const page of document.getPages()) {
-    const contents = page.node.get(PDFName.of('Contents'))
-    const whole = document.context.lookup(contents)
-    // Laying fields over a page turns its one stream into a list.
-    const refs = whole instanceof PDFArray ? whole.asArray() : [contents]
-    // The streams of a list may be shared between pages.
-    const ref = refs.length === 1 ? refs[0] : document.context.nextRef()
-    const texts = refs.flatMap((r) => streamText(document.context.lookup(r)) ?? [])
-    if (!(ref instanceof PDFRef) || texts.length < refs.length) continue
-    page.node.set(PDFName.of('Contents'), ref)
-    if (refs.length > 1) for (const r of refs) if (r instanceof PDFRef) replaced.add(r)
-    const { content, removed } = unmarkDecoration(texts.join('\n'), (mcid) =>
-      isKept(page.ref, mcid),
+  document: PdfDocument,
+  isKept: (page: PdfReference, mcid: number) => boolean,
+): ReadonlyMap<PdfReference, ReadonlySet<number>> {
+  const decoration = new Map<PdfReference, ReadonlySet<number>>()
+  const replaced = new Set<PdfReference>()
+  for (const page of pagesOf(document)) {
+    const whole = asOneStream(document, page)
+    if (!whole) continue
+    for (const stream of whole.replaced) replaced.add(stream)
+    const { content, removed } = unmarkDecoration(whole.text, (mcid) =>
+      isKept(page.reference, mcid),
     )
-    decoration.set(page.ref, new Set(removed))
-    const data = deflateSync(Buffer.from(wrapArtifacts(content), 'latin1'))
-    document.context.assign(
-      ref,
-      PDFRawStream.of(document.context.obj({ Length: data.length, Filter: 'FlateDecode' }), data),
-    )
+    decoration.set(page.reference, new Set(removed))
+    setObject(document, whole.reference, contentStream(document, wrapArtifacts(content)))
   }
-  for (const ref of replaced) document.context.delete(ref)
+  for (const stream of replaced) removeObject(document, stream)
   return decoration
 }

@@ -1,11 +1,11 @@
-import type { PDFDocument } from '@cantoo/pdf-lib'
 import type { LabelRange } from '../binder/page-numbers.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { saveDocument } from '../pdf/save-document.ts'
 import { describeLinks } from './links.ts'
 import { fixIdentity, writeMetadata } from './metadata.ts'
 import { closeOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
 import { dropProbes } from './probes.ts'
-import { saveDocument } from './save-document.ts'
 import { orderStructure } from './structure/order-structure.ts'
 import { renumberStructure } from './structure/renumber.ts'
 import { lowerDestinations } from './targets.ts'
@@ -34,7 +34,7 @@ const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', 
  * The part of finishing that is done page by page: what nobody sees or reads is taken out of what a
  * browser has printed, and its tags are set in order.
  */
-export function orderContent(document: PDFDocument): void {
+export function orderContent(document: PdfDocument): void {
   dropProbes(document)
   orderStructure(document)
 }
@@ -43,7 +43,7 @@ export function orderContent(document: PDFDocument): void {
  * Finishes a document whose content is in order, in one pass: metadata, page labels, links,
  * bookmarks, fixed identity.
  */
-export async function finishOrdered(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
+export async function finishOrdered(document: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
   writeMetadata(document, about)
   labelPages(document, about.labels ?? plain)
   renumberStructure(document)
@@ -55,7 +55,7 @@ export async function finishOrdered(document: PDFDocument, about: PdfAbout): Pro
 }
 
 /** Finishes what a browser has printed. */
-export function finishPdf(document: PDFDocument, about: PdfAbout): Promise<Uint8Array> {
+export function finishPdf(document: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
   orderContent(document)
   return finishOrdered(document, about)
 }

@@ -1,22 +1,18 @@
-import { PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib'
+import { hasEntry, lookUp, nameAt, setEntry } from '../pdf/dictionaries.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { unicodeText } from '../pdf/make-objects.ts'
+import { asName, asText } from '../pdf/objects.ts'
+import { annotationsOf, pagesOf } from '../pdf/pages.ts'
 
 /** Gives every link words of its own for those who cannot see where it stands. */
-export function describeLinks(document: PDFDocument): void {
-  const [subtype, link, contents, dest] = ['Subtype', 'Link', 'Contents', 'Dest'].map((n) =>
-    PDFName.of(n),
-  ) as [PDFName, PDFName, PDFName, PDFName]
-  for (const page of document.getPages()) {
-    const annots = page.node.Annots()
-    for (let i = 0; i < (annots?.size() ?? 0); i++) {
-      const annotation = annots?.lookup(i, PDFDict)
-      if (!annotation || annotation.get(subtype) !== link || annotation.get(contents)) continue
-      const target = annotation.get(dest)
-      const name =
-        target instanceof PDFName || target instanceof PDFString ? target.decodeText() : ''
-      annotation.set(
-        contents,
-        PDFHexString.fromText(name === '' ? 'Link' : `Go to ${name.replaceAll('-', ' ')}`),
-      )
+export function describeLinks(document: PdfDocument): void {
+  for (const page of pagesOf(document)) {
+    for (const { dictionary } of annotationsOf(document, page)) {
+      if (nameAt(dictionary, 'Subtype') !== 'Link' || hasEntry(dictionary, 'Contents')) continue
+      const target = lookUp(dictionary, 'Dest')
+      const place = asName(target) ?? asText(target) ?? ''
+      const words = place === '' ? 'Link' : `Go to ${place.replaceAll('-', ' ')}`
+      setEntry(dictionary, 'Contents', unicodeText(words))
     }
   }
 }

@@ -1,7 +1,11 @@
 import { createHash } from 'node:crypto'
-import { type PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib'
 import { startOf } from '../../model/day.ts'
 import { escapeHtml } from '../../render/text/html.ts'
+import { setEntry } from '../pdf/dictionaries.ts'
+import { addObject, catalogOf } from '../pdf/documents.ts'
+import { setFileIdentifier, writeInformation } from '../pdf/information.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { rawStream } from '../pdf/streams.ts'
 import type { PdfAbout } from './finish-pdf.ts'
 
 /** The same facts as in the document information, in the form of ISO 16684-1 (XMP). */
@@ -15,27 +19,15 @@ function xmp(about: PdfAbout): string {
 /**
  * Title, author, subject, keywords, language and dates, both as document information and as XMP.
  */
-export function writeMetadata(document: PDFDocument, about: PdfAbout): void {
-  const date = startOf(about.date)
-  document.setTitle(about.title, { showInWindowTitleBar: true })
-  document.setAuthor(about.author)
-  document.setSubject(about.subject)
-  document.setKeywords([...about.keywords])
-  document.setCreator(about.creator)
-  document.setProducer(about.creator)
-  document.setCreationDate(date)
-  document.setModificationDate(date)
-  document.setLanguage(about.lang)
-  const { context } = document
-  const stream = context.stream(new TextEncoder().encode(xmp(about)), {
+export function writeMetadata(document: PdfDocument, about: PdfAbout): void {
+  writeInformation(document, { ...about, date: startOf(about.date) })
+  const stream = rawStream(document, new TextEncoder().encode(xmp(about)), {
     Type: 'Metadata',
     Subtype: 'XML',
   })
-  document.catalog.set(PDFName.of('Metadata'), context.register(stream))
+  setEntry(catalogOf(document), 'Metadata', addObject(document, stream))
 }
 
 /** A file identifier made from what went in, instead of from the moment of printing. */
-export function fixIdentity(document: PDFDocument, seed: string): void {
-  const id = PDFHexString.of(createHash('md5').update(seed).digest('hex'))
-  document.context.trailerInfo.ID = document.context.obj([id, id])
-}
+export const fixIdentity = (document: PdfDocument, seed: string): void =>
+  setFileIdentifier(document, createHash('md5').update(seed).digest('hex'))

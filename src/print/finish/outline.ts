@@ -1,20 +1,19 @@
-import { PDFDict, type PDFDocument, PDFName, PDFNumber, type PDFObject } from '@cantoo/pdf-lib'
+import { dictionaryAt, numberAt, setEntry } from '../pdf/dictionaries.ts'
+import { catalogOf } from '../pdf/documents.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { name, number } from '../pdf/make-objects.ts'
 
 /** Shows the bookmarks when the document opens, with only the first level unfolded. */
-export function closeOutline(document: PDFDocument): void {
-  const outline = document.catalog.lookupMaybe(PDFName.of('Outlines'), PDFDict)
+export function closeOutline(document: PdfDocument): void {
+  const catalog = catalogOf(document)
+  const outline = dictionaryAt(catalog, 'Outlines')
   if (!outline) return
   let top = 0
-  let ref: PDFObject | undefined = outline.get(PDFName.of('First'))
-  while (ref) {
-    const item: PDFObject | undefined = document.context.lookup(ref)
-    if (!(item instanceof PDFDict)) break
+  for (let item = dictionaryAt(outline, 'First'); item; item = dictionaryAt(item, 'Next')) {
     top++
-    const count = item.get(PDFName.of('Count'))
-    if (count instanceof PDFNumber && count.asNumber() > 0)
-      item.set(PDFName.of('Count'), PDFNumber.of(-count.asNumber()))
-    ref = item.get(PDFName.of('Next'))
+    const below = numberAt(item, 'Count') ?? 0
+    if (below > 0) setEntry(item, 'Count', number(-below))
   }
-  outline.set(PDFName.of('Count'), PDFNumber.of(top))
-  document.catalog.set(PDFName.of('PageMode'), PDFName.of('UseOutlines'))
+  setEntry(outline, 'Count', number(top))
+  setEntry(catalog, 'PageMode', name('UseOutlines'))
 }

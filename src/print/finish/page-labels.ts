@@ -1,17 +1,20 @@
-import { type PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib'
 import type { LabelRange } from '../binder/page-numbers.ts'
+import { setEntry } from '../pdf/dictionaries.ts'
+import { catalogOf } from '../pdf/documents.ts'
+import type { Literal, PdfDocument } from '../pdf/kinds.ts'
+import { dictionary, unicodeText } from '../pdf/make-objects.ts'
 
 const styles = { roman: 'r', decimal: 'D', none: undefined } as const
 
 /** Page labels as they are printed (ISO 32000-1, 12.4.2). */
-export function labelPages(document: PDFDocument, ranges: readonly LabelRange[]): void {
-  const { context } = document
-  const nums = ranges.flatMap((r) => [
+export function labelPages(document: PdfDocument, ranges: readonly LabelRange[]): void {
+  const numbers = ranges.flatMap((r): Literal[] => [
     r.start,
     {
-      ...(styles[r.style] === undefined ? {} : { S: styles[r.style], St: r.first }),
-      ...(r.prefix === '' ? {} : { P: PDFHexString.fromText(r.prefix) }),
+      S: styles[r.style],
+      St: styles[r.style] && r.first,
+      P: r.prefix === '' ? undefined : unicodeText(r.prefix),
     },
   ])
-  document.catalog.set(PDFName.of('PageLabels'), context.obj({ Nums: nums }))
+  setEntry(catalogOf(document), 'PageLabels', dictionary(document, { Nums: numbers }))
 }

@@ -1,21 +1,16 @@
-import { PDFDict, type PDFDocument, PDFName, PDFRef } from '@cantoo/pdf-lib'
+import { arrayAt, hasEntry, nameAt, removeEntry, setEntry } from '../pdf/dictionaries.ts'
+import { removeObject, resolve } from '../pdf/documents.ts'
+import type { PdfDictionary, PdfDocument, PdfObject } from '../pdf/kinds.ts'
+import { array, name } from '../pdf/make-objects.ts'
+import { asDictionary, asNumber, asReference, itemsOf } from '../pdf/objects.ts'
+import { pagesOf } from '../pdf/pages.ts'
 
 /** Points. An anchor of one CSS pixel measures 0.75. */
 const probeSize = 1
 
-const isProbe = (annotation: PDFDict): boolean => {
-  if (
-    annotation.get(PDFName.of('Subtype')) !== PDFName.of('Link') ||
-    annotation.has(PDFName.of('StructParent'))
-  )
-    return false
-  const rect = annotation.get(PDFName.of('Rect'))
-  const [x0, y0, x1, y1] =
-    annotation.context
-      .lookup(rect)
-      ?.toString()
-      .match(/-?[\d.]+/g)
-      ?.map(Number) ?? []
+function isProbe(annotation: PdfDictionary): boolean {
+  if (nameAt(annotation, 'Subtype') !== 'Link' || hasEntry(annotation, 'StructParent')) return false
+  const [x0, y0, x1, y1] = itemsOf(arrayAt(annotation, 'Rect')).map(asNumber)
   return (
     x0 !== undefined &&
     y0 !== undefined &&
@@ -31,16 +26,22 @@ const isProbe = (annotation: PDFDict): boolean => {
  * stand. The places noted stay. Pages left with annotations are walked in the order of the
  * structure.
  */
-export function dropProbes(document: PDFDocument): void {
-  const { context } = document
-  for (const { node } of document.getPages()) {
-    const all = node.Annots()?.asArray() ?? []
-    const kept = all.filter((ref) => !isProbe(context.lookup(ref, PDFDict)))
-    for (const ref of all) if (ref instanceof PDFRef && !kept.includes(ref)) context.delete(ref)
-    if (kept.length === 0) node.delete(PDFName.of('Annots'))
+export function dropProbes(document: PdfDocument): void {
+  for (const { dictionary } of pagesOf(document)) {
+    const all = itemsOf(arrayAt(dictionary, 'Annots'))
+    const isKept = (item: PdfObject): boolean => {
+      const annotation = asDictionary(resolve(document, item))
+      return !annotation || !isProbe(annotation)
+    }
+    const kept = all.filter(isKept)
+    for (const item of all) {
+      const reference = asReference(item)
+      if (reference && !kept.includes(item)) removeObject(document, reference)
+    }
+    if (kept.length === 0) removeEntry(dictionary, 'Annots')
     else {
-      if (kept.length < all.length) node.set(PDFName.of('Annots'), context.obj(kept))
-      node.set(PDFName.of('Tabs'), PDFName.of('S'))
+      if (kept.length < all.length) setEntry(dictionary, 'Annots', array(document, kept))
+      setEntry(dictionary, 'Tabs', name('S'))
     }
   }
 }

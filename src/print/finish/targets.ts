@@ -1,15 +1,17 @@
-import { PDFArray, PDFDict, type PDFDocument, PDFName, PDFNumber } from '@cantoo/pdf-lib'
+import { dictionaryAt, entriesOf } from '../pdf/dictionaries.ts'
+import { catalogOf, resolve } from '../pdf/documents.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { number } from '../pdf/make-objects.ts'
+import { asArray, asNumber, itemsOf, setItem } from '../pdf/objects.ts'
 
 /**
  * The browser measures link targets from the text area, so they lie too high by the top margin
  * (points).
  */
-export function lowerDestinations(document: PDFDocument, marginTop: number): void {
-  const dests = document.catalog.lookupMaybe(PDFName.of('Dests'), PDFDict)
-  for (const [, value] of dests?.entries() ?? []) {
-    const at = document.context.lookup(value)
-    const y = at instanceof PDFArray ? at.get(3) : undefined
-    if (at instanceof PDFArray && y instanceof PDFNumber)
-      at.set(3, PDFNumber.of(Math.round((y.asNumber() - marginTop) * 100) / 100))
+export function lowerDestinations(document: PdfDocument, marginTop: number): void {
+  for (const [, value] of entriesOf(dictionaryAt(catalogOf(document), 'Dests'))) {
+    const place = asArray(resolve(document, value))
+    const y = asNumber(itemsOf(place)[3])
+    if (place && y !== undefined) setItem(place, 3, number(Math.round((y - marginTop) * 100) / 100))
   }
 }

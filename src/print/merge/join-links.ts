@@ -1,30 +1,24 @@
-import { PDFDict, type PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib'
+import { dictionaryAt, removeEntry, setEntry, textAt } from '../pdf/dictionaries.ts'
+import type { PdfDocument } from '../pdf/kinds.ts'
+import { name } from '../pdf/make-objects.ts'
+import { annotationsOf, pagesOf } from '../pdf/pages.ts'
 
 /**
  * Takes all links out, where only some pages of a binder are printed and most would lead to pages
  * that are not there.
  */
-export function dropLinks(document: PDFDocument): void {
-  for (const page of document.getPages()) page.node.delete(PDFName.of('Annots'))
+export function dropLinks(document: PdfDocument): void {
+  for (const { dictionary } of pagesOf(document)) removeEntry(dictionary, 'Annots')
 }
 
 /** Turns links that left their part for another into links inside the joined document. */
-export function joinLinks(document: PDFDocument, elsewhere: string): void {
-  for (const page of document.getPages()) {
-    const annots = page.node.Annots()
-    for (let i = 0; i < (annots?.size() ?? 0); i++) {
-      const annotation = annots?.lookup(i, PDFDict)
-      const uri = annotation?.lookupMaybe(PDFName.of('A'), PDFDict)?.get(PDFName.of('URI'))
-      if (
-        !(uri instanceof PDFString || uri instanceof PDFHexString) ||
-        !uri.decodeText().startsWith(elsewhere)
-      )
-        continue
-      annotation?.delete(PDFName.of('A'))
-      annotation?.set(
-        PDFName.of('Dest'),
-        PDFName.of(decodeURIComponent(uri.decodeText().slice(elsewhere.length))),
-      )
+export function joinLinks(document: PdfDocument, elsewhere: string): void {
+  for (const page of pagesOf(document)) {
+    for (const { dictionary } of annotationsOf(document, page)) {
+      const address = textAt(dictionaryAt(dictionary, 'A'), 'URI')
+      if (!address?.startsWith(elsewhere)) continue
+      removeEntry(dictionary, 'A')
+      setEntry(dictionary, 'Dest', name(decodeURIComponent(address.slice(elsewhere.length))))
     }
   }
 }

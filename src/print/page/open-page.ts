@@ -1,12 +1,19 @@
-import type { BrowserContext, Page } from 'puppeteer'
+import type { Browser, Page } from 'puppeteer'
 
 /** Pages are made of what they carry: anything else would be a request to somewhere outside. */
 const inside = /^(data|about|blob):/
 
+/** A browser, for whoever opens pages in it. */
+export type PagesBrowser = Pick<Browser, 'createBrowserContext'>
+
+/** A page of a browser: the little of it that printing asks for. */
+export type BrowserPage = Pick<Page, 'evaluate' | 'pdf'>
+
 export type OpenPage = {
-  readonly page: Page
+  readonly page: BrowserPage
   /** @throws Error naming what the page has asked for outside of itself. */
   readonly refuseOutside: () => void
+  readonly close: () => Promise<void>
 }
 
 /**
@@ -17,7 +24,7 @@ export type OpenPage = {
  * nothing.
  * @throws Error naming fonts that do not load.
  */
-export async function freshFonts(page: Page): Promise<void> {
+export async function freshFonts(page: BrowserPage): Promise<void> {
   const missing = await page.evaluate(async () => {
     const shown = document.createDocumentFragment()
     shown.append(...document.body.childNodes)
@@ -39,14 +46,16 @@ export async function freshFonts(page: Page): Promise<void> {
 }
 
 /**
- * Opens a page for printing. The browser is started so that it cannot reach any host.
+ * Opens a page for printing, in a context of its own, which gives it a renderer of its own. The
+ * browser is started so that it cannot reach any host.
  * @param html A document with a style element `fonts`, which is filled with `fontCss`.
  */
 export async function openPage(
-  context: BrowserContext,
+  browser: PagesBrowser,
   html: string,
   fontCss: string,
 ): Promise<OpenPage> {
+  const context = await browser.createBrowserContext()
   const page = await context.newPage()
   const outside: string[] = []
   // Only watched, not intercepted: stopping every font's data URL for a word costs seconds.
@@ -67,5 +76,6 @@ export async function openPage(
       if (outside.length > 0)
         throw new Error(`the pages ask for something outside: ${outside.splice(0).join(', ')}`)
     },
+    close: () => context.close(),
   }
 }

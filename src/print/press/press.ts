@@ -1,5 +1,5 @@
-import type { Browser, Page } from 'puppeteer'
-import { freshFonts, type OpenPage, openPage } from '../page/open-page.ts'
+import { type BrowserPage, freshFonts, openPage, type PagesBrowser } from '../page/open-page.ts'
+import { openLanes } from './lanes.ts'
 import type { CachePart, PrintCache } from './print-cache.ts'
 
 /** A document to print: its style and the inside of `body`. Fonts are the press's own. */
@@ -16,7 +16,11 @@ export type Press = {
    * both.
    * @throws Error when the document asks for something outside itself.
    */
-  readonly run: <A, T>(copy: Copy, args: A, work: (page: Page, args: A) => Promise<T>) => Promise<T>
+  readonly run: <A, T>(
+    copy: Copy,
+    args: A,
+    work: (page: BrowserPage, args: A) => Promise<T>,
+  ) => Promise<T>
   /**
    * What was made before from the same parts by the same program, else what `make` makes now: for
    * work on what was printed.
@@ -26,7 +30,7 @@ export type Press = {
 }
 
 export type PressSettings = {
-  readonly browser: Browser
+  readonly browser: PagesBrowser
   /** Name and version of the browser: another one prints other bytes. */
   readonly browserName: string
   /** Stands for the program that prints: what another state of it has printed is not taken. */
@@ -43,7 +47,7 @@ const shell = (lang: string): string =>
   `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style id="fonts"></style><style id="own"></style></head><body></body></html>`
 
 /** Puts a document into an open page, with fonts that nothing has used before. */
-async function load(page: Page, copy: Copy): Promise<void> {
+async function load(page: BrowserPage, copy: Copy): Promise<void> {
   await page.evaluate(() => document.body.replaceChildren())
   await freshFonts(page)
   await page.evaluate(({ css, body }) => {
@@ -54,84 +58,24 @@ async function load(page: Page, copy: Copy): Promise<void> {
   }, copy)
 }
 
-type Task = () => Promise<void>
-
 /** Opens a press. Its pages are opened when they are first needed. */
-export function openPress({
-  browser,
-  browserName,
-  program,
-  fontCss,
-  lang,
-  cache,
-}: PressSettings): Press {
-  const waiting: Task[] = []
-  const open: Promise<OpenPage>[] = []
-  const idle: OpenPage[] = []
-  let busy = 0
-
-  const openLane = async (): Promise<OpenPage> => {
-    // A context of its own gives the page a renderer of its own.
-    const context = await browser.createBrowserContext()
-    return openPage(context, shell(lang), fontCss)
-  }
-  const next = (): void => {
-    while (busy < lanes && waiting.length > 0) {
-      busy++
-      void waiting
-        .shift()?.()
-        .finally(() => {
-          busy--
-          next()
-        })
-    }
-  }
-  const onLane = <T>(use: (lane: OpenPage) => Promise<T>): Promise<T> =>
-    new Promise((resolve, reject) => {
-      waiting.push(async () => {
-        try {
-          let lane = idle.pop()
-          if (!lane) {
-            const opening = openLane()
-            open.push(opening)
-            lane = await opening
-          }
-          try {
-            resolve(await use(lane))
-          } finally {
-            idle.push(lane)
-          }
-        } catch (error) {
-          reject(error)
-        }
-      })
-      next()
-    })
-
+export function openPress(settings: PressSettings): Press {
+  const { browser, browserName, program, fontCss, lang, cache } = settings
+  const pages = openLanes(lanes, () => openPage(browser, shell(lang), fontCss))
   return {
-    run: (copy, args, work) =>
-      cache.get(
-        [
-          browserName,
-          program,
-          fontCss,
-          lang,
-          copy.css,
-          copy.body,
-          JSON.stringify(args),
-          String(work),
-        ],
-        () =>
-          onLane(async (lane) => {
-            await load(lane.page, copy)
-            const done = await work(lane.page, args)
-            lane.refuseOutside()
-            return done
-          }),
-      ),
-    keep: (parts, make) => cache.get([browserName, program, ...parts], make),
-    close: async () => {
-      await Promise.all(open.map(async (lane) => (await lane).page.browserContext().close()))
+    run: (copy, args, work) => {
+      const { css, body } = copy
+      const on = [css, body, JSON.stringify(args), String(work)]
+      return cache.get([browserName, program, fontCss, lang, ...on], () =>
+        pages.use(async (lane) => {
+          await load(lane.page, copy)
+          const done = await work(lane.page, args)
+          lane.refuseOutside()
+          return done
+        }),
+      )
     },
+    keep: (parts, make) => cache.get([browserName, program, ...parts], make),
+    close: pages.close,
   }
 }

@@ -1,4 +1,4 @@
-import type { Page } from 'puppeteer'
+import type { BrowserPage } from '../page/open-page.ts'
 
 /** Type sizes that are tried, points. Below the smallest nobody can read a sheet on a wall. */
 const smallest = 7.5
@@ -20,7 +20,7 @@ export type SheetFit = {
 }
 
 /** Size of the type in which the steps are set, points. */
-export const stepPoints = (fit: SheetFit): number => fit.points * fit.growth * stepSize
+const stepPoints = (fit: SheetFit): number => fit.points * fit.growth * stepSize
 
 /**
  * Finds the largest type at which nothing overflows, then the largest at which the steps still do
@@ -72,7 +72,7 @@ function searchInPage(
   return { points: size * step, growth: growth / 50 }
 }
 
-const fillDistance = (page: Page, words: string): Promise<void> =>
+const fillDistance = (page: BrowserPage, words: string): Promise<void> =>
   page.evaluate((text) => {
     for (const slot of document.querySelectorAll('[data-reading-distance]')) slot.textContent = text
   }, words)
@@ -87,7 +87,7 @@ const mostSearches = 6
  * @throws Error when it does not fit at the smallest type.
  */
 export async function fitSheet(
-  page: Page,
+  page: BrowserPage,
   distance: (points: number) => string,
 ): Promise<SheetFit> {
   let before: SheetFit | undefined

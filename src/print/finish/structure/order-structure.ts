@@ -1,21 +1,16 @@
-import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib'
+import type { PdfDocument, PdfReference } from '../../pdf/kinds.ts'
 import { markArtifacts } from '../artifacts.ts'
 import { cleanStructure } from './clean.ts'
-import {
-  type Element,
-  type Item,
-  itemsIn,
-  readStructure,
-  type Structure,
-  writeStructure,
-} from './tree.ts'
+import { readStructure } from './read-structure.ts'
+import { type Element, type Item, itemsIn, type Structure } from './structure.ts'
 import { tagWidgets } from './widgets.ts'
+import { writeStructure } from './write-structure.ts'
 
 /** Marks of items of lists may be drawn, as drawings are. */
 const drawn = new Set(['Figure', 'Formula', 'Lbl'])
 
-function drawnContent({ all }: Structure): Map<PDFRef, Set<number>> {
-  const found = new Map<PDFRef, Set<number>>()
+function drawnContent({ all }: Structure): Map<PdfReference, Set<number>> {
+  const found = new Map<PdfReference, Set<number>>()
   for (const element of all) {
     if (!drawn.has(element.type)) continue
     for (const item of itemsIn(element.kids)) {
@@ -28,7 +23,10 @@ function drawnContent({ all }: Structure): Map<PDFRef, Set<number>> {
   return found
 }
 
-function withoutContent(element: Element, gone: ReadonlyMap<PDFRef, ReadonlySet<number>>): void {
+function withoutContent(
+  element: Element,
+  gone: ReadonlyMap<PdfReference, ReadonlySet<number>>,
+): void {
   const stays = (item: Item): boolean =>
     item.kind !== 'content' || !gone.get(item.page)?.has(item.mcid)
   element.kids = element.kids.filter(stays)
@@ -38,9 +36,9 @@ function withoutContent(element: Element, gone: ReadonlyMap<PDFRef, ReadonlySet<
  * Separates content from decoration and sets the structure tree in order. Documents to be merged
  * may each be put in order first.
  */
-export function orderStructure(document: PDFDocument): void {
+export function orderStructure(document: PdfDocument): void {
   const structure = readStructure(document)
-  const kept = structure ? drawnContent(structure) : new Map<PDFRef, Set<number>>()
+  const kept = structure ? drawnContent(structure) : new Map<PdfReference, Set<number>>()
   const decoration = markArtifacts(document, (page, mcid) => kept.get(page)?.has(mcid) ?? false)
   if (!structure) return
   for (const element of structure.all) withoutContent(element, decoration)

@@ -1,0 +1,19 @@
+import type { BrowserPage } from './open-page.ts'
+
+/**
+ * Prints what a page shows, at the size that its style asks for, with tags and bookmarks.
+ * @param ranges Pages to print, such as `3-4,9`; all when it is left out.
+ */
+export async function toPdf(page: BrowserPage, ranges?: string): Promise<Uint8Array> {
+  return page.pdf({
+    preferCSSPageSize: true,
+    printBackground: true,
+    tagged: true,
+    outline: true,
+    // Waiting for fonts lays everything out for a screen first; those of the press are there
+    // already.
+    waitForFonts: false,
+    timeout: 300_000,
+    ...(ranges === undefined ? {} : { pageRanges: ranges }),
+  })
+}

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest'
+import { dividedParts } from '../../../src/render/binder/divided-parts.ts'
+import { renderBinder } from '../../../src/render/binder/render-binder.ts'
+import { assetsFor, demoManual } from '../../support/demo.ts'
+
+describe('a binder with tab stock', () => {
+  it('has no divider leaves of its own, and begins every part on a right-hand page', async () => {
+    const { manual, words } = await demoManual('ostmere')
+    const assets = await assetsFor(words, 'inline')
+    const { parts, rightHand } = renderBinder(manual, assets)
+    expect(rightHand).toBe(true)
+    expect(parts.every((p) => p.unnumbered === 0 && !p.body.includes('class="divider"'))).toBe(true)
+    const leaves = renderBinder(
+      {
+        ...manual,
+        facility: { ...manual.facility, binder: { ...manual.facility.binder, dividers: 'leaves' } },
+      },
+      assets,
+    )
+    expect(
+      leaves.parts.filter((p) => p.body.includes('class="divider"')).map((p) => p.pages.number),
+    ).toEqual(dividedParts(manual, words).map((p) => p.number))
+  })
+})

@@ -1,0 +1,28 @@
+import { dictionaryAt, lookUp, textAt } from '../../../src/print/pdf/dictionaries.ts'
+import { catalogOf } from '../../../src/print/pdf/documents.ts'
+import { titleOf } from '../../../src/print/pdf/information.ts'
+import type { PdfDocument } from '../../../src/print/pdf/kinds.ts'
+import { isTrue } from '../../../src/print/pdf/objects.ts'
+import { streamBytes } from '../../../src/print/pdf/streams.ts'
+
+const languageTag = /^[A-Za-z]{2,3}(?:-[A-Za-z0-9]+)*$/
+
+const titleInXmp = /<dc:title>[\s\S]*?<rdf:li[^>]*>\s*[^<\s][\s\S]*?<\/dc:title>/
+
+/** The document says what it is and in which language (ISO 14289-1, 7.1 and 7.2). */
+export function documentFaults(document: PdfDocument): string[] {
+  const catalog = catalogOf(document)
+  const faults: string[] = []
+  if (!isTrue(lookUp(dictionaryAt(catalog, 'MarkInfo'), 'Marked')))
+    faults.push('document: Marked is not true')
+  if (!languageTag.test(textAt(catalog, 'Lang') ?? '')) faults.push('document: no language')
+  if ((titleOf(document) ?? '').trim() === '')
+    faults.push('document: no title in the document information')
+  if (!isTrue(lookUp(dictionaryAt(catalog, 'ViewerPreferences'), 'DisplayDocTitle')))
+    faults.push('document: DisplayDocTitle is not true')
+  const xmp = streamBytes(lookUp(catalog, 'Metadata'))
+  if (xmp === undefined) faults.push('document: no XMP metadata')
+  else if (!titleInXmp.test(Buffer.from(xmp).toString('utf8')))
+    faults.push('document: no title in the XMP metadata')
+  return faults
+}
