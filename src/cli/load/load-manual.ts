@@ -2,6 +2,7 @@ import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
 import { findingWordProblems } from '../../compute/findings/check-words.ts'
+import { shapeProblems } from '../../compute/oval/shape-problems.ts'
 import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
 import { figureIds } from '../../compute/uses/ids.ts'
 import { factPaths } from '../../model/fact-spec.ts'
@@ -92,6 +93,12 @@ const withOwn = (trees: LibraryTrees, own: LibraryTrees['procedures']): LibraryT
   procedures: [...trees.procedures, ...own],
 })
 
+/** What can be judged only once the shape of the oval has been worked out. */
+const placeProblems = (facility: Facility, { engine }: Computed): Problem[] => [
+  ...shapeProblems(facility, engine),
+  ...surveyPlaceProblems(facility.imported.surveys, engine),
+]
+
 /**
  * Reads, checks, computes and composes the manual of a facility folder. All faults of all files are
  * collected; `manual` is there only when there is no error among them.
@@ -128,13 +135,10 @@ export async function loadManual(
   const facility = tables.value
   const library = checkedLibrary.value
   const ofFacility = [...facilityTree.problems, ...checkedFacility.problems, ...tables.problems]
-  // Where a reading was taken can be judged once the shape of the oval is known.
   const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility) : undefined
   const problems = [
     ...ofFacility,
-    ...(facility && computed
-      ? surveyPlaceProblems(facility.imported.surveys, computed.engine)
-      : []),
+    ...(facility && computed ? placeProblems(facility, computed) : []),
     ...ownTrees.problems,
     ...libraryTrees.problems,
     ...translated.problems,
