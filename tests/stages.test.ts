@@ -51,6 +51,13 @@ describe('stages', () => {
     expect(importsAgainstOrder({ path: file, text })).toHaveLength(1)
   })
 
+  it('declare no classes', () => {
+    const declaring = sources.filter(({ text }) =>
+      /^\s*(?:export )?(?:abstract )?class \w/m.test(text),
+    )
+    expect(declaring.map((s) => s.path)).toEqual([])
+  })
+
   it('up to the rendering ask no clock and no chance', () => {
     const asking = sources
       .filter(({ path }) => core.includes(path.split('/')[0] ?? ''))

@@ -84,6 +84,14 @@ export function loadFonts(): Promise<Fonts> {
   return fonts
 }
 
+/** A style sheet with those in place that it imports by their path below `templates/styles/`. */
+const withImports = (text: string, styles: Readonly<Record<string, string>>): string =>
+  text.replace(/@import "([^"]+)\.css";\n/g, (_, name: string) => {
+    const style = styles[name]
+    if (style === undefined) throw new Error(`there is no style sheet ${name}.css`)
+    return style
+  })
+
 /** Reads templates and style sheets; called again by the preview whenever one changes. */
 export async function loadTemplates(
   folders: Folders,
@@ -102,9 +110,13 @@ export async function loadTemplates(
           ],
         ),
     )
-  const styles = (await read('.css')).map(([n, t]): [string, string] => [
-    n.replace('styles/', ''),
-    t,
-  ])
-  return { templates: Object.fromEntries(await read('.hbs')), styles: Object.fromEntries(styles) }
+  const styles = Object.fromEntries(
+    (await read('.css')).map(([n, text]) => [n.replace('styles/', ''), text]),
+  )
+  return {
+    templates: Object.fromEntries(await read('.hbs')),
+    styles: Object.fromEntries(
+      Object.entries(styles).map(([n, text]) => [n, withImports(text, styles)]),
+    ),
+  }
 }
