@@ -126,7 +126,7 @@ function workAgain(
   sheet: Worksheet,
   values: ReadonlyMap<string, number>,
 ): Worksheet {
-  const { engine, locale } = loaded.computed
+  const { engine, locale, words } = loaded.computed
   const given = (name: string): Binding | undefined => {
     const si = values.get(name)
     return si === undefined ? undefined : fixed(si, 'given')
@@ -143,7 +143,8 @@ function workAgain(
         : u,
   )
   return (
-    createEngine<string, string, string>(uses, engine.facts, locale).worksheet(sheet.id) ?? sheet
+    createEngine<string, string, string>(uses, engine.facts, locale, words).worksheet(sheet.id) ??
+    sheet
   )
 }
 

@@ -34,6 +34,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.sections,
     ...library.forms,
     ...library.cards,
+    ...library.worksheets,
   ] as readonly Sourced<unknown>[]
   return items.flatMap((item) =>
     textsOf(item).flatMap(({ text, path }) =>

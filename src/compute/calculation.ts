@@ -4,13 +4,9 @@ import type { KindName, Rounding } from '../model/quantity/kinds.ts'
 export type InputSpec = {
   /** TeX of the symbol, such as `S` or `\\rho_d`. */
   readonly symbol: string
-  /** Plain words for the worksheet: "length of one straight". */
-  readonly label: string
   readonly kind: KindName
   /** Closed range in SI units inside which the formula holds. */
   readonly range: readonly [number, number]
-  /** How it is measured in the field. */
-  readonly howTo?: string
   /** For empirical formulas: the unit in which the number must be put in, such as `in`. */
   readonly formulaUnit?: string
 }
@@ -18,8 +14,6 @@ export type InputSpec = {
 /** A declared output. */
 export type OutputSpec = {
   readonly symbol: string
-  /** What the number is, in words that can stand under it: "laps for the whole width". */
-  readonly label: string
   readonly kind: KindName
   /** Right-hand side in TeX; `@name` stands for an input (or for an output named before it). */
   readonly tex: string
@@ -28,23 +22,34 @@ export type OutputSpec = {
   readonly round?: Rounding['mode']
 }
 
-/** A number that is not given, and why: the input lies outside what the formula is good for. */
-export type Refusal = { readonly refused: string }
+/**
+ * A number that is not given, and why: the input lies outside what the formula is good for. The
+ * id leads to the reason in words, in content/worksheets.
+ */
+export type Refusal<Id extends string = string> = { readonly refused: Id }
 
-export const refuse = (reason: string): Refusal => ({ refused: reason })
+export const refuse = <const Id extends string>(id: Id): Refusal<Id> => ({ refused: id })
 
-export const isRefusal = (x: number | Refusal): x is Refusal => typeof x !== 'number'
+export const isRefusal = <Id extends string>(x: number | Refusal<Id>): x is Refusal<Id> =>
+  typeof x !== 'number'
 
-/** One small pure function with everything a reader needs to check it. */
+/** What is put into words where these say `{name}`: text, or a quantity that is printed in units. */
+export type Told = Readonly<
+  Record<string, string | { readonly si: number; readonly kind: KindName }>
+>
+
+/** One small pure function with everything a reader needs to check it, save words. */
 export type Calculation = {
   readonly id: string
-  readonly title: string
-  /** What it answers and how to read it. */
-  readonly about: string
   readonly inputs: Readonly<Record<string, InputSpec>>
   readonly outputs: Readonly<Record<string, OutputSpec>>
   /** Ids in shared/sources.json; `common-practice` and `geometry` are among them. */
   readonly sources: readonly string[]
+  /** Ids of the reasons that `compute` may give instead of a number. */
+  readonly refusals?: readonly string[]
+  readonly told?: Told
+  /** What stands in `\\text{…}` of the formulas and is a word, not a unit. */
+  readonly terms?: readonly string[]
   /** SI numbers in, SI numbers out, not rounded except to whole things (laps, loads). */
   readonly compute: (
     x: Readonly<Record<string, number>>,
@@ -58,15 +63,26 @@ export type Declared<Id extends string, I extends string, O extends string> = Ca
   readonly outputNames: O
 }
 
-/** Declares a calculation; the compiler checks that inputs and outputs are the ones declared. */
-export function calculation<const Id extends string, I extends string, O extends string>(spec: {
+/**
+ * Declares a calculation; the compiler checks that inputs, outputs and refusals are the ones
+ * declared. Its words stand under its id in content/worksheets.
+ */
+export function calculation<
+  const Id extends string,
+  I extends string,
+  O extends string,
+  const R extends string = never,
+>(spec: {
   readonly id: Id
-  readonly title: string
-  readonly about: string
   readonly inputs: Readonly<Record<I, InputSpec>>
   readonly outputs: Readonly<Record<O, OutputSpec>>
   readonly sources: readonly string[]
-  readonly compute: (x: Readonly<Record<I, number>>) => Readonly<Record<O, number | Refusal>>
+  readonly refusals?: readonly R[]
+  readonly told?: Told
+  readonly terms?: readonly string[]
+  readonly compute: (
+    x: Readonly<Record<I, number>>,
+  ) => Readonly<Record<O, number | Refusal<NoInfer<R>>>>
 }): Declared<Id, I, O> {
   return spec as unknown as Declared<Id, I, O>
 }

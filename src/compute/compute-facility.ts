@@ -1,5 +1,6 @@
 import { type Capability, capabilities } from '../model/capability.ts'
 import type { Locale } from '../model/quantity/format-quantity.ts'
+import type { WorksheetWords } from '../model/worksheet-words.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import { createEngine, type Engine } from './engine/engine.ts'
 import { buildFacts } from './facts/build-facts.ts'
@@ -12,13 +13,15 @@ export type Computed = {
   readonly engine: Engine
   readonly locale: Locale
   readonly capabilities: ReadonlySet<Capability>
+  readonly words: WorksheetWords
 }
 
 /**
  * From a checked facility to an engine that answers for it. Nothing is computed before it is asked
  * for.
+ * @param words What its worksheets say.
  */
-export function computeFacility(facility: Facility): Computed {
+export function computeFacility(facility: Facility, words: WorksheetWords): Computed {
   const { file, tests, imported } = facility
   const { surveys } = imported
   const weather = imported.weather[0] ?? []
@@ -35,9 +38,6 @@ export function computeFacility(facility: Facility): Computed {
     sieve: tests.sieves.at(-1),
     densities: tests.densities.length > 0 ? tests.densities : undefined,
   }
-  return {
-    engine: createEngine(allUses(new Set(facts.keys()), locale.system, data), facts, locale),
-    locale,
-    capabilities: here,
-  }
+  const uses = allUses(new Set(facts.keys()), locale.system, data)
+  return { engine: createEngine(uses, facts, locale, words), locale, capabilities: here, words }
 }

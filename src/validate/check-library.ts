@@ -1,8 +1,8 @@
 import * as z from 'zod'
-import { closest } from '../model/closest.ts'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
+import { libraryReferences } from './library-references.ts'
 import { type Card, cards } from './schemas/cards.ts'
 import { type Form, forms } from './schemas/forms.ts'
 import {
@@ -22,6 +22,7 @@ import {
 import { plans, type Schedule } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
 import { type Words, words } from './schemas/words.ts'
+import { type WorksheetFile, worksheets } from './schemas/worksheets.ts'
 
 /** The files of the library as they were read; every one has passed the YAML reader. */
 export type LibraryTrees = {
@@ -37,6 +38,7 @@ export type LibraryTrees = {
   readonly forms: SourceTree
   readonly cards: SourceTree
   readonly words: SourceTree
+  readonly worksheets: readonly SourceTree[]
 }
 
 /** Something of the library with the file that it stands in and the schema that it has passed. */
@@ -47,19 +49,25 @@ export type Sourced<T> = {
   readonly schema: z.ZodType
 }
 
+/** A shelf of the binder. */
+type Section = { readonly id: string; readonly title: string; readonly about: string }
+
+type Term = { readonly term: string; readonly means: string }
+
 /** All procedures and what they share, checked. */
 export type Library = {
   readonly procedures: readonly Sourced<Procedure>[]
   readonly chapters: readonly Sourced<Chapter>[]
   readonly cautions: readonly Sourced<Caution>[]
   readonly symptoms: readonly Sourced<Symptom>[]
-  readonly sections: readonly Sourced<{ id: string; title: string; about: string }>[]
-  readonly terms: readonly Sourced<{ term: string; means: string }>[]
+  readonly sections: readonly Sourced<Section>[]
+  readonly terms: readonly Sourced<Term>[]
   readonly reckoners: readonly Sourced<Reckoner>[]
   readonly findings: readonly Sourced<FindingText>[]
   readonly schedules: readonly Sourced<Schedule>[]
   readonly forms: readonly Sourced<Form>[]
   readonly cards: readonly Sourced<Card>[]
+  readonly worksheets: readonly Sourced<WorksheetFile>[]
   readonly words: Words
 }
 
@@ -110,178 +118,70 @@ function duplicateIds(list: readonly Sourced<{ readonly id: string }>[], what: s
   })
 }
 
-type Names = { readonly what: string; readonly ids: ReadonlySet<string> }
-
-const names = (what: string, list: readonly Sourced<{ readonly id: string }>[]): Names => ({
-  what,
-  ids: new Set(list.map((i) => i.value.id)),
-})
-
-function checkRef(
-  item: Sourced<unknown>,
-  path: Path,
-  id: string | undefined,
-  target: Names,
-): Problem[] {
-  if (id === undefined || target.ids.has(id)) return []
-  const near = closest(id, [...target.ids])
-  const at = [...item.path, ...path]
-  return [
-    item.tree.problem(item.tree.placeOf(at), 'ref/missing', `there is no ${target.what} "${id}"`, {
-      hint: near ? `did you mean "${near}"?` : `known: ${[...target.ids].slice(0, 12).join(', ')}`,
-    }),
-  ]
-}
-
-type Targets = {
-  readonly procedures: Names
-  readonly cautions: Names
-  readonly symptoms: Names
-  readonly sections: Names
-  readonly reckoners: Names
-  readonly sources: Names
-}
-
-function procedureRefs(item: Sourced<Procedure>, t: Targets): Problem[] {
-  const p = item.value
-  const methods: Names = {
-    what: 'method in this procedure',
-    ids: new Set(p.methods.map((m) => m.id)),
+/** What the library is made of, each part against its schema. */
+function readParts(trees: LibraryTrees) {
+  return {
+    procedures: each<Procedure>(trees.procedures, procedure),
+    chapters: each<Chapter>(trees.chapters, chapter),
+    cautions: listOf<Caution>(trees.cautions, cautions, 'cautions'),
+    symptoms: listOf<Symptom>(trees.symptoms, symptoms, 'symptoms'),
+    sections: listOf<Section>(trees.sections, sections, 'sections'),
+    terms: listOf<Term>(trees.glossary, glossary, 'terms'),
+    reckoners: listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners'),
+    findings: listOf<FindingText>(trees.findings, findings, 'findings'),
+    schedules: listOf<Schedule>(trees.plans, plans, 'plans'),
+    forms: listOf<Form>(trees.forms, forms, 'forms'),
+    cards: listOf<Card>(trees.cards, cards, 'cards'),
+    worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
   }
-  const list = (path: Path, ids: readonly string[] | undefined, target: Names): Problem[] =>
-    (ids ?? []).flatMap((id, i) => checkRef(item, [...path, i], id, target))
-  return [
-    ...checkRef(item, ['section'], p.section, t.sections),
-    ...checkRef(item, ['next'], p.next, t.procedures),
-    ...list(['symptoms'], p.symptoms, t.symptoms),
-    ...list(['cautions'], p.cautions, t.cautions),
-    ...list(['references'], p.references, t.sources),
-    ...list(['reckoners'], p.reckoners, t.reckoners),
-    ...list(['sheet', 'cautions'], p.sheet.cautions, t.cautions),
-    ...list(['sheet', 'methods'], p.sheet.methods, methods),
-    ...checkRef(item, ['sheet', 'reckoner'], p.sheet.reckoner, t.reckoners),
-    ...p.background.flatMap((b, i) =>
-      checkRef(item, ['background', i, 'source'], b.source, t.sources),
-    ),
-    ...p.failures.flatMap((f, i) =>
-      checkRef(item, ['failures', i, 'procedure'], f.procedure, t.procedures),
-    ),
-    ...(p.branches ?? []).flatMap((b, i) => [
-      ...checkRef(item, ['branches', i, 'method'], b.method, methods),
-      ...checkRef(item, ['branches', i, 'procedure'], b.procedure, t.procedures),
-    ]),
-    ...p.methods.flatMap((m, i) =>
-      m.steps.flatMap((s, j) =>
-        list(['methods', i, 'steps', j, 'cautions'], s.cautions, t.cautions),
-      ),
-    ),
-    ...p.training.questions.flatMap((q, i) =>
-      q.right > q.choices.length
-        ? [
-            item.tree.problem(
-              item.tree.placeOf(['training', 'questions', i, 'right']),
-              'schema/choice',
-              `there is no choice ${q.right}`,
-              { hint: `there are ${q.choices.length} choices` },
-            ),
-          ]
-        : [],
-    ),
-  ]
 }
 
-const cardRefs = (item: Sourced<Card>, t: Targets): Problem[] => [
-  ...item.value.cautions.flatMap((id, i) => checkRef(item, ['cautions', i], id, t.cautions)),
-  ...(item.value.reckoners ?? []).flatMap((id, i) =>
-    checkRef(item, ['reckoners', i], id, t.reckoners),
-  ),
-]
+type Parts = ReturnType<typeof readParts>
+
+/** Parts whose entries have ids, with what one of them is called. */
+const called = {
+  procedures: 'procedure',
+  chapters: 'chapter',
+  cautions: 'caution',
+  symptoms: 'symptom',
+  sections: 'section',
+  reckoners: 'reckoner',
+  findings: 'finding',
+  schedules: 'plan',
+  forms: 'form',
+  cards: 'card',
+} as const satisfies Partial<Record<keyof Parts, string>>
+
+const namedTwice = (parts: Parts): Problem[] =>
+  (Object.keys(called) as (keyof typeof called)[]).flatMap((part) =>
+    duplicateIds(parts[part].list, called[part]),
+  )
+
+const listsOf = (parts: Parts): Omit<Library, 'words'> => ({
+  procedures: parts.procedures.list,
+  chapters: parts.chapters.list,
+  cautions: parts.cautions.list,
+  symptoms: parts.symptoms.list,
+  sections: parts.sections.list,
+  terms: parts.terms.list,
+  reckoners: parts.reckoners.list,
+  findings: parts.findings.list,
+  schedules: parts.schedules.list,
+  forms: parts.forms.list,
+  cards: parts.cards.list,
+  worksheets: parts.worksheets.list,
+})
 
 /** Checks the library: each file against its schema, then every reference between files. */
 export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>): Result<Library> {
-  const procedures = each<Procedure>(trees.procedures, procedure)
-  const chapters = each<Chapter>(trees.chapters, chapter)
-  const cautionList = listOf<Caution>(trees.cautions, cautions, 'cautions')
-  const symptomList = listOf<Symptom>(trees.symptoms, symptoms, 'symptoms')
-  const sectionList = listOf<{ id: string; title: string; about: string }>(
-    trees.sections,
-    sections,
-    'sections',
-  )
-  const terms = listOf<{ term: string; means: string }>(trees.glossary, glossary, 'terms')
-  const reckonerList = listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners')
-  const findingList = listOf<FindingText>(trees.findings, findings, 'findings')
-  const scheduleList = listOf<Schedule>(trees.plans, plans, 'plans')
-  const formList = listOf<Form>(trees.forms, forms, 'forms')
-  const cardList = listOf<Card>(trees.cards, cards, 'cards')
-  const wordList = checkSchema(trees.words, words)
-  const schemaProblems = [
-    procedures,
-    chapters,
-    cautionList,
-    symptomList,
-    sectionList,
-    terms,
-    reckonerList,
-    findingList,
-    scheduleList,
-    formList,
-    cardList,
-    wordList,
-  ].flatMap((l) => l.problems)
-  const t: Targets = {
-    procedures: names('procedure', procedures.list),
-    cautions: names('caution', cautionList.list),
-    symptoms: names('symptom', symptomList.list),
-    sections: names('section', sectionList.list),
-    reckoners: names('reckoner', reckonerList.list),
-    sources: { what: 'source', ids: sourceIds },
-  }
+  const parts = readParts(trees)
+  const checkedWords = checkSchema(trees.words, words)
+  const lists = listsOf(parts)
+  const ofSchemas = [...Object.values(parts), checkedWords].flatMap((p) => p.problems)
   // A file that failed its schema is missing from the lists, so references to it would be false
   // alarms.
-  const refs =
-    schemaProblems.length > 0
-      ? []
-      : [
-          ...procedures.list.flatMap((item) => procedureRefs(item, t)),
-          ...cautionList.list.flatMap((item) =>
-            item.value.sources.flatMap((id, i) => checkRef(item, ['sources', i], id, t.sources)),
-          ),
-          ...symptomList.list.flatMap((item) =>
-            item.value.causes.flatMap((c, i) =>
-              checkRef(item, ['causes', i, 'procedure'], c.procedure, t.procedures),
-            ),
-          ),
-          ...cardList.list.flatMap((item) => cardRefs(item, t)),
-        ]
-  const problems = [
-    ...schemaProblems,
-    ...duplicateIds(procedures.list, 'procedure'),
-    ...duplicateIds(chapters.list, 'chapter'),
-    ...duplicateIds(cautionList.list, 'caution'),
-    ...duplicateIds(symptomList.list, 'symptom'),
-    ...duplicateIds(sectionList.list, 'section'),
-    ...duplicateIds(reckonerList.list, 'reckoner'),
-    ...duplicateIds(findingList.list, 'finding'),
-    ...duplicateIds(scheduleList.list, 'plan'),
-    ...duplicateIds(formList.list, 'form'),
-    ...duplicateIds(cardList.list, 'card'),
-    ...refs,
-  ]
-  if (!wordList.value) return { value: undefined, problems }
-  const value: Library = {
-    procedures: procedures.list,
-    chapters: chapters.list,
-    cautions: cautionList.list,
-    symptoms: symptomList.list,
-    sections: sectionList.list,
-    terms: terms.list,
-    reckoners: reckonerList.list,
-    findings: findingList.list,
-    schedules: scheduleList.list,
-    forms: formList.list,
-    cards: cardList.list,
-    words: wordList.value,
-  }
-  return { value, problems }
+  const references = ofSchemas.length > 0 ? [] : libraryReferences(lists, sourceIds)
+  const problems = [...ofSchemas, ...namedTwice(parts), ...references]
+  if (!checkedWords.value) return { value: undefined, problems }
+  return { value: { ...lists, words: checkedWords.value }, problems }
 }

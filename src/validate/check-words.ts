@@ -2,14 +2,17 @@ import { fleschKincaid } from 'flesch-kincaid'
 import { syllable } from 'syllable'
 import writing from '../../shared/writing.json' with { type: 'json' }
 import type { Problem } from '../model/problem.ts'
+import type { Path } from '../read/read-yaml.ts'
 import type { Library, Sourced } from './check-library.ts'
 import type { Procedure } from './schemas/procedure.ts'
+import type { WorksheetFile } from './schemas/worksheets.ts'
 import { plainText, textsOf } from './texts-of.ts'
 
 /**
- * Limits of the house style: words of a step, and the school year in which a procedure can be read.
+ * Limits of the house style: words of a step, and the school years in which a procedure, and the
+ * explanations of worksheets, can be read.
  */
-export const limits = { stepWords: 20, noteSentences: 2, grade: 5 } as const
+export const limits = { stepWords: 20, noteSentences: 2, grade: 5, worksheetGrade: 8 } as const
 
 const sentencesOf = (text: string): readonly string[] =>
   text.split(/(?<=[.!?:])\s+(?=["“A-Z])/).filter((s) => /[a-zA-Z]/.test(s))
@@ -28,13 +31,11 @@ export type Readability = {
 
 const read = new Set(['do', 'note', 'how', 'found', 'text', 'see', 'purpose', 'choose'])
 
-export function readability(item: Sourced<Procedure>): Readability {
-  const sentences = textsOf(item)
-    .filter((t) => read.has(t.key))
-    .flatMap((t) => sentencesOf(plainText(t.text)))
+function gradeOf(id: string, texts: readonly string[]): Readability {
+  const sentences = texts.flatMap((t) => sentencesOf(plainText(t)))
   const words = sentences.flatMap(wordsOf)
   return {
-    id: item.value.id,
+    id,
     words: words.length,
     sentences: sentences.length,
     grade: fleschKincaid({
@@ -44,6 +45,19 @@ export function readability(item: Sourced<Procedure>): Readability {
     }),
   }
 }
+
+export const readability = (item: Sourced<Procedure>): Readability =>
+  gradeOf(
+    item.value.id,
+    textsOf(item).flatMap((t) => (read.has(t.key) ? [t.text] : [])),
+  )
+
+/** How hard the explanations of the worksheets of one subject are to read. */
+export const worksheetReadability = (file: Sourced<WorksheetFile>): Readability =>
+  gradeOf(
+    file.tree.file.path,
+    Object.values(file.value.calculations ?? {}).map((c) => c.about),
+  )
 
 type Tell = (part: string, message: string, hint: string) => void
 
@@ -141,27 +155,38 @@ function loose(library: Library): Problem[] {
   return [...unused, ...alone]
 }
 
+function tooHard(
+  { tree }: Sourced<unknown>,
+  path: Path,
+  { grade }: Readability,
+  most: number,
+): Problem[] {
+  if (!(grade > most)) return []
+  return [
+    tree.problem(tree.placeOf(path), 'text/style', `reads as school year ${grade.toFixed(1)}`, {
+      hint: `at most ${most}: shorter sentences, shorter words`,
+      severity: 'warning',
+    }),
+  ]
+}
+
 /**
  * Holds the words of the library against the house style; everything is a warning with its place.
  */
 export function checkWords(library: Library): readonly Problem[] {
   const terms = new Set(library.terms.map((t) => t.value.term.toLowerCase()))
-  const hard = library.procedures
-    .map((p) => ({ p, r: readability(p) }))
-    .filter(({ r }) => r.grade > limits.grade)
+  const hard = [
+    ...library.procedures.flatMap((p) => tooHard(p, ['id'], readability(p), limits.grade)),
+    ...library.worksheets.flatMap((f) =>
+      tooHard(f, [], worksheetReadability(f), limits.worksheetGrade),
+    ),
+  ]
   return [
     ...library.procedures.flatMap((p) => checkTexts(p, terms)),
-    ...[...library.cautions, ...library.symptoms].flatMap((i) =>
+    ...[...library.cautions, ...library.symptoms, ...library.worksheets].flatMap((i) =>
       checkTexts(i as Sourced<unknown>, terms),
     ),
-    ...hard.map(({ p, r }) =>
-      p.tree.problem(
-        p.tree.placeOf(['id']),
-        'text/style',
-        `reads as school year ${r.grade.toFixed(1)}`,
-        { hint: `at most ${limits.grade}: shorter sentences, shorter words`, severity: 'warning' },
-      ),
-    ),
+    ...hard,
     ...loose(library),
   ]
 }

@@ -7,6 +7,7 @@ import { projectFolders } from '../../src/cli/folders.ts'
 import { processIo } from '../../src/cli/io.ts'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
 import { siteFiles, siteOnDemand } from '../../src/cli/site-files.ts'
+import { libraryWords } from '../support/worksheet-words.ts'
 
 // How long everything takes on this machine. Aims: site and figures as a whole process under 2 s,
 // everything with PDFs under 15 s, a rebuild in the preview under 300 ms, all figures of a facility
@@ -64,11 +65,11 @@ if (checked && library) {
   const everyFigure = (c: ReturnType<typeof computeFacility>): void =>
     c.engine.uses.forEach((u) => c.engine.worksheet(u.id))
   const sections: readonly [string, () => void][] = [
-    ['facts and figures', () => everyFigure(computeFacility(checked))],
+    ['facts and figures', () => everyFigure(computeFacility(checked, libraryWords))],
     [
       'figures and ready reckoners',
       () => {
-        const c = computeFacility(checked)
+        const c = computeFacility(checked, libraryWords)
         everyFigure(c)
         library.reckoners.forEach((r) => composeReckoner(r.value, c.engine, c.locale))
       },
@@ -76,7 +77,7 @@ if (checked && library) {
     [
       'figures and ranking of what nobody measured',
       () => {
-        const c = computeFacility(checked)
+        const c = computeFacility(checked, libraryWords)
         everyFigure(c)
         rankUnmeasured(c.engine)
       },
@@ -86,7 +87,7 @@ if (checked && library) {
       () =>
         void composeManual({
           facility: checked,
-          computed: computeFacility(checked),
+          computed: computeFacility(checked, libraryWords),
           library,
           sources: [],
           date,

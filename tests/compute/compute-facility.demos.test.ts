@@ -8,6 +8,7 @@ import type { FactPath } from '../../src/model/fact-spec.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
 import { demoFolder, demoManual, demos } from '../support/demo.ts'
+import { libraryWords } from '../support/worksheet-words.ts'
 
 const textOf = (id: string): Promise<string> =>
   readFile(path.join(demoFolder(id), 'facility.yaml'), 'utf8')
@@ -17,7 +18,7 @@ function compute(text: string) {
   const facility = tree && checkFacility(tree)
   expect(facility?.problems).toEqual([])
   if (!facility?.value) throw new Error('faults')
-  return computeFacility(facility.value).engine
+  return computeFacility(facility.value, libraryWords).engine
 }
 
 const values = (engine: ReturnType<typeof compute>): Map<FigureId, string> =>

@@ -4,6 +4,7 @@ import { computeFacility } from '../../src/compute/compute-facility.ts'
 import { capabilities } from '../../src/model/capability.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
+import { libraryWords } from '../support/worksheet-words.ts'
 
 // Any oval from a 400 m practice ring to two miles, metric or US, any surface, any subset of
 // equipment.
@@ -61,7 +62,7 @@ describe('every oval within reach', () => {
         const checked = tree && checkFacility(tree)
         expect(checked?.problems).toEqual([])
         if (!checked?.value) throw new Error('faults')
-        const { engine } = computeFacility(checked.value)
+        const { engine } = computeFacility(checked.value, libraryWords)
         for (const id of engine.figureIds) {
           const figure = engine.figure(id)
           if (!figure) throw new Error(id)

@@ -4,6 +4,7 @@ import { isRefusal } from '../../src/compute/calculation.ts'
 import { factSpec } from '../../src/model/fact-spec.ts'
 import { toUnit } from '../../src/model/quantity/format-quantity.ts'
 import { parseQuantity } from '../../src/model/quantity/parse-quantity.ts'
+import { libraryWords } from '../support/worksheet-words.ts'
 import { evaluateFormula } from './support/evaluate-formula.ts'
 import { everything, sampleEngine } from './support/sample-engine.ts'
 
@@ -46,13 +47,13 @@ describe('earth-side uses', () => {
   const { engine, uses } = sampleEngine()
 
   it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
-    expect(uses.find((u) => u.id === id)?.number).toBe(number)
+    expect(uses.some((u) => u.id === id)).toBe(true)
+    expect(libraryWords.worksheets[id]?.number).toBe(number)
     for (const output of outputs.split(' ')) expect(engine.figureIds).toContain(`${id}.${output}`)
   })
 
-  it('has no use and no number twice', () => {
+  it('has no use twice', () => {
     expect(new Set(uses.map((u) => u.id)).size).toBe(uses.length)
-    expect(new Set(uses.map((u) => u.number)).size).toBe(uses.length)
     expect(uses.length).toBe(promised.length)
   })
 
@@ -176,13 +177,9 @@ describe.each([
 ])('worksheets of an oval with %s', (_name, { engine, uses }) => {
   const known = new Set(sources.map((s) => s.id))
 
-  it.each(uses.map((u) => [u.id, u] as const))(
-    '%s: cites sources that exist, and explains each input',
-    (_id, use) => {
-      for (const id of use.calculation.sources) expect(known).toContain(id)
-      for (const input of Object.values(use.calculation.inputs)) expect(input.howTo).toMatch(/\.$/)
-    },
-  )
+  it.each(uses.map((u) => [u.id, u] as const))('%s: cites sources that exist', (_id, use) => {
+    for (const id of use.calculation.sources) expect(known).toContain(id)
+  })
 
   it.each(uses.map((u) => [u.id, u] as const))(
     '%s: the printed formula gives the number that is given',

@@ -21,13 +21,15 @@ const single = [
 
 /** Reads the library of procedures and what they share. */
 export async function loadLibrary(content: string): Promise<Loaded<LibraryTrees>> {
-  const [procedures, chapters, ...rest] = await Promise.all([
+  const [procedures, chapters, worksheets, ...rest] = await Promise.all([
     readTrees(content, 'procedures', 'content'),
     readTrees(content, 'chapters', 'content'),
+    readTrees(content, 'worksheets', 'content'),
     ...single.map((name) => readTree(content, `${name}.yaml`, 'content')),
   ])
-  const problems: Problem[] = [procedures, chapters, ...rest].flatMap((r) => [...r.problems])
-  const files = [procedures, chapters, ...rest].flatMap((r) => r.files)
+  const all = [procedures, chapters, worksheets, ...rest]
+  const problems: Problem[] = all.flatMap((r) => [...r.problems])
+  const files = all.flatMap((r) => r.files)
   const trees = Object.fromEntries(single.map((name, i) => [name, rest[i]?.value])) as Record<
     (typeof single)[number],
     SourceTree | undefined
@@ -38,6 +40,7 @@ export async function loadLibrary(content: string): Promise<Loaded<LibraryTrees>
       ...(trees as Record<(typeof single)[number], SourceTree>),
       procedures: procedures.value ?? [],
       chapters: chapters.value ?? [],
+      worksheets: worksheets.value ?? [],
     },
     problems,
     files,

@@ -4,7 +4,9 @@ import { type Computed, computeFacility } from '../../compute/compute-facility.t
 import { findingWordProblems } from '../../compute/findings/check-words.ts'
 import { shapeProblems } from '../../compute/oval/shape-problems.ts'
 import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
+import { worksheetWordProblems } from '../../compute/uses/check-words.ts'
 import { figureIds } from '../../compute/uses/ids.ts'
+import { worksheetWords } from '../../compute/uses/worksheet-words.ts'
 import { factPaths } from '../../model/fact-spec.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
@@ -135,7 +137,8 @@ export async function loadManual(
   const facility = tables.value
   const library = checkedLibrary.value
   const ofFacility = [...facilityTree.problems, ...checkedFacility.problems, ...tables.problems]
-  const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility) : undefined
+  const words = worksheetWords((library?.worksheets ?? []).map((f) => f.value))
+  const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility, words) : undefined
   const problems = [
     ...ofFacility,
     ...(facility && computed ? placeProblems(facility, computed) : []),
@@ -144,6 +147,7 @@ export async function loadManual(
     ...translated.problems,
     ...checkedLibrary.problems,
     ...(library ? findingWordProblems(library.findings) : []),
+    ...(library ? worksheetWordProblems(library.worksheets) : []),
     ...(library && translated.value ? checkDrawings(library, translated.value.words) : []),
     ...(library && translated.value ? checkPages(translated.value.words) : []),
     ...(facility && library ? textProblems(library, facility) : []),

@@ -5,40 +5,17 @@ import { materialPriceInput, truckLoadInput, workedWeightInput } from './cushion
 
 const inputs = {
   area: areaInput,
-  depth: {
-    symbol: 'd',
-    label: 'depth to add',
-    kind: 'depth',
-    range: [0.001, 0.3],
-    howTo: 'As it lies after harrowing.',
-  },
+  depth: { symbol: 'd', kind: 'depth', range: [0.001, 0.3] },
   unitWeight: workedWeightInput,
   load: truckLoadInput,
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
-  mass: {
-    symbol: 'M',
-    label: 'material, dry',
-    kind: 'mass',
-    tex: '@area \\cdot @depth \\cdot @unitWeight',
-  },
-  loads: {
-    symbol: 'n',
-    label: 'truckloads',
-    kind: 'whole',
-    tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil',
-  },
+  mass: { symbol: 'M', kind: 'mass', tex: '@area \\cdot @depth \\cdot @unitWeight' },
+  loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
-const about =
-  'Material for a layer over the whole track, as it lies after harrowing. The mass is dry: a weigh ticket counts the water in the material as well, so a ton of damp stone brings less than a ton.'
-const cost: OutputSpec = {
-  symbol: 'K',
-  label: 'price of the material',
-  kind: 'money',
-  tex: '@mass \\cdot @price',
-}
+const cost: OutputSpec = { symbol: 'K', kind: 'money', tex: '@mass \\cdot @price' }
 
 const amounts = (
   x: Readonly<Record<keyof typeof inputs, number>>,
@@ -50,8 +27,6 @@ const amounts = (
 /** Mass, truckloads and price of a layer over the whole track. */
 export const layerOrder = calculation({
   id: 'layer-order',
-  title: 'Material for a layer over the whole track',
-  about,
   inputs: { ...inputs, price: materialPriceInput },
   outputs: { ...outputs, cost },
   sources: ['geometry'],
@@ -61,10 +36,9 @@ export const layerOrder = calculation({
 /** The same where nobody has asked for a price. */
 export const layerOrderUnpriced = calculation({
   id: 'layer-order-unpriced',
-  title: layerOrder.title,
-  about,
   inputs,
   outputs: { ...outputs, cost: { ...cost, tex: '@mass \\cdot p' } },
   sources: ['geometry'],
-  compute: (x) => ({ ...amounts(x), cost: refuse('price of cushion material is not known') }),
+  refusals: ['no-material-price'],
+  compute: (x) => ({ ...amounts(x), cost: refuse('no-material-price') }),
 })

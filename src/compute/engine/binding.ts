@@ -3,6 +3,7 @@ import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { Calculation } from '../calculation.ts'
 import type { Binding, Use } from '../uses/use.ts'
+import type { Wording } from './wording.ts'
 
 /** Why an input has no value. */
 export type Missing = { readonly missing: string }
@@ -14,28 +15,31 @@ export type Sources = {
   readonly facts: ReadonlyMap<string, Fact<string>>
   readonly figureOf: (id: string) => Figure | undefined
   readonly locale: Locale
+  readonly wording: Wording
 }
 
-type Value = Pick<FigureInput, 'si' | 'from' | 'provenance'> & { readonly howTo?: string }
+type Value = Pick<FigureInput, 'si' | 'from' | 'provenance' | 'howTo'>
 
 function boundValue(binding: Binding, label: string, sources: Sources): Value | Missing {
   if ('fixed' in binding)
     return {
       si: binding.fixed,
       from: '',
-      provenance: { kind: 'rule', sources: [], note: binding.why },
+      howTo: '',
+      provenance: { kind: 'rule', sources: [], note: sources.wording.reason(binding.why) },
     }
   if ('fact' in binding) {
     const known = sources.facts.get(binding.fact)
-    if (!known) return { missing: `${label} is not known` }
+    if (!known) return { missing: sources.wording.unknown(label) }
     return { si: known.si, from: known.path, provenance: known.provenance, howTo: known.howTo }
   }
   const figure = sources.figureOf(binding.figure)
-  if (!figure) return { missing: `${label} is not known` }
+  if (!figure) return { missing: sources.wording.unknown(label) }
   if (!figure.value.ok) return { missing: figure.value.reason }
   return {
     si: figure.value.si,
     from: figure.id,
+    howTo: '',
     provenance: { kind: 'derived', figure: figure.id },
   }
 }
@@ -49,14 +53,14 @@ function bindInput(
 ): FigureInput | Missing {
   const spec = calculation.inputs[name]
   if (!spec) throw new RangeError(`${calculation.id} has no input ${name}`)
-  const value = boundValue(binding, spec.label, sources)
+  const label = sources.wording.input(calculation, name)
+  const value = boundValue(binding, label, sources)
   if ('missing' in value) return value
   return {
     name,
     symbol: spec.symbol,
-    label: spec.label,
+    label,
     kind: spec.kind,
-    howTo: spec.howTo ?? '',
     text: formatExact(value.si, spec.kind, sources.locale),
     ...value,
   }
@@ -77,7 +81,7 @@ export const bindInputs = (
 export function outOfRange(
   calculation: Calculation,
   inputs: readonly FigureInput[],
-  locale: Locale,
+  { locale, wording }: Pick<Sources, 'locale' | 'wording'>,
 ): string | undefined {
   for (const input of inputs) {
     const spec = calculation.inputs[input.name]
@@ -85,9 +89,9 @@ export function outOfRange(
     const [low, high] = spec.range
     const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high) === Infinity ? 1 : Math.abs(high))
     if (input.si >= low - slack && input.si <= high + slack) continue
-    const bound = (si: number): string =>
-      Number.isFinite(si) ? formatExact(si, spec.kind, locale) : 'any'
-    return `${input.label} is ${input.text}; the formula holds from ${bound(low)} to ${bound(high)}`
+    const bound = (si: number): string | undefined =>
+      Number.isFinite(si) ? formatExact(si, spec.kind, locale) : undefined
+    return wording.outside(input.label, input.text, bound(low), bound(high))
   }
   return undefined
 }

@@ -2,10 +2,12 @@ import type { FactPath } from '../../model/fact-spec.ts'
 import type { Fact, Figure, Worksheet } from '../../model/figure.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
+import type { WorksheetWords } from '../../model/worksheet-words.ts'
 import { formulaLines } from '../formula/formula-lines.ts'
 import type { FigureId, UseId } from '../uses/ids.ts'
 import { type Use, useIdOf } from '../uses/use.ts'
 import { createTrace } from './trace.ts'
+import { createWording, type Wording } from './wording.ts'
 import { type Given, startWorking, type Worked } from './working.ts'
 
 /**
@@ -53,17 +55,18 @@ function toWorksheet(
   use: Use<string>,
   { inputs, figures, values }: Worked,
   locale: Locale,
+  wording: Wording,
 ): Worksheet {
   const { calculation } = use
   return {
-    number: `W-${use.number}`,
+    number: wording.number(use),
     id: use.id,
-    title: use.title ?? calculation.title,
+    title: wording.title(use),
     calculation: calculation.id,
-    about: calculation.about,
+    about: wording.about(calculation),
     inputs,
     outputs: figures,
-    formulas: formulaLines(use, inputs, values, locale),
+    formulas: formulaLines(use, inputs, values, locale, (id) => wording.term(calculation, id)),
     sources: calculation.sources,
   }
 }
@@ -93,7 +96,7 @@ function changed(
 }
 
 function engineOf(given: Given, kept: ReadonlyMap<string, Worked>): Engine<string, string, string> {
-  const { uses, facts, locale, trace } = given
+  const { uses, facts, locale, trace, wording } = given
   const { work, figureOf, worked } = startWorking(given, kept)
   const known = (id: string) => {
     const value = figureOf(id)?.value
@@ -110,9 +113,9 @@ function engineOf(given: Given, kept: ReadonlyMap<string, Worked>): Engine<strin
     siOfAll: (ids) => allKnown(ids, (id) => known(id)?.si),
     worksheet: (id) => {
       const use = uses.get(id)
-      return use && toWorksheet(use, work(use), locale)
+      return use && toWorksheet(use, work(use), locale, wording)
     },
-    worksheets: () => [...uses.values()].map((use) => toWorksheet(use, work(use), locale)),
+    worksheets: () => [...uses.values()].map((use) => toWorksheet(use, work(use), locale, wording)),
     restsOn: (figure) => {
       const use = uses.get(useIdOf(figure))
       return use ? trace(use) : new Set()
@@ -141,13 +144,20 @@ export function createEngine<
   uses: readonly Use<Name>[],
   facts: ReadonlyMap<Path, Fact<Path>>,
   locale: Locale,
+  words: WorksheetWords,
 ): Engine<Id, Path, Name> {
   const byId = new Map<string, Use<string>>()
   for (const use of uses) {
     if (byId.has(use.id)) throw new RangeError(`two uses are called ${use.id}`)
     byId.set(use.id, use)
   }
-  const given = { uses: byId, facts, locale, trace: createTrace(byId) }
+  const given = {
+    uses: byId,
+    facts,
+    locale,
+    trace: createTrace(byId),
+    wording: createWording(words, locale),
+  }
   // Inside, names are strings; only those that ask are held to the ones declared.
   return engineOf(given, new Map()) as unknown as Engine<Id, Path, Name>
 }

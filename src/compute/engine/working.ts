@@ -4,6 +4,7 @@ import { isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
 import { type Use, useIdOf } from '../uses/use.ts'
 import { bindInputs, isMissing, outOfRange } from './binding.ts'
 import type { Trace } from './trace.ts'
+import type { Wording } from './wording.ts'
 
 /** What the engine works with. */
 export type Given = {
@@ -11,6 +12,7 @@ export type Given = {
   readonly facts: ReadonlyMap<string, Fact<string>>
   readonly locale: Locale
   readonly trace: Trace
+  readonly wording: Wording
 }
 
 /** A use with its numbers put in. */
@@ -33,8 +35,8 @@ function toFigure(
   use: Use<string>,
   name: string,
   spec: OutputSpec,
-  value: number | Refusal,
-  { facts, locale, trace }: Given,
+  value: number | { readonly reason: string },
+  { facts, locale, trace, wording }: Given,
 ): Figure {
   const id = `${use.id}.${name}`
   if (typeof value === 'number' && !Number.isFinite(value))
@@ -42,12 +44,13 @@ function toFigure(
   const toMeasure = [...trace(use)].filter((path) => facts.get(path)?.provenance.kind === 'typical')
   return {
     id,
-    label: use.labels?.[name] ?? spec.label,
+    label: wording.output(use.calculation, name),
     kind: spec.kind,
-    worksheet: `W-${use.number}`,
-    value: isRefusal(value)
-      ? { ok: false, reason: value.refused }
-      : { ok: true, si: value, ...formatQuantity(value, spec.kind, locale, spec.round) },
+    worksheet: wording.number(use),
+    value:
+      typeof value === 'object'
+        ? { ok: false, reason: value.reason }
+        : { ok: true, si: value, ...formatQuantity(value, spec.kind, locale, spec.round) },
     estimate: toMeasure.length > 0,
     toMeasure,
   }
@@ -55,17 +58,20 @@ function toFigure(
 
 function workOut(use: Use<string>, given: Given, figureOf: Working['figureOf']): Worked {
   const { calculation } = use
-  const { facts, locale } = given
-  const bound = bindInputs(use, { facts, locale, figureOf })
+  const { facts, locale, wording } = given
+  const bound = bindInputs(use, { facts, locale, wording, figureOf })
   const inputs = bound.filter((b): b is FigureInput => !isMissing(b))
-  const refusal = bound.find(isMissing)?.missing ?? outOfRange(calculation, inputs, locale)
+  const refusal = bound.find(isMissing)?.missing ?? outOfRange(calculation, inputs, given)
   const values =
     refusal === undefined
       ? calculation.compute(Object.fromEntries(inputs.map((i) => [i.name, i.si])))
       : {}
-  const figures = Object.entries(calculation.outputs).map(([name, spec]) =>
-    toFigure(use, name, spec, values[name] ?? { refused: refusal ?? 'not given' }, given),
-  )
+  const figures = Object.entries(calculation.outputs).map(([name, spec]) => {
+    const value = values[name]
+    if (value === undefined) return toFigure(use, name, spec, { reason: refusal ?? '' }, given)
+    const shown = isRefusal(value) ? { reason: wording.refusal(calculation, value.refused) } : value
+    return toFigure(use, name, spec, shown, given)
+  })
   return { inputs, figures, values }
 }
 

@@ -5,7 +5,7 @@ import { type Calculation, isRefusal, type Refusal } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 import type { Formula } from './formula.ts'
 import { formulaTex } from './formula-tex.ts'
-import { putNames, withProductSigns } from './put-names.ts'
+import { putNames, putTerms, withProductSigns } from './put-names.ts'
 import { quantityFormula } from './quantity-formula.ts'
 import { readFormula } from './read-formula.ts'
 
@@ -47,18 +47,20 @@ function numbersOf(
  * The formula of each output as TeX, once in symbols and once with this facility's numbers and
  * units put in. Numbers keep their units, so the line is a true statement in any system; empirical
  * formulas get bare numbers in the unit they ask for.
+ * @param term The word for what stands upright in a formula and is no unit.
  */
 export function formulaLines(
   use: Use<string>,
   inputs: readonly FigureInput[],
   values: Values,
   locale: Locale,
+  term: (id: string) => string | undefined,
 ): Worksheet['formulas'] {
   const { calculation } = use
   const symbol = symbolsOf(calculation)
   const number = numbersOf(calculation, inputs, values, locale)
   return Object.entries(calculation.outputs).map(([output, spec]) => {
-    const formula = readFormula(spec.tex)
+    const formula = putTerms(readFormula(spec.tex), term)
     const value = values[output]
     const numbers = (): string => formulaTex(putNames(withProductSigns(formula), number))
     return {

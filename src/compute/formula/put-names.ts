@@ -37,6 +37,15 @@ export const putNames = (
     }),
   )
 
+/** Puts the words of a language in the place of the ids that stand for them. */
+export const putTerms = (formula: Formula, term: (id: string) => string | undefined): Formula =>
+  changeRows(formula, (row) =>
+    row.map((node) => {
+      const word = node.kind === 'upright' ? term(node.tex) : undefined
+      return word === undefined ? node : { kind: 'upright', tex: word.replace(/[%$]/g, '\\$&') }
+    }),
+  )
+
 const product: FormulaNode = { kind: 'sign', tex: ' \\cdot ' }
 
 /** Whether a part begins with a bracket or a command, so that it multiplies the name before it. */

@@ -16,7 +16,10 @@ export type Coefficients = { readonly uniformity: number; readonly curvature: nu
  * @throws RangeError when an opening or share is out of range, or the curve runs backward.
  * @see astm-d2487
  */
-export function grainSize(wanted: number, curve: readonly Passing[]): number | Refusal {
+export function grainSize(
+  wanted: number,
+  curve: readonly Passing[],
+): number | Refusal<'sieves-miss-share'> {
   const points = [...curve].sort((a, b) => a.opening - b.opening)
   for (const [i, { opening, passing }] of points.entries()) {
     positive('opening', opening)
@@ -28,7 +31,7 @@ export function grainSize(wanted: number, curve: readonly Passing[]): number | R
   const above = points[at]
   const below = points[at - 1]
   if (above && above.passing === wanted) return above.opening
-  if (!above || !below) return refuse('the sieves used do not reach that share')
+  if (!above || !below) return refuse('sieves-miss-share')
   const t = (wanted - below.passing) / (above.passing - below.passing)
   return Math.exp(Math.log(below.opening) + t * Math.log(above.opening / below.opening))
 }
@@ -39,14 +42,17 @@ export function grainSize(wanted: number, curve: readonly Passing[]): number | R
  * @param size m, above 0.
  * @returns Share by mass; a refusal when the size lies outside the sieves used.
  */
-export function coarserThan(size: number, curve: readonly Passing[]): number | Refusal {
+export function coarserThan(
+  size: number,
+  curve: readonly Passing[],
+): number | Refusal<'size-outside-sieves'> {
   positive('size', size)
   const points = [...curve].sort((a, b) => a.opening - b.opening)
   const at = points.findIndex((p) => p.opening >= size)
   const above = points[at]
   const below = points[at - 1]
   if (above && above.opening === size) return 1 - above.passing
-  if (!above || !below) return refuse('that size lies outside the sieves used')
+  if (!above || !below) return refuse('size-outside-sieves')
   const t = Math.log(size / below.opening) / Math.log(above.opening / below.opening)
   return 1 - (below.passing + t * (above.passing - below.passing))
 }

@@ -20,22 +20,25 @@ function sizeTex(share: number, curve: readonly Passing[]): string {
   const points = [...curve].sort((a, b) => a.opening - b.opening)
   const at = points.findIndex((p) => p.passing >= share)
   const [below, above] = [points[at - 1], points[at]]
-  if (!below || !above || above.passing === below.passing)
-    return `\\text{size that ${percent(share)} \\% is finer than}`
+  if (!below || !above || above.passing === below.passing) return `\\text{finer-${percent(share)}}`
   return `${millimeters(below.opening)}\\,\\text{mm} \\cdot \\left(\\frac{${millimeters(above.opening)}}{${millimeters(below.opening)}}\\right)^{\\frac{${percent(share)} - ${percent(below.passing)}}{${percent(above.passing)} - ${percent(below.passing)}}}`
 }
 
-const both = (
-  a: number | Refusal,
-  b: number | Refusal,
+const both = <R extends string>(
+  a: number | Refusal<R>,
+  b: number | Refusal<R>,
   of: (a: number, b: number) => number,
-): number | Refusal => (isRefusal(a) ? a : isRefusal(b) ? b : of(a, b))
+): number | Refusal<R> => (isRefusal(a) ? a : isRefusal(b) ? b : of(a, b))
 
 /**
  * Share between two openings: what is coarser than the finer one, less what is coarser than the
  * coarser one.
  */
-const between = (low: number, high: number, curve: readonly Passing[]): number | Refusal => {
+const between = (
+  low: number,
+  high: number,
+  curve: readonly Passing[],
+): number | Refusal<'size-outside-sieves'> => {
   // Above the coarsest sieve used everything has passed that ever will, when that sieve passes all.
   const top = curve.reduce((a, b) => (b.opening > a.opening ? b : a))
   const coarse = high >= top.opening && top.passing === 1 ? 0 : coarserThan(high, curve)
@@ -51,68 +54,24 @@ export const sieveAnalysis = (test: SieveTest) => {
   const size = { kind: 'sieveSize' } as const
   return calculation({
     id: 'sieve-analysis',
-    title: 'What the sieves say',
-    about: `The sample of ${test.date}; its sieves stand in the table of the material. Sizes between two sieves are read from the curve on a logarithmic scale. Grit is what is felt between the fingers; fines are what makes dust when dry and slick when wet. An even curve (large uniformity, curvature from 1 to 3) packs well.`,
     sources: ['astm-d2487', 'astm-e11'],
     inputs: {
-      grit: {
-        symbol: 'd_g',
-        label: 'size above which a grain counts as grit',
-        kind: 'sieveSize',
-        range: [0.0001, 0.02],
-      },
+      grit: { symbol: 'd_g', kind: 'sieveSize', range: [0.0001, 0.02] },
     },
     outputs: {
-      d10: {
-        symbol: 'D_{10}',
-        label: 'size that a tenth is finer than',
-        ...size,
-        tex: sizeTex(0.1, curve),
-      },
-      d30: {
-        symbol: 'D_{30}',
-        label: 'size that three tenths are finer than',
-        ...size,
-        tex: sizeTex(0.3, curve),
-      },
-      d60: {
-        symbol: 'D_{60}',
-        label: 'size that six tenths are finer than',
-        ...size,
-        tex: sizeTex(0.6, curve),
-      },
-      uniformity: {
-        symbol: 'C_u',
-        label: 'coefficient of uniformity',
-        kind: 'tenths',
-        tex: '\\frac{@d60}{@d10}',
-      },
-      curvature: {
-        symbol: 'C_c',
-        label: 'coefficient of curvature',
-        kind: 'tenths',
-        tex: '\\frac{@d30^2}{@d10\\,@d60}',
-      },
-      gravel: {
-        symbol: 'p_G',
-        label: 'gravel, coarser than No. 4',
-        kind: 'share',
-        tex: '1 - p(4.75\\,\\text{mm})',
-      },
-      sand: {
-        symbol: 'p_S',
-        label: 'sand, between No. 4 and No. 200',
-        kind: 'share',
-        tex: 'p(4.75\\,\\text{mm}) - p(0.075\\,\\text{mm})',
-      },
-      fines: {
-        symbol: 'p_F',
-        label: 'fines, finer than No. 200',
-        kind: 'share',
-        tex: 'p(0.075\\,\\text{mm})',
-      },
-      share: { symbol: 'g', label: 'grit', kind: 'share', tex: '1 - p(@grit)' },
+      d10: { symbol: 'D_{10}', ...size, tex: sizeTex(0.1, curve) },
+      d30: { symbol: 'D_{30}', ...size, tex: sizeTex(0.3, curve) },
+      d60: { symbol: 'D_{60}', ...size, tex: sizeTex(0.6, curve) },
+      uniformity: { symbol: 'C_u', kind: 'tenths', tex: '\\frac{@d60}{@d10}' },
+      curvature: { symbol: 'C_c', kind: 'tenths', tex: '\\frac{@d30^2}{@d10\\,@d60}' },
+      gravel: { symbol: 'p_G', kind: 'share', tex: '1 - p(4.75\\,\\text{mm})' },
+      sand: { symbol: 'p_S', kind: 'share', tex: 'p(4.75\\,\\text{mm}) - p(0.075\\,\\text{mm})' },
+      fines: { symbol: 'p_F', kind: 'share', tex: 'p(0.075\\,\\text{mm})' },
+      share: { symbol: 'g', kind: 'share', tex: '1 - p(@grit)' },
     },
+    told: { date: test.date },
+    terms: ['finer-10', 'finer-30', 'finer-60'],
+    refusals: ['sieves-miss-share', 'size-outside-sieves', 'sieves-miss-grit'],
     compute: ({ grit }) => {
       const [d10, d30, d60] = [grainSize(0.1, curve), grainSize(0.3, curve), grainSize(0.6, curve)]
       const [sand, coarser] = [between(fine, gravel, curve), coarserThan(fine, curve)]
@@ -123,7 +82,7 @@ export const sieveAnalysis = (test: SieveTest) => {
           : isRefusal(d60)
             ? d60
             : coefficients(d10, d30, d60)
-      const coefficient = (of: 'uniformity' | 'curvature'): number | Refusal =>
+      const coefficient = (of: 'uniformity' | 'curvature') =>
         'refused' in found ? found : found[of]
       const fines = isRefusal(coarser) ? coarser : 1 - coarser
       return {
@@ -136,7 +95,7 @@ export const sieveAnalysis = (test: SieveTest) => {
         sand,
         fines,
         share: isRefusal(coarserThan(grit, curve))
-          ? refuse('the sieves used do not reach the grit size')
+          ? refuse('sieves-miss-grit')
           : coarserThan(grit, curve),
       }
     },

@@ -36,7 +36,7 @@ function coarseGroup({ fines, sand, limits, sizes }: SoilTests): string | Refusa
   const letter = 1 - fines - sand > sand ? 'G' : 'S'
   const kind = plasticity(limits)
   if (fines > 0.12 + SLACK) return kind === 'CM' ? `${letter}C-${letter}M` : `${letter}${kind}`
-  if (!sizes) return refuse('with 12 % of fines or less, D10, D30 and D60 must be known')
+  if (!sizes) return refuse('grain-sizes-unknown')
   const { uniformity, curvature } = coefficients(...sizes)
   const well = uniformity >= (letter === 'G' ? 4 : 6) && curvature >= 1 && curvature <= 3
   const clean = `${letter}${well ? 'W' : 'P'}`

@@ -42,9 +42,9 @@ export function unbalancedPush(
   radius: number,
   slope: number,
   gravity: number = GRAVITY,
-): number | Refusal {
+): number | Refusal<'bank-outdoes-turn'> {
   const left = sidePush(speed, radius, gravity) - slope
-  return left >= 0 ? left : refuse('at that speed the bank more than balances the turn')
+  return left >= 0 ? left : refuse('bank-outdoes-turn')
 }
 
 /**

@@ -5,14 +5,10 @@ import { radiusInput, straightInput, widthTurnsInput } from './oval-inputs.ts'
 /** Length of the outside edge once around. */
 export const outsideLength = calculation({
   id: 'outside-length',
-  title: 'Length of the outside edge',
-  about:
-    'Once around at the outside edge. Where turns and straights differ in width, the short tapers between them are not counted.',
   inputs: { straight: straightInput, radius: radiusInput, widthTurns: widthTurnsInput },
   outputs: {
     length: {
       symbol: 'L_o',
-      label: 'outside edge, once around',
       kind: 'distance',
       tex: '2 \\cdot @straight + 2\\pi(@radius + @widthTurns)',
     },

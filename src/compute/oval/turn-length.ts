@@ -4,16 +4,9 @@ import { offsetInput, radiusInput } from './oval-inputs.ts'
 /** Length of one turn along the measuring line. */
 export const turnLength = calculation({
   id: 'turn-length',
-  title: 'Length of one turn',
-  about: 'One half circle along the measuring line.',
   inputs: { radius: radiusInput, offset: offsetInput },
   outputs: {
-    length: {
-      symbol: 'L_t',
-      label: 'one turn at the measuring line',
-      kind: 'distance',
-      tex: '\\pi(@radius + @offset)',
-    },
+    length: { symbol: 'L_t', kind: 'distance', tex: '\\pi(@radius + @offset)' },
   },
   sources: ['geometry'],
   compute: ({ radius, offset }) => ({ length: Math.PI * (radius + offset) }),

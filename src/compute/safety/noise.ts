@@ -31,57 +31,31 @@ export const noiseDose = (
  */
 export const noise = calculation({
   id: 'noise',
-  title: 'How long without ear protection',
-  about:
-    "A tractor without a cab is about as loud as a shout at arm's length. The rule and the recommendation differ: the shorter one keeps people from going deaf slowly. Ear protection for the whole shift is cheaper than counting minutes. Three decibels more are twice the sound, so a cab, a closed hood or a sound muffler is worth much.",
   sources: ['niosh-98-126', 'cfr-1910-95'],
   inputs: {
-    level: {
-      symbol: 'L',
-      label: "noise at the driver's ear",
-      kind: 'soundLevel',
-      range: [70, 130],
-      formulaUnit: '',
-      howTo:
-        'Borrow a sound level meter set to A and slow; hold it at the ear while the machine works.',
-    },
-    shift: {
-      symbol: 't',
-      label: 'a full shift',
-      kind: 'hours',
-      range: [3600, 57_600],
-      howTo: 'From the first hand to the last.',
-    },
+    level: { symbol: 'L', kind: 'soundLevel', range: [70, 130], formulaUnit: '' },
+    shift: { symbol: 't', kind: 'hours', range: [3600, 57_600] },
   },
   outputs: {
     recommended: {
       symbol: 'T_r',
-      label: 'that NIOSH recommends at most',
       kind: 'duration',
       tex: '\\frac{8\\,\\text{h}}{2^{\\left((@level - 85)/3\\right)}}',
       round: 'down',
     },
     rule: {
       symbol: 'T',
-      label: 'that the US rule allows',
       kind: 'duration',
       tex: '\\frac{8\\,\\text{h}}{2^{\\left((@level - 90)/5\\right)}}',
       round: 'down',
     },
     'recommended-dose': {
       symbol: 'D_r',
-      label: "of the day's dose that NIOSH recommends, in a full shift",
       kind: 'share',
       tex: '\\frac{@shift}{@recommended}',
       round: 'up',
     },
-    dose: {
-      symbol: 'D',
-      label: "of the day's dose by the rule, in a full shift",
-      kind: 'share',
-      tex: '\\frac{@shift}{@rule}',
-      round: 'up',
-    },
+    dose: { symbol: 'D', kind: 'share', tex: '\\frac{@shift}{@rule}', round: 'up' },
   },
   compute: ({ level, shift }) => {
     const day = [{ level, time: shift }]

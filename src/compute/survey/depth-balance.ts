@@ -44,9 +44,6 @@ function byEndAreas(
 export const depthBalance = (day: SurveyDay) =>
   calculation({
     id: 'depth-balance',
-    title: 'Material to move, by the depth survey',
-    about:
-      'Each reading stands for the ground halfway to its neighbors. What lies above the wanted depth can fill what lies below it; only the rest is ordered or taken off. The same worked by average end areas stands beside it: where the two are far apart, the readings are too few.',
     sources: ['navedtra-14080', 'geometry'],
     inputs: {
       target: depthTargetInput,
@@ -59,43 +56,24 @@ export const depthBalance = (day: SurveyDay) =>
     outputs: {
       over: {
         symbol: 'V_+',
-        label: 'lies above the wanted depth',
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_i A_i \\max(d_i - @target,\\,0)',
       },
       short: {
         symbol: 'V_-',
-        label: 'is missing below it',
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_i A_i \\max(@target - d_i,\\,0)',
       },
-      move: {
-        symbol: 'M',
-        label: 'to move within the track, dry',
-        kind: 'mass',
-        tex: '\\min(@over,\\,@short)\\,@unitWeight',
-      },
-      spare: {
-        symbol: 'M_+',
-        label: 'left over after that, dry',
-        kind: 'mass',
-        tex: '\\max(@over - @short,\\,0)\\,@unitWeight',
-      },
-      missing: {
-        symbol: 'M_-',
-        label: 'still missing after that, dry',
-        kind: 'mass',
-        tex: '\\max(@short - @over,\\,0)\\,@unitWeight',
-      },
+      move: { symbol: 'M', kind: 'mass', tex: '\\min(@over,\\,@short)\\,@unitWeight' },
+      spare: { symbol: 'M_+', kind: 'mass', tex: '\\max(@over - @short,\\,0)\\,@unitWeight' },
+      missing: { symbol: 'M_-', kind: 'mass', tex: '\\max(@short - @over,\\,0)\\,@unitWeight' },
       overByEnds: {
         symbol: "V_+'",
-        label: 'above, by average end areas',
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
       },
       shortByEnds: {
         symbol: "V_-'",
-        label: 'missing, by average end areas',
         kind: 'fillVolume',
         tex: "\\textstyle\\sum_k \\tfrac12 (F'_k + F'_{k+1})\\,L_k",
       },

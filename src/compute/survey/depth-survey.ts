@@ -14,54 +14,30 @@ export const depthSurvey = (day: SurveyDay) => {
   const depths = day.readings.map((r) => r.value)
   return calculation({
     id: 'depth-survey',
-    title: 'What the depth survey says',
-    about: `The readings of ${day.date} stand in the survey's own table. The mean says how much material there is, the spread how even it lies: about two thirds of an even cushion lie within one spread of the mean. Horses feel the spread.`,
     sources: ['nist-151', 'common-practice'],
     inputs: {
       target: depthTargetInput,
-      tolerance: {
-        symbol: '\\delta',
-        label: 'how far the depth may be off at one point',
-        kind: 'fineDepth',
-        range: [0, 0.1],
-        howTo: 'A choice of the superintendent.',
-      },
+      tolerance: { symbol: '\\delta', kind: 'fineDepth', range: [0, 0.1] },
     },
     outputs: {
-      readings: { symbol: 'n', label: 'readings', kind: 'count', tex: '\\textstyle\\sum_i 1' },
-      total: {
-        symbol: 'D',
-        label: 'all depths together',
-        kind: 'depth',
-        tex: '\\textstyle\\sum_i d_i',
-      },
-      mean: {
-        symbol: '\\bar d',
-        label: 'mean depth',
-        kind: 'fineDepth',
-        tex: '\\frac{@total}{@readings}',
-      },
+      readings: { symbol: 'n', kind: 'count', tex: '\\textstyle\\sum_i 1' },
+      total: { symbol: 'D', kind: 'depth', tex: '\\textstyle\\sum_i d_i' },
+      mean: { symbol: '\\bar d', kind: 'fineDepth', tex: '\\frac{@total}{@readings}' },
       spread: {
         symbol: 's',
-        label: 'spread (standard deviation)',
         kind: 'fineDepth',
         tex: '\\sqrt{\\frac{\\sum_i (d_i - \\bar d)^2}{n - 1}}',
       },
-      least: { symbol: 'd_{min}', label: 'shallowest', kind: 'fineDepth', tex: '\\min_i d_i' },
-      most: { symbol: 'd_{max}', label: 'deepest', kind: 'fineDepth', tex: '\\max_i d_i' },
+      least: { symbol: 'd_{min}', kind: 'fineDepth', tex: '\\min_i d_i' },
+      most: { symbol: 'd_{max}', kind: 'fineDepth', tex: '\\max_i d_i' },
       within: {
         symbol: 'k',
-        label: 'readings within tolerance',
         kind: 'count',
         tex: '\\textstyle\\sum_i \\left[|d_i - @target| \\le @tolerance\\right]',
       },
-      share: {
-        symbol: 'p',
-        label: 'share within tolerance',
-        kind: 'share',
-        tex: '\\frac{@within}{@readings}',
-      },
+      share: { symbol: 'p', kind: 'share', tex: '\\frac{@within}{@readings}' },
     },
+    told: { date: day.date },
     compute: ({ target, tolerance }) => {
       const readings = depths.length
       const total = depths.reduce((sum, d) => sum + d, 0)

@@ -73,8 +73,6 @@ const mean = (values: readonly number[]): number =>
 export const levelSurvey = (day: SurveyDay) =>
   calculation({
     id: 'level-survey',
-    title: 'What the level survey says',
-    about: `Levels of ${day.date}, against any one height. A straight line is laid through the levels of each station; its slope is the cross-fall there. What stands above the wanted slope at one side of a station is missing at the other: it is graded across, not carried along. Where straight and turn meet, a slope between the two is wanted.`,
     sources: ['navedtra-14080', 'geometry'],
     inputs: {
       wantedStraights: crossFallStraightsInput,
@@ -86,43 +84,31 @@ export const levelSurvey = (day: SurveyDay) =>
       widthTurns: widthTurnsInput,
     },
     outputs: {
-      stations: {
-        symbol: 'n',
-        label: 'stations with levels',
-        kind: 'count',
-        tex: '\\textstyle\\sum_k 1',
-      },
+      stations: { symbol: 'n', kind: 'count', tex: '\\textstyle\\sum_k 1' },
       straights: {
         symbol: '\\bar e_s',
-        label: 'cross-fall found on the straights',
         kind: 'fineShare',
         tex: '\\frac{1}{n_s} \\textstyle\\sum_k e_k',
       },
       turns: {
         symbol: '\\bar e_t',
-        label: 'cross-fall found on the turns',
         kind: 'fineShare',
         tex: '\\frac{1}{n_t} \\textstyle\\sum_k e_k',
       },
       worst: {
         symbol: 'h',
-        label: 'largest bump or hollow across',
         kind: 'fineDepth',
         tex: '\\max_{k,i} |z_{ki} - \\bar z_k - e_k (x_{ki} - \\bar x_k)|',
       },
       volume: {
         symbol: 'V',
-        label: 'to grade across',
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
       },
-      mass: {
-        symbol: 'M',
-        label: 'of material to grade across, dry',
-        kind: 'mass',
-        tex: '@volume\\,@unitWeight',
-      },
+      mass: { symbol: 'M', kind: 'mass', tex: '@volume\\,@unitWeight' },
     },
+    told: { date: day.date },
+    refusals: ['no-station-on-straight', 'no-station-on-turn'],
     compute: ({ wantedStraights, wantedTurns, unitWeight, ...oval }) => {
       const stations = levelStations(day, oval, wantedStraights, wantedTurns)
       const [flat, bent] = [
@@ -136,13 +122,8 @@ export const levelSurvey = (day: SurveyDay) =>
       return {
         stations: stations.length,
         straights:
-          flat.length > 0
-            ? mean(flat.map((s) => s.found))
-            : refuse('no station of the survey lies on a straight'),
-        turns:
-          bent.length > 0
-            ? mean(bent.map((s) => s.found))
-            : refuse('no station of the survey lies on a turn'),
+          flat.length > 0 ? mean(flat.map((s) => s.found)) : refuse('no-station-on-straight'),
+        turns: bent.length > 0 ? mean(bent.map((s) => s.found)) : refuse('no-station-on-turn'),
         worst: Math.max(...stations.map((s) => s.worst)),
         volume,
         mass: volume * unitWeight,

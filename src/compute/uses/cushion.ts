@@ -15,23 +15,16 @@ export function cushionUses(known: ReadonlySet<string>, system: UnitSystem): rea
   const unitWeight = fact('cushion.unit-weight.worked')
   const layer = {
     area,
-    depth:
-      system === 'us' ? fixed(0.25 * inch, 'a quarter inch') : fixed(0.005, 'five millimeters'),
+    depth: fixed(system === 'us' ? 0.25 * inch : 0.005, 'one-step-deep'),
     unitWeight,
     load: fact('delivery.load'),
   }
-  const title = {
-    title:
-      system === 'us'
-        ? 'What a quarter inch takes over the whole track'
-        : 'What 5 mm take over the whole track',
-  }
   return [
-    use(10, 'cushion', cushionMass, { area, depth: fact('cushion.depth.target'), unitWeight }),
+    use('cushion', cushionMass, { area, depth: fact('cushion.depth.target'), unitWeight }),
     known.has('prices.material')
-      ? use(11, 'quarter', layerOrder, { ...layer, price: fact('prices.material') }, title)
-      : use(11, 'quarter', layerOrderUnpriced, layer, title),
-    use(12, 'survey', surveyReadings, {
+      ? use('quarter', layerOrder, { ...layer, price: fact('prices.material') })
+      : use('quarter', layerOrderUnpriced, layer),
+    use('survey', surveyReadings, {
       stations: fact('practice.survey.stations'),
       lines: fact('practice.survey.lines'),
     }),

@@ -9,15 +9,12 @@ import { fact, fixed, type Use, use } from './use.ts'
  * @param system Decides whether the cloudburst is two inches or fifty millimeters an hour.
  */
 export const drainageUses = (_known: ReadonlySet<string>, system: UnitSystem): readonly Use[] => [
-  use(66, 'drain', sheetFlow, {
+  use('drain', sheetFlow, {
     length: fact('oval.width.straights'),
     slope: fact('oval.cross-fall.straights'),
-    rain:
-      system === 'us'
-        ? fixed((2 * inch) / 3600, 'a cloudburst of two inches an hour')
-        : fixed(0.05 / 3600, 'a cloudburst of 50 mm an hour'),
-    roughness: fixed(0.011, 'smooth bare ground'),
-    runoff: fixed(0.9, 'a sealed surface'),
+    rain: fixed(system === 'us' ? (2 * inch) / 3600 : 0.05 / 3600, 'cloudburst'),
+    roughness: fixed(0.011, 'bare-ground'),
+    runoff: fixed(0.9, 'sealed-surface'),
     rail: fact('oval.station-spacing'),
   }),
 ]

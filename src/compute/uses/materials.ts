@@ -8,10 +8,10 @@ export const materialUses = (
   known: ReadonlySet<string>,
   { sieve, densities }: Readings,
 ): readonly Use[] => [
-  ...(sieve ? [use(16, 'sieve', sieveAnalysis(sieve), { grit: fact('cushion.grit.size') })] : []),
+  ...(sieve ? [use('sieve', sieveAnalysis(sieve), { grit: fact('cushion.grit.size') })] : []),
   ...(densities && known.has('base.proctor.highest') && known.has('base.proctor.best-moisture')
     ? [
-        use(17, 'packing', baseDensity(densities), {
+        use('packing', baseDensity(densities), {
           highest: fact('base.proctor.highest'),
           best: fact('base.proctor.best-moisture'),
         }),

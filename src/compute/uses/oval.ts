@@ -35,10 +35,10 @@ function shape(known: ReadonlySet<string>): Use {
   const measuredStraight = fact('oval.straight')
   const measuredRadius = fact('oval.radius')
   if (known.has('oval.lap') && known.has('oval.radius'))
-    return use(1, 'shape', shapeFromLapAndRadius, { measuredLap, measuredRadius, offset })
+    return use('shape', shapeFromLapAndRadius, { measuredLap, measuredRadius, offset })
   if (known.has('oval.straight') && known.has('oval.radius'))
-    return use(1, 'shape', shapeFromStraightAndRadius, { measuredStraight, measuredRadius, offset })
-  return use(1, 'shape', shapeFromLapAndStraight, { measuredLap, measuredStraight, offset })
+    return use('shape', shapeFromStraightAndRadius, { measuredStraight, measuredRadius, offset })
+  return use('shape', shapeFromLapAndStraight, { measuredLap, measuredStraight, offset })
 }
 
 /** The oval by the line of the rail as it was walked. */
@@ -47,8 +47,8 @@ function walked(known: ReadonlySet<string>): Use[] {
   const off = fact('oval.rail-line.offset')
   const lap = figure('shape.lap')
   return [
-    use(86, 'walked', walkedLine, { length: fact('rail-line.length'), walked: off, offset, lap }),
-    use(87, 'fitted', fittedShape, {
+    use('walked', walkedLine, { length: fact('rail-line.length'), walked: off, offset, lap }),
+    use('fitted', fittedShape, {
       straightFitted: fact('rail-line.straight'),
       radiusFitted: fact('rail-line.radius'),
       walked: off,
@@ -66,29 +66,18 @@ function walked(known: ReadonlySet<string>): Use[] {
  */
 export const ovalUses = (known: ReadonlySet<string>, system: UnitSystem): readonly Use[] => [
   shape(known),
-  use(2, 'rail', railLength, { straight, radius }),
-  use(3, 'outside', outsideLength, { straight, radius, widthTurns }),
-  use(
-    4,
-    'foot',
-    lapExtra,
-    { out: system === 'us' ? fixed(foot, 'one foot') : fixed(1, 'one meter') },
-    {
-      title:
-        system === 'us'
-          ? 'Extra length of a lap one foot farther out'
-          : 'Extra length of a lap one meter farther out',
-    },
-  ),
-  use(5, 'turn', turnLength, { radius, offset }),
-  use(6, 'area', trackArea, strip),
-  use(7, 'stations', stationCount, {
+  use('rail', railLength, { straight, radius }),
+  use('outside', outsideLength, { straight, radius, widthTurns }),
+  use('foot', lapExtra, { out: fixed(system === 'us' ? foot : 1, 'one-step-out') }),
+  use('turn', turnLength, { radius, offset }),
+  use('area', trackArea, strip),
+  use('stations', stationCount, {
     rail: figure('rail.length'),
     spacing: fact('oval.station-spacing'),
   }),
-  use(8, 'rise', edgeRise, { widthStraights, widthTurns, crossFallStraights, crossFallTurns }),
+  use('rise', edgeRise, { widthStraights, widthTurns, crossFallStraights, crossFallTurns }),
   ...walked(known),
-  use(9, 'banking', banking, {
+  use('banking', banking, {
     radius,
     offset,
     crossFall: crossFallTurns,

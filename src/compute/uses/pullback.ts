@@ -22,7 +22,7 @@ export function pullbackUses(known: ReadonlySet<string>): readonly Use[] {
     known.has(path),
   )
   return [
-    use(30, 'creep', creep, {
+    use('creep', creep, {
       rail: figure('rail.length'),
       area: figure('area.total'),
       width: fact('creep.width'),
@@ -31,8 +31,8 @@ export function pullbackUses(known: ReadonlySet<string>): readonly Use[] {
       days: fact('practice.skipped'),
     }),
     harrow === undefined
-      ? use(31, 'ridge', ridgeWater, water)
-      : use(31, 'ridge', ridge, {
+      ? use('ridge', ridgeWater, water)
+      : use('ridge', ridge, {
           ...water,
           harrowWidth: fact(harrow),
           teeth: fact('practice.harrow.depth'),

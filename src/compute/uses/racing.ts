@@ -4,9 +4,10 @@ import { betweenRaces } from '../racing/between-races.ts'
 import { intervalClock } from '../racing/interval-clock.ts'
 import { raceDayClock } from '../racing/race-day-clock.ts'
 import { raceDayWater, raceDayWaterFromStore } from '../racing/race-day-water.ts'
+import type { ReasonId } from './reasons.ts'
 import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
-const none = (why: string): Binding => fixed(0, why)
+const none = (why: ReasonId): Binding => fixed(0, why)
 const interval = fact('race-days.interval')
 const clear = fact('practice.clear-track')
 
@@ -14,23 +15,21 @@ const clear = fact('practice.clear-track')
 function between(known: ReadonlySet<string>): Use[] {
   if (!known.has('gear.harrow.width')) return []
   return [
-    use(68, 'between', betweenRaces, {
+    use('between', betweenRaces, {
       interval,
       clear,
       whole: figure('harrow.time'),
       laps: figure('harrow.laps'),
       gain: figure('harrow.effective'),
     }),
-    use(69, 'gap', intervalClock, {
+    use('gap', intervalClock, {
       interval,
       clear,
       lap: figure('between.lap'),
       laps: figure('between.laps'),
       whole: figure('harrow.laps'),
       rail: figure('rail.length'),
-      speed: known.has('gear.spray.tank')
-        ? figure('pass.speed')
-        : none('there is no water truck here'),
+      speed: known.has('gear.spray.tank') ? figure('pass.speed') : none('no-water-truck'),
     }),
   ]
 }
@@ -53,12 +52,10 @@ function dayOf(known: ReadonlySet<string>): Day {
       ? figure('harrow.time')
       : known.has('gear.condition.width')
         ? figure('condition.time')
-        : none('nothing here harrows'),
-    pullBack: known.has('gear.grade.width')
-      ? figure('grade-band.time')
-      : none('there is no grader here; the strip is pulled back by hand on another day'),
-    round: spray ? figure('round.time') : none('there is no water truck here'),
-    rounds: spray ? figure('supply.rounds') : none('there is no water truck here'),
+        : none('nothing-harrows'),
+    pullBack: known.has('gear.grade.width') ? figure('grade-band.time') : none('no-grader'),
+    round: spray ? figure('round.time') : none('no-water-truck'),
+    rounds: spray ? figure('supply.rounds') : none('no-water-truck'),
   }
 }
 
@@ -91,29 +88,27 @@ function water(known: ReadonlySet<string>): Use[] {
     interval,
     clear,
   }
-  const recharge = known.has('water.recharge')
-    ? fact('water.recharge')
-    : none('nothing is said of a refill')
+  const recharge = known.has('water.recharge') ? fact('water.recharge') : none('no-refill')
   return [
     known.has('water.storage')
-      ? use(77, 'day-water', raceDayWaterFromStore, {
+      ? use('day-water', raceDayWaterFromStore, {
           ...bindings,
           full: fact('water.storage'),
           recharge,
         })
-      : use(77, 'day-water', raceDayWater, bindings),
+      : use('day-water', raceDayWater, bindings),
   ]
 }
 
 /** The modules of the training, as the plan lists them. */
 const trainingModules = 8
 
-const training = use(88, 'lesson', lesson, {
+const training = use('lesson', lesson, {
   volunteers: fact('crew.race-day'),
   group: fact('practice.training-group'),
   talk: fact('practice.training-talk'),
   practice: fact('practice.training-practice'),
-  modules: fixed(trainingModules, 'the modules of the plan'),
+  modules: fixed(trainingModules, 'plan-modules'),
 })
 
 /** Race days by the clock, with the crew and the water that they take. */
@@ -124,7 +119,7 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
   const walk = fact('practice.opening-walk')
   return [
     ...between(known),
-    use(76, 'clock', raceDayClock, {
+    use('clock', raceDayClock, {
       first,
       races: fact('race-days.races'),
       interval,
@@ -135,11 +130,11 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
       soak: fact('practice.water.soak'),
       rounds: known.has('gear.spray.tank')
         ? fact('practice.race-day.rounds')
-        : none('there is no water truck here'),
+        : none('no-water-truck'),
     }),
     ...water(known),
     training,
-    use(79, 'crew-day', crewDay, {
+    use('crew-day', crewDay, {
       ...day,
       rounds,
       walk,

@@ -13,7 +13,7 @@ const target = fact('cushion.depth.target')
 const load = fact('delivery.load')
 
 const washout = (): Use =>
-  use(60, 'washout', squareCut, {
+  use('washout', squareCut, {
     width: fact('practice.washout.width'),
     depth: fact('practice.washout.depth'),
     length: fact('practice.washout.length'),
@@ -30,7 +30,7 @@ const washout = (): Use =>
 function deep(known: ReadonlySet<string>): Use {
   const or = (path: FactPath, otherwise: Binding): Binding =>
     known.has(path) ? fact(path) : otherwise
-  return use(62, 'deep', excess, {
+  return use('deep', excess, {
     area,
     found: fact('cushion.depth.found'),
     target,
@@ -39,15 +39,10 @@ function deep(known: ReadonlySet<string>): Use {
     edge: figure('outside.length'),
     repose: fact('practice.repose'),
     load: or('gear.haul.bed', load),
-    grading: known.has('gear.grade.width')
-      ? figure('grade.time')
-      : fixed(0, 'no blade here; loading only'),
-    bucket: or(
-      'gear.load.bucket',
-      fixed(27 * foot ** 3, 'a rented loader with a bucket of one cubic yard'),
-    ),
-    bucketTime: fixed(60, 'a bucket a minute'),
-    loaders: or('gear.load.count', fixed(1, 'one rented loader')),
+    grading: known.has('gear.grade.width') ? figure('grade.time') : fixed(0, 'no-blade'),
+    bucket: or('gear.load.bucket', fixed(27 * foot ** 3, 'rented-bucket')),
+    bucketTime: fixed(60, 'bucket-a-minute'),
+    loaders: or('gear.load.count', fixed(1, 'rented-loader')),
   })
 }
 
@@ -56,16 +51,14 @@ function hard(known: ReadonlySet<string>): Use {
   const bindings = {
     area,
     target: measured ? target : fact('practice.harrow.step'),
-    found: measured
-      ? fact('cushion.depth.found')
-      : fixed(0, 'no depth was measured, so one step of the harrow is reckoned'),
+    found: measured ? fact('cushion.depth.found') : fixed(0, 'one-harrow-step'),
     unitWeight: worked,
     load,
     swell: fact('base.swell'),
   }
   return known.has('prices.material')
-    ? use(63, 'hard', missingDepth, { ...bindings, price: fact('prices.material') })
-    : use(63, 'hard', missingDepthUnpriced, bindings)
+    ? use('hard', missingDepth, { ...bindings, price: fact('prices.material') })
+    : use('hard', missingDepthUnpriced, bindings)
 }
 
 /**
@@ -76,11 +69,11 @@ export const repairUses = (known: ReadonlySet<string>): readonly Use[] => [
   washout(),
   deep(known),
   hard(known),
-  use(65, 'grit', gritBlend, {
+  use('grit', gritBlend, {
     cushion: figure('cushion.mass'),
     found: fact('cushion.grit.found'),
     target: fact('cushion.grit.target'),
-    stone: fixed(1, 'clean stone, all of it coarser than the grit size'),
+    stone: fixed(1, 'clean-stone'),
     load,
   }),
 ]

@@ -17,12 +17,12 @@ const shift = fact('practice.shift')
  * do without thinking.
  */
 const bag = {
-  reach: fixed(15 * inch, 'a bag is held out in front'),
-  height: fixed(6 * inch, 'hands under a bag that lies on the ground'),
-  travel: fixed(30 * inch, 'from there to a truck bed at hip height'),
-  twist: fixed(Math.PI / 6, 'a third of a quarter turn'),
-  often: fixed(1, 'a few bags now and then, less than an hour in all'),
-  grip: fixed(0.9, 'a bag sags and has no handles'),
+  reach: fixed(15 * inch, 'bag-in-front'),
+  height: fixed(6 * inch, 'bag-on-ground'),
+  travel: fixed(30 * inch, 'bag-to-truck-bed'),
+  twist: fixed(Math.PI / 6, 'bag-to-one-side'),
+  often: fixed(1, 'bag-now-and-then'),
+  grip: fixed(0.9, 'bag-without-handles'),
 }
 
 /** The water truck at its spraying speed on the measured line of the turn. */
@@ -37,20 +37,20 @@ const bank = {
 
 /** Figures behind the cautions. */
 export const safetyUses = (known: ReadonlySet<string>): readonly Use[] => [
-  ...(known.has('gear.spray.tank') ? [use(57, 'bank', truckOnBank, bank)] : []),
-  use(58, 'newcomer', heatShift, { shift }),
-  use(59, 'drinks', drinkingWater, {
+  ...(known.has('gear.spray.tank') ? [use('bank', truckOnBank, bank)] : []),
+  use('newcomer', heatShift, { shift }),
+  use('drinks', drinkingWater, {
     every: fact('practice.heat.drink'),
     hours: shift,
     people: fact('crew.race-day'),
   }),
-  use(80, 'noise', noise, { level: fact('practice.noise'), shift }),
-  use(81, 'silica', silica, { dust: fact('practice.dust') }),
-  use(82, 'lift', lifting, { ...bag, load: fact('practice.bag') }),
-  use(83, 'line', powerLine, { voltage: fact('practice.line-voltage') }),
-  use(84, 'thunder', lightning, {
+  use('noise', noise, { level: fact('practice.noise'), shift }),
+  use('silica', silica, { dust: fact('practice.dust') }),
+  use('lift', lifting, { ...bag, load: fact('practice.bag') }),
+  use('line', powerLine, { voltage: fact('practice.line-voltage') }),
+  use('thunder', lightning, {
     seconds: fact('practice.flash-to-thunder'),
     wait: fact('practice.lightning-wait'),
   }),
-  use(85, 'letters', letterHeight, { distance: fact('practice.sign-distance') }),
+  use('letters', letterHeight, { distance: fact('practice.sign-distance') }),
 ]

@@ -24,26 +24,23 @@ export function sealingUses(known: ReadonlySet<string>, system: UnitSystem): rea
   const uses: Use[] = []
   if (flatten || roll) {
     uses.push(
-      use(50, 'seal', sealingTime, {
-        flatten: flatten ?? fixed(0, 'nothing here flattens without digging'),
-        roll: roll ?? fixed(0, 'nothing here rolls'),
+      use('seal', sealingTime, {
+        flatten: flatten ?? fixed(0, 'nothing-flattens'),
+        roll: roll ?? fixed(0, 'nothing-rolls'),
         margin: fact('practice.seal.margin'),
       }),
     )
   }
   if (known.has('gear.roll-tires.tire-pressure')) {
     uses.push(
-      use(51, 'press', contactPressure, {
+      use('press', contactPressure, {
         inflation: fact('gear.roll-tires.tire-pressure'),
         mass: fact(known.has('gear.roll-drum.mass') ? 'gear.roll-drum.mass' : 'practice.drum.mass'),
-        share: fixed(0.5, 'half on each of two drums, or on drum and wheels'),
+        share: fixed(0.5, 'half-the-roller'),
         width: fact(
           known.has('gear.roll-drum.width') ? 'gear.roll-drum.width' : 'practice.drum.width-low',
         ),
-        contact:
-          system === 'us'
-            ? fixed(0.0762, 'about three inches on a damp cushion')
-            : fixed(0.075, 'about 7.5 cm on a damp cushion'),
+        contact: fixed(system === 'us' ? 0.0762 : 0.075, 'damp-print'),
       }),
     )
   }

@@ -13,7 +13,7 @@ export function surveyUses({ depths, levels }: Readings): readonly Use[] {
   return [
     ...(levels
       ? [
-          use(13, 'levels', levelSurvey(levels), {
+          use('levels', levelSurvey(levels), {
             ...strip,
             wantedStraights: fact('oval.cross-fall.straights'),
             wantedTurns: fact('oval.cross-fall.turns'),
@@ -23,11 +23,11 @@ export function surveyUses({ depths, levels }: Readings): readonly Use[] {
       : []),
     ...(depths
       ? [
-          use(14, 'depths', depthSurvey(depths), {
+          use('depths', depthSurvey(depths), {
             target,
             tolerance: fact('cushion.depth.tolerance'),
           }),
-          use(15, 'balance', depthBalance(depths), { ...strip, target, unitWeight }),
+          use('balance', depthBalance(depths), { ...strip, target, unitWeight }),
         ]
       : []),
   ]

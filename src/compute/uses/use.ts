@@ -1,6 +1,7 @@
 import type { FactPath } from '../../model/fact-spec.ts'
 import type { Calculation } from '../calculation.ts'
 import type { CalculationOf, FigureId, UseId } from './ids.ts'
+import type { ReasonId } from './reasons.ts'
 
 /**
  * Where an input of a use comes from: a fact of the facility, another figure, or a number fixed by
@@ -17,7 +18,7 @@ export const figure = (id: FigureId): Binding => ({ figure: id })
  * A number (SI) that belongs to the question, not to the facility, such as the quarter inch in
  * "what a quarter inch costs".
  */
-export const fixed = (si: number, why: string): Binding => ({ fixed: si, why })
+export const fixed = (si: number, why: ReasonId): Binding => ({ fixed: si, why })
 
 type UseIn<Figure extends string> = Figure extends `${infer Id}.${string}` ? Id : string
 
@@ -30,27 +31,16 @@ export type Use<Id extends string = UseId> = {
   readonly id: Id
   readonly calculation: Calculation
   readonly bindings: Readonly<Record<string, Binding>>
-  /** Replaces the calculation's title on the worksheet. */
-  readonly title?: string
-  /** Replaces an output's label, such as "laps with the grader". */
-  readonly labels?: Readonly<Record<string, string>>
-  /** Stable worksheet number; never reused for another use. */
-  readonly number: number
 }
 
 /**
  * Declares a use; the compiler checks that the table of uses has it with this calculation, and that
- * every input of the calculation is bound.
+ * every input of the calculation is bound. Its number and title stand in content/worksheets.
  */
 export function use<Id extends UseId, C extends CalculationOf<Id>>(
-  number: number,
   id: Id,
   calculation: C,
   bindings: Readonly<Record<C['inputNames'], Binding>>,
-  rest: {
-    readonly title?: string
-    readonly labels?: Readonly<Partial<Record<C['outputNames'], string>>>
-  } = {},
 ): Use<Id> {
-  return { id, number, calculation, bindings, ...rest } as Use<Id>
+  return { id, calculation, bindings }
 }

@@ -15,19 +15,16 @@ function moisture(known: ReadonlySet<string>): { target: Binding; found: Binding
   if (known.has('cushion.moisture.found'))
     return { target: fact('cushion.moisture.target'), found: fact('cushion.moisture.found') }
   return {
-    target: fixed(
-      dryDay,
-      'an example: two points are missing, since no moisture has been measured',
-    ),
-    found: fixed(0, 'counted from the moisture found'),
+    target: fixed(dryDay, 'two-points-missing'),
+    found: fixed(0, 'from-moisture-found'),
   }
 }
 
 /** Figures of watering: what the cushion needs, what the truck gives, what the supply allows. */
 export function waterUses(known: ReadonlySet<string>): readonly Use[] {
-  const point = use(41, 'point', onePoint, layer)
+  const point = use('point', onePoint, layer)
   if (!known.has('gear.spray.tank'))
-    return [use(40, 'layer', moistureToAdd, { ...layer, ...moisture(known) }), point]
+    return [use('layer', moistureToAdd, { ...layer, ...moisture(known) }), point]
   const flow = fact('gear.spray.flow')
   const sprayWidth = fact('gear.spray.spray-width')
   const tank = fact('gear.spray.tank')
@@ -40,7 +37,7 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
     trucks: fact('gear.spray.count'),
   }
   return [
-    use(40, 'layer', moistureByTruck, {
+    use('layer', moistureByTruck, {
       ...layer,
       ...moisture(known),
       passDepth: depth,
@@ -48,22 +45,22 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       soak: fact('practice.water.soak'),
     }),
     point,
-    use(42, 'pass', sprayPass, {
+    use('pass', sprayPass, {
       flow,
       sprayWidth,
       usual: fact('gear.spray.speed'),
       wanted: depth,
     }),
-    use(44, 'round', waterRound, { area: figure('area.total'), depth, ...delivery }),
-    use(45, 'cycle', truckCycle, {
+    use('round', waterRound, { area: figure('area.total'), depth, ...delivery }),
+    use('cycle', truckCycle, {
       tank,
       usable,
       fillFlow,
       flow,
       travel: fact('gear.spray.travel'),
     }),
-    use(46, 'calibrate', tankRun, { tank, usable, depth, sprayWidth, flow }),
-    use(49, 'supply', raceDaySupply, {
+    use('calibrate', tankRun, { tank, usable, depth, sprayWidth, flow }),
+    use('supply', raceDaySupply, {
       round: figure('round.water'),
       before: fact('practice.race-day.rounds'),
       races: fact('race-days.races'),

@@ -35,7 +35,7 @@ function air(known: ReadonlySet<string>): Use[] {
   const whole = all(known, 'climate.humidity', 'climate.wind', 'climate.sun', 'place.elevation')
   return [
     whole
-      ? use(52, 'air', evapotranspiration, {
+      ? use('air', evapotranspiration, {
           ...shared,
           humidity: fact('climate.humidity'),
           wind: fact('climate.wind'),
@@ -43,24 +43,24 @@ function air(known: ReadonlySet<string>): Use[] {
           sun: fact('climate.sun'),
           elevation: fact('place.elevation'),
         })
-      : use(52, 'air', evapotranspirationByTemperature, shared),
+      : use('air', evapotranspirationByTemperature, shared),
     ...(known.has('gear.spray.tank')
       ? [
-          use(56, 'demand', dailyDemand, {
+          use('demand', dailyDemand, {
             rate: figure('air.rate'),
             area: figure('area.total'),
             load: figure('cycle.water'),
           }),
         ]
       : []),
-    use(53, 'dry', drying, {
+    use('dry', drying, {
       rate: figure('air.rate'),
       depth: fact('practice.water.pass-depth'),
       latitude: shared.latitude,
       day: shared.day,
     }),
-    use(48, 'layer-dry', layerDrying, { ...cushion, rate: figure('air.rate') }),
-    use(47, 'rain', rainAndDrying, {
+    use('layer-dry', layerDrying, { ...cushion, rate: figure('air.rate') }),
+    use('rain', rainAndDrying, {
       rain: fact('practice.rain'),
       open: fact('practice.open-curve-number'),
       closed: fact('practice.closed-curve-number'),
@@ -77,11 +77,9 @@ function air(known: ReadonlySet<string>): Use[] {
 /** The record of daily weather that the facility keeps. */
 export function recordUses(known: ReadonlySet<string>, { weather }: Readings): readonly Use[] {
   if (!weather || !known.has('place.latitude')) return []
-  const elevation = known.has('place.elevation')
-    ? fact('place.elevation')
-    : fixed(0, 'no height is given: as at the sea')
+  const elevation = known.has('place.elevation') ? fact('place.elevation') : fixed(0, 'as-at-sea')
   return [
-    use(43, 'record', weatherRecord(weather), {
+    use('record', weatherRecord(weather), {
       ...cushion,
       curve: fact('practice.open-curve-number'),
       latitude: fact('place.latitude'),
@@ -97,7 +95,7 @@ export const weatherUses = (known: ReadonlySet<string>): readonly Use[] => [
   ...air(known),
   ...(all(known, 'climate.tmax', 'climate.humidity')
     ? [
-        use(54, 'heat', heat, {
+        use('heat', heat, {
           temperature: fact('climate.tmax'),
           humidity: fact('climate.humidity'),
         }),
@@ -105,7 +103,7 @@ export const weatherUses = (known: ReadonlySet<string>): readonly Use[] => [
     : []),
   ...(all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone')
     ? [
-        use(55, 'daylight', daylight, {
+        use('daylight', daylight, {
           latitude: fact('place.latitude'),
           longitude: fact('place.longitude'),
           day: fact('fair.day-number'),

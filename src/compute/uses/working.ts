@@ -3,63 +3,44 @@ import type { FactPath, GearField } from '../../model/fact-spec.ts'
 import { coverage } from '../coverage/coverage.ts'
 import { rolling } from '../coverage/rolling.ts'
 import { strip } from './oval.ts'
+import type { ReasonId } from './reasons.ts'
 import { type Binding, fact, fixed, type Use, use } from './use.ts'
 
 type WorkId = 'grade' | 'grade-band' | 'harrow' | 'screen' | 'drum' | 'condition' | 'spray'
 
 /** One way of covering the track: which machine, and which of its widths works. */
 type Work = {
-  readonly number: number
   readonly id: WorkId
   readonly can: Capability
-  readonly what: string
   readonly width?: GearField
   readonly band?: FactPath
 }
 
 const works: readonly Work[] = [
-  { number: 20, id: 'grade', can: 'grade', what: 'Grading the whole width' },
-  {
-    number: 21,
-    id: 'grade-band',
-    can: 'grade',
-    what: 'Grading the strip next to the rail',
-    band: 'practice.grade.band',
-  },
-  { number: 22, id: 'harrow', can: 'harrow', what: 'Harrowing the whole width' },
-  { number: 23, id: 'screen', can: 'screen', what: 'Flattening the whole width with the screen' },
-  { number: 25, id: 'drum', can: 'roll-drum', what: 'Rolling the whole width with a drum' },
-  { number: 26, id: 'condition', can: 'condition', what: 'Conditioning the whole width' },
-  {
-    number: 27,
-    id: 'spray',
-    can: 'spray',
-    what: 'Driving once over the whole width with the water truck',
-    width: 'spray-width',
-  },
+  { id: 'grade', can: 'grade' },
+  { id: 'grade-band', can: 'grade', band: 'practice.grade.band' },
+  { id: 'harrow', can: 'harrow' },
+  { id: 'screen', can: 'screen' },
+  { id: 'drum', can: 'roll-drum' },
+  { id: 'condition', can: 'condition' },
+  { id: 'spray', can: 'spray', width: 'spray-width' },
 ]
 
-function working(known: ReadonlySet<string>, { number, id, can, what, width, band }: Work): Use {
+function working(known: ReadonlySet<string>, { id, can, width, band }: Work): Use {
   const gear = (field: GearField): Binding => fact(`gear.${can}.${field}`)
-  const or = (field: GearField, why: string): Binding =>
+  const or = (field: GearField, why: ReasonId): Binding =>
     known.has(`gear.${can}.${field}`) ? gear(field) : fixed(0, why)
-  return use(
-    number,
-    id,
-    coverage,
-    {
-      ...strip,
-      ...(band === undefined ? {} : { widthStraights: fact(band), widthTurns: fact(band) }),
-      width: gear(width ?? 'width'),
-      angle: or('blade-angle', 'drawn square to travel'),
-      overlap: or('overlap', 'strips laid edge to edge'),
-      speed: gear('speed'),
-      efficiency: gear('efficiency'),
-      machines: gear('count'),
-      passes: gear('passes'),
-    },
-    { title: what },
-  )
+  return use(id, coverage, {
+    ...strip,
+    ...(band === undefined ? {} : { widthStraights: fact(band), widthTurns: fact(band) }),
+    width: gear(width ?? 'width'),
+    angle: or('blade-angle', 'square-to-travel'),
+    overlap: or('overlap', 'edge-to-edge'),
+    speed: gear('speed'),
+    efficiency: gear('efficiency'),
+    machines: gear('count'),
+    passes: gear('passes'),
+  })
 }
 
 /**
@@ -72,7 +53,7 @@ export function workingUses(known: ReadonlySet<string>): readonly Use[] {
     .map((work) => working(known, work))
   if (!known.has('gear.roll-tires.tire-width')) return uses
   const truck = (field: GearField): Binding => fact(`gear.roll-tires.${field}`)
-  const roll = use(24, 'roll', rolling, {
+  const roll = use('roll', rolling, {
     ...strip,
     tireWidth: truck('tire-width'),
     tiresPerSide: truck('tires-per-side'),

@@ -6,36 +6,21 @@ import { wholeUp } from '../whole-up.ts'
 /** Water (m³) and whole loads that replace what a surface kept wet loses in a day. */
 export const dailyDemand = calculation({
   id: 'daily-demand',
-  title: 'Water that replaces what a day draws',
-  about:
-    'A surface kept moist all day loses a fifth more than watered grass. Rain counts against it, shade and cloud lower it; a track that may dry in the afternoon needs less.',
   sources: ['fao-56'],
   inputs: {
-    rate: {
-      symbol: 'ET_o',
-      label: 'drawn by the air in a day',
-      kind: 'dailyWater',
-      range: [0, 3e-7],
-    },
-    area: { symbol: 'A', label: 'area of the track', kind: 'area', range: [500, 200_000] },
-    load: {
-      symbol: 'V_1',
-      label: 'on the track from one load',
-      kind: 'waterVolume',
-      range: [0.01, 60],
-    },
+    rate: { symbol: 'ET_o', kind: 'dailyWater', range: [0, 3e-7] },
+    area: { symbol: 'A', kind: 'area', range: [500, 200_000] },
+    load: { symbol: 'V_1', kind: 'waterVolume', range: [0.01, 60] },
   },
   outputs: {
     water: {
       symbol: 'V',
-      label: 'in a dry day',
       kind: 'waterVolume',
       tex: '1.2\\,@rate \\cdot 1\\,\\text{day} \\cdot @area',
       round: 'up',
     },
     loads: {
       symbol: 'n',
-      label: 'loads in a dry day',
       kind: 'whole',
       tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil',
     },

@@ -10,52 +10,32 @@ import { wetSurface } from './wet-surface.ts'
  */
 export const drying = calculation({
   id: 'drying',
-  title: 'How long a round of water lasts',
-  about:
-    'A freshly wetted track loses water as fast as the air can draw it, fastest at midday. A cloudy or still day gives more time, wind and low humidity less. Once the top has dried, what lies deeper is lost much more slowly.',
   sources: ['fao-56', 'geometry'],
   inputs: {
-    rate: {
-      symbol: 'ET_o',
-      label: 'drawn by the air in a day',
-      kind: 'dailyWater',
-      range: [0, 3e-7],
-    },
-    depth: {
-      symbol: 'd',
-      label: 'most water in one pass that soaks in',
-      kind: 'waterDepth',
-      range: [0.0001, 0.013],
-    },
-    latitude: { symbol: '\\varphi', label: 'latitude', kind: 'fineAngle', range: [-1.16, 1.16] },
-    day: { symbol: 'J', label: 'day of the year', kind: 'count', range: [1, 366] },
+    rate: { symbol: 'ET_o', kind: 'dailyWater', range: [0, 3e-7] },
+    depth: { symbol: 'd', kind: 'waterDepth', range: [0.0001, 0.013] },
+    latitude: { symbol: '\\varphi', kind: 'fineAngle', range: [-1.16, 1.16] },
+    day: { symbol: 'J', kind: 'count', range: [1, 366] },
   },
   outputs: {
     daylight: {
       symbol: 'N',
-      label: 'from sunrise to sunset',
       kind: 'hours',
       tex: '\\frac{24\\,\\text{h}}{\\pi}\\,\\omega_s(@latitude,\\,@day)',
     },
     peak: {
       symbol: 'E',
-      label: 'lost in the middle hours of the day',
       kind: 'hourlyWater',
       tex: '1.2\\,@rate \\cdot 1\\,\\text{day}\\,\\frac{\\pi}{2\\,@daylight}',
     },
-    hours: {
-      symbol: 't',
-      label: 'until a round of water has dried off at midday',
-      kind: 'duration',
-      tex: '\\frac{@depth}{@peak}',
-      round: 'down',
-    },
+    hours: { symbol: 't', kind: 'duration', tex: '\\frac{@depth}{@peak}', round: 'down' },
   },
+  refusals: ['nothing-dries'],
   compute: (x) => {
     const daylight = daylightHours(x.latitude, x.day) * 3600
     const peak = (wetSurface * x.rate * secondsPerDay * Math.PI) / (2 * daylight)
     if (!(daylight > 0 && peak > 0)) {
-      const no = refuse('nothing dries on such a day')
+      const no = refuse('nothing-dries')
       return { daylight, peak: no, hours: no }
     }
     return { daylight, peak, hours: x.depth / peak }

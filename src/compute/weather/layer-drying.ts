@@ -52,72 +52,36 @@ export function depletionAfter(
  */
 export const layerDrying = calculation({
   id: 'layer-drying',
-  title: 'How fast the cushion dries',
-  about:
-    'A wet cushion loses water as fast as the air draws it; once the readily lost part is gone, it dries ever more slowly. So the first dry days count most. Harrowing brings moist material up and starts the fast part again. Without rain and watering.',
   sources: ['fao-56'],
   inputs: {
     depth: depthTargetInput,
     unitWeight: workedWeightInput,
-    held: {
-      symbol: 'w_h',
-      label: 'moisture that the cushion holds',
-      kind: 'fineShare',
-      range: [0.01, 0.6],
-    },
-    target: {
-      symbol: 'w',
-      label: 'wanted moisture of the cushion',
-      kind: 'fineShare',
-      range: [0, 0.5],
-    },
-    dusty: {
-      symbol: 'w_d',
-      label: 'moisture at which it dusts',
-      kind: 'fineShare',
-      range: [0, 0.4],
-    },
-    share: { symbol: 'p', label: 'share that is readily lost', kind: 'share', range: [0.1, 0.95] },
-    rate: {
-      symbol: 'ET_o',
-      label: 'drawn by the air in a day',
-      kind: 'dailyWater',
-      range: [1e-10, 3e-7],
-    },
+    held: { symbol: 'w_h', kind: 'fineShare', range: [0.01, 0.6] },
+    target: { symbol: 'w', kind: 'fineShare', range: [0, 0.5] },
+    dusty: { symbol: 'w_d', kind: 'fineShare', range: [0, 0.4] },
+    share: { symbol: 'p', kind: 'share', range: [0.1, 0.95] },
+    rate: { symbol: 'ET_o', kind: 'dailyWater', range: [1e-10, 3e-7] },
   },
   outputs: {
     total: {
       symbol: 'W',
-      label: 'that the cushion can lose in all',
       kind: 'waterDepth',
       tex: '\\left(@held - \\tfrac12 @dusty\\right)\\frac{@unitWeight}{\\rho_{water}}\\,@depth',
     },
-    readily: {
-      symbol: 'W_r',
-      label: 'of it lost readily',
-      kind: 'waterDepth',
-      tex: '@share\\,@total',
-    },
+    readily: { symbol: 'W_r', kind: 'waterDepth', tex: '@share\\,@total' },
     workable: {
       symbol: 't_w',
-      label: 'dry days from full to the moisture wanted',
       kind: 'dryDays',
       tex: 't(@held - @target),\\quad t(D) = \\frac{W_r}{1.2\\,@rate} + \\frac{W - W_r}{1.2\\,@rate} \\ln\\frac{W - W_r}{W - D}',
     },
-    dust: {
-      symbol: 't_d',
-      label: 'dry days from the moisture wanted to dust',
-      kind: 'dryDays',
-      tex: 't(@held - @dusty) - t_w',
-    },
+    dust: { symbol: 't_d', kind: 'dryDays', tex: 't(@held - @dusty) - t_w' },
   },
+  refusals: ['moisture-not-between'],
   compute: (x) => {
     const { total, readily } = layerWater(x.depth, x.unitWeight, x.held, x.dusty, x.share)
     const lost = (moisture: number): number => ((x.held - moisture) * x.unitWeight * x.depth) / 1000
     if (!(x.held > x.target && x.target > x.dusty)) {
-      const no = refuse(
-        'the moisture wanted does not lie between what the cushion holds and what dusts',
-      )
+      const no = refuse('moisture-not-between')
       return { total, readily, workable: no, dust: no }
     }
     const after = (moisture: number): number =>

@@ -7,14 +7,11 @@ import { wetSurface } from './wet-surface.ts'
 
 /** Water, kg/m³. */
 const water = 1000
-const curve = (symbol: string, label: string) =>
+const curve = (symbol: string) =>
   ({
     symbol,
-    label,
     kind: 'count',
     range: [30, 100],
-    howTo:
-      'Technical Release 55, table 2-2: the soil group of the county survey, and how bare and tight the surface is.',
   }) as const
 
 /**
@@ -23,90 +20,45 @@ const curve = (symbol: string, label: string) =>
  */
 export const rainAndDrying = calculation({
   id: 'rain-and-drying',
-  title: 'Rain on an open and on a closed track',
-  about:
-    'Of a rain, part runs off and the rest soaks in, until the cushion can hold no more. What soaked in must leave through the air before the cushion is back at the moisture wanted. A closed track sheds more, so it is back sooner. Drains, sun and wind change it; the heel test decides, not the clock.',
   sources: ['nrcs-tr-55', 'fao-56'],
   inputs: {
-    rain: {
-      symbol: 'P',
-      label: 'rain',
-      kind: 'waterDepth',
-      range: [0.0005, 0.3],
-      formulaUnit: 'in',
-      howTo: 'Read the rain gauge.',
-    },
-    open: curve('CN_o', 'curve number of the open track'),
-    closed: curve('CN_c', 'curve number of the closed track'),
+    rain: { symbol: 'P', kind: 'waterDepth', range: [0.0005, 0.3], formulaUnit: 'in' },
+    open: curve('CN_o'),
+    closed: curve('CN_c'),
     depth: depthTargetInput,
     unitWeight: workedWeightInput,
-    target: {
-      symbol: 'w',
-      label: 'wanted moisture of the cushion',
-      kind: 'fineShare',
-      range: [0, 0.5],
-    },
-    held: {
-      symbol: 'w_h',
-      label: 'moisture that the cushion holds',
-      kind: 'fineShare',
-      range: [0, 0.6],
-    },
-    rate: {
-      symbol: 'ET_o',
-      label: 'drawn by the air in a day',
-      kind: 'dailyWater',
-      range: [1e-10, 3e-7],
-    },
-    daylight: {
-      symbol: 'N',
-      label: 'from sunrise to sunset',
-      kind: 'hours',
-      range: [3600, secondsPerDay],
-    },
+    target: { symbol: 'w', kind: 'fineShare', range: [0, 0.5] },
+    held: { symbol: 'w_h', kind: 'fineShare', range: [0, 0.6] },
+    rate: { symbol: 'ET_o', kind: 'dailyWater', range: [1e-10, 3e-7] },
+    daylight: { symbol: 'N', kind: 'hours', range: [3600, secondsPerDay] },
   },
   outputs: {
     room: {
       symbol: 'R',
-      label: 'more than wanted that the cushion can hold',
       kind: 'waterDepth',
       tex: '\\max(0,\\,@held - @target)\\,@depth\\,\\frac{@unitWeight}{\\rho_{water}}',
     },
     'open-runs': {
       symbol: 'Q_o',
-      label: 'runs off an open track',
       kind: 'waterDepth',
       formulaUnit: 'in',
       tex: '\\frac{(@rain - 0.2\\,S_o)^2}{@rain + 0.8\\,S_o},\\quad S_o = \\frac{1000}{@open} - 10',
     },
     'closed-runs': {
       symbol: 'Q_c',
-      label: 'runs off a closed track',
       kind: 'waterDepth',
       formulaUnit: 'in',
       tex: '\\frac{(@rain - 0.2\\,S_c)^2}{@rain + 0.8\\,S_c},\\quad S_c = \\frac{1000}{@closed} - 10',
     },
-    'open-in': {
-      symbol: 'I_o',
-      label: 'soaks into an open cushion',
-      kind: 'waterDepth',
-      tex: '\\min(@rain - Q_o,\\,R)',
-    },
-    'closed-in': {
-      symbol: 'I_c',
-      label: 'soaks into a closed cushion',
-      kind: 'waterDepth',
-      tex: '\\min(@rain - Q_c,\\,R)',
-    },
+    'open-in': { symbol: 'I_o', kind: 'waterDepth', tex: '\\min(@rain - Q_o,\\,R)' },
+    'closed-in': { symbol: 'I_c', kind: 'waterDepth', tex: '\\min(@rain - Q_c,\\,R)' },
     'open-hours': {
       symbol: 't_o',
-      label: 'of daylight until an open track is workable',
       kind: 'hours',
       tex: '\\frac{I_o\\,@daylight}{1.2\\,@rate \\cdot 1\\,\\text{day}}',
     },
     'closed-hours': {
       symbol: 't_c',
-      label: 'of daylight until a closed track is workable',
       kind: 'hours',
       tex: '\\frac{I_c\\,@daylight}{1.2\\,@rate \\cdot 1\\,\\text{day}}',
     },

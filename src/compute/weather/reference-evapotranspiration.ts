@@ -23,28 +23,18 @@ const perDay = (mm: number): number => mm / 1000 / secondsPerDay
 
 const tmax: InputSpec = {
   symbol: 'T_{max}',
-  label: 'mean daily high in the fair month',
   kind: 'temperature',
   range: [243, 328],
   formulaUnit: '°C',
 }
 const tmin: InputSpec = {
   symbol: 'T_{min}',
-  label: 'mean daily low in the fair month',
   kind: 'temperature',
   range: [233, 318],
   formulaUnit: '°C',
 }
-const latitude: InputSpec = {
-  symbol: '\\varphi',
-  label: 'latitude',
-  kind: 'fineAngle',
-  range: [-1.16, 1.16],
-}
-const day: InputSpec = { symbol: 'J', label: 'day of the year', kind: 'count', range: [1, 366] }
-
-const about =
-  'What the weather of a usual day of the fair month draws from short, watered grass: the pull of the air, before the bare surface of a track is looked at.'
+const latitude: InputSpec = { symbol: '\\varphi', kind: 'fineAngle', range: [-1.16, 1.16] }
+const day: InputSpec = { symbol: 'J', kind: 'count', range: [1, 366] }
 
 /**
  * Reference evapotranspiration of a mean day, m/s, by Penman–Monteith; steps as in FAO-56 chapters
@@ -52,107 +42,62 @@ const about =
  */
 export const evapotranspiration = calculation({
   id: 'evapotranspiration',
-  title: 'How much water the air draws in a day',
-  about,
   sources: ['fao-56'],
   inputs: {
     tmax,
     tmin,
     latitude,
     day,
-    humidity: {
-      symbol: 'RH',
-      label: 'mean relative humidity in the fair month',
-      kind: 'share',
-      range: [0.05, 1],
-      formulaUnit: '',
-    },
-    wind: {
-      symbol: 'u',
-      label: 'mean wind in the fair month',
-      kind: 'wind',
-      range: [0, 27],
-      formulaUnit: 'm/s',
-    },
-    height: {
-      symbol: 'z',
-      label: 'height at which the wind is measured',
-      kind: 'width',
-      range: [0.5, 16],
-      formulaUnit: 'm',
-    },
-    sun: {
-      symbol: 'n',
-      label: 'sunshine in a day',
-      kind: 'hours',
-      range: [0, secondsPerDay],
-      formulaUnit: 'h',
-    },
-    elevation: {
-      symbol: 'h',
-      label: 'height above sea level',
-      kind: 'elevation',
-      range: [-430, 4600],
-      formulaUnit: 'm',
-    },
+    humidity: { symbol: 'RH', kind: 'share', range: [0.05, 1], formulaUnit: '' },
+    wind: { symbol: 'u', kind: 'wind', range: [0, 27], formulaUnit: 'm/s' },
+    height: { symbol: 'z', kind: 'width', range: [0.5, 16], formulaUnit: 'm' },
+    sun: { symbol: 'n', kind: 'hours', range: [0, secondsPerDay], formulaUnit: 'h' },
+    elevation: { symbol: 'h', kind: 'elevation', range: [-430, 4600], formulaUnit: 'm' },
   },
   outputs: {
     wind2: {
       symbol: 'u_2',
-      label: 'wind at two meters',
       kind: 'wind',
       tex: '@wind\\,\\frac{4.87}{\\ln(67.8\\,@height - 5.42)}',
       formulaUnit: 'm/s',
     },
     gamma: {
       symbol: '\\gamma',
-      label: 'psychrometric constant, for each °C',
       kind: 'vapor',
       tex: '0.000665 \\cdot 101.3\\left(\\frac{293 - 0.0065\\,@elevation}{293}\\right)^{5.26}',
       formulaUnit: 'kPa',
     },
     slope: {
       symbol: '\\Delta',
-      label: 'slope of the saturation curve, for each °C',
       kind: 'vapor',
       tex: '\\frac{4098 \\cdot 0.6108\\,\\exp\\left(\\frac{17.27\\,T}{T + 237.3}\\right)}{(T + 237.3)^2},\\; T = \\frac{@tmax + @tmin}{2}',
       formulaUnit: 'kPa',
     },
     saturated: {
       symbol: 'e_s',
-      label: 'saturation vapor pressure',
       kind: 'vapor',
       tex: '\\tfrac{1}{2}\\left(e(@tmax) + e(@tmin)\\right),\\; e(T) = 0.6108\\,\\exp\\frac{17.27\\,T}{T + 237.3}',
       formulaUnit: 'kPa',
     },
-    actual: {
-      symbol: 'e_a',
-      label: 'actual vapor pressure',
-      kind: 'vapor',
-      tex: '@humidity\\,@saturated',
-      formulaUnit: 'kPa',
-    },
+    actual: { symbol: 'e_a', kind: 'vapor', tex: '@humidity\\,@saturated', formulaUnit: 'kPa' },
     net: {
       symbol: 'R_n',
-      label: 'net radiation in a day',
       kind: 'radiation',
       tex: '0.77\\,R_s - R_{nl},\\; R_s = \\left(0.25 + 0.50\\,\\frac{@sun}{N}\\right) R_a',
       formulaUnit: 'MJ/m2',
     },
     rate: {
       symbol: 'ET_o',
-      label: 'drawn by the air in a day',
       kind: 'dailyWater',
       tex: '\\frac{0.408\\,@slope\\,@net + @gamma\\,\\frac{900}{T + 273}\\,@wind2\\,(@saturated - @actual)}{@slope + @gamma\\,(1 + 0.34\\,@wind2)}',
     },
   },
+  refusals: ['high-below-low', 'more-sun-than-daylight', 'nothing-evaporates'],
   compute: (x) => {
     const [hot, cold, hours] = [celsius(x.tmax), celsius(x.tmin), x.sun / 3600]
     const length = daylightHours(x.latitude, x.day)
     if (hot < cold || hours > length + 0.5) {
-      const no = refuse(
-        hot < cold ? 'the mean high is below the mean low' : 'more sunshine than daylight',
-      )
+      const no = refuse(hot < cold ? 'high-below-low' : 'more-sun-than-daylight')
       return { wind2: no, gamma: no, slope: no, saturated: no, actual: no, net: no, rate: no }
     }
     const ra = extraterrestrial(x.latitude, x.day)
@@ -171,7 +116,7 @@ export const evapotranspiration = calculation({
       saturated: es * 1000,
       actual: ea * 1000,
       net: rn * 1e6,
-      rate: eto > 0 ? perDay(eto) : refuse('no water evaporates on such a day'),
+      rate: eto > 0 ? perDay(eto) : refuse('nothing-evaporates'),
     }
   },
 })
@@ -179,25 +124,23 @@ export const evapotranspiration = calculation({
 /** The same, m/s, where only temperatures are known: FAO-56 Eq. 52 (Hargreaves). */
 export const evapotranspirationByTemperature = calculation({
   id: 'evapotranspiration-by-temperature',
-  title: 'How much water the air draws in a day, from temperatures alone',
-  about: `${about} Where humidity, wind and sunshine are not known, temperatures alone give a rougher answer: too low in wind, too high in moist air.`,
   sources: ['fao-56'],
   inputs: { tmax, tmin, latitude, day },
   outputs: {
     rate: {
       symbol: 'ET_o',
-      label: 'drawn by the air in a day',
       kind: 'dailyWater',
       tex: '0.0023\\left(\\frac{@tmax + @tmin}{2} + 17.8\\right)\\sqrt{@tmax - @tmin} \\cdot 0.408\\,R_a',
     },
   },
+  refusals: ['high-below-low'],
   compute: (x) => {
     const [hot, cold] = [celsius(x.tmax), celsius(x.tmin)]
     return {
       rate:
         hot > cold
           ? perDay(hargreaves(extraterrestrial(x.latitude, x.day), hot, cold))
-          : refuse('the mean high is below the mean low'),
+          : refuse('high-below-low'),
     }
   },
 })

@@ -6,6 +6,7 @@ import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } 
 import { plans } from './plans.ts'
 import { procedure } from './procedure.ts'
 import { words } from './words.ts'
+import { worksheets } from './worksheets.ts'
 
 /** The schema of each file of the library. */
 export const librarySchemas = {
@@ -21,4 +22,5 @@ export const librarySchemas = {
   forms,
   cards,
   words,
+  worksheets,
 } satisfies Readonly<Record<keyof LibraryTrees, z.ZodType>>

@@ -6,6 +6,7 @@ import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkFacility, type Facility } from '../../../src/validate/check-facility.ts'
 import { checkLibrary, type Library } from '../../../src/validate/check-library.ts'
 import { date, folders } from '../../support/demo.ts'
+import { libraryWords } from '../../support/worksheet-words.ts'
 
 async function readLibrary(): Promise<{
   readonly library: Library
@@ -61,7 +62,7 @@ export async function contextFor(
     imported: { ...checked.imported, ...imported },
     tests: tests ?? checked.tests,
   }
-  const { engine, locale, capabilities } = computeFacility(facility)
+  const { engine, locale, capabilities } = computeFacility(facility, libraryWords)
   const { file } = facility
   return {
     facility,

@@ -21,8 +21,8 @@ describe('sieve analysis', () => {
   })
 
   it('refuses a share that no sieve reaches', () => {
-    expectRefused([grainSize(0.1, curve), grainSize(0.99, curve)], /do not reach/)
-    expectRefused([coarserThan(0.00001, curve)], /outside the sieves/)
+    expectRefused([grainSize(0.1, curve), grainSize(0.99, curve)], /^sieves-miss-share$/)
+    expectRefused([coarserThan(0.00001, curve)], /^size-outside-sieves$/)
   })
 
   it('throws at a curve that runs backward, and at sizes out of order', () => {

@@ -21,7 +21,7 @@ describe('banking', () => {
   it('refuses a pace that the bank more than balances', () => {
     expectRefused(
       [banking.compute({ ...halfMile, crossFall: 0.125, pace: 10 * MPH })['side-force']],
-      /more than balances/,
+      /^bank-outdoes-turn$/,
     )
   })
 })

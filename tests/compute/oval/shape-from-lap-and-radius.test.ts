@@ -21,7 +21,7 @@ describe('shape of an oval', () => {
   it('refuses a radius that is too large for the lap', () => {
     expectRefused(
       [shapeFromLapAndRadius.compute({ measuredLap: 800, measuredRadius: 130, offset }).straight],
-      /circle of that radius/,
+      /^circle-too-long$/,
     )
   })
 })

@@ -3,6 +3,7 @@ import { computeFacility } from '../../../src/compute/compute-facility.ts'
 import { shapeProblems } from '../../../src/compute/oval/shape-problems.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkFacility } from '../../../src/validate/check-facility.ts'
+import { libraryWords } from '../../support/worksheet-words.ts'
 
 /** What is said of a half-mile on which somebody has measured this radius. */
 function problems(radius: string) {
@@ -21,7 +22,7 @@ measurements:
   }).value
   const checked = tree && checkFacility(tree)
   if (!checked?.value || checked.problems.length > 0) throw new Error('no facility')
-  return shapeProblems(checked.value, computeFacility(checked.value).engine)
+  return shapeProblems(checked.value, computeFacility(checked.value, libraryWords).engine)
 }
 
 describe('a measured radius', () => {

@@ -26,7 +26,7 @@ describe('ridge at the rail', () => {
       crossFallStraights: 0.002,
       height: 2 * IN,
     })
-    expectRefused(held, /outside edge/)
+    expectRefused(held, /^water-over-edge$/)
   })
 
   it('holds four times the water at twice the height, and less on a steeper track', () => {

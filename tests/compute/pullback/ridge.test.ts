@@ -33,7 +33,10 @@ describe('ridge at the rail', () => {
   })
 
   it('refuses where the ridge is too low to leave prints', () => {
-    expectRefused([ridge.compute({ ...oval, ...harrow, height: IN / 4 })['lift-width']], /too low/)
+    expectRefused(
+      [ridge.compute({ ...oval, ...harrow, height: IN / 4 })['lift-width']],
+      /^ridge-too-low$/,
+    )
   })
 
   it('that is not there holds back nothing and lifts no harrow', () => {
@@ -45,14 +48,14 @@ describe('ridge at the rail', () => {
     expect([width, volume]).toEqual([0, 0])
     expectRefused(
       [lift, ridge.compute({ ...oval, ...harrow, print: harrow.teeth, height: 0 })['lift-width']],
-      /too low/,
+      /^ridge-too-low$/,
     )
   })
 
   it('refuses prints that the teeth never reach', () => {
     expectRefused(
       [ridge.compute({ ...oval, ...harrow, print: IN, height: IN })['lift-width']],
-      /even without a ridge/,
+      /^prints-below-teeth$/,
     )
   })
 })

@@ -32,5 +32,5 @@ describe('the interval by the minute', () => {
   })
 
   it('gives no water where there is no truck', () =>
-    expectRefused([intervalClock.compute({ ...gap, speed: 0 })['water-laps']], /no water truck/))
+    expectRefused([intervalClock.compute({ ...gap, speed: 0 })['water-laps']], /^no-water-truck$/))
 })

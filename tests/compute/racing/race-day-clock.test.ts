@@ -55,7 +55,7 @@ describe('a race day by the clock', () => {
   })
 
   it('refuses a day that would begin before midnight, and an end after the next', () => {
-    expectRefused([raceDayClock.compute({ ...day, rounds: 8 }).start], /day before/)
-    expectRefused([raceDayClock.compute({ ...day, first: 20 * h }).done], /after midnight/)
+    expectRefused([raceDayClock.compute({ ...day, rounds: 8 }).start], /^begins-day-before$/)
+    expectRefused([raceDayClock.compute({ ...day, first: 20 * h }).done], /^ends-after-midnight$/)
   })
 })

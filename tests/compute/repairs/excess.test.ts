@@ -56,8 +56,8 @@ describe('cushion too deep', () => {
   })
 
   it('refuses a cushion that is at its depth or thinner', () => {
-    expectRefused(excess.compute({ ...deep, found: IN }), /no deeper/)
-    expectRefused(excess.compute({ ...deep, found: 0.5 * IN }), /no deeper/)
+    expectRefused(excess.compute({ ...deep, found: IN }), /^no-excess$/)
+    expectRefused(excess.compute({ ...deep, found: 0.5 * IN }), /^no-excess$/)
   })
 })
 

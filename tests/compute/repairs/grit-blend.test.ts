@@ -28,7 +28,7 @@ describe('grit', () => {
   })
 
   it('refuses a cushion that has its grit, and stone that has not', () => {
-    expectRefused(gritBlend.compute({ ...worn, found: 0.3 }), /holds its share/)
-    expectRefused(gritBlend.compute({ ...worn, stone: 0.3 }), /no coarser/)
+    expectRefused(gritBlend.compute({ ...worn, found: 0.3 }), /^grit-enough$/)
+    expectRefused(gritBlend.compute({ ...worn, stone: 0.3 }), /^stone-too-fine$/)
   })
 })

@@ -33,8 +33,8 @@ describe('cushion too thin', () => {
   })
 
   it('refuses where nothing is missing', () => {
-    expectRefused(missingDepthUnpriced.compute({ ...thin, found: IN }), /no depth/)
-    expectRefused(missingDepthUnpriced.compute({ ...thin, found: 2 * IN }), /no depth/)
+    expectRefused(missingDepthUnpriced.compute({ ...thin, found: IN }), /^no-depth-missing$/)
+    expectRefused(missingDepthUnpriced.compute({ ...thin, found: 2 * IN }), /^no-depth-missing$/)
   })
 
   it('cuts what swells back into the missing depth', () => {

@@ -40,6 +40,6 @@ describe('a lift', () => {
 
   it('has an index of one at the limit, and is refused where nobody should lift', () => {
     expect(numberOf(lifting.compute({ ...bag, load: limit({}) }).index)).toBeCloseTo(1, 12)
-    expectRefused(lifting.compute({ ...bag, often: 0 }), /nobody/)
+    expectRefused(lifting.compute({ ...bag, often: 0 }), /^no-such-lift$/)
   })
 })

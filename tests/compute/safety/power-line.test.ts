@@ -15,6 +15,6 @@ describe('an overhead line', () => {
     )
     // The value after "to" belongs to the row.
     expect(numberOf(distance(51))).toBeGreaterThan(numberOf(distance(50)))
-    expectRefused([distance(1001)], /owner/)
+    expectRefused([distance(1001)], /^beyond-line-table$/)
   })
 })

@@ -37,7 +37,7 @@ describe('a water truck on the bank', () => {
   })
 
   it('is not answered for a speed at which it is thrown outward', () => {
-    expectRefused([truckOnBank.compute({ ...truck, pace: 10 }).moving], /walking pace/)
+    expectRefused([truckOnBank.compute({ ...truck, pace: 10 }).moving], /^thrown-outward$/)
   })
 
   it('uses all its stability on a bank that pulls as much as tips it over', () => {

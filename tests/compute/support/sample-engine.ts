@@ -12,6 +12,7 @@ import { workingUses } from '../../../src/compute/uses/working.ts'
 import { type Capability, capabilities } from '../../../src/model/capability.ts'
 import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
+import { libraryWords } from '../../support/worksheet-words.ts'
 
 const subjects = [
   ovalUses,
@@ -55,5 +56,5 @@ export function sampleEngine(
   const values = new Map(Object.entries(known).map(([path, text]) => [path, stated(text)]))
   const facts = buildFacts(values, new Set(can), 'stone-dust', locale)
   const uses = subjects.flatMap((uses) => [...uses(new Set(facts.keys()), system)])
-  return { engine: createEngine(uses, facts, locale), uses }
+  return { engine: createEngine(uses, facts, locale, libraryWords), uses }
 }

@@ -4,6 +4,7 @@ import { surveyPlaceProblems } from '../../../src/compute/survey/survey-places.t
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkFacility } from '../../../src/validate/check-facility.ts'
 import { readSurvey } from '../../../src/validate/imports/surveys.ts'
+import { libraryWords } from '../../support/worksheet-words.ts'
 
 const at = { file: 'facility.yaml', line: 1, column: 1, length: 1 }
 
@@ -30,7 +31,7 @@ cushion: { material: stone-dust }
   const entry = { of: 'cushion-depth', file: 'depths.csv', by: 'D. O.' } as const
   const survey = readSurvey({ path: 'depths.csv', text }, entry, at).value
   if (!facility || !survey) throw new Error('no facility or survey')
-  return surveyPlaceProblems([survey], computeFacility(facility).engine)
+  return surveyPlaceProblems([survey], computeFacility(facility, libraryWords).engine)
 }
 
 // Worked by hand: a rail of 2,640 − 2π × 3 ft, which is 2,621.15 ft.

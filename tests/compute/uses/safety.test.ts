@@ -14,6 +14,7 @@ import { factSpec } from '../../../src/model/fact-spec.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import type { UnitSystem } from '../../../src/model/quantity/kinds.ts'
 import { parseQuantity } from '../../../src/model/quantity/parse-quantity.ts'
+import { libraryWords } from '../../support/worksheet-words.ts'
 import { evaluateFormula } from '../support/evaluate-formula.ts'
 
 /**
@@ -60,7 +61,12 @@ function sample(
   const facts = buildFacts(known, new Set(can), 'stone-dust', locale)
   const uses = safetyUses(new Set(facts.keys()))
   return {
-    engine: createEngine([...ovalUses(new Set(facts.keys()), system), ...uses], facts, locale),
+    engine: createEngine(
+      [...ovalUses(new Set(facts.keys()), system), ...uses],
+      facts,
+      locale,
+      libraryWords,
+    ),
     uses,
   }
 }
@@ -69,7 +75,8 @@ describe('safety uses', () => {
   const { engine, uses } = sample('us')
 
   it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
-    expect(uses.find((u) => u.id === id)?.number).toBe(number)
+    expect(uses.some((u) => u.id === id)).toBe(true)
+    expect(libraryWords.worksheets[id]?.number).toBe(number)
     for (const output of outputs.split(' '))
       expect(engine.si(figureIdOf(`${id}.${output}`)), `${id}.${output}`).toBeDefined()
     expect(uses.length).toBe(promised.length)
@@ -114,11 +121,9 @@ describe.each(['us', 'metric'] as const)('safety worksheets, %s', (system) => {
   const known = new Set([...earth, ...safety].map((s) => s.id))
 
   it.each(uses.map((u) => [u.id, u] as const))(
-    '%s: cites sources that exist, and explains each input',
+    '%s: cites sources that exist',
     (_id, { calculation }) => {
       for (const id of calculation.sources) expect(known).toContain(id)
-      for (const input of Object.values(calculation.inputs))
-        expect(input.howTo, input.label).toMatch(/\.$/)
     },
   )
 

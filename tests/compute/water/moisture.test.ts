@@ -21,7 +21,7 @@ describe('moisture', () => {
 
   it('refuses to water what is wet', () => {
     expect(moistureToAdd.compute({ ...layer, target: 0.05, found: 0.08 })['water']).toEqual({
-      refused: 'the cushion is wetter than wanted: let it dry',
+      refused: 'wetter-than-wanted',
     })
   })
 

@@ -65,6 +65,6 @@ describe('how fast a layer dries', () => {
 
   it('refuses moistures that are out of order', () => {
     const found = layerDrying.compute({ ...layer, target: 0.02 })
-    expectRefused([found.workable, found.dust], /does not lie between/)
+    expectRefused([found.workable, found.dust], /^moisture-not-between$/)
   })
 })

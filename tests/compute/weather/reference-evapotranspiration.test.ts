@@ -54,7 +54,7 @@ describe('evapotranspiration', () => {
 
   it('refuses more sunshine than daylight, and a high below the low', () => {
     expect(evapotranspiration.compute({ ...example17, sun: 20 * 3600 })['rate']).toEqual({
-      refused: 'more sunshine than daylight',
+      refused: 'more-sun-than-daylight',
     })
     expect(
       evapotranspirationByTemperature.compute({ ...example17, tmax: kelvin(10), tmin: kelvin(20) })[

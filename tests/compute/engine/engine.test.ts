@@ -1,22 +1,21 @@
 import { describe, expect, it } from 'vitest'
-import { type Calculation, calculation, refuse } from '../../src/compute/calculation.ts'
-import { createEngine } from '../../src/compute/engine/engine.ts'
-import type { Binding, Use } from '../../src/compute/uses/use.ts'
-import type { Fact } from '../../src/model/figure.ts'
-import type { KindName } from '../../src/model/quantity/kinds.ts'
+import { type Calculation, calculation, refuse } from '../../../src/compute/calculation.ts'
+import { createEngine } from '../../../src/compute/engine/engine.ts'
+import type { Binding, Use } from '../../../src/compute/uses/use.ts'
+import type { Fact } from '../../../src/model/figure.ts'
+import type { KindName } from '../../../src/model/quantity/kinds.ts'
+import type { WorksheetWords } from '../../../src/model/worksheet-words.ts'
 
 let runs = 0
 
 const area = calculation({
   id: 'area',
-  title: 'Area',
-  about: '',
   sources: ['geometry'],
   inputs: {
-    a: { symbol: 'a', label: 'length', kind: 'distance', range: [0, 100] },
-    b: { symbol: 'b', label: 'width', kind: 'distance', range: [0, 100] },
+    a: { symbol: 'a', kind: 'distance', range: [0, 100] },
+    b: { symbol: 'b', kind: 'distance', range: [0, 100] },
   },
-  outputs: { total: { symbol: 'A', label: 'area', kind: 'area', tex: '@a\\,@b' } },
+  outputs: { total: { symbol: 'A', kind: 'area', tex: '@a\\,@b' } },
   compute: (x) => {
     runs++
     return { total: x.a * x.b }
@@ -25,20 +24,19 @@ const area = calculation({
 
 const layer = calculation({
   id: 'layer',
-  title: 'Layer',
-  about: '',
   sources: ['geometry'],
   inputs: {
-    area: { symbol: 'A', label: 'area', kind: 'area', range: [0, 1e6] },
-    depth: { symbol: 'd', label: 'depth', kind: 'depth', range: [0, 1] },
+    area: { symbol: 'A', kind: 'area', range: [0, 1e6] },
+    depth: { symbol: 'd', kind: 'depth', range: [0, 1] },
   },
   outputs: {
-    volume: { symbol: 'V', label: 'volume', kind: 'fillVolume', tex: '@area\\,@depth' },
-    half: { symbol: 'H', label: 'half of it', kind: 'fillVolume', tex: '\\frac{@volume}{2}' },
+    volume: { symbol: 'V', kind: 'fillVolume', tex: '@area\\,@depth' },
+    half: { symbol: 'H', kind: 'fillVolume', tex: '\\frac{@volume}{2}' },
   },
+  refusals: ['too-thick'],
   compute: (x) =>
     x.depth > 0.5
-      ? { volume: refuse('too thick'), half: refuse('too thick') }
+      ? { volume: refuse('too-thick'), half: refuse('too-thick') }
       : { volume: x.area * x.depth, half: (x.area * x.depth) / 2 },
 })
 
@@ -65,18 +63,42 @@ const known = (
 
 /** A use that the manual does not have, of calculations that it does not have. */
 const use = (
-  number: number,
   id: string,
   calculation: Calculation,
   bindings: Readonly<Record<string, Binding>>,
-): Use<string> => ({ number, id, calculation, bindings })
+): Use<string> => ({ id, calculation, bindings })
+
+const words: WorksheetWords = {
+  worksheets: { ground: { number: 1 }, cover: { number: 2 }, inch: { number: 3 } },
+  calculations: {
+    area: {
+      title: 'Area',
+      about: 'How large it is.',
+      inputs: { a: 'length', b: 'width' },
+      outputs: { total: 'area' },
+    },
+    layer: {
+      title: 'Layer',
+      about: 'How much lies on it.',
+      inputs: { area: 'area', depth: 'depth' },
+      outputs: { volume: 'volume', half: 'half of it' },
+      refusals: { 'too-thick': 'too thick' },
+    },
+  },
+  reasons: { 'one-inch': { us: 'an inch', metric: '25.4 mm' } },
+  noNumber: {
+    unknown: '{input} is not known',
+    outside: '{input} is {value}; the formula holds from {low} to {high}',
+    any: 'any',
+  },
+}
 
 const ground = { figure: 'ground.total' }
 
 const uses = [
-  use(1, 'ground', area, { a: { fact: 'x.a' }, b: { fact: 'x.b' } }),
-  use(2, 'cover', layer, { area: ground, depth: { fact: 'x.d' } }),
-  use(3, 'inch', layer, { area: ground, depth: { fixed: 0.0254, why: 'an inch' } }),
+  use('ground', area, { a: { fact: 'x.a' }, b: { fact: 'x.b' } }),
+  use('cover', layer, { area: ground, depth: { fact: 'x.d' } }),
+  use('inch', layer, { area: ground, depth: { fixed: 0.0254, why: 'one-inch' } }),
 ]
 
 const engineOf = (d = 0.1, typicalB = false) =>
@@ -88,6 +110,7 @@ const engineOf = (d = 0.1, typicalB = false) =>
       known('x.d', d, 'depth'),
     ]),
     { system: 'metric', currency: 'EUR' },
+    words,
   )
 
 const si = (e: ReturnType<typeof engineOf>, id: string): number | string | undefined => {
@@ -129,10 +152,12 @@ describe('engine', () => {
   })
 
   it('says what is missing', () => {
-    const e = createEngine<string, string, string>(uses, new Map([known('x.a', 40, 'distance')]), {
-      system: 'metric',
-      currency: 'EUR',
-    })
+    const e = createEngine<string, string, string>(
+      uses,
+      new Map([known('x.a', 40, 'distance')]),
+      { system: 'metric', currency: 'EUR' },
+      words,
+    )
     expect(si(e, 'cover.volume')).toBe('width is not known')
     expect(e.figure('cover.nothing')).toBeUndefined()
     expect(e.figureIds).toContain('cover.volume')
@@ -163,16 +188,24 @@ describe('engine', () => {
     expect(sheet?.formulas[1]?.numbers).toContain('40')
   })
 
+  it('speaks the words of its system of units', () => {
+    const sheet = engineOf().worksheet('inch')
+    expect(sheet).toMatchObject({ number: 'W-3', title: 'Layer', about: 'How much lies on it.' })
+    expect(sheet?.inputs[1]?.provenance).toMatchObject({ kind: 'rule', note: '25.4 mm' })
+  })
+
   it('reports uses that run in a circle', () => {
     const circle = [
-      use(1, 'p', layer, { area: { figure: 'q.volume' }, depth: { fixed: 0.1, why: '' } }),
-      use(2, 'q', layer, { area: { figure: 'p.volume' }, depth: { fixed: 0.1, why: '' } }),
+      use('p', layer, { area: { figure: 'q.volume' }, depth: { fixed: 0.1, why: '' } }),
+      use('q', layer, { area: { figure: 'p.volume' }, depth: { fixed: 0.1, why: '' } }),
     ]
     expect(() =>
-      createEngine<string, string, string>(circle, new Map(), {
-        system: 'us',
-        currency: 'USD',
-      }).figure('p.volume'),
+      createEngine<string, string, string>(
+        circle,
+        new Map(),
+        { system: 'us', currency: 'USD' },
+        words,
+      ).figure('p.volume'),
     ).toThrow(/depend on themselves/)
   })
 })

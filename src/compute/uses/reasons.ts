@@ -1,0 +1,42 @@
+/**
+ * Why a number is fixed by the question and not by the facility; the reasons in words stand under
+ * these ids in content/worksheets.
+ */
+export const reasons = [
+  'one-step-out',
+  'one-step-deep',
+  'cloudburst',
+  'damp-print',
+  'two-points-missing',
+  'from-moisture-found',
+  'nothing-flattens',
+  'nothing-rolls',
+  'half-the-roller',
+  'bucket-a-minute',
+  'no-blade',
+  'rented-bucket',
+  'rented-loader',
+  'one-harrow-step',
+  'clean-stone',
+  'bare-ground',
+  'sealed-surface',
+  'bag-in-front',
+  'bag-on-ground',
+  'bag-to-truck-bed',
+  'bag-to-one-side',
+  'bag-now-and-then',
+  'bag-without-handles',
+  'no-water-truck',
+  'nothing-harrows',
+  'no-grader',
+  'no-refill',
+  'plan-modules',
+  'before-and-after-card',
+  'no-water-price',
+  'as-at-sea',
+  'square-to-travel',
+  'edge-to-edge',
+  'given',
+] as const
+
+export type ReasonId = (typeof reasons)[number]

@@ -1,0 +1,40 @@
+import type { UnitSystem } from './quantity/kinds.ts'
+
+/** Words for both systems of units, or for each its own. */
+export type Said = string | Readonly<Record<UnitSystem, string>>
+
+/** The words of one calculation; names are those of its declaration. */
+export type CalculationWords = {
+  readonly title: string
+  /** What it answers and how to read it. */
+  readonly about: string
+  /** Plain words for each input: "length of one straight". */
+  readonly inputs?: Readonly<Record<string, string>> | undefined
+  /** What each number is, in words that can stand under it: "laps for the whole width". */
+  readonly outputs: Readonly<Record<string, string>>
+  /** Why a number is not given, by the ids of the calculation. */
+  readonly refusals?: Readonly<Record<string, string>> | undefined
+  /** Words inside its formulas. */
+  readonly terms?: Readonly<Record<string, string>> | undefined
+}
+
+/** A worksheet of the manual: its number, which is never given to another, and its own title. */
+export type SheetWords = { readonly number: number; readonly title?: Said | undefined }
+
+/** Everything that worksheets say in words. */
+export type WorksheetWords = {
+  readonly calculations: Readonly<Record<string, CalculationWords>>
+  /** By the id of the use. */
+  readonly worksheets: Readonly<Record<string, SheetWords>>
+  /** Why a number is fixed by the question and not by the facility. */
+  readonly reasons: Readonly<Record<string, Said>>
+  /** Why no number is given, where no calculation says so. */
+  readonly noNumber: {
+    /** `{input}` has no value here. */
+    readonly unknown: string
+    /** `{input}` is `{value}`, outside `{low}` to `{high}`. */
+    readonly outside: string
+    /** Stands for a bound that there is not. */
+    readonly any: string
+  }
+}
