@@ -1,8 +1,8 @@
-import type { Charts } from './charts.ts'
 import type { Figure, Worksheet } from './figure.ts'
 import type { ManualCard } from './manual/card.ts'
 import type { ManualCaution } from './manual/caution.ts'
 import type { ManualChapter } from './manual/chapter.ts'
+import type { Charts } from './manual/charts.ts'
 import type { Contact, Emergency } from './manual/emergency.ts'
 import type { GlanceGroup, Machine, ManualFacility, RaceDay } from './manual/facility.ts'
 import type { Finding, ToMeasure } from './manual/finding.ts'
@@ -19,17 +19,7 @@ import type { CushionMap, GrainCurve } from './manual/survey.ts'
 import type { ManualSymptom } from './manual/symptom.ts'
 
 export type * from './manual/card.ts'
-export type * from './manual/caution.ts'
-export type * from './manual/emergency.ts'
-export type * from './manual/facility.ts'
-export type * from './manual/finding.ts'
 export type * from './manual/form.ts'
-export type * from './manual/geometry.ts'
-export type * from './manual/named-quantity.ts'
-export type * from './manual/procedure.ts'
-export type * from './manual/reckoner.ts'
-export type * from './manual/schedule.ts'
-export type * from './manual/survey.ts'
 
 /** One facility's manual: plain data, everything that the pages say. */
 export type Manual = {

@@ -1,4 +1,5 @@
-import type { ManualCaution, ManualProcedure } from './manual.ts'
+import type { ManualCaution } from './manual/caution.ts'
+import type { ManualProcedure } from './manual/procedure.ts'
 
 /** Parts of a printed procedure that can be pointed to, beside its steps. */
 export type ProcedurePart = 'head' | 'measure' | 'checks' | 'failures' | 'stop' | 'records' | 'why'

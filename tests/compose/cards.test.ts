@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type CardContext, cardRoom, cardsOf } from '../../src/compose/cards.ts'
-import type { ManualReckoner } from '../../src/model/manual.ts'
+import type { ManualReckoner } from '../../src/model/manual/reckoner.ts'
 import type { Card } from '../../src/validate/schemas/cards.ts'
 
 const table = (id: string, cell: string): ManualReckoner => ({

@@ -1,4 +1,4 @@
-import type { Charts } from '../../model/charts.ts'
+import type { Charts } from '../../model/manual/charts.ts'
 import type { ComposeContext } from '../context.ts'
 import { type Composers, composeParts } from '../parts.ts'
 import { composeCountdown } from './countdown.ts'

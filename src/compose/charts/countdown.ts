@@ -1,5 +1,5 @@
-import type { Countdown, CountdownDay } from '../../model/charts.ts'
 import { addDays, dayOfMonth, secondsPerDay } from '../../model/day.ts'
+import type { Countdown, CountdownDay } from '../../model/manual/charts.ts'
 import { type ComposeContext, itemsOf } from '../context.ts'
 import { type Dating, dayAndMonth, placeInWeek, raceWeek, shortDate, weekdaysOf } from '../dates.ts'
 import { datedRows } from '../schedules/dated-rows.ts'

@@ -1,6 +1,6 @@
 import { depletionAfter } from '../../compute/weather/layer-drying.ts'
 import { wetSurface } from '../../compute/weather/wet-surface.ts'
-import type { DryingCurve } from '../../model/charts.ts'
+import type { DryingCurve } from '../../model/manual/charts.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** How many steps the drying curve is drawn in. */

@@ -1,5 +1,5 @@
 import { figureIdOf } from '../../compute/uses/ids.ts'
-import type { HeatTable } from '../../model/charts.ts'
+import type { HeatTable } from '../../model/manual/charts.ts'
 import { type ComposeContext, itemsOf } from '../context.ts'
 import { reckonerAxis } from '../reckoners/reckoner.ts'
 

@@ -1,4 +1,4 @@
-import type { LevelSection } from '../../model/charts.ts'
+import type { LevelSection } from '../../model/manual/charts.ts'
 import { type ComposeContext, printed } from '../context.ts'
 import { levelsOf } from '../survey/level-survey.ts'
 

@@ -1,5 +1,5 @@
 import type { Engine } from '../../compute/engine/engine.ts'
-import type { PassPattern } from '../../model/charts.ts'
+import type { PassPattern } from '../../model/manual/charts.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** Works that cover the whole width, with the width and overlap of the machine behind each. */

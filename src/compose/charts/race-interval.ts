@@ -1,5 +1,5 @@
 import type { Engine } from '../../compute/engine/engine.ts'
-import type { RaceInterval } from '../../model/charts.ts'
+import type { RaceInterval } from '../../model/manual/charts.ts'
 import type { ComposeContext } from '../context.ts'
 
 /**

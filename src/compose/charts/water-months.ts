@@ -1,4 +1,4 @@
-import type { WaterMonth } from '../../model/charts.ts'
+import type { WaterMonth } from '../../model/manual/charts.ts'
 import type { ComposeContext } from '../context.ts'
 import { monthName } from '../dates.ts'
 import { monthEngines } from '../facility/month-engines.ts'

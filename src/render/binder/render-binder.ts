@@ -1,4 +1,5 @@
-import type { Manual, ManualReckoner } from '../../model/manual.ts'
+import type { ManualReckoner } from '../../model/manual/reckoner.ts'
+import type { Manual } from '../../model/manual.ts'
 import type { RenderAssets } from '../assets.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'

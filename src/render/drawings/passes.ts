@@ -1,4 +1,4 @@
-import type { PassPattern } from '../../model/charts.ts'
+import type { PassPattern } from '../../model/manual/charts.ts'
 import { entries } from '../../validate/schemas/words/group.ts'
 import { type ContextFor, type DeclaredDrawing, declareDrawing, labels } from './drawing.ts'
 import { arrow, arrowHead, box, dimension, hatchBox, line, svg, text } from './svg.ts'

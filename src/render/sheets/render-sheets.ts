@@ -1,6 +1,7 @@
 import { generate } from 'lean-qr'
 import { toSvgSource } from 'lean-qr/extras/svg'
-import type { Manual, ManualProcedure } from '../../model/manual.ts'
+import type { ManualProcedure } from '../../model/manual/procedure.ts'
+import type { Manual } from '../../model/manual.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import { emergencySheet } from '../../model/sheet-names.ts'
 import type { RenderAssets } from '../assets.ts'

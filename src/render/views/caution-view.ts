@@ -1,4 +1,4 @@
-import type { ManualCaution } from '../../model/manual.ts'
+import type { ManualCaution } from '../../model/manual/caution.ts'
 import type { Html } from '../text/html.ts'
 import { html } from '../text/html.ts'
 import type { Pen } from './pen.ts'

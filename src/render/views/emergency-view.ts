@@ -1,4 +1,4 @@
-import type { Contact, PlaceOfHelp } from '../../model/manual.ts'
+import type { Contact, PlaceOfHelp } from '../../model/manual/emergency.ts'
 import type { Pen } from './pen.ts'
 
 /** Something to read out, or an empty line with its label to write on. */

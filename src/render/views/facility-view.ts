@@ -1,4 +1,5 @@
-import type { GlanceRow, Manual } from '../../model/manual.ts'
+import type { GlanceRow } from '../../model/manual/facility.ts'
+import type { Manual } from '../../model/manual.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'

@@ -1,4 +1,4 @@
-import type { NamedQuantity } from '../../model/manual.ts'
+import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import type { Html } from '../text/html.ts'
 import { escapeHtml, html } from '../text/html.ts'
 import { numberHtml } from '../text/number-html.ts'

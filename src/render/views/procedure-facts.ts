@@ -1,4 +1,4 @@
-import type { ManualProcedure } from '../../model/manual.ts'
+import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import { fill } from '../../model/pattern.ts'
 import { type Html, html } from '../text/html.ts'
 import type { Pen } from './pen.ts'

@@ -1,4 +1,4 @@
-import type { ManualProcedure } from '../../model/manual.ts'
+import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import { headCautions, type ProcedurePart, partPlace } from '../../model/procedure-places.ts'
 import { type Html, html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'

@@ -1,4 +1,4 @@
-import type { ManualReckoner } from '../../model/manual.ts'
+import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'

@@ -1,4 +1,5 @@
-import type { Manual, ManualSchedule, ManualTable } from '../../model/manual.ts'
+import type { ManualSchedule, ManualTable } from '../../model/manual/schedule.ts'
+import type { Manual } from '../../model/manual.ts'
 import type { Drawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'

@@ -1,4 +1,4 @@
-import type { ManualMethod, ManualStep } from '../../model/manual.ts'
+import type { ManualMethod, ManualStep } from '../../model/manual/procedure.ts'
 import { stepPlace } from '../../model/procedure-places.ts'
 import { type Html, html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { composeTermIndex } from '../../../src/compose/texts/term-index.ts'
-import type { ManualProcedure } from '../../../src/model/manual.ts'
+import type { ManualProcedure } from '../../../src/model/manual/procedure.ts'
 import { smallManual } from '../../support/small.ts'
 
 const procedure = (said: Partial<ManualProcedure>): ManualProcedure => ({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { ManualProcedure } from '../../../src/model/manual.ts'
+import type { ManualProcedure } from '../../../src/model/manual/procedure.ts'
 import { emergencySheet } from '../../../src/model/sheet-names.ts'
 import { fitSheet } from '../../../src/print/sheets/fit-sheet.ts'
 import { renderSheets } from '../../../src/render/sheets/render-sheets.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { NamedQuantity } from '../../../src/model/manual.ts'
+import type { NamedQuantity } from '../../../src/model/manual/named-quantity.ts'
 import { blockHtml, lineHtml, type TextContext } from '../../../src/render/text/render-text.ts'
 
 const quantity = (

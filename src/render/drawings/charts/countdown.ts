@@ -1,4 +1,4 @@
-import type { CountdownDay } from '../../../model/charts.ts'
+import type { CountdownDay } from '../../../model/manual/charts.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, hatchBox, line, svg, text } from '../svg.ts'

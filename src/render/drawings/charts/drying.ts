@@ -1,5 +1,5 @@
-import type { DryingCurve } from '../../../model/charts.ts'
 import { secondsPerDay } from '../../../model/day.ts'
+import type { DryingCurve } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'

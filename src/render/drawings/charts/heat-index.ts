@@ -1,4 +1,4 @@
-import type { HeatTable } from '../../../model/charts.ts'
+import type { HeatTable } from '../../../model/manual/charts.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, hatchBox, type Point, svg, text } from '../svg.ts'

@@ -1,4 +1,4 @@
-import type { LevelSection } from '../../../model/charts.ts'
+import type { LevelSection } from '../../../model/manual/charts.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, dashed, line, type Point, path, polyline, svg, text } from '../svg.ts'

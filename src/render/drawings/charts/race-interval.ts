@@ -1,4 +1,4 @@
-import type { RaceInterval } from '../../../model/charts.ts'
+import type { RaceInterval } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'

@@ -1,4 +1,6 @@
-import type { Manual, MapCell, OvalGeometry } from '../../../model/manual.ts'
+import type { OvalGeometry } from '../../../model/manual/geometry.ts'
+import type { MapCell } from '../../../model/manual/survey.ts'
+import type { Manual } from '../../../model/manual.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { line, type Point, path, svg, text } from '../svg.ts'

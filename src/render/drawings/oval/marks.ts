@@ -1,4 +1,4 @@
-import type { OvalGeometry } from '../../../model/manual.ts'
+import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import { arrowHead, line, type Point, polyline } from '../svg.ts'
 import { aroundPlan, onPlan, type PlanFrame } from './frame.ts'
 import { type Label, type Place, pointsAlong } from './label-places.ts'

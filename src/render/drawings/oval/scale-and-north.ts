@@ -1,4 +1,4 @@
-import type { OvalGeometry } from '../../../model/manual.ts'
+import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import { foot } from '../../../model/quantity/units.ts'
 import { arrow, line, type Point, text } from '../svg.ts'
 import type { Detail } from './detail.ts'

@@ -1,4 +1,4 @@
-import type { OvalGeometry } from '../../../model/manual.ts'
+import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import type { Point } from '../svg.ts'
 
 /**

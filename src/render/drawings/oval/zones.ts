@@ -1,4 +1,4 @@
-import type { OvalGeometry } from '../../../model/manual.ts'
+import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import { decimalText } from '../../../model/quantity/number-text.ts'
 import { foot } from '../../../model/quantity/units.ts'
 import { dashed, line, type Point } from '../svg.ts'

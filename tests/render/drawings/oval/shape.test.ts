@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { OvalGeometry } from '../../../../src/model/manual.ts'
+import type { OvalGeometry } from '../../../../src/model/manual/geometry.ts'
 import { onOval, ovalPath } from '../../../../src/render/drawings/oval/shape.ts'
 
 const oval = (straight: number, radius: number): OvalGeometry => ({

@@ -20,7 +20,8 @@ export type WaterMonth = {
   readonly short: string
   readonly water: number
   readonly text: string
-  readonly loads: string /** The month of the fair. */
+  readonly loads: string
+  /** The month of the fair. */
   readonly own: boolean
 }
 
@@ -46,13 +47,16 @@ export type RaceInterval = {
   readonly lap: number
   readonly laps: number
   readonly harrowed: number
-  readonly open: number /** Undefined where no lap of water fits. */
+  readonly open: number
+  /** Undefined where no lap of water fits. */
   readonly water:
     | {
-        /** The figure of its laps. */ readonly figure: string
+        /** The figure of its laps. */
+        readonly figure: string
         readonly laps: number
         readonly from: number
-        readonly to: number /** In place of the harrow, not behind it. */
+        readonly to: number
+        /** In place of the harrow, not behind it. */
         readonly instead: boolean
       }
     | undefined
@@ -80,10 +84,10 @@ export type PassPattern = {
   readonly strips: number
   readonly across: number
   readonly covers: number
-  readonly width: string /** Undefined where strips are laid edge to edge. */
-  readonly overlap:
-    | string
-    | undefined /** Set at an angle, so that it covers less than its width. */
+  readonly width: string
+  /** Undefined where strips are laid edge to edge. */
+  readonly overlap: string | undefined
+  /** Set at an angle, so that it covers less than its width. */
   readonly angled: boolean
   readonly from: 'rail' | 'outside'
 }
