@@ -7,6 +7,7 @@ import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
 import { findBrowser } from '../print/browser/find-browser.ts'
+import { thisMachine } from '../print/browser/machine.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
@@ -169,7 +170,7 @@ async function buildWith(
   if (found.kind === 'found') {
     const { printManual } = await import('./print-manual.ts')
     const last = await lastBinder(target)
-    const cache = printCache(path.join(await cacheFolder(io.env), 'prints'))
+    const cache = printCache(path.join(await cacheFolder(thisMachine(io.env)), 'prints'))
     await cache.prune()
     printed = await progress.stage(
       'print',

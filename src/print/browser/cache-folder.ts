@@ -1,36 +1,54 @@
 import { constants } from 'node:fs'
 import { access, lstat, mkdir } from 'node:fs/promises'
-import { homedir, tmpdir } from 'node:os'
-import { join } from 'node:path'
-import type { Environment } from './candidate.ts'
+import { type Machine, pathsOf } from './machine.ts'
+
+/** The folder in which programs of this user keep what can be made again. */
+function userCache({ platform, env, home }: Machine): string {
+  const { join } = pathsOf({ platform })
+  if (env['XDG_CACHE_HOME']) return env['XDG_CACHE_HOME']
+  if (platform === 'win32') return env['LOCALAPPDATA'] || join(home, 'AppData', 'Local')
+  return platform === 'darwin' ? join(home, 'Library', 'Caches') : join(home, '.cache')
+}
 
 /**
- * A program is unpacked here and later run, so a folder that somebody else owns or may write to is
- * refused: in a shared temporary folder its name could have been taken in advance.
+ * Where things are kept from one run to the next, in the order in which the places are tried: the
+ * user's own cache, else, where the home cannot be written, the temporary folder.
  */
-const ownFolder = async (folder: string): Promise<boolean> => {
+export function cachePlaces(machine: Machine): readonly string[] {
+  const { join } = pathsOf(machine)
+  // On Windows every user has a temporary folder of his own; elsewhere all share one.
+  const name = machine.user === undefined ? 'ovalkeep' : `ovalkeep-${machine.user}`
+  return [join(userCache(machine), 'ovalkeep'), join(machine.temporary, name)]
+}
+
+/**
+ * A program is unpacked into the folder and later run, so one that somebody else owns or may write
+ * to is refused: in a shared temporary folder its name could have been taken in advance. Windows
+ * knows neither owner nor mode; there both places lie in the user's own profile, which others may
+ * not write.
+ */
+export const isPrivate = (
+  folder: { readonly uid: number; readonly mode: number },
+  { user }: Pick<Machine, 'user'>,
+): boolean => user === undefined || (folder.uid === user && (folder.mode & 0o022) === 0)
+
+async function isOurs(folder: string, machine: Machine): Promise<boolean> {
   try {
     await mkdir(folder, { recursive: true, mode: 0o700 })
     await access(folder, constants.W_OK)
-    const { uid, mode } = await lstat(folder)
-    return uid === process.getuid?.() && (mode & 0o022) === 0
+    return isPrivate(await lstat(folder), machine)
   } catch {
     return false
   }
 }
 
 /**
- * The folder in which things are kept from one run to the next: XDG_CACHE_HOME, else `.cache` in
- * the home folder, else, where the home cannot be written, the temporary folder.
- * @throws Error when none of them is ours to write.
+ * The first of the places that is ours to write; made where it is missing.
+ * @throws Error when none of them is.
  */
-export const cacheFolder = async (env: Environment): Promise<string> => {
-  const user = process.getuid?.() ?? 'user'
-  const places = [
-    join(env['XDG_CACHE_HOME'] || join(env['HOME'] || homedir(), '.cache'), 'ovalkeep'),
-    join(tmpdir(), `ovalkeep-${user}`),
-  ]
-  for (const place of places) if (await ownFolder(place)) return place
+export async function cacheFolder(machine: Machine): Promise<string> {
+  const places = cachePlaces(machine)
+  for (const place of places) if (await isOurs(place, machine)) return place
   throw new Error(
     `no folder to unpack into: ${places.join(' and ')} cannot be written or belong to another user`,
   )

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs'
-import { basename } from 'node:path'
 import type { Browser } from 'puppeteer'
 import { bundledBrowser } from './bundled-browser.ts'
-import type { Candidate, Environment } from './candidate.ts'
+import type { Candidate } from './candidate.ts'
 import { launchBrowser } from './launch-browser.ts'
+import { type Environment, type Machine, pathsOf, thisMachine } from './machine.ts'
 import { type Attempt, badSetting, failureReason, type NoBrowser, noBrowser } from './no-browser.ts'
 import { systemBrowsers } from './system-browsers.ts'
 
@@ -22,20 +22,24 @@ export type BrowserFound = {
  * version, with which the same input gives the same pages on every machine, and which prints twice
  * as fast as a full browser.
  */
-const defaultCandidates = (env: Environment): Candidate[] => [
-  bundledBrowser(env),
-  ...systemBrowsers(env),
+const defaultCandidates = (machine: Machine): Candidate[] => [
+  bundledBrowser(machine),
+  ...systemBrowsers(machine),
 ]
 
 const notThere = (): Promise<Browser> => Promise.reject(new Error('ENOENT: there is no such file'))
 
-const settingCandidate = (executable: string, env: Environment): Candidate => ({
+/** Whether an executable is a headless shell, by its name. */
+export const isShell = (executable: string, machine: Pick<Machine, 'platform'>): boolean =>
+  /headless[-_]shell/.test(pathsOf(machine).basename(executable))
+
+const settingCandidate = (executable: string, machine: Machine): Candidate => ({
   name: executable,
   start: () =>
     (existsSync(executable) ? launchBrowser : notThere)({
       executable,
-      shell: /headless[-_]shell/.test(basename(executable)),
-      env,
+      shell: isShell(executable, machine),
+      machine,
     }),
 })
 
@@ -56,11 +60,11 @@ const tryCandidate = async ({ name, start }: Candidate): Promise<BrowserFound | 
  */
 export const findBrowser = async (
   env: Environment,
-  candidates: readonly Candidate[] = defaultCandidates(env),
+  candidates: readonly Candidate[] = defaultCandidates(thisMachine(env)),
 ): Promise<BrowserFound | NoBrowser> => {
   const setting = env['OVALKEEP_BROWSER']
   const attempts: Attempt[] = []
-  for (const candidate of setting ? [settingCandidate(setting, env)] : candidates) {
+  for (const candidate of setting ? [settingCandidate(setting, thisMachine(env))] : candidates) {
     const result = await tryCandidate(candidate)
     if ('kind' in result) return result
     attempts.push(result)

@@ -1,6 +1,7 @@
+import { existsSync } from 'node:fs'
 import type { Browser } from 'puppeteer'
-import type { Environment } from './candidate.ts'
 import { launchFlags } from './launch-flags.ts'
+import type { Machine } from './machine.ts'
 
 /** Page margin boxes, which carry the running heads and page numbers, came with version 131. */
 const OLDEST_MAJOR = 131
@@ -13,7 +14,7 @@ export type Launch = {
   readonly executable: string
   /** True for a headless shell, which has no other mode. */
   readonly shell: boolean
-  readonly env: Environment
+  readonly machine: Machine
 }
 
 const major = (version: string): number => Number(/\/(\d+)\./.exec(version)?.[1] ?? 0)
@@ -22,14 +23,14 @@ const major = (version: string): number => Number(/\/(\d+)\./.exec(version)?.[1]
  * Starts a browser for printing.
  * @throws Error when it does not start, or is too old to print running heads.
  */
-export const launchBrowser = async ({ executable, shell, env }: Launch): Promise<Browser> => {
+export const launchBrowser = async ({ executable, shell, machine }: Launch): Promise<Browser> => {
   // Loaded only when a browser is really started: it is the largest package of all.
   const { default: puppeteer } = await import('puppeteer')
   const browser = await puppeteer.launch({
     executablePath: executable,
     headless: shell ? 'shell' : true,
-    args: launchFlags(env),
-    env: { ...env },
+    args: launchFlags(machine, existsSync),
+    env: { ...machine.env },
     protocolTimeout: PROTOCOL_TIMEOUT_MS,
     // No port is opened on the machine, and less time is spent on messages than with a socket.
     pipe: true,

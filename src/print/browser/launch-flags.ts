@@ -1,5 +1,4 @@
-import { existsSync } from 'node:fs'
-import type { Environment } from './candidate.ts'
+import type { Machine } from './machine.ts'
 
 /**
  * Flags without which the same pages come out differently from one browser to the next, or reach
@@ -18,20 +17,21 @@ const printFlags = [
   '--no-default-browser-check',
 ]
 
-/**
- * The sandbox needs rights that a container or a build machine does not give, and root may not use
- * it at all.
- */
 const withoutSandbox = ['--no-sandbox', '--no-zygote']
 
-const inContainer = (env: Environment): boolean =>
-  Boolean(env['container']) || existsSync('/.dockerenv') || existsSync('/run/.containerenv')
+/** Files by which a program knows that it runs in a container. */
+const containerMarks = ['/.dockerenv', '/run/.containerenv']
 
 /**
- * @returns the flags for this machine: the sandbox stays on except for root, in a container, or
- * where CI is set.
+ * Whether the browser can lock itself in. On Linux its sandbox needs rights that a container or a
+ * build machine does not give, and root may not use it at all.
+ * @param exists Whether there is such a file.
  */
-export const launchFlags = (env: Environment): string[] => {
-  const sandboxed = process.getuid?.() !== 0 && !env['CI'] && !inContainer(env)
-  return sandboxed ? [...printFlags] : [...printFlags, ...withoutSandbox]
+function hasSandbox({ platform, env, user }: Machine, exists: (file: string) => boolean): boolean {
+  if (platform !== 'linux') return true
+  return user !== 0 && !env['CI'] && !env['container'] && !containerMarks.some(exists)
 }
+
+/** The flags with which a browser is started on a machine. */
+export const launchFlags = (machine: Machine, exists: (file: string) => boolean): string[] =>
+  hasSandbox(machine, exists) ? [...printFlags] : [...printFlags, ...withoutSandbox]

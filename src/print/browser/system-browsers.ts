@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs'
-import { delimiter, join } from 'node:path'
-import type { Candidate, Environment } from './candidate.ts'
+import type { Candidate } from './candidate.ts'
 import { launchBrowser } from './launch-browser.ts'
+import { type Machine, pathsOf } from './machine.ts'
 
 const programs = [
   'google-chrome',
@@ -29,8 +29,9 @@ const windowsPlaces = [
   'Microsoft\\Edge\\Application\\msedge.exe',
 ]
 
-const onPath = (env: Environment): string[] => {
-  const folders = (env['PATH'] ?? '').split(delimiter).filter(Boolean)
+function onPath(machine: Machine): string[] {
+  const { delimiter, join } = pathsOf(machine)
+  const folders = (machine.env['PATH'] ?? '').split(delimiter).filter(Boolean)
   return [
     ...programs.flatMap((program) =>
       [...folders, ...linuxPlaces].map((folder) => join(folder, program)),
@@ -39,31 +40,43 @@ const onPath = (env: Environment): string[] => {
   ]
 }
 
-const onMac = (env: Environment): string[] =>
-  ['/Applications', join(env['HOME'] ?? '', 'Applications')].flatMap((folder) =>
+function onMac(machine: Machine): string[] {
+  const { join } = pathsOf(machine)
+  return ['/Applications', join(machine.home, 'Applications')].flatMap((folder) =>
     macPlaces.map((place) => join(folder, place)),
   )
-
-const onWindows = (env: Environment): string[] =>
-  [env['ProgramFiles'], env['ProgramFiles(x86)'], env['LOCALAPPDATA']]
-    .filter((folder) => folder !== undefined)
-    .flatMap((folder) => windowsPlaces.map((place) => join(folder, place)))
-
-const places = (env: Environment): string[] => {
-  if (process.platform === 'win32') return onWindows(env)
-  return process.platform === 'darwin' ? [...onMac(env), ...onPath(env)] : onPath(env)
 }
 
-/** @returns the paths of the installed browsers that can print, Chrome first. */
-const installed = (env: Environment): string[] =>
-  [...new Set(places(env))].filter((path) => existsSync(path))
+function onWindows(machine: Machine): string[] {
+  const { env } = machine
+  return [env['ProgramFiles'], env['ProgramFiles(x86)'], env['LOCALAPPDATA']]
+    .filter((folder) => folder !== undefined)
+    .flatMap((folder) => windowsPlaces.map((place) => pathsOf(machine).join(folder, place)))
+}
 
-/** The browsers installed on this machine; one candidate that says so when there are none. */
-export const systemBrowsers = (env: Environment): Candidate[] => {
-  const found = installed(env).map((executable) => ({
-    name: executable,
-    start: () => launchBrowser({ executable, shell: false, env }),
-  }))
+/** Where browsers that can print may be installed on a machine, Chrome first. */
+export function browserPlaces(machine: Machine): readonly string[] {
+  const all: Partial<Record<NodeJS.Platform, readonly string[]>> = {
+    win32: onWindows(machine),
+    darwin: [...onMac(machine), ...onPath(machine)],
+  }
+  return [...new Set(all[machine.platform] ?? onPath(machine))]
+}
+
+/**
+ * The browsers installed on a machine; one candidate that says so when there are none.
+ * @param exists Whether there is such a file.
+ */
+export function systemBrowsers(
+  machine: Machine,
+  exists: (file: string) => boolean = existsSync,
+): readonly Candidate[] {
+  const found = browserPlaces(machine)
+    .filter(exists)
+    .map((executable) => ({
+      name: executable,
+      start: () => launchBrowser({ executable, shell: false, machine }),
+    }))
   if (found.length > 0) return found
   const none = 'none on the PATH or in the usual places'
   return [
