@@ -3,6 +3,7 @@ import { createRequire } from 'node:module'
 import path from 'node:path'
 import type { RenderAssets } from '../../render/assets.ts'
 import type { Folders } from './load-manual.ts'
+import { withSlashes } from './shown-path.ts'
 
 const require = createRequire(import.meta.url)
 
@@ -97,7 +98,7 @@ export async function loadTemplates(
   folders: Folders,
 ): Promise<Pick<RenderAssets, 'templates' | 'styles'>> {
   const names = (await readdir(folders.templates, { recursive: true }))
-    .map((n) => n.split(path.sep).join('/'))
+    .map((n) => withSlashes(n))
     .sort()
   const read = async (ending: string): Promise<[string, string][]> =>
     Promise.all(

@@ -6,6 +6,7 @@ import type { Facility } from '../../validate/check-facility.ts'
 import type { LibraryTrees } from '../../validate/check-library.ts'
 import { translateLibrary } from '../../validate/language/translate-library.ts'
 import { type Loaded, readTree } from './read-tree.ts'
+import { withSlashes } from './shown-path.ts'
 
 const languages = 'languages'
 
@@ -39,7 +40,7 @@ export async function inLanguageOf(
   if (!facility || code === baseLanguage) return { value: library, problems: [], files: [] }
   const folder = path.join(content, languages, code)
   const names = (await namesIn(folder))
-    .map((name) => name.split(path.sep).join('/'))
+    .map((name) => withSlashes(name))
     .filter((name) => name.endsWith('.yaml'))
     .sort()
   if (names.length === 0)

@@ -1,4 +1,3 @@
-import path from 'node:path'
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
 import { findingWordProblems } from '../../compute/findings/check-words.ts'
@@ -25,6 +24,7 @@ import { loadImports } from './load-imports.ts'
 import { inLanguageOf } from './load-language.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
+import { pathBelow, withSlashes } from './shown-path.ts'
 
 /** Where the project's own folders are. */
 export type Folders = {
@@ -110,9 +110,7 @@ export async function loadManual(
   folders: Folders,
   date: string,
 ): Promise<LoadedManual> {
-  const shownRoot = path.relative(folders.project, folder).startsWith('..')
-    ? folder
-    : path.relative(folders.project, folder).split(path.sep).join('/')
+  const shownRoot = pathBelow(folders.project, folder) ?? withSlashes(folder)
   const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([
     loadLibrary(folders.content),
     loadSources(folders.shared),

@@ -1,7 +1,7 @@
 import { readFile, realpath, stat } from 'node:fs/promises'
-import path from 'node:path'
 import type { Problem, ProblemCode, Result } from '../../model/problem.ts'
 import type { SourceFile } from '../../read/source-file.ts'
+import { pathBelow } from './shown-path.ts'
 
 /** No facility file or procedure comes near this; whatever does is the wrong file. */
 const largest = 1024 * 1024
@@ -42,8 +42,7 @@ export async function readText(
       'a facility folder holds a file facility.yaml',
     )
   }
-  const inside = path.relative(await realpath(root), real)
-  if (inside.startsWith('..') || path.isAbsolute(inside))
+  if (pathBelow(await realpath(root), real) === undefined)
     return refused(
       shown,
       'file/outside',

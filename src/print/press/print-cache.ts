@@ -47,7 +47,8 @@ export function printCache(folder: string): PrintCache {
       // Written whole or not at all: a second build may read at the same moment.
       const own = `${file}.${process.pid}.${Math.round(performance.now() * 1000)}`
       await writeFile(own, serialize(value))
-      await rename(own, file)
+      // Windows does not let a file go that somebody reads: then the same is there already.
+      await rename(own, file).catch(() => rm(own, { force: true }))
       return value
     },
     prune: async () => {
