@@ -30,8 +30,8 @@ describe('checkFacility', () => {
   })
 
   it('takes a gate near the place of the facility, and an empty group', () => {
-    const placed = start.replace('Nowhere }', 'Nowhere, latitude: 40.6, longitude: -83.9 }')
-    const gate = 'emergency:\n  coordinates: { latitude: 40.61942, longitude: -83.91101 }\n'
+    const placed = start.replace('Nowhere }', 'Nowhere, latitude: 40.8, longitude: -89.1 }')
+    const gate = 'emergency:\n  coordinates: { latitude: 40.82942, longitude: -89.08101 }\n'
     expect(problemsOf(placed + gate)).toEqual([])
     expect(problemsOf(`${start}emergency: {}\n`)).toEqual([])
   })

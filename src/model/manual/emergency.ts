@@ -19,7 +19,7 @@ export type Emergency = {
   readonly address: string
   readonly gate: string
   readonly way: string
-  /** As read to a dispatcher: "40.61975° N, 83.91131° W". */
+  /** As read to a dispatcher: "40.82975° N, 89.08131° W". */
   readonly coordinates: string
   readonly meetingPoint: string
   /** Who may stop racing. */

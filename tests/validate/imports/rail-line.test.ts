@@ -65,13 +65,13 @@ describe('a walked line', () => {
     radius: 69,
     heading: 0.4,
     latitude: 40.6,
-    longitude: -83.9,
+    longitude: -89.1,
     points: 60,
     start: 0,
     backward: false,
   })
   const file = { path: 'rail.gpx', text: 'x\n'.repeat(80) }
-  const place = { latitude: 40.61, longitude: -83.9 }
+  const place = { latitude: 40.61, longitude: -89.1 }
   const check = (points: readonly RailPoint[], where: typeof place | object = place) =>
     checkRailLine(points, file, where)
 
@@ -104,7 +104,7 @@ describe('a walked line', () => {
         radius: 10,
         heading: 0,
         latitude: 40.6,
-        longitude: -83.9,
+        longitude: -89.1,
         points: 60,
         start: 0,
         backward: false,

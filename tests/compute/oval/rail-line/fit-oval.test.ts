@@ -90,7 +90,7 @@ describe('an oval laid through a walked line', () => {
       radius: 69,
       heading: 0.4,
       latitude: 40.6,
-      longitude: -83.9,
+      longitude: -89.1,
       points: 120,
       start: 0,
       backward: false,
