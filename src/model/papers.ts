@@ -1,10 +1,82 @@
-/** Papers for the binder. */
-export type Paper = 'letter' | 'a4'
+import type { UnitSystem } from './quantity/kinds.ts'
 
-/** Papers for posted sheets, small and large in both systems. */
-export const sheetPapers = ['letter', 'tabloid', 'a4', 'a3'] as const
+/** What is sold for binders of one size of paper; mm. */
+type BinderStock = {
+  /** How much wider than the paper leaves with cut tabs are. */
+  readonly tab: number
+  /** Pocket card, width and height, as sleeves are made for it. */
+  readonly card: readonly [number, number]
+}
 
-export type SheetPaper = (typeof sheetPapers)[number]
+type PaperSize = {
+  /** Width and height upright, mm. */
+  readonly size: readonly [number, number]
+  /** Whose paper it is: its style sheets say inches or millimeters. */
+  readonly system: UnitSystem
+  /**
+   * How much larger than on the small paper of its system everything on a posted sheet is, in each
+   * direction.
+   */
+  readonly zoom: number
+  /** Only where binders of this size are sold. */
+  readonly binder?: BinderStock
+}
+
+/** Every paper there is. Posted sheets are printed on any of them, a binder on those that have one. */
+const papers = {
+  letter: {
+    size: [215.9, 279.4],
+    system: 'us',
+    zoom: 1,
+    // Tabs of half an inch; cards of 3.5 × 5 in.
+    binder: { tab: 12.7, card: [88.9, 127] },
+  },
+  tabloid: { size: [279.4, 431.8], system: 'us', zoom: 1.35 },
+  a4: {
+    size: [210, 297],
+    system: 'metric',
+    zoom: 1,
+    // The photo size nearest to 3.5 × 5 in, in whole millimeters.
+    binder: { tab: 15, card: [89, 127] },
+  },
+  a3: { size: [297, 420], system: 'metric', zoom: 1.35 },
+} as const satisfies Readonly<Record<string, PaperSize>>
+
+/** A paper of posted sheets. */
+export type SheetPaper = keyof typeof papers
+
+/** A paper of binders. */
+export type Paper = {
+  [P in SheetPaper]: (typeof papers)[P] extends { readonly binder: BinderStock } ? P : never
+}[SheetPaper]
+
+export const sheetPapers = Object.keys(papers) as readonly SheetPaper[]
+
+const hasBinder = (paper: SheetPaper): paper is Paper => 'binder' in papers[paper]
+
+export const binderPapers: readonly Paper[] = sheetPapers.filter(hasBinder)
+
+/** Width and height of a paper, mm. */
+export const paperSize = (paper: SheetPaper): readonly [number, number] => papers[paper].size
+
+/** How much larger than usual everything on a posted sheet of this paper is. */
+export const paperZoom = (paper: SheetPaper): number => papers[paper].zoom
+
+/** What is sold for binders of a paper. */
+export const binderStock = (paper: Paper): BinderStock => papers[paper].binder
+
+/** Papers for posted sheets where a facility asks for none: those of the system of its binder's. */
+export const usualSheetPapers = (paper: Paper): readonly SheetPaper[] =>
+  sheetPapers.filter((p) => papers[p].system === papers[paper].system)
+
+/** Width and height as style sheets say them: `8.5in` and `11in`. */
+export function paperLengths(paper: SheetPaper): readonly [string, string] {
+  const { size, system } = papers[paper]
+  const length = (mm: number): string => (system === 'us' ? `${mm / mmOfInch}in` : `${mm}mm`)
+  return [length(size[0]), length(size[1])]
+}
+
+export const mmOfInch = 25.4
 
 /**
  * How dividers of a binder are made: none, leaves of its own paper with a printed tab, or leaves

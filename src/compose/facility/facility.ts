@@ -1,6 +1,6 @@
 import { baseLanguage } from '../../model/language.ts'
 import type { ManualFacility } from '../../model/manual/facility.ts'
-import type { Paper, SheetPaper } from '../../model/papers.ts'
+import { usualSheetPapers } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { decimalText } from '../../model/quantity/number-text.ts'
 import { foot, mile } from '../../model/quantity/units.ts'
@@ -20,15 +20,6 @@ function ovalName(lap: number, system: UnitSystem, words: Words): string {
   if (system === 'metric') return `${Math.round(lap)} m`
   const named = namedLaps.find((n) => Math.abs(n.lap - lap) < 0.01 * lap)
   return named ? words.ovals[named.name] : `${decimalText(Math.round(lap / foot), 0)} ft`
-}
-
-/**
- * Posted sheets on the small and the large paper of the binder's own system, unless a facility asks
- * for others.
- */
-const usualPapers: Readonly<Record<Paper, readonly SheetPaper[]>> = {
-  letter: ['letter', 'tabloid'],
-  a4: ['a4', 'a3'],
 }
 
 /** What the manual is for, and how it is printed. */
@@ -52,7 +43,7 @@ export function composeFacility({
       sections: file.binder?.sections ?? 'next',
       dividers: file.binder?.dividers ?? 'none',
     },
-    sheetPapers: file.sheets?.papers ?? usualPapers[file.paper],
+    sheetPapers: file.sheets?.papers ?? usualSheetPapers(file.paper),
     material: file.cushion.material,
     revision: file.revision ?? '1',
     siteAddress: file['site-address']?.replace(/\/+$/, ''),

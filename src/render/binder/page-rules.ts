@@ -1,3 +1,5 @@
+import { mmOfInch, type Paper, paperLengths, paperSize } from '../../model/papers.ts'
+
 /** One named page of a part: what runs at its head. */
 export type NamedPage = { readonly name: string; readonly left: string; readonly right: string }
 
@@ -6,7 +8,7 @@ export type Sides = 1 | 2
 
 /** What the page rules of one part of a binder are made from. */
 export type PartPages = {
-  readonly paper: 'letter' | 'a4'
+  readonly paper: Paper
   readonly sides: Sides
   readonly foot: string
   /**
@@ -24,10 +26,6 @@ export type PartPages = {
 const quoteCss = (text: string): string =>
   `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
 
-const sizes = { letter: '8.5in 11in', a4: '210mm 297mm' } as const
-const widths = { letter: 8.5, a4: 210 / 25.4 } as const
-const heights = { letter: 11, a4: 297 / 25.4 } as const
-
 /**
  * Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text
  * width.
@@ -37,10 +35,13 @@ export const margins = { top: 0.95, bottom: 0.85, bound: 1.15, outer: 0.75 } as 
 /** Room for text on a page, inches. */
 export const textArea = (
   paper: PartPages['paper'],
-): { readonly width: number; readonly height: number } => ({
-  width: widths[paper] - margins.bound - margins.outer,
-  height: heights[paper] - margins.top - margins.bottom,
-})
+): { readonly width: number; readonly height: number } => {
+  const [width, height] = paperSize(paper).map((mm) => mm / mmOfInch) as [number, number]
+  return {
+    width: width - margins.bound - margins.outer,
+    height: height - margins.top - margins.bottom,
+  }
+}
 
 const boxes = [
   'top-left',
@@ -94,7 +95,7 @@ export function pageFrame(p: Pick<PartPages, 'paper'>): string {
         `@${b}{font:400 8.5pt "Source Sans 3";color:#4d463f;${b.startsWith('top') ? 'vertical-align:bottom;padding-bottom:8pt' : 'vertical-align:top;padding-top:8pt'}}`,
     )
     .join('')
-  return `@page{size:${sizes[p.paper]};margin-top:${margins.top}in;margin-bottom:${margins.bottom}in;${common}}`
+  return `@page{size:${paperLengths(p.paper).join(' ')};margin-top:${margins.top}in;margin-bottom:${margins.bottom}in;${common}}`
 }
 
 /**

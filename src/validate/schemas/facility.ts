@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
 import { factPaths, gearFields } from '../../model/fact-spec.ts'
 import { materials, rails } from '../../model/oval-choices.ts'
-import { dividerKinds, sheetPapers } from '../../model/papers.ts'
+import { binderPapers, dividerKinds, sheetPapers } from '../../model/papers.ts'
 import { railLineEntry } from '../imports/rail-line.ts'
 import { surveyEntry } from '../imports/surveys.ts'
 import { weatherEntry } from '../imports/weather.ts'
@@ -164,7 +164,7 @@ export const facility = z.strictObject({
   name: line,
   place,
   units: z.enum(['us', 'metric']),
-  paper: z.enum(['letter', 'a4']),
+  paper: z.enum(binderPapers),
   /** Language of the manual and of this file's own texts: a folder of content/languages. */
   language: z
     .string()

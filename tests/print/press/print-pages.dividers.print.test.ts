@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { binderStock, paperSize } from '../../../src/model/papers.ts'
 import { openDocument } from '../../../src/print/pdf/documents.ts'
 import { printPages } from '../../../src/print/press/print-pages.ts'
 import { dividedParts } from '../../../src/render/binder/divided-parts.ts'
@@ -28,10 +29,8 @@ describe.each(['letter', 'a4'] as const)('dividers for tab stock, %s', (paper) =
     const parts = dividedParts(manual, words)
     expect(pdf.numPages).toBe(parts.length)
     const points = 72 / 25.4
-    const {
-      body: [width, height],
-      tab,
-    } = tabStock[paper]
+    const [width, height] = paperSize(paper)
+    const { tab } = binderStock(paper)
     const shown = await allWords(pdf)
     for (const [i, part] of parts.entries()) {
       const view = (await pdf.getPage(i + 1)).getViewport({ scale: 1 })

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { ManualForm } from '../../../src/model/manual.ts'
-import { heights, layOutForm } from '../../../src/render/forms/lay-out-form.ts'
+import { heights } from '../../../src/render/forms/form-sizes.ts'
+import { layOutForm } from '../../../src/render/forms/lay-out-form.ts'
 
 const form = (rows: number, spare: number): ManualForm => ({
   id: 'any',

@@ -1,19 +1,8 @@
 import type { Manual } from '../../model/manual.ts'
-import type { Paper } from '../../model/papers.ts'
+import { binderStock, paperSize } from '../../model/papers.ts'
 import type { RenderAssets } from '../assets.ts'
-import { dividedParts } from '../binder/divided-parts.ts'
 import { createTemplates } from '../text/templates.ts'
-
-/**
- * Leaves with tabs are sold as wide as the paper and half an inch (15 mm) more; sizes in
- * millimeters.
- */
-export const tabStock: Readonly<
-  Record<Paper, { readonly body: readonly [number, number]; readonly tab: number }>
-> = {
-  letter: { body: [215.9, 279.4], tab: 12.7 },
-  a4: { body: [210, 297], tab: 15 },
-}
+import { dividedParts } from './divided-parts.ts'
 
 /**
  * Tabs in one bank: as many leaves cover the edge from top to foot, then the next bank begins at
@@ -29,10 +18,9 @@ export function renderDividers(
   manual: Manual,
   assets: RenderAssets,
 ): { readonly css: string; readonly body: string } {
-  const {
-    body: [width, height],
-    tab,
-  } = tabStock[manual.facility.paper]
+  const { paper } = manual.facility
+  const [width, height] = paperSize(paper)
+  const { tab } = binderStock(paper)
   const leaves = dividedParts(manual, assets.words).map((part, i) => ({
     ...part,
     place: i % tabsInBank,
@@ -40,7 +28,7 @@ export function renderDividers(
   const size = `@page{size:${width + tab}mm ${height}mm;margin:0}.leaf{width:${width + tab}mm;height:${height}mm;--tab:${tab}mm;--bank:${height / tabsInBank}mm}`
   return {
     css: [assets.styles['shared'], size, assets.styles['dividers']].join('\n'),
-    body: createTemplates(assets.templates).render('dividers/dividers', {
+    body: createTemplates(assets.templates).render('dividers', {
       leaves,
       facility: manual.facility,
     }),
