@@ -3,11 +3,7 @@ import { binderStock, paperSize } from '../../../src/model/papers.ts'
 import { openDocument } from '../../../src/print/pdf/documents.ts'
 import { printPages } from '../../../src/print/press/print-pages.ts'
 import { dividedParts } from '../../../src/render/binder/divided-parts.ts'
-import {
-  renderDividers,
-  tabStock,
-  tabsInBank,
-} from '../../../src/render/dividers/render-dividers.ts'
+import { renderDividers, tabsInBank } from '../../../src/render/binder/render-dividers.ts'
 import { assetsFor, demoManual } from '../../support/demo.ts'
 import { brokenRules } from '../../support/pdf-rules/broken-rules.ts'
 import { allWords, openBytes } from '../../support/read-pdf.ts'
