@@ -3,7 +3,7 @@ import path from 'node:path'
 import { expect, it } from 'vitest'
 
 const project = path.resolve(import.meta.dirname, '..')
-const stages = ['model', 'read', 'validate', 'compute', 'compose', 'render', 'write']
+const stages = ['model', 'read', 'validate', 'compute', 'compose', 'render', 'print', 'write']
 
 /** `a/b.test.ts` and `a/b.more.test.ts` test the file `a/b.ts` or the folder `a/b`. */
 function isMirrored(test: string): boolean {

@@ -4,7 +4,7 @@ import type { UnitSystem } from './quantity/kinds.ts'
 export type Said = string | Readonly<Record<UnitSystem, string>>
 
 /** The words of one calculation; names are those of its declaration. */
-export type CalculationWords = {
+type CalculationWords = {
   readonly title: string
   /** What it answers and how to read it. */
   readonly about: string
@@ -19,7 +19,7 @@ export type CalculationWords = {
 }
 
 /** A worksheet of the manual: its number, which is never given to another, and its own title. */
-export type SheetWords = { readonly number: number; readonly title?: Said | undefined }
+type SheetWords = { readonly number: number; readonly title?: Said | undefined }
 
 /** Everything that worksheets say in words. */
 export type WorksheetWords = {

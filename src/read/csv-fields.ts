@@ -2,7 +2,7 @@
 export type CsvField = { readonly text: string; readonly start: number; readonly end: number }
 
 /** A fault of the quotes: what it is, and where. */
-export type CsvFault = { readonly message: string; readonly at: number }
+type CsvFault = { readonly message: string; readonly at: number }
 
 export type CsvRecords = {
   readonly records: readonly (readonly CsvField[])[]

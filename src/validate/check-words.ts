@@ -53,7 +53,7 @@ export const readability = (item: Sourced<Procedure>): Readability =>
   )
 
 /** How hard the explanations of the worksheets of one subject are to read. */
-export const worksheetReadability = (file: Sourced<WorksheetFile>): Readability =>
+const worksheetReadability = (file: Sourced<WorksheetFile>): Readability =>
   gradeOf(
     file.tree.file.path,
     Object.values(file.value.calculations ?? {}).map((c) => c.about),

@@ -9,6 +9,9 @@ const OLDEST_MAJOR = 131
 /** A whole binder on a slow machine takes longer than the driver's own limit of three minutes. */
 const PROTOCOL_TIMEOUT_MS = 600_000
 
+/** A busy machine may need longer than the driver's thirty seconds to start a browser. */
+const START_TIMEOUT_MS = 120_000
+
 /** How to start one executable. */
 export type Launch = {
   readonly executable: string
@@ -31,6 +34,7 @@ export const launchBrowser = async ({ executable, shell, machine }: Launch): Pro
     headless: shell ? 'shell' : true,
     args: launchFlags(machine, existsSync),
     env: { ...machine.env },
+    timeout: START_TIMEOUT_MS,
     protocolTimeout: PROTOCOL_TIMEOUT_MS,
     // No port is opened on the machine, and less time is spent on messages than with a socket.
     pipe: true,

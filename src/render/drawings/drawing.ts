@@ -15,7 +15,7 @@ export type Drawing = {
 }
 
 /** Words inside the drawings of one file: a group below `labels` in the file of words. */
-export type Labels<L> = { readonly group: string; readonly schema: z.ZodType<L> }
+type Labels<L> = { readonly group: string; readonly schema: z.ZodType<L> }
 
 /**
  * Declares the labels of a file of drawings. They are held against the file of words when it is
@@ -27,7 +27,7 @@ export const labels = <S extends z.core.$ZodLooseShape>(group: string, shape: S)
 })
 
 /** What a drawing is made from; `L` are its labels. */
-export type DrawingContext<L = unknown> = {
+type DrawingContext<L = unknown> = {
   readonly manual: Manual
   readonly words: L
   /** A quantity as printed; empty when it is not known, so that its label is left out. */

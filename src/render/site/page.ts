@@ -25,7 +25,7 @@ export type SiteContext = {
  * and `about` stand on the first page, which offers every page that has both; `about` may stand
  * below its own title too.
  */
-export type PageWord = 'menu' | 'link' | 'about'
+type PageWord = 'menu' | 'link' | 'about'
 
 /**
  * A page: `symptoms.html`, made by `templates/site/symptoms.hbs` and called by `pages.symptoms` of

@@ -4,7 +4,7 @@ import type { SourceFile } from '../../read/source-file.ts'
 import type { FacilityFile } from '../schemas/facility.ts'
 
 /** A file that the facility file names, and the path of the entry that names it. */
-export type NamedFile<Entry> = {
+type NamedFile<Entry> = {
   readonly name: string
   readonly at: Path
   readonly entry: Entry

@@ -6,7 +6,7 @@ import { weather } from './weather.ts'
 /** Every kind of file that a facility may bring along. */
 export const imports = { surveys, weather, railLines } as const
 
-export type ImportName = keyof typeof imports
+type ImportName = keyof typeof imports
 
 type ValueOf<Kind> = Kind extends { readonly read: (...given: never[]) => Result<infer Value> }
   ? Value

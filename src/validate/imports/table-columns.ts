@@ -10,7 +10,7 @@ import { readMeasured } from '../schemas/quantity.ts'
  * A column of a table: a day, or a quantity whose kind and range are those of a fact. Cells of an
  * optional column may be empty, and the column may be missing.
  */
-export type ColumnSpec = 'day' | { readonly fact: FactPath; readonly optional?: true }
+type ColumnSpec = 'day' | { readonly fact: FactPath; readonly optional?: true }
 
 export type ColumnSpecs = Readonly<Record<string, ColumnSpec>>
 

@@ -19,7 +19,7 @@ import { annotationsOf, pagesOf, resourcesOf } from '../../../src/print/pdf/page
 import { streamDictionary, streamText } from '../../../src/print/pdf/streams.ts'
 
 /** A font with the place where it is first used. */
-export type UsedFont = { readonly font: PdfDictionary; readonly where: string }
+type UsedFont = { readonly font: PdfDictionary; readonly where: string }
 
 /**
  * A string of at least one character that is shown. An empty field names a font, but shows nothing
@@ -61,7 +61,7 @@ function appearances(document: PdfDocument, widget: PdfDictionary): readonly Pdf
 }
 
 /** Every font in which a document shows something, once. */
-export function fontsOf(document: PdfDocument): readonly UsedFont[] {
+function fontsOf(document: PdfDocument): readonly UsedFont[] {
   const seen = new Set<PdfObject>()
   return pagesOf(document).flatMap((page, i) => {
     const fields = annotationsOf(document, page)

@@ -20,10 +20,7 @@ const darkest = 0.56
  * How dark a field is: white where far too shallow, the middle grey as wanted, dark where far too
  * deep.
  */
-export function shade(
-  value: number,
-  { target, tolerance }: Pick<Map, 'target' | 'tolerance'>,
-): number {
+function shade(value: number, { target, tolerance }: Pick<Map, 'target' | 'tolerance'>): number {
   const off = (value - target) / tolerance
   return ((Math.min(4, Math.max(-4, off)) + 4) / 8) * darkest
 }
