@@ -18,9 +18,6 @@ import type { CitedSource } from './manual/source.ts'
 import type { CushionMap, GrainCurve } from './manual/survey.ts'
 import type { ManualSymptom } from './manual/symptom.ts'
 
-export type * from './manual/card.ts'
-export type * from './manual/form.ts'
-
 /** One facility's manual: plain data, everything that the pages say. */
 export type Manual = {
   readonly facility: ManualFacility

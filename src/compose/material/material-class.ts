@@ -27,7 +27,7 @@ function groupOf(test: SieveTest, { engine, library }: ComposeContext): string {
     ...(test.limits ? { limits: test.limits } : {}),
     ...(sizes ? { sizes: [sizes.d10, sizes.d30, sizes.d60] as const } : {}),
   })
-  if (typeof group !== 'string') return `${words.plans.notTold}: ${group.refused}`
+  if (typeof group !== 'string') return `${words.plans.notTold}: ${words.plans.noSizes}`
   const meanings: Readonly<Record<string, string>> = words.soils.groups
   return `${group}: ${group
     .split('-')

@@ -1,4 +1,5 @@
-import type { Manual, ManualCard } from '../../model/manual.ts'
+import type { ManualCard } from '../../model/manual/card.ts'
+import type { Manual } from '../../model/manual.ts'
 import { binderStock, paperSize } from '../../model/papers.ts'
 import type { RenderAssets } from '../assets.ts'
 import { createTemplates } from '../text/templates.ts'

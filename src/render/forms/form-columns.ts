@@ -1,4 +1,4 @@
-import type { ManualForm } from '../../model/manual.ts'
+import type { ManualForm } from '../../model/manual/form.ts'
 
 export type Column = NonNullable<ManualForm['table']>['columns'][number]
 

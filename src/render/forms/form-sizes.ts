@@ -1,4 +1,4 @@
-import type { FormBox } from '../../model/manual.ts'
+import type { FormBox } from '../../model/manual/form.ts'
 import { mmOfInch, type Paper, paperSize } from '../../model/papers.ts'
 
 /** What of the paper is not written on, mm; the style sheet of forms is given the same numbers. */

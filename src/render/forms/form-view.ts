@@ -1,4 +1,4 @@
-import type { FormBox, FormWrite, ManualForm } from '../../model/manual.ts'
+import type { FormBox, FormWrite, ManualForm } from '../../model/manual/form.ts'
 import type { Paper } from '../../model/papers.ts'
 import { fill } from '../../model/pattern.ts'
 import type { Pen } from '../views/pen.ts'

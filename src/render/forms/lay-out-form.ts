@@ -1,4 +1,4 @@
-import type { ManualForm } from '../../model/manual.ts'
+import type { ManualForm } from '../../model/manual/form.ts'
 import { heights } from './form-sizes.ts'
 
 export type RowPlan = { readonly head: string; readonly write: 'line' | 'check' | undefined }

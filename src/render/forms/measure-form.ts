@@ -1,4 +1,4 @@
-import type { ManualForm } from '../../model/manual.ts'
+import type { ManualForm } from '../../model/manual/form.ts'
 import type { Pen } from '../views/pen.ts'
 import { columnsOf, shareOf } from './form-columns.ts'
 import { boxesHeight, heights, linesIn, type } from './form-sizes.ts'

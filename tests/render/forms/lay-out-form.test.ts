@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { ManualForm } from '../../../src/model/manual.ts'
+import type { ManualForm } from '../../../src/model/manual/form.ts'
 import { heights } from '../../../src/render/forms/form-sizes.ts'
 import { layOutForm } from '../../../src/render/forms/lay-out-form.ts'
 

@@ -10,6 +10,7 @@ export const plans = group(
   'texture',
   'feel',
   'notTold',
+  'noSizes',
   'noClay',
 )
 
