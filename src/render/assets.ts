@@ -10,3 +10,16 @@ export type RenderAssets = {
   /** `@font-face` rules: data URLs for print, files for the site. */
   readonly fontCss: string
 }
+
+/**
+ * Style sheets, one behind the other.
+ * @throws RangeError when there is none of a name.
+ */
+export const stylesOf = ({ styles }: RenderAssets, ...names: readonly string[]): string =>
+  names
+    .map((name) => {
+      const style = styles[name]
+      if (style === undefined) throw new RangeError(`there is no style sheet ${name}`)
+      return style
+    })
+    .join('\n')

@@ -1,6 +1,6 @@
 import type { Manual } from '../../model/manual.ts'
 import { binderStock, paperSize } from '../../model/papers.ts'
-import type { RenderAssets } from '../assets.ts'
+import { type RenderAssets, stylesOf } from '../assets.ts'
 import { createTemplates } from '../text/templates.ts'
 import { dividedParts } from './divided-parts.ts'
 
@@ -27,7 +27,7 @@ export function renderDividers(
   }))
   const size = `@page{size:${width + tab}mm ${height}mm;margin:0}.leaf{width:${width + tab}mm;height:${height}mm;--tab:${tab}mm;--bank:${height / tabsInBank}mm}`
   return {
-    css: [assets.styles['shared'], size, assets.styles['dividers']].join('\n'),
+    css: [stylesOf(assets, 'shared'), size, stylesOf(assets, 'dividers')].join('\n'),
     body: createTemplates(assets.templates).render('dividers', {
       leaves,
       facility: manual.facility,

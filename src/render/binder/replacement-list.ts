@@ -1,5 +1,5 @@
 import type { Manual } from '../../model/manual.ts'
-import type { RenderAssets } from '../assets.ts'
+import { type RenderAssets, stylesOf } from '../assets.ts'
 import { createTemplates } from '../text/templates.ts'
 import { pageFrame } from './page-rules.ts'
 
@@ -22,8 +22,7 @@ export function renderReplacementList(
     css: [
       pageFrame({ paper: manual.facility.paper }),
       '@page{margin-left:1.15in;margin-right:.75in}',
-      assets.styles['shared'],
-      assets.styles['binder'],
+      stylesOf(assets, 'shared', 'binder'),
     ].join('\n'),
     body: createTemplates(assets.templates).render('binder/replacement', {
       words: assets.words,

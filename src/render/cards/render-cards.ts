@@ -1,7 +1,7 @@
 import type { ManualCard } from '../../model/manual/card.ts'
 import type { Manual } from '../../model/manual.ts'
 import { binderStock, paperSize } from '../../model/papers.ts'
-import type { RenderAssets } from '../assets.ts'
+import { type RenderAssets, stylesOf } from '../assets.ts'
 import { createTemplates } from '../text/templates.ts'
 import { bySignal, cautionView } from '../views/caution-view.ts'
 import { figureView } from '../views/figure-view.ts'
@@ -59,7 +59,7 @@ export function renderCards(
     pages,
   }
   return {
-    css: [size, assets.styles['shared'], assets.styles['cards']].join('\n'),
+    css: `${size}\n${stylesOf(assets, 'shared', 'cards')}`,
     body: createTemplates(assets.templates).render('cards', data),
   }
 }

@@ -1,6 +1,6 @@
 import type { Manual } from '../../model/manual.ts'
 import { paperSize } from '../../model/papers.ts'
-import type { RenderAssets } from '../assets.ts'
+import { type RenderAssets, stylesOf } from '../assets.ts'
 import { createTemplates } from '../text/templates.ts'
 import { createPen } from '../views/pen.ts'
 import { heights, margin } from './form-sizes.ts'
@@ -30,7 +30,7 @@ export function renderForms(
     forms: manual.forms.flatMap((f) => formView(f, paper, pen)),
   }
   return {
-    css: [page, assets.styles['shared'], assets.styles['forms']].join('\n'),
+    css: `${page}\n${stylesOf(assets, 'shared', 'forms')}`,
     body: createTemplates(assets.templates).render('forms', data),
   }
 }

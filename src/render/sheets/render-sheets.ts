@@ -4,7 +4,7 @@ import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import { emergencySheet } from '../../model/sheet-names.ts'
-import type { RenderAssets } from '../assets.ts'
+import { type RenderAssets, stylesOf } from '../assets.ts'
 import type { Drawing } from '../drawings/drawing.ts'
 import { drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
@@ -84,12 +84,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
     date: manual.date,
     material: assets.words.materials[manual.facility.material],
   }
-  const style = [
-    assets.styles['shared'],
-    assets.styles['emergency'],
-    assets.styles['sheet'],
-    assets.styles['black'],
-  ].join('\n')
+  const style = stylesOf(assets, 'shared', 'emergency', 'sheet', 'black')
   return {
     papers: manual.facility.sheetPapers.map((name) => ({
       name,

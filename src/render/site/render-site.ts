@@ -1,5 +1,5 @@
 import type { Manual } from '../../model/manual.ts'
-import type { RenderAssets } from '../assets.ts'
+import { type RenderAssets, stylesOf } from '../assets.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
@@ -83,7 +83,7 @@ const menuOf = (words: RenderAssets['words'], entry: string | undefined) =>
  * nothing is fetched from elsewhere, no script is needed.
  */
 export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<string, () => string> {
-  const { words, styles, fontCss } = assets
+  const { words } = assets
   const templates = createTemplates(assets.templates)
   const make = (page: Page) => (): string => {
     // Headings of shared parts stand one level below the page's own.
@@ -104,7 +104,7 @@ export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<str
       body: html(body),
     })
   }
-  const css = [fontCss, styles['shared'], styles['emergency'], styles['site']].join('\n')
+  const css = `${assets.fontCss}\n${stylesOf(assets, 'shared', 'emergency', 'site')}`
   return new Map([
     ...pagesOf(manual, words).map((page): [string, () => string] => [page.path, make(page)]),
     ['assets/site.css', () => css],

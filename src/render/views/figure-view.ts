@@ -15,7 +15,7 @@ export type FigureView = {
   readonly reason: string
   readonly estimate: boolean
   readonly measure: string
-  readonly sheet: string
+  readonly worksheet: string
   readonly href: string
 }
 
@@ -28,7 +28,7 @@ function view(q: NamedQuantity, label: Html, pen: Pen): FigureView {
     reason: q.reason,
     estimate: q.estimate,
     measure: q.toMeasure.join('; '),
-    sheet: q.worksheet?.number ?? '',
+    worksheet: q.worksheet?.number ?? '',
     href: (q.worksheet && pen.context.worksheetHref(q.worksheet.id)) ?? '',
   }
 }

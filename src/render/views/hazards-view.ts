@@ -36,7 +36,7 @@ function placesOf(
 }
 
 /**
- * A sheet of hazards for each procedure: where, what, how it is avoided, and the law or practice
+ * A table of hazards for each procedure: where, what, how it is avoided, and the law or practice
  * behind it.
  */
 export function hazardsView(

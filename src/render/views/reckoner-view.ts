@@ -18,7 +18,7 @@ export type ReckonerView = {
     readonly own: boolean
     readonly cells: readonly Html[]
   }[]
-  readonly sheet: string
+  readonly worksheet: string
   readonly href: string
   readonly estimate: boolean
 }
@@ -39,7 +39,7 @@ export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): Reckoner
     own: row.own,
     cells: row.cells.map(quantity),
   })),
-  sheet: r.worksheet.number,
+  worksheet: r.worksheet.number,
   href: pen.context.worksheetHref(r.worksheet.id) ?? '',
   estimate: r.estimate,
 })

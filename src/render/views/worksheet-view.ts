@@ -43,15 +43,15 @@ export type WorksheetView = {
 function inputView(i: FigureInput, pen: Pen): InputView {
   const derivedFrom = i.provenance.kind === 'derived' ? i.provenance.figure : ''
   const useId = derivedFrom.slice(0, derivedFrom.lastIndexOf('.'))
-  const sheet = pen.manual.worksheets.find((w) => w.id === useId)
+  const worksheet = pen.manual.worksheets.find((w) => w.id === useId)
   return {
     symbol: formulaHtml(i.symbol, i.label),
     value: html(quantityHtml(i.text)),
     label: i.label,
-    origin: sheet
-      ? `${pen.words.provenance.derived}, ${sheet.number}`
+    origin: worksheet
+      ? `${pen.words.provenance.derived}, ${worksheet.number}`
       : provenanceWords(i.provenance, pen),
-    href: (sheet && pen.context.worksheetHref(sheet.id)) ?? '',
+    href: (worksheet && pen.context.worksheetHref(worksheet.id)) ?? '',
     howTo: i.provenance.kind === 'typical' ? i.howTo : '',
     typical: i.provenance.kind === 'typical',
   }

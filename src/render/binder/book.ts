@@ -1,0 +1,84 @@
+import type { ManualReckoner } from '../../model/manual/reckoner.ts'
+import type { Manual } from '../../model/manual.ts'
+import type { RenderAssets } from '../assets.ts'
+import {
+  type DrawingName,
+  type Drawings,
+  drawingNamed,
+  renderDrawings,
+} from '../drawings/drawings.ts'
+import { html } from '../text/html.ts'
+import { createDrawingPrinter, type DrawingPrinter, drawingPlace } from '../views/drawing-places.ts'
+import { createPen, type Pen } from '../views/pen.ts'
+import { type ReckonerView, reckonerView } from '../views/reckoner-view.ts'
+import { type BackPart, backPartsOf } from './divided-parts.ts'
+
+/** What all parts of a binder are made from. */
+export type Book = {
+  readonly manual: Manual
+  readonly words: RenderAssets['words']
+  readonly pen: Pen
+  /** Drawings before they are placed, for the cover. */
+  readonly drawings: Drawings
+  /** Prints a drawing wherever it is asked for. */
+  readonly draw: DrawingPrinter
+  /** Prints it where it is met first: one that two procedures share stands in the book once. */
+  readonly drawOnce: DrawingPrinter
+  /** Drawings printed so far, as the list at the front has them. */
+  readonly drawn: () => readonly { readonly place: string; readonly title: string }[]
+  readonly reckoner: (r: ManualReckoner) => ReckonerView
+  /** Numbered parts behind the sections. */
+  readonly back: readonly BackPart[]
+  /** What every template is given. */
+  readonly shared: object
+}
+
+/** Printers that know which drawings the book has so far. */
+function printersOf(drawings: Drawings): Pick<Book, 'draw' | 'drawOnce' | 'drawn'> {
+  const print = createDrawingPrinter(drawings, 'paper')
+  const printed = new Set<string>()
+  const draw: DrawingPrinter = (name) => {
+    if (name !== undefined) printed.add(name)
+    return print(name)
+  }
+  return {
+    draw,
+    drawOnce: (name) => (name === undefined || printed.has(name) ? html('') : draw(name)),
+    drawn: () =>
+      (Object.keys(drawings) as DrawingName[]).flatMap((name) => {
+        const drawing = drawingNamed(drawings, name)
+        return drawing && printed.has(name)
+          ? [{ place: drawingPlace(name), title: drawing.title }]
+          : []
+      }),
+  }
+}
+
+/** On paper a link leads inside the book, and a procedure is named with its number. */
+const penOf = (manual: Manual, words: RenderAssets['words']): Pen =>
+  createPen(manual, words, 'paper', {
+    worksheetHref: (id) => `#worksheet-${id}`,
+    procedureHref: (id) =>
+      manual.procedures.some((p) => p.id === id) ? `#procedure-${id}` : undefined,
+    procedureNumber: (id) => manual.procedures.find((p) => p.id === id)?.number,
+  })
+
+export function openBook(manual: Manual, words: RenderAssets['words']): Book {
+  const pen = penOf(manual, words)
+  const drawings = renderDrawings(manual, words)
+  const back = backPartsOf(manual, words)
+  const reckonersAt = back.find((b) => b.id === 'reckoners')?.number
+  const placeOf = (r: ManualReckoner): number =>
+    manual.reckoners.findIndex((other) => other.id === r.id) + 1
+  return {
+    manual,
+    words,
+    pen,
+    drawings,
+    ...printersOf(drawings),
+    reckoner: (r) => reckonerView(r, pen, `${reckonersAt}.${placeOf(r)}`),
+    back,
+    // Headings of shared parts stand two levels below that of their section.
+    shared: { sub: 'h3', words, facility: manual.facility, date: manual.date },
+  }
+}

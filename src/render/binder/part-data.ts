@@ -1,0 +1,103 @@
+import type { ManualProcedure } from '../../model/manual/procedure.ts'
+import type { Manual } from '../../model/manual.ts'
+import { type Html, html } from '../text/html.ts'
+import { bySignal, cautionView } from '../views/caution-view.ts'
+import { emergencyView } from '../views/emergency-view.ts'
+import { facilityView } from '../views/facility-view.ts'
+import { findingsView } from '../views/findings-view.ts'
+import { hazardsView } from '../views/hazards-view.ts'
+import { procedureView } from '../views/procedure-view.ts'
+import { schedulesView } from '../views/schedules-view.ts'
+import { signalView } from '../views/signal-view.ts'
+import { symptomsView } from '../views/symptoms-view.ts'
+import { trainingView } from '../views/training-view.ts'
+import { worksheetView } from '../views/worksheet-view.ts'
+import type { Book } from './book.ts'
+import type { BackPart } from './divided-parts.ts'
+
+type Section = Manual['sections'][number]
+
+function procedureData(book: Book, section: Section, p: ManualProcedure, opens: boolean) {
+  const { pen, drawOnce, reckoner } = book
+  return {
+    ...procedureView(p, pen, (method) => `#${p.id}-${method}`, drawOnce),
+    opens,
+    sectionNumber: section.number,
+    sectionTitle: section.title,
+    sectionAbout: pen.line(section.about),
+    reckoners: p.reckoners.map(reckoner),
+  }
+}
+
+/** A section with its procedures. */
+export function sectionData(book: Book, section: Section) {
+  const { manual } = book
+  return {
+    ...section,
+    procedures: section.procedures.map((id, i) => {
+      const p = manual.procedures.find((other) => other.id === id)
+      if (!p) throw new RangeError(`section ${section.id} names ${id}`)
+      return procedureData(book, section, p, i === 0)
+    }),
+  }
+}
+
+/** The oval and its sections, which stand at the front. */
+export const glanceDrawings = ({ draw }: Book) => ({
+  plan: draw('plan'),
+  sectionStraight: draw('section-straight'),
+  sectionTurn: draw('section-turn'),
+})
+
+const chaptersAt = (
+  { manual, pen }: Book,
+  place: Manual['chapters'][number]['place'],
+): readonly { readonly id: string; readonly title: string; readonly text: Html }[] =>
+  manual.chapters
+    .filter((c) => c.place === place)
+    .map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) }))
+
+/** Cover, contents, lists, record of revisions, and the facility at a glance. */
+export const frontData = (book: Book, sections: readonly ReturnType<typeof sectionData>[]) => {
+  const { manual, words, pen, drawings } = book
+  return {
+    // Who to call stands on a right-hand page, behind the cover.
+    coverBack: manual.facility.binder.sides === 2,
+    cover: html(drawings.plan?.svg ?? ''),
+    material: words.materials[manual.facility.material],
+    emergency: emergencyView(pen, 'paper'),
+    sections,
+    backList: book.back,
+    plans: manual.schedules,
+    drawings: book.drawn(),
+    reckoners: manual.reckoners.map(book.reckoner),
+    forms: manual.forms.map((f) => pen.line(f.title)),
+    at: facilityView(manual, pen),
+    front: chaptersAt(book, 'front'),
+    findings: findingsView(manual, pen),
+  }
+}
+
+/** Data of each part behind the sections. */
+export const backData: Readonly<Record<BackPart['id'], (book: Book) => object>> = {
+  plans: ({ manual, pen, drawings, draw }) => ({
+    plans: schedulesView(manual, pen, drawings, 'paper', draw),
+  }),
+  symptoms: ({ manual, pen }) => ({ symptoms: symptomsView(manual, pen) }),
+  reckoners: ({ manual, reckoner }) => ({ reckoners: manual.reckoners.map(reckoner) }),
+  safety: ({ manual, pen }) => ({
+    signals: signalView(pen),
+    cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
+    hazards: hazardsView(manual, pen),
+  }),
+  training: ({ manual, pen }) => ({ training: trainingView(manual, pen) }),
+  worksheets: ({ manual, pen }) => ({
+    worksheets: manual.worksheets.map((w) => worksheetView(w, pen)),
+  }),
+  glossary: (book) => ({
+    terms: book.manual.terms.map((t) => ({ term: t.term, means: book.pen.line(t.means) })),
+    closing: chaptersAt(book, 'back'),
+    termIndex: book.manual.termIndex,
+    sources: book.manual.sources,
+  }),
+}
