@@ -123,52 +123,40 @@ export const markParts = (frame: PlanFrame, size: number): readonly PlanPart[] =
   frame.g.marks.map((m) => markPart(frame, m, size))
 
 /**
- * The way of loads from each stockpile to its gate, else to the nearest gate at the outside, the
- * shorter way around.
+ * How far around from a stockpile to its gate, else to the nearest gate at the outside, the shorter
+ * way, m; undefined without a gate.
  */
+function wayToGate({ g }: PlanFrame, pile: Mark): number | undefined {
+  const gates = g.marks.filter((m) => m.kind === 'gate' && m.offset > 0)
+  const own = gates.filter((m) => m.name === pile.gate)
+  const way = (to: number): number =>
+    ((((to - pile.station) % g.railLength) + 1.5 * g.railLength) % g.railLength) - g.railLength / 2
+  const [nearest] = (own.length > 0 ? own : gates)
+    .map((m) => way(m.station))
+    .sort((a, b) => Math.abs(a) - Math.abs(b))
+  return nearest
+}
+
+/** The way of loads from each stockpile to its gate. */
 export function haulParts(frame: PlanFrame, words: string, size: number): readonly PlanPart[] {
   const { g, k } = frame
-  const gates = g.marks.filter((m) => m.kind === 'gate' && m.offset > 0)
+  const edge = Math.max(g.widthStraights, g.widthTurns)
   return g.marks
     .filter((m) => m.kind === 'stockpile')
-    .flatMap((pile) => {
-      const way = (to: number): number =>
-        ((((to - pile.station) % g.railLength) + 1.5 * g.railLength) % g.railLength) -
-        g.railLength / 2
-      const own = gates.filter((m) => m.name === pile.gate)
-      const [along] = (own.length > 0 ? own : gates)
-        .map((m) => way(m.station))
-        .sort((a, b) => Math.abs(a) - Math.abs(b))
+    .flatMap((pile): PlanPart[] => {
+      const along = wayToGate(frame, pile)
       if (along === undefined) return []
-      const points = aroundPlan(
-        frame,
-        Math.max(g.widthStraights, g.widthTurns) + beside / k,
-        pile.station,
-        along,
-        24,
-      )
+      const points = aroundPlan(frame, edge + beside / k, pile.station, along, 24)
       const [before, end] = points.slice(-2) as [Point, Point]
-      const middle = onPlan(
-        frame,
-        pile.station + along / 2,
-        Math.max(g.widthStraights, g.widthTurns),
-      )
+      const middle = onPlan(frame, pile.station + along / 2, edge)
+      const places = placesAround(middle.at, middle.out, beside + 12)
       return [
         {
           drawn:
             polyline(points, 'line', 'class="haul" stroke-dasharray="2 4"') +
             arrowHead(end, Math.atan2(end[1] - before[1], end[0] - before[0]), 11),
           lines: pointsAlong(points),
-          labels:
-            words === ''
-              ? []
-              : [
-                  {
-                    lines: [words],
-                    size,
-                    places: placesAround(middle.at, middle.out, beside + 12),
-                  },
-                ],
+          labels: words === '' ? [] : [{ lines: [words], size, places }],
         },
       ]
     })
