@@ -3,7 +3,17 @@ import path from 'node:path'
 import { expect, it } from 'vitest'
 
 const project = path.resolve(import.meta.dirname, '..')
-const stages = ['model', 'read', 'validate', 'compute', 'compose', 'render', 'print', 'write']
+const stages = [
+  'model',
+  'read',
+  'validate',
+  'compute',
+  'compose',
+  'render',
+  'print',
+  'write',
+  'cli',
+]
 
 /** `a/b.test.ts` and `a/b.more.test.ts` test the file `a/b.ts` or the folder `a/b`. */
 function isMirrored(test: string): boolean {

@@ -1,60 +1,6 @@
-import path from 'node:path'
 import { describe, expect, it } from 'vitest'
-import type { Io } from '../../src/cli/io.ts'
-import { main } from '../../src/cli/main.ts'
 import { figuresFile } from '../../src/compose/figures-file.ts'
-import { date, demoFolder, folders } from '../support/demo.ts'
-
-async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let [out, err] = ['', '']
-  const io: Io = {
-    out: (t) => (out += `${t}\n`),
-    err: (t) => (err += `${t}\n`),
-    colors: false,
-    terminal: false,
-    env: process.env,
-    cwd: folders.project,
-    today: date,
-  }
-  return { code: await main(args, io), out, err }
-}
-
-describe('command line', () => {
-  it.each(['build', 'check', 'explain', 'preview'])('%s explains itself', async (command) => {
-    const { code, out } = await run(command, '--help')
-    expect(code).toBe(0)
-    expect(out).toMatch(/Usage: ovalkeep/)
-    expect(out).toMatch(/Exit codes:\n {2}0 /)
-  })
-  it('suggests the command or option that was meant', async () => {
-    expect(await run('biuld')).toMatchObject({
-      code: 2,
-      err: expect.stringContaining('Did you mean build?'),
-    })
-    expect(await run('build', '--quit')).toMatchObject({
-      code: 2,
-      err: expect.stringContaining('Did you mean --quiet?'),
-    })
-  })
-})
-
-describe('check', () => {
-  it('prints findings with severity, figures, what to do and where it comes from', async () => {
-    const { code, out } = await run('check', demoFolder('brambleford'))
-    expect(code).toBe(0)
-    expect(out).toMatch(
-      /SERIOUS {2}The cushion is too thin\n.*Found 25 mm; wanted 40 mm[\s\S]*To do: [\s\S]*facility\.yaml:\d+/,
-    )
-    expect(out).toMatch(/PLAN {5}No grader/)
-    expect(out).not.toMatch(/[{}]/)
-  })
-  it('fails on a folder that is none', async () => {
-    expect(await run('check', path.join(folders.project, 'nowhere'))).toMatchObject({
-      code: 1,
-      err: expect.stringContaining('[file/missing]'),
-    })
-  })
-})
+import { run } from './support/run.ts'
 
 describe('explain', () => {
   it('prints the working of a figure', async () => {

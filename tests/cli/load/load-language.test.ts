@@ -1,14 +1,14 @@
 import { appendFile, readFile, rm, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { type Folders, loadManual } from '../../src/cli/load/load-manual.ts'
-import { date, demoFolder } from '../support/demo.ts'
+import { type Folders, loadManual } from '../../../src/cli/load/load-manual.ts'
+import { date, demoFolder } from '../../support/demo.ts'
 import {
   inEnglish,
   nonsenseCode,
   nonsenseFacility,
   withNonsense,
-} from '../support/nonsense-language.ts'
+} from '../../support/nonsense-language.ts'
 
 let folders: Folders
 let facility: string
