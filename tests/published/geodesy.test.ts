@@ -1,29 +1,15 @@
 import geographicLib from 'geographiclib-geodesic'
-import { afterAll, describe, expect, it } from 'vitest'
 import file from '../../shared/published/geodesy.cases.json' with { type: 'json' }
 import { closedLine, distanceBetween } from '../../src/model/geodesy.ts'
-import {
-  type Answers,
-  type Case,
-  compare,
-  type Inputs,
-  inputsOf,
-  printCounts,
-  si,
-  titleOf,
-} from './earth/case.ts'
+import { type Answers, type Case, type Inputs, type Runner, si } from './case.ts'
+import { checkCases } from './check-cases.ts'
 
-const cases = file as unknown as readonly (Case & { readonly fn: string })[]
 const { WGS84 } = geographicLib.Geodesic
 const pairs = (x: Inputs) =>
   x
     .words('points')
     .map((w) => w.split(',').map(Number))
     .map(([latitude = 0, longitude = 0]) => ({ latitude, longitude }))
-
-/** Length of an oval drawn with chords over that of the oval: how much the corners cut off. */
-const chordLoss = (chords: number): number =>
-  1 - (chords / (Math.PI / 2)) * Math.sin(Math.PI / 2 / chords)
 
 /** An oval set out from its middle by distance and direction, each turn with `n` chords. */
 function drawn(x: Inputs): Answers {
@@ -46,17 +32,13 @@ function drawn(x: Inputs): Answers {
   return { perimeter_ft: length / si(1, 'ft'), area_ft2: area / si(1, 'ft2') }
 }
 
-const runners: Readonly<Record<string, (x: Inputs) => Answers>> = {
+const runners: Readonly<Record<string, Runner>> = {
   inverse: (x) => ({
     value: distanceBetween(
       { latitude: x.n('lat1'), longitude: x.n('lon1') },
       { latitude: x.n('lat2'), longitude: x.n('lon2') },
     ),
   }),
-  direct: (x) => {
-    const to = WGS84.Direct(x.n('lat1'), x.n('lon1'), x.n('azi1'), x.n('s12_m'))
-    return { lat2: to.lat2, lon2: to.lon2, azi2: to.azi2 }
-  },
   polygon: (x) => {
     const { length, area } = closedLine(pairs(x))
     return { perimeter_m: length, area_m2: area }
@@ -69,20 +51,6 @@ const runners: Readonly<Record<string, (x: Inputs) => Answers>> = {
     }
   },
   drawn,
-  chords: (x) => ({ value: chordLoss(x.n('n')) }),
 }
 
-describe('published checks, geodesics and rail lines', () => {
-  it.each(cases.map((c) => [titleOf(c), c] as const))('%s', (_title, c) => {
-    const run = runners[c.fn]
-    if (!run) throw new Error(`nothing here works out ${c.fn}`)
-    compare(c, run(inputsOf(c)))
-  })
-
-  it('works out no formula that no case asks for', () => {
-    const asked = new Set(cases.map((c) => c.fn))
-    expect(Object.keys(runners).filter((name) => !asked.has(name))).toEqual([])
-  })
-})
-
-afterAll(() => printCounts(cases))
+checkCases(file as unknown as readonly Case[], runners)

@@ -16,10 +16,3 @@ import { positive, share } from '../materials/guards.ts'
  */
 export const fieldCapacity = (speed: number, width: number, efficiency: number): number =>
   positive('speed', speed) * positive('width', width) * share('efficiency', efficiency)
-
-/**
- * Way, m, that a width (m) must go to cover an area (m²). @throws RangeError when an argument is
- * out of range. @see geometry
- */
-export const coverDistance = (area: number, width: number): number =>
-  positive('area', area) / positive('width', width)

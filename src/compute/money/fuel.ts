@@ -14,13 +14,3 @@ export const YEARLY_MEAN = (0.044 * 0.003785411784) / 3600 / 745.6998715822702
  */
 export const fuelUse = (power: number, each: number = YEARLY_MEAN): number =>
   positive('power', power) * positive('use', each)
-
-/**
- * Fuel by mass of an engine.
- * @param power W, above 0.
- * @param specific kg for each joule, above 0; 0.4 lb per horsepower-hour is 6.8 × 10⁻⁸.
- * @returns kg/s, not rounded.
- * @throws RangeError when an argument is out of range.
- */
-export const fuelMass = (power: number, specific: number): number =>
-  positive('power', power) * positive('specific use', specific)

@@ -56,17 +56,3 @@ export const salvageValue = (listPrice: number, left: number): number =>
  */
 export const repairShare = (hours: number, rf1: number, rf2: number): number =>
   positive('RF1', rf1) * (notNegative('hours', hours) / 3_600_000) ** positive('RF2', rf2)
-
-/**
- * Loss of value by use: money for each unit of use (hour, yard), and what is left after some.
- * @throws RangeError when an argument is out of range.
- */
-export function depreciationByUse(
-  price: number,
-  salvage: number,
-  life: number,
-  used: number,
-): { each: number; lost: number; left: number } {
-  const each = notNegative('loss of value', price - salvage) / positive('life', life)
-  return { each, lost: each * notNegative('use', used), left: price - each * used }
-}

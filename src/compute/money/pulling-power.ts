@@ -15,21 +15,6 @@ export const implementDraft = (width: number, unitDraft: number): number =>
   positive('width', width) * positive('unit draft', unitDraft)
 
 /**
- * Draft, N, of tools that cut a section: section (m²) × draft of each square meter (Pa). @throws
- * RangeError when an argument is out of range.
- */
-export const sectionDraft = (
-  width: number,
-  depth: number,
-  tools: number,
-  unitDraft: number,
-): number =>
-  positive('width', width) *
-  positive('depth', depth) *
-  positive('tools', tools) *
-  positive('unit draft', unitDraft)
-
-/**
  * Power-take-off power that a pull asks of a tractor.
  * @param drawbar W at the drawbar, above 0.
  * @param traction Share of it that reaches the ground, above 0: 0.87 on concrete, 0.72 on firm

@@ -25,13 +25,6 @@ export const balancedSpeed = (slope: number, radius: number, gravity: number = G
   Math.sqrt(positive('slope', slope) * positive('radius', radius) * positive('gravity', gravity))
 
 /**
- * Radius, m, on which a slope (rise over run) balances a speed (m/s): v² ÷ (g e). @throws
- * RangeError when an argument is out of range. @see openstax-physics
- */
-export const balancedRadius = (speed: number, slope: number, gravity: number = GRAVITY): number =>
-  positive('speed', speed) ** 2 / (positive('gravity', gravity) * positive('slope', slope))
-
-/**
  * What slope leaves to the footing: v² ÷ (r g) − e.
  * @returns A share of the weight; a refusal when the slope more than balances the turn.
  * @throws RangeError when an argument is out of range.
@@ -46,10 +39,3 @@ export function unbalancedPush(
   const left = sidePush(speed, radius, gravity) - slope
   return left >= 0 ? left : refuse('bank-outdoes-turn')
 }
-
-/**
- * Force, N, that turns a mass (kg) at a speed (m/s) on a radius (m): m v² ÷ r. @throws RangeError
- * when an argument is out of range. @see openstax-physics
- */
-export const turningForce = (mass: number, speed: number, radius: number): number =>
-  (positive('mass', mass) * positive('speed', speed) ** 2) / positive('radius', radius)

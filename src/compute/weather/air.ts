@@ -23,24 +23,9 @@ export const meanSaturation = (tmax: number, tmin: number): number =>
 /** Slope of the saturation curve, kPa/°C (Eq. 13). */
 export const saturationSlope = (t: number): number => (4098 * saturation(t)) / (t + 237.3) ** 2
 
-/**
- * Actual vapor pressure, kPa, from the extremes of relative humidity as fractions (Eq. 17); the
- * pairing is crossed on purpose.
- */
-export const vaporFromExtremes = (
-  tmax: number,
-  tmin: number,
-  rhMax: number,
-  rhMin: number,
-): number => (saturation(tmin) * rhMax + saturation(tmax) * rhMin) / 2
-
 /** Actual vapor pressure, kPa, from mean relative humidity as a fraction (Eq. 19). */
 export const vaporFromMean = (tmax: number, tmin: number, rhMean: number): number =>
   rhMean * meanSaturation(tmax, tmin)
-
-/** Dew point, °C, of a vapor pressure in kPa (Annex 3). */
-export const dewPoint = (ea: number): number =>
-  (116.91 + 237.3 * Math.log(ea)) / (16.78 - Math.log(ea))
 
 /** Wind at 2 m, m/s, from wind at height z in meters over short grass (Eq. 47). */
 export const windAtTwoMeters = (wind: number, z: number): number =>

@@ -25,26 +25,13 @@ function adjustment(t: number, rh: number): number {
 
 /**
  * Heat index in the shade, °F (Weather Prediction Center, heat index equation). Full sun adds up to
- * 15 °F.
- * @param adjusted The printed chart leaves the adjustments for very dry and very moist air out.
+ * 15 °F. The printed chart leaves the adjustments for very dry and very moist air out.
  */
-export function heatIndex(t: number, rh: number, adjusted = true): number {
+export function heatIndex(t: number, rh: number): number {
   const simple = 0.5 * (t + 61 + 1.2 * (t - 68) + 0.094 * rh)
-  if (simple < 80) return simple
-  return regression(t, rh) + (adjusted ? adjustment(t, rh) : 0)
+  return simple < 80 ? simple : regression(t, rh) + adjustment(t, rh)
 }
-
-/**
- * Category of a heat index: 0 none, 1 caution, 2 extreme caution, 3 danger, 4 extreme danger
- * (limits 80, 90, 103, 125 °F).
- */
-export const heatCategory = (index: number): number =>
-  [80, 90, 103, 125].filter((limit) => index >= limit).length
 
 /** Wind chill, °F (2001 formula): for 50 °F and below, wind above 3 mph. */
 export const windChill = (t: number, wind: number): number =>
   35.74 + 0.6215 * t - 35.75 * wind ** 0.16 + 0.4275 * t * wind ** 0.16
-
-/** The same in °C and km/h; the two printed forms differ by some hundredths of a degree. */
-export const windChillMetric = (t: number, wind: number): number =>
-  13.12 + 0.6215 * t - 11.37 * wind ** 0.16 + 0.3965 * t * wind ** 0.16

@@ -78,8 +78,5 @@ export function netLongWave(
   )
 }
 
-/** Soil heat of a month from its neighbors' mean temperatures (Eq. 43). */
-export const soilHeatOfMonth = (before: number, after: number): number => 0.07 * (after - before)
-
 /** Depth of water, mm, that an amount of energy evaporates (Eq. 20). */
 export const energyToDepth = (energy: number): number => 0.408 * energy

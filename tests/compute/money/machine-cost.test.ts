@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   capitalRecovery,
-  depreciationByUse,
   recoveryFactor,
   repairShare,
 } from '../../../src/compute/money/machine-cost.ts'
@@ -27,9 +26,5 @@ describe('cost', () => {
     expect(capitalRecovery(1000, 1000, 0.06, 10)).toBeCloseTo(60, 9)
     expect(() => capitalRecovery(1000, 1200, 0.06, 10)).toThrow(RangeError)
     expect(repairShare(0, 0.007, 2)).toBe(0)
-  })
-
-  it('by use runs down to the salvage', () => {
-    expect(depreciationByUse(1000, 200, 400, 400)).toEqual({ each: 2, lost: 800, left: 200 })
   })
 })

@@ -1,14 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { banking } from '../../../src/compute/oval/banking.ts'
-import {
-  balancedRadius,
-  balancedSpeed,
-  sidePush,
-  turningForce,
-} from '../../../src/compute/oval/curve-balance.ts'
+import { balancedSpeed, sidePush } from '../../../src/compute/oval/curve-balance.ts'
 import { numberOf } from '../support/answers.ts'
-import { FEW, feet, mph, percent } from '../support/realistic.ts'
+import { FEW, feet, percent } from '../support/realistic.ts'
 
 describe('banking', () => {
   it('leaves nothing at the balanced speed', () => {
@@ -24,10 +19,10 @@ describe('banking', () => {
     )
   })
 
-  it('finds the radius back from the speed that it balances', () => {
+  it('is the slope that balances the push of its own speed', () => {
     fc.assert(
-      fc.property(mph(10, 40), percent(1, 16), (speed, slope) => {
-        expect(balancedSpeed(slope, balancedRadius(speed, slope))).toBeCloseTo(speed, 9)
+      fc.property(feet(120, 500), percent(1, 16), (radius, slope) => {
+        expect(sidePush(balancedSpeed(slope, radius), radius)).toBeCloseTo(slope, 9)
       }),
       FEW,
     )
@@ -36,6 +31,6 @@ describe('banking', () => {
   it('pushes less on a wider turn, and refuses a turn without radius', () => {
     expect(sidePush(13, 100)).toBeLessThan(sidePush(13, 70))
     expect(() => sidePush(13, 0)).toThrow(RangeError)
-    expect(() => turningForce(500, Number.NaN, 70)).toThrow(RangeError)
+    expect(() => sidePush(Number.NaN, 70)).toThrow(RangeError)
   })
 })

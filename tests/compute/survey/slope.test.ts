@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { slopeAngle, slopeOf } from '../../../src/compute/survey/slope.ts'
+import { slopePull } from '../../../src/compute/survey/slope.ts'
 
-describe('slopes and trenches', () => {
-  it('turn 5 % into 2.9 degrees, not 5', () => {
-    expect((180 / Math.PI) * slopeAngle(slopeOf(5, 100))).toBeCloseTo(2.862, 3)
-    expect(() => slopeOf(5, 0)).toThrow(RangeError)
-  })
+describe('a slope', () => {
+  // 5 % is a triangle of 5 by 100, whose long side is √10,025 = 100.125: 5 ÷ 100.125 = 0.04994.
+  it('pulls with a little less than its rise over run', () =>
+    expect(slopePull(0.05)).toBeCloseTo(0.04994, 5))
+
+  it('pulls with seven tenths of the weight at 45 degrees, not with all of it', () =>
+    expect(slopePull(1)).toBeCloseTo(Math.SQRT1_2, 12))
 })

@@ -1,5 +1,4 @@
 import { coverage } from '../../../src/compute/coverage/coverage.ts'
-import { graderTime, meanPassSpeed } from '../../../src/compute/money/grader-time.ts'
 import {
   drivingTime,
   tripTime,
@@ -7,35 +6,11 @@ import {
   trucksWithSpare,
 } from '../../../src/compute/money/hauling.ts'
 import { loadingRate, loadRate } from '../../../src/compute/money/loading.ts'
-import { haulPull, rollingShare } from '../../../src/compute/money/resistance.ts'
-import {
-  type Roller,
-  rollerArea,
-  rollersNeeded,
-  rollerVolume,
-} from '../../../src/compute/money/roller-production.ts'
 import { wholeUp } from '../../../src/compute/whole-up.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
-import { type Inputs, type Runner, si } from './case.ts'
+import { type Inputs, type Runner, si } from '../case.ts'
 
-const rollerOf = (x: Inputs): Roller => ({
-  width: x.si('width', 'ft'),
-  speed: x.si('speed', 'mph'),
-  efficiency: x.n('efficiency'),
-  passes: x.n('passes'),
-})
 const hourShare = (x: Inputs): number => x.n('minutes_per_hour') / 60
-
-/** Miles and miles an hour, or kilometers and kilometers an hour: the hours are the same. */
-const graderHours: Runner = (x) => {
-  const [passes, speeds] = [x.list('passes'), x.list('speed')]
-  const operations = speeds.map((speed, i) => ({
-    passes: passes[i] ?? 0,
-    distance: x.si('distance', 'mi'),
-    speed: si(speed, 'mph'),
-  }))
-  return { hours: toUnit(graderTime(operations, x.n('efficiency')), 'h') }
-}
 
 const loader: Runner = (x) => {
   const rate = (working: number): number =>
@@ -92,8 +67,9 @@ const haulCycle: Runner = (x) => {
 
 const team: Runner = (x) => {
   const cycle = x.si('load_min', 'min') + x.si('exchange_min', 'min')
-  const rate = toUnit(loadRate(x.si('truck_capacity', 'yd3'), cycle, x.n('efficiency')), 'yd3/h')
-  return { cycles_per_h: 3600 / cycle, loader_rate: rate, trucks_exact: rate / x.n('truck_rate') }
+  return {
+    loader_rate: toUnit(loadRate(x.si('truck_capacity', 'yd3'), cycle, x.n('efficiency')), 'yd3/h'),
+  }
 }
 
 const blade: Runner = (x) => {
@@ -118,37 +94,7 @@ const blade: Runner = (x) => {
 }
 
 export const production: Readonly<Record<string, Runner>> = {
-  grader_time: graderHours,
   blade_passes: blade,
-  // The mean of speeds is what the sources print; a time must be worked with the harmonic one.
-  mean_speed: (x) => ({
-    arithmetic: x.list('speeds').reduce((a, b) => a + b, 0) / x.list('speeds').length,
-    harmonic: meanPassSpeed(x.list('speeds')),
-  }),
-  compactor_constant: () => ({
-    constant: toUnit(
-      rollerVolume(
-        { width: si(1, 'ft'), speed: si(1, 'mph'), efficiency: 1, passes: 1 },
-        si(1, 'in'),
-      ),
-      'yd3/h',
-    ),
-  }),
-  compactors_required: (x) => {
-    const { exact, whole } = rollersNeeded(
-      x.si('loose_rate', 'yd3/h'),
-      x.n('loose_to_compacted'),
-      x.si('production', 'yd3/h'),
-    )
-    return { exact, count: whole }
-  },
-  compactor_production: (x) => ({
-    ccy_per_h: toUnit(rollerVolume(rollerOf(x), x.si('lift', 'in')), 'yd3/h'),
-  }),
-  roller_area: (x) => ({
-    sf_per_h: toUnit(rollerArea(rollerOf(x)), 'ft2/h'),
-    ccy_per_h: toUnit(rollerVolume(rollerOf(x), x.si('lift', 'in')), 'yd3/h'),
-  }),
   loader_production: loader,
   travel_time_88: (x) => ({
     minutes: toUnit(drivingTime(x.si('distance_ft', 'ft'), x.si('speed_mph', 'mph')), 'min'),
@@ -157,26 +103,7 @@ export const production: Readonly<Record<string, Runner>> = {
   truck_cycle: truckCycle,
   haul_cycle: haulCycle,
   team_balance: team,
-  output_per_hour: (x) => ({
-    rate: x
-      .list('loads_per_hour')
-      .map((loads) => toUnit(loadRate(x.si('volume_per_load', 'yd3'), 3600 / loads, 1), 'yd3/h')),
-  }),
   loads_per_hour: (x) => ({
     loads: x.list('cycle_min').map((cycle) => 3600 * loadRate(1, si(cycle, 'min'), hourShare(x))),
   }),
-  road_resistance: (x) => {
-    const pull = (weight: number): number =>
-      haulPull(weight, x.n('rolling_pct') / 100, x.n('grade_pct') / 100)
-    return { total_pct: pull(100), pull_lb: pull(x.n('weight_lb')), lb_per_ton: pull(2000) }
-  },
-  road_resistance_penetration: (x) => {
-    const rolling = rollingShare(x.si('penetration_in', 'in'))
-    const pull = (weight: number): number => haulPull(weight, rolling, x.n('grade_pct') / 100)
-    return {
-      rrf: 2000 * rolling,
-      total_lb: pull(2000 * x.n('weight_tons')),
-      effective_grade_pct: pull(100),
-    }
-  },
 }

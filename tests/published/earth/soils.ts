@@ -2,7 +2,7 @@ import { coefficients } from '../../../src/compute/materials/gradation.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture } from '../../../src/compute/materials/soil-texture.ts'
 import { sieveOpening } from '../../../src/model/sieves.ts'
-import type { Inputs, Runner } from './case.ts'
+import type { Inputs, Runner } from '../case.ts'
 
 const group = (x: Inputs): string => {
   const symbol = soilGroup({
@@ -26,5 +26,4 @@ export const soils: Readonly<Record<string, Runner>> = {
   },
   uscs: (x) => ({ group: group(x) }),
   usda_texture: texture,
-  usda_texture_batch: texture,
 }

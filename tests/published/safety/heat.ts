@@ -4,7 +4,7 @@ import { heatShift } from '../../../src/compute/safety/heat-shift.ts'
 import { heatRisk } from '../../../src/compute/weather/heat.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { numberOf } from '../../compute/support/answers.ts'
-import { type Inputs, type Runner, si } from '../earth/case.ts'
+import { type Inputs, type Runner, si } from '../case.ts'
 
 const risks = ['lower', 'moderate', 'high', 'very high']
 

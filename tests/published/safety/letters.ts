@@ -2,7 +2,7 @@ import { readingDistance } from '../../../src/compute/reading/reading-distance.t
 import { letterHeight } from '../../../src/compute/safety/letter-height.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { numberOf } from '../../compute/support/answers.ts'
-import { type Runner, si } from '../earth/case.ts'
+import { type Runner, si } from '../case.ts'
 
 const inches = (letters: 'message' | 'signal' | 'poor', feet: number): number =>
   toUnit(numberOf(letterHeight.compute({ distance: si(feet, 'ft') })[letters]), 'in')

@@ -2,8 +2,8 @@ import { lifting } from '../../../src/compute/safety/lifting.ts'
 import { truckOnBank } from '../../../src/compute/safety/truck-on-bank.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { numberOf } from '../../compute/support/answers.ts'
-import { type Inputs, type Runner, si } from '../earth/case.ts'
-import { usual } from '../earth/oval.ts'
+import { type Inputs, type Runner, si } from '../case.ts'
+import { usual } from '../usual.ts'
 
 const truck = { tank: 1, crossFall: 0.06, threshold: 0.35, radius: 69, offset: 1, pace: 1.5 }
 

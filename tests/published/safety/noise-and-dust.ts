@@ -3,7 +3,7 @@ import { noiseDose, permittedByRule, recommended } from '../../../src/compute/sa
 import { eightHourMean, silica } from '../../../src/compute/safety/silica.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { numberOf } from '../../compute/support/answers.ts'
-import { type Inputs, type Runner, si } from '../earth/case.ts'
+import { type Inputs, type Runner, si } from '../case.ts'
 
 /** Pairs of a level and hours. */
 const segments = (x: Inputs): readonly (readonly [number, number])[] =>

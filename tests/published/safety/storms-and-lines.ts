@@ -2,8 +2,8 @@ import { allClear, lightning } from '../../../src/compute/safety/lightning.ts'
 import { powerLine } from '../../../src/compute/safety/power-line.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { numberOf } from '../../compute/support/answers.ts'
-import { type Runner, si } from '../earth/case.ts'
-import { usual } from '../earth/oval.ts'
+import { type Runner, si } from '../case.ts'
+import { usual } from '../usual.ts'
 
 const feet = (length: number): number => Number(toUnit(length, 'ft').toFixed(9))
 const wait = usual('practice.lightning-wait')
@@ -27,9 +27,6 @@ export const stormsAndLines: Readonly<Record<string, Runner>> = {
   lightningState: (x) => ({ value: x.n('minutes') >= clearAt([0]) ? 'cleared' : 'wait' }),
   line: (x) => ({ value: distance(x.si('kV', 'kV')) }),
   unknownLine: () => ({ value: distance(usual('practice.line-voltage')) }),
-  cut: (x) => ({
-    value: feet(
-      usual(x.words('item')[0] === 'spoil_back_ft' ? 'practice.spoil-back' : 'practice.open-cut'),
-    ),
-  }),
+  spoilBack: () => ({ value: feet(usual('practice.spoil-back')) }),
+  openCut: () => ({ value: feet(usual('practice.open-cut')) }),
 }

@@ -7,12 +7,10 @@ import {
 } from '../../../src/compute/daylight/sun.ts'
 import {
   airPressure,
-  dewPoint,
   meanSaturation,
   psychrometric,
   saturation,
   saturationSlope,
-  vaporFromExtremes,
   vaporFromMean,
   windAtTwoMeters,
 } from '../../../src/compute/weather/air.ts'
@@ -25,22 +23,16 @@ import {
   extraterrestrial,
   netLongWave,
   netShortWave,
-  soilHeatOfMonth,
   solarFromRange,
   solarFromSunshine,
   sunDistance,
   sunsetAngle,
 } from '../../../src/compute/weather/radiation.ts'
-import type { Answers, Inputs, Runner } from '../earth/case.ts'
+import type { Answers, Inputs, Runner } from '../case.ts'
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180
 
-function vapor(x: Inputs): number {
-  const [tmax, tmin] = [x.n('tmax'), x.n('tmin')]
-  if (x.has('ea')) return x.n('ea')
-  if (x.has('tdew')) return saturation(x.n('tdew'))
-  return vaporFromExtremes(tmax, tmin, x.n('rhmax') / 100, x.n('rhmin') / 100)
-}
+const vapor = (x: Inputs): number => (x.has('ea') ? x.n('ea') : saturation(x.n('tdew')))
 
 /** The whole daily chain, from whatever the case gives. */
 function chain(x: Inputs): Answers {
@@ -156,12 +148,9 @@ export const airAndSun: Readonly<Record<string, Runner>> = {
   }),
   es: (x) => ({ es: saturation(x.n('t')), ea: saturation(x.n('t')) }),
   slope: (x) => ({ slope: saturationSlope(x.n('t')) }),
-  ea_rh: (x) => ({ ea: vapor(x) }),
   ea_rhmean: (x) => ({ ea: vaporFromMean(x.n('tmax'), x.n('tmin'), x.n('rhmean') / 100) }),
-  tdew: (x) => ({ tdew: dewPoint(x.n('ea')) }),
   ra: radiation,
   rn: (x) => ({ rn: netShortWave(x.n('rs')) - x.n('rnl') }),
-  gmonth: (x) => ({ g: soilHeatOfMonth(x.n('t_prev'), x.n('t_next')) }),
   u2: (x) => ({ u2: windAtTwoMeters(x.n('uz'), x.n('z')) }),
   rsharg: (x) => ({ rs: solarFromRange(x.n('ra'), x.n('tmax'), x.n('tmin'), x.n('k_rs')) }),
   rso: (x) => ({ rso: clearSky(x.n('ra'), x.n('z')) }),
@@ -191,7 +180,4 @@ export const airAndSun: Readonly<Record<string, Runner>> = {
     return { decl: s.declination, eot: s.equationOfTime, ha: riseAngle(x.n('lat'), s.declination) }
   },
   sun: riseAndSet,
-  // The short series of the older sheet is not kept in the program; the full chain must agree with
-  // it within its own two minutes.
-  sun_low: riseAndSet,
 }

@@ -1,30 +1,10 @@
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
 import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
-import {
-  afterWater,
-  evaporableWater,
-  evaporationDay,
-  reduction,
-} from '../../../src/compute/weather/bare-soil.ts'
-import {
-  heatCategory,
-  heatIndex,
-  windChill,
-  windChillMetric,
-} from '../../../src/compute/weather/felt-temperature.ts'
-import {
-  channelVelocity,
-  rationalFlow,
-  retention,
-  runoffDepth,
-  shallowVelocity,
-  sheetFlowTime,
-  travelTime,
-  weightedCurveNumber,
-  weightedMean,
-} from '../../../src/compute/weather/runoff.ts'
+import { evaporableWater } from '../../../src/compute/weather/bare-soil.ts'
+import { heatIndex, windChill } from '../../../src/compute/weather/felt-temperature.ts'
+import { retention, runoffDepth } from '../../../src/compute/weather/runoff.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
-import { type Answers, type Inputs, type Runner, si } from '../earth/case.ts'
+import { type Runner, si } from '../case.ts'
 
 const given = (
   out: Readonly<Record<string, number | { refused: string }>>,
@@ -98,91 +78,11 @@ const waterFor = (dry: number, now: number, target: number): number => {
   )
 }
 
-function evaporation(x: Inputs): Answers {
-  const shared = { readily: x.n('rew'), total: x.n('tew'), kcMax: x.n('kcmax') }
-  const d = evaporationDay({
-    ...shared,
-    start: x.n('de_start'),
-    kcb: x.n('kcb'),
-    exposed: x.n('exposed'),
-    wetted: x.n('fw'),
-    eto: x.n('eto'),
-  })
-  return { few: d.few, kr: d.kr, ke: d.ke, e: d.e, de_end: d.end }
-}
-
-/** A run of days: answers are named with the day, or listed. */
-function evaporationRun(x: Inputs): Answers {
-  const at = (name: string, i: number): number => x.list(name)[i] ?? x.list(name)[0] ?? 0
-  const days = Math.max(...['eto', 'kcb', 'exposed', 'fw'].map((name) => x.list(name).length))
-  let depleted = x.n('de0')
-  const answers: Record<string, number> = {}
-  for (let i = 0; i < days; i++) {
-    const start = afterWater(
-      depleted,
-      x.has('rain') ? at('rain', i) : 0,
-      x.has('irrig') ? at('irrig', i) : 0,
-      at('fw', i),
-    )
-    const d = evaporationDay({
-      start,
-      readily: x.n('rew'),
-      total: x.n('tew'),
-      kcMax: x.n('kcmax'),
-      kcb: at('kcb', i),
-      exposed: at('exposed', i),
-      wetted: at('fw', i),
-      eto: at('eto', i),
-    })
-    depleted = d.end
-    Object.assign(answers, {
-      [`few_${i + 1}`]: d.few,
-      [`kr_${i + 1}`]: d.kr,
-      [`ke_${i + 1}`]: d.ke,
-      [`e_${i + 1}`]: d.e,
-      [`de_end_${i + 1}`]: d.end,
-    })
-  }
-  return answers
-}
-
 const celsius = (f: number): number => ((f - 32) * 5) / 9
 const fahrenheit = (c: number): number => (c * 9) / 5 + 32
 
-/**
- * The chart leaves the adjustments out; the cases of its moist corner say that they come from the
- * form.
- */
-const indexOf = (x: Inputs): Answers => ({ hi: heatIndex(x.n('t'), x.n('rh')) })
-
-function borrow(x: Inputs): Answers {
-  const dry = x.n('fill_dry') * x.n('fill_vol')
-  const borrowDry = x.n('borrow_wet') / (1 + x.n('borrow_w') / 100)
-  return {
-    borrow_dry_density: borrowDry,
-    borrow_vol: dry / borrowDry,
-    dry_mass: dry,
-    water_mass: waterFor(dry, x.n('borrow_w'), x.n('fill_w')),
-  }
-}
-
 export const soilAndRain: Readonly<Record<string, Runner>> = {
   tew: (x) => ({ tew: evaporableWater(x.n('theta_fc'), x.n('theta_wp'), x.n('ze')) }),
-  evapday: evaporation,
-  evaprun: evaporationRun,
-  kr: (x) => ({ kr: reduction(x.n('de'), x.n('rew'), x.n('tew')) }),
-  grav: (x) => {
-    const w = (x.n('m_wet') - x.n('m_dry')) / x.n('m_dry')
-    const bulk = x.n('m_dry') / x.n('vol')
-    return {
-      w,
-      bulk_density: bulk,
-      theta: w * bulk,
-      porosity: 1 - bulk / x.n('rho_solid'),
-      depth: w * bulk * x.n('layer'),
-    }
-  },
-  deficit: (x) => ({ deficit: (x.n('theta_fc') - x.n('theta')) * x.n('z') * 1000 }),
   addwater_dry: (x) => {
     const mass = waterFor(x.n('dry_density') * x.n('volume'), x.n('w_now'), x.n('w_target'))
     return {
@@ -199,23 +99,15 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
     )
     return { water_mass: mass, water_gal: mass / 8.3454 }
   },
-  borrow,
+  borrow: (x) => ({
+    water_mass: waterFor(x.n('fill_dry') * x.n('fill_vol'), x.n('borrow_w'), x.n('fill_w')),
+  }),
   station: (x) => {
     const volume = x.n('length_ft') * x.n('width_ft') * (x.n('thick_in') / 12)
     const pounds = waterFor(volume * x.n('dry_density_pcf'), x.n('w_now'), x.n('w_target'))
-    return { volume_cf: volume, water_lb: pounds, water_gal: pounds / x.n('lb_per_gal') }
+    return { water_lb: pounds, water_gal: pounds / x.n('lb_per_gal') }
   },
-  depletion: (x) => ({
-    dep_hi: x.n('awc_max') * (1 - x.n('avail_lo') / 100),
-    dep_lo: x.n('awc_min') * (1 - x.n('avail_hi') / 100),
-  }),
-  depthvol: (x) => ({
-    cubic_ft: (x.n('area_sqft') * x.n('depth_in')) / 12,
-    gallons: roundGallons(x.n('area_sqft'), x.n('depth_in')),
-  }),
-  roof: (x) => ({
-    gallons: (roundGallons(x.n('area_sqft'), x.n('depth_in')) * x.n('factor')) / roundGallons(1, 1),
-  }),
+  depthvol: (x) => ({ gallons: roundGallons(x.n('area_sqft'), x.n('depth_in')) }),
   gpa: (x) => ({ gpa: gallonsAnAcre(x.n('gpm'), x.n('mph'), x.n('w_in') / 12) }),
   gpa_ft: (x) => ({ gpa: gallonsAnAcre(x.n('gpm'), x.n('mph'), x.n('w_ft')) }),
   course128: (x) => ({ distance_ft: ounceCourse(x.si('w_in', 'in')) }),
@@ -240,25 +132,10 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
     ia: 0.2 * retention(x.n('cn')),
   }),
   cn_s: (x) => ({ q: runoffDepth(x.n('p'), x.n('s')) }),
-  cnweight: (x) => {
-    const cn = weightedCurveNumber(x.list('cns'), x.list('areas'))
-    return { cn_rounded: cn, q: runoffDepth(x.n('p'), retention(cn)) }
-  },
-  rational: (x) => ({ q: rationalFlow(x.n('c'), x.n('i'), x.n('a')) }),
-  cweight: (x) => ({ c: weightedMean(x.list('cs'), x.list('areas')) }),
-  shallow: (x) => {
-    const v = x.has('v') ? x.n('v') : shallowVelocity(x.n('s'))
-    return { v, tt: travelTime(x.n('l'), v) }
-  },
-  sheet: (x) => ({ tt: sheetFlowTime(x.n('n'), x.n('l'), x.n('p2'), x.n('s')) }),
-  channel: (x) => {
-    const r = x.n('a') / x.n('pw')
-    const v = channelVelocity(x.n('n'), r, x.n('s'))
-    return { r, v, tt: travelTime(x.n('l'), v) }
-  },
-  hi: indexOf,
+  hi: (x) => ({ hi: heatIndex(x.n('t'), x.n('rh')) }),
   hi_c: (x) => ({ hi: celsius(heatIndex(fahrenheit(x.n('t')), x.n('rh'))) }),
-  hicat: (x) => ({ category: heatCategory(heatIndex(x.n('t'), x.n('rh'))) }),
   wc: (x) => ({ wc: windChill(x.n('t'), x.n('v')) }),
-  wc_metric: (x) => ({ wc_f: fahrenheit(windChillMetric(x.n('t_c'), x.n('v_kmh'))) }),
+  wc_metric: (x) => ({
+    wc_f: windChill(fahrenheit(x.n('t_c')), toUnit(x.si('v_kmh', 'km/h'), 'mph')),
+  }),
 }
