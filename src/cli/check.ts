@@ -1,5 +1,6 @@
 import { baseLanguage } from '../model/language.ts'
 import { hasErrors } from '../model/problem.ts'
+import { checkPageTemplates } from '../render/site/check-pages.ts'
 import { checkTemplates } from '../render/text/check-templates.ts'
 import { checkWords } from '../validate/check-words.ts'
 import { findingsText } from './findings-text.ts'
@@ -31,6 +32,7 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
     ...faults,
     ...style,
     ...(library ? checkTemplates(templates, library.words) : []),
+    ...checkPageTemplates(templates),
   ]
   if (problems.length > 0) io.err(problemsText(problems, io.colors))
   if (hasErrors(problems) || !manual) return exit.faults

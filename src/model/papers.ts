@@ -18,28 +18,35 @@ type PaperSize = {
    * direction.
    */
   readonly zoom: number
+  /** Posted sheets are printed on it where a facility of its system does not ask for others. */
+  readonly isUsual: boolean
   /** Only where binders of this size are sold. */
   readonly binder?: BinderStock
 }
 
-/** Every paper there is. Posted sheets are printed on any of them, a binder on those that have one. */
+/**
+ * Every paper there is. Posted sheets are printed on any of them, a binder on those that have
+ * `binder`.
+ */
 const papers = {
   letter: {
     size: [215.9, 279.4],
     system: 'us',
     zoom: 1,
+    isUsual: true,
     // Tabs of half an inch; cards of 3.5 × 5 in.
     binder: { tab: 12.7, card: [88.9, 127] },
   },
-  tabloid: { size: [279.4, 431.8], system: 'us', zoom: 1.35 },
+  tabloid: { size: [279.4, 431.8], system: 'us', zoom: 1.35, isUsual: true },
   a4: {
     size: [210, 297],
     system: 'metric',
     zoom: 1,
+    isUsual: true,
     // The photo size nearest to 3.5 × 5 in, in whole millimeters.
     binder: { tab: 15, card: [89, 127] },
   },
-  a3: { size: [297, 420], system: 'metric', zoom: 1.35 },
+  a3: { size: [297, 420], system: 'metric', zoom: 1.35, isUsual: true },
 } as const satisfies Readonly<Record<string, PaperSize>>
 
 /** A paper of posted sheets. */
@@ -65,9 +72,9 @@ export const paperZoom = (paper: SheetPaper): number => papers[paper].zoom
 /** What is sold for binders of a paper. */
 export const binderStock = (paper: Paper): BinderStock => papers[paper].binder
 
-/** Papers for posted sheets where a facility asks for none: those of the system of its binder's. */
+/** Papers for posted sheets where a facility asks for none, by the paper of its binder. */
 export const usualSheetPapers = (paper: Paper): readonly SheetPaper[] =>
-  sheetPapers.filter((p) => papers[p].system === papers[paper].system)
+  sheetPapers.filter((p) => papers[p].isUsual && papers[p].system === papers[paper].system)
 
 /** Width and height as style sheets say them: `8.5in` and `11in`. */
 export function paperLengths(paper: SheetPaper): readonly [string, string] {

@@ -52,6 +52,9 @@ export type PageFamily = {
   }[]
 }
 
+/** The template that makes each page of a family. */
+export const familyTemplate = ({ template }: PageFamily): string => `site/${template}`
+
 /** The words of a page: its title, and what it asks for beside it. */
 export type PageTexts = { readonly title: string } & Readonly<Partial<Record<PageWord, string>>>
 

@@ -4,7 +4,7 @@ import { renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { createPen, type Pen } from '../views/pen.ts'
-import { pageWords, type SiteContext } from './page.ts'
+import { familyTemplate, pageWords, type SiteContext } from './page.ts'
 import { home } from './pages/home.ts'
 import { allPages, pageFamilies } from './pages.ts'
 
@@ -63,7 +63,7 @@ function pagesOf(manual: Manual, words: RenderAssets['words']): readonly Page[] 
     ...pageFamilies.flatMap((family) =>
       family.list(below).map(({ id, title, data }) => ({
         path: `${family.folder}/${id}.html`,
-        template: `site/${family.template}`,
+        template: familyTemplate(family),
         title,
         entry: family.under,
         data,

@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { expect, it } from 'vitest'
+import { loadTemplates } from '../../../src/cli/load/load-assets.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
-import { checkPages } from '../../../src/render/site/check-pages.ts'
+import { checkPages, checkPageTemplates } from '../../../src/render/site/check-pages.ts'
 import { folders } from '../../support/demo.ts'
 
 const words = await readFile(path.join(folders.content, 'words.yaml'), 'utf8')
@@ -33,3 +34,13 @@ it('knows no entry in the menu of a page that has none', () =>
   expect(problems(words.replace('\n  hazards:\n', '\n  hazards:\n    menu: Hazards\n'))).toEqual([
     expect.stringContaining('unknown entry "menu"'),
   ]))
+
+it('asks for the template of every page', async () => {
+  const { templates } = await loadTemplates(folders)
+  expect(checkPageTemplates(templates)).toEqual([])
+  const { 'site/learn': learn, ...others } = templates
+  expect(learn).toBeDefined()
+  expect(checkPageTemplates(others).map((p) => `${p.code} ${p.place.file}`)).toEqual([
+    'file/missing templates/site/learn.hbs',
+  ])
+})
