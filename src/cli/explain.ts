@@ -3,7 +3,7 @@ import type { Computed } from '../compute/compute-facility.ts'
 import { createEngine } from '../compute/engine/engine.ts'
 import { formulaText } from '../compute/formula/formula-text.ts'
 import { type Binding, fixed, type Use, useIdOf } from '../compute/uses/use.ts'
-import { closest } from '../model/closest.ts'
+import { didYouMean } from '../model/closest.ts'
 import type { FigureInput, Worksheet } from '../model/figure.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
@@ -98,12 +98,9 @@ function readInputs(
     const [name = '', ...rest] = text.split('=')
     const input = sheet.inputs.find((i) => i.name === name)
     if (!input) {
-      const near = closest(
-        name,
-        sheet.inputs.map((i) => i.name),
-      )
+      const known = sheet.inputs.map((i) => i.name)
       faults.push(
-        `${text}: ${sheet.id} has no input "${name}".${near ? ` Did you mean "${near}"?` : ''} It has: ${sheet.inputs.map((i) => i.name).join(', ')}`,
+        `${text}: ${sheet.id} has no input "${name}"; ${didYouMean(name, known) ?? `it has: ${known.join(', ')}`}`,
       )
       continue
     }
@@ -171,12 +168,9 @@ export async function explain(
   }
   const found = findSheet(manual, figure)
   if (!found) {
-    const near = closest(figure, [
-      ...manual.figures.map((f) => f.id),
-      ...manual.worksheets.map((w) => w.id),
-    ])
+    const known = [...manual.figures.map((f) => f.id), ...manual.worksheets.map((w) => w.id)]
     io.err(
-      `There is no figure "${figure}" in this manual.${near ? ` Did you mean "${near}"?` : ''} "explain" alone lists all.`,
+      `there is no figure "${figure}" in this manual; ${didYouMean(figure, known) ?? '"explain" alone lists all'}`,
     )
     return exit.usage
   }

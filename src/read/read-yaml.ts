@@ -11,7 +11,7 @@ import {
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
-import { placeAt, problemAt, type SourceFile } from './source-file.ts'
+import { type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
 
 export type Path = readonly (string | number)[]
 
@@ -31,7 +31,7 @@ export type SourceTree = {
     place: Place,
     code: ProblemCode,
     message: string,
-    more?: { hint?: string; severity?: Problem['severity'] },
+    more?: ProblemMore,
   ) => Problem
 }
 

@@ -17,13 +17,19 @@ export function placeAt(file: SourceFile, offset: number, length: number): Place
 
 const longestShown = 160
 
+/** What else a problem may say; an error where nothing is said of its severity. */
+export type ProblemMore = {
+  readonly hint?: string | undefined
+  readonly severity?: Problem['severity'] | undefined
+}
+
 /** A problem with the line of the file that it is about. */
 export function problemAt(
   file: SourceFile,
   place: Place,
   code: ProblemCode,
   message: string,
-  more: { hint?: string; severity?: Problem['severity'] } = {},
+  more: ProblemMore = {},
 ): Problem {
   const source = (file.text.split('\n')[place.line - 1] ?? '')
     .replace(/\r$/, '')
@@ -37,3 +43,17 @@ export function problemAt(
     ...(more.hint === undefined ? {} : { hint: more.hint }),
   }
 }
+
+/**
+ * A problem with a file as a whole, which may not be there to show a line of.
+ * @param file What problems call it.
+ */
+export const fileProblem = (
+  file: string,
+  code: ProblemCode,
+  message: string,
+  hint?: string,
+): Problem =>
+  problemAt({ path: file, text: '' }, { file, line: 1, column: 1, length: 1 }, code, message, {
+    hint,
+  })

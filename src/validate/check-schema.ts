@@ -1,12 +1,12 @@
 import type * as z from 'zod'
-import { closest } from '../model/closest.ts'
+import { didYouMean } from '../model/closest.ts'
 import type { Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 
 /** What a custom check may tell with its issue, beside the message. */
 export type IssueParams = {
   readonly code: ProblemCode
-  readonly hint?: string
+  readonly hint?: string | undefined
   readonly at?: number
   readonly length?: number
 }
@@ -76,20 +76,17 @@ function unknownKeys(
   const path = plainPath(issue.path)
   const allowed = keysOf(schemaAt(schema, path))
   return issue.keys.map((key) => {
-    const near = closest(key, allowed)
     // The usual slip in `{ station: 1,700 ft }`: inside braces the comma ends the entry.
     const hint = /^\d/.test(key)
       ? 'inside { } a comma ends an entry: put the value in quotes, such as "1,700 ft"'
-      : near
-        ? `did you mean "${near}"?`
-        : allowed.length > 0
-          ? `known here: ${allowed.join(', ')}`
-          : undefined
+      : allowed.length > 0
+        ? (didYouMean(key, allowed) ?? `known here: ${allowed.join(', ')}`)
+        : undefined
     return tree.problem(
       tree.keyPlaceOf([...path, key]),
       'schema/unknown-key',
       `unknown entry "${key}"`,
-      hint === undefined ? {} : { hint },
+      { hint },
     )
   })
 }
@@ -111,12 +108,7 @@ function problemsOf(tree: SourceTree, schema: unknown, issue: Issue): Problem[] 
         ? place
         : { ...place, column: place.column + quoted + params.at, length: params.length ?? 1 }
     return [
-      tree.problem(
-        inside,
-        params?.code ?? 'schema/format',
-        issue.message,
-        params?.hint === undefined ? {} : { hint: params.hint },
-      ),
+      tree.problem(inside, params?.code ?? 'schema/format', issue.message, { hint: params?.hint }),
     ]
   }
   if (issue.code === 'invalid_union') {
@@ -149,14 +141,14 @@ function problemsOf(tree: SourceTree, schema: unknown, issue: Issue): Problem[] 
     ]
   if (issue.code === 'invalid_value') {
     const choices = issue.values.map(String)
-    const near = typeof value === 'string' ? closest(value, choices) : undefined
+    const near = typeof value === 'string' ? didYouMean(value, choices) : undefined
     const missing = value === undefined
     return [
       tree.problem(
         place,
         missing ? 'schema/missing' : 'schema/choice',
         missing ? `"${path.join('.')}" is missing` : `${shown(value)} is not one of the choices`,
-        { hint: `${near ? `did you mean "${near}"? ` : ''}expected one of: ${choices.join(', ')}` },
+        { hint: `${near === undefined ? '' : `${near} `}expected one of: ${choices.join(', ')}` },
       ),
     ]
   }

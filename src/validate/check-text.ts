@@ -1,4 +1,4 @@
-import { closest } from '../model/closest.ts'
+import { didYouMean, didYouMeanOneOf } from '../model/closest.ts'
 import { anyBraces } from '../model/placeholders.ts'
 import type { Problem } from '../model/problem.ts'
 import type { Path } from '../read/read-yaml.ts'
@@ -24,13 +24,12 @@ function checkName(
   targets: NameTargets,
 ): Problem[] {
   if (targets.quantities.has(name)) return []
-  const near = closest(name, [...targets.quantities])
   return [
     item.tree.problem(
       item.tree.textPlaceOf(path, shown),
       'text/unknown-figure',
       `there is no figure or fact "${name}"`,
-      { hint: near ? `did you mean "${near}"?` : 'list all with "explain"' },
+      { hint: didYouMean(name, [...targets.quantities]) ?? 'list all with "explain"' },
     ),
   ]
 }
@@ -59,7 +58,11 @@ function checkString(
     const target = m[1] ?? ''
     const [scheme, id = ''] = target.split(':')
     if (scheme === 'procedure' && !targets.procedures.has(id))
-      problems.push(item.tree.problem(at(target), 'text/link', `there is no procedure "${id}"`))
+      problems.push(
+        item.tree.problem(at(target), 'text/link', `there is no procedure "${id}"`, {
+          hint: didYouMeanOneOf(id, [...targets.procedures]),
+        }),
+      )
     else if (scheme !== 'procedure')
       problems.push(
         item.tree.problem(at(target || '('), 'text/link', `a link to "${target}"`, {

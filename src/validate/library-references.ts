@@ -1,4 +1,4 @@
-import { closest } from '../model/closest.ts'
+import { didYouMeanOneOf } from '../model/closest.ts'
 import type { Problem } from '../model/problem.ts'
 import type { Path } from '../read/read-yaml.ts'
 import type { Library, Sourced } from './check-library.ts'
@@ -19,11 +19,10 @@ function checkRef(
   target: Names,
 ): Problem[] {
   if (id === undefined || target.ids.has(id)) return []
-  const near = closest(id, [...target.ids])
   const at = [...item.path, ...path]
   return [
     item.tree.problem(item.tree.placeOf(at), 'ref/missing', `there is no ${target.what} "${id}"`, {
-      hint: near ? `did you mean "${near}"?` : `known: ${[...target.ids].slice(0, 12).join(', ')}`,
+      hint: didYouMeanOneOf(id, [...target.ids]),
     }),
   ]
 }

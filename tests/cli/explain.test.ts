@@ -31,7 +31,7 @@ describe('explain', () => {
     expect(JSON.parse(fast.out).si).toBeCloseTo(JSON.parse(a.out).si / 2, 6)
   })
   it.each([
-    ['sped=5 mph', 'Did you mean "speed"?'],
+    ['sped=5 mph', 'did you mean "speed"?'],
     ['speed=5', 'has no unit'],
     ['speed=5 gal', 'not a speed'],
   ])('says what is wrong with the input %s', async (input, message) => {
@@ -55,7 +55,7 @@ describe('explain', () => {
   it('suggests a figure that was meant', async () => {
     expect(await run('explain', 'seal.start-befor')).toMatchObject({
       code: 2,
-      err: expect.stringContaining('Did you mean "seal.start-before"?'),
+      err: expect.stringContaining('did you mean "seal.start-before"?'),
     })
   })
 })

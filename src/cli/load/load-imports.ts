@@ -3,7 +3,7 @@ import type { Path } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import type { Facility } from '../../validate/check-facility.ts'
 import type { Import } from '../../validate/imports/import.ts'
-import { type Imported, imports } from '../../validate/imports/imports.ts'
+import { filesNamed, type Imported, imports } from '../../validate/imports/imports.ts'
 import { readText } from './read-text.ts'
 import type { Loaded } from './read-tree.ts'
 
@@ -23,23 +23,25 @@ async function loadNamed(
   const text = await readText(path.join(root, name), path.posix.join(shown, name), root)
   if (text.value) return { ...text, files: [text.value] }
   const problems = text.problems.map((p) =>
-    tree.problem(tree.placeOf(at), p.code, p.message, p.hint === undefined ? {} : { hint: p.hint }),
+    tree.problem(tree.placeOf(at), p.code, p.message, { hint: p.hint }),
   )
   return { value: undefined, problems, files: [] }
 }
 
 /** Every file of one kind. */
-async function loadKind<Entry, Value>(
+async function loadKind<Entry extends { readonly file: string }, Value>(
+  name: string,
   kind: Import<Entry, Value>,
   facility: Facility,
   folder: FacilityRoot,
 ): Promise<Loaded<readonly Value[]>> {
+  const { latitude, longitude } = facility.file.place
   const loaded = await Promise.all(
-    kind.named(facility.file).map(async ({ name, at, entry }): Promise<Loaded<Value>> => {
-      const source = await loadNamed(name, at, facility, folder)
+    filesNamed(facility.file, name, kind).map(async ({ entry, at }): Promise<Loaded<Value>> => {
+      const source = await loadNamed(entry.file, at, facility, folder)
       if (!source.value) return { ...source, value: undefined }
-      const place = facility.tree.placeOf(at)
-      return { ...kind.read(source.value, entry, facility.file, place), files: source.files }
+      const context = { at: facility.tree.placeOf(at), latitude, longitude }
+      return { ...kind.read(source.value, entry, context), files: source.files }
     }),
   )
   return {
@@ -48,6 +50,8 @@ async function loadKind<Entry, Value>(
     files: loaded.flatMap((l) => l.files),
   }
 }
+
+type AnyImport = Import<{ readonly file: string }, unknown>
 
 /** Adds to a facility what stands in the files that its file names. */
 export async function loadImports(
@@ -58,7 +62,7 @@ export async function loadImports(
     Object.entries(imports).map(
       async ([name, kind]) =>
         // Each kind reads its own entries and nothing else; the list of them only has one type.
-        [name, await loadKind(kind as Import<unknown, unknown>, facility, folder)] as const,
+        [name, await loadKind(name, kind as unknown as AnyImport, facility, folder)] as const,
     ),
   )
   const imported = Object.fromEntries(loaded.map(([name, { value }]) => [name, value ?? []]))

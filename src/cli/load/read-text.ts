@@ -1,18 +1,10 @@
 import { readFile, realpath, stat } from 'node:fs/promises'
-import type { Problem, ProblemCode, Result } from '../../model/problem.ts'
-import type { SourceFile } from '../../read/source-file.ts'
+import type { ProblemCode, Result } from '../../model/problem.ts'
+import { fileProblem, type SourceFile } from '../../read/source-file.ts'
 import { pathBelow } from './shown-path.ts'
 
 /** No facility file or procedure comes near this; whatever does is the wrong file. */
 const largest = 1024 * 1024
-
-const fileProblem = (file: string, code: ProblemCode, message: string, hint: string): Problem => ({
-  code,
-  severity: 'error',
-  message,
-  hint,
-  place: { file, line: 1, column: 1, length: 1 },
-})
 
 const refused = (
   file: string,

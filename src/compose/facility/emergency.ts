@@ -1,5 +1,5 @@
 import type { Contact, Emergency, PlaceOfHelp } from '../../model/manual/emergency.ts'
-import type { ContactRole } from '../../validate/schemas/facility.ts'
+import type { ContactRole } from '../../validate/schemas/contacts.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { ComposeContext } from '../context.ts'
 

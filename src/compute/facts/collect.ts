@@ -206,7 +206,7 @@ function walkedLine({ points, date, by, at }: RailLine, into: Map<string, KnownV
 /** Everything that a facility file says, by fact path, each with the place where it says so. */
 export function collectKnown(facility: Facility, capabilities: Iterable<Capability>): KnownValues {
   const { file, tree, imported } = facility
-  const line = imported.railLines[0]
+  const line = imported['rail-line'][0]
   const known = new Map<string, KnownValue>()
   walk(file, [], tree, known)
   coordinates(file, tree, known)

@@ -1,4 +1,4 @@
-import { closest } from '../../model/closest.ts'
+import { didYouMean } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Sourced } from '../../validate/check-library.ts'
 import type { FindingText } from '../../validate/schemas/library.ts'
@@ -11,14 +11,13 @@ function withoutRule(
 ): Problem[] {
   const ids = rules.map((r) => r.id)
   if (ids.includes(value.id)) return []
-  const near = closest(value.id, ids)
   return [
     tree.problem(
       tree.placeOf([...path, 'id']),
       'ref/missing',
       `no rule leads to the finding "${value.id}"`,
       {
-        hint: near ? `did you mean "${near}"?` : 'its rule stands in src/compute/findings/rules.ts',
+        hint: didYouMean(value.id, ids) ?? 'its rule stands in src/compute/findings/rules.ts',
       },
     ),
   ]

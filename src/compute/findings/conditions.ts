@@ -1,7 +1,8 @@
 import type { Capability } from '../../model/capability.ts'
 import { secondsPerDay } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
-import type { ContactRole, FacilityFile } from '../../validate/schemas/facility.ts'
+import type { ContactRole } from '../../validate/schemas/contacts.ts'
+import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import type { Engine } from '../engine/engine.ts'
 import type { FigureId, QuantityId } from '../uses/ids.ts'
 

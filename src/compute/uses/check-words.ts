@@ -1,4 +1,4 @@
-import { closest } from '../../model/closest.ts'
+import { didYouMean } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { Sourced } from '../../validate/check-library.ts'
@@ -48,10 +48,9 @@ function surplus(entries: readonly Entry[], known: readonly string[], what: stri
         }),
       ]
     if (known.includes(id)) return []
-    const near = closest(id, known)
     return [
       file.tree.problem(at, 'ref/missing', `there is no ${what} "${id}"`, {
-        hint: near ? `did you mean "${near}"?` : `no ${what} asks for these words`,
+        hint: didYouMean(id, known) ?? `no ${what} asks for these words`,
       }),
     ]
   })
@@ -105,15 +104,14 @@ function inCalculation({ file, path, id }: Entry, calculation: Calculation): Pro
           hint: `add "${name}" under "${group}"`,
         }),
       ),
-      ...extra.map((name) => {
-        const near = closest(name, wanted)
-        return file.tree.problem(
+      ...extra.map((name) =>
+        file.tree.problem(
           file.tree.keyPlaceOf([...path, group, name]),
           'ref/missing',
           `"${id}" has nothing called "${name}"`,
-          { hint: near ? `did you mean "${near}"?` : `it has: ${wanted.join(', ') || 'none'}` },
-        )
-      }),
+          { hint: didYouMean(name, wanted) ?? `it has: ${wanted.join(', ') || 'none'}` },
+        ),
+      ),
     ]
   })
 }

@@ -1,4 +1,4 @@
-import { closest } from '../closest.ts'
+import { didYouMean } from '../closest.ts'
 import type { ProblemCode } from '../problem.ts'
 import {
   type Dims,
@@ -20,7 +20,7 @@ export type Quantity = { readonly si: number; readonly dims: Dims; readonly text
 type QuantityFault = {
   readonly code: Extract<ProblemCode, `quantity/${string}`>
   readonly message: string
-  readonly hint?: string
+  readonly hint?: string | undefined
   readonly at: number
   readonly length: number
 }
@@ -90,11 +90,10 @@ function readUnits(text: string, at: number): UnitProduct | QuantityFault {
     from = start + part.length
     const factor = readFactor(part)
     if (!factor) {
-      const near = closest(part.trim(), unitNames)
       return {
         code: 'quantity/unknown-unit',
         message: `unknown unit "${part.trim()}"`,
-        ...(near === undefined ? {} : { hint: `did you mean "${near}"?` }),
+        hint: didYouMean(part.trim(), unitNames),
         at: at + Math.max(0, start),
         length: Math.max(1, part.length),
       }
@@ -117,13 +116,7 @@ const fault = (
   hint?: string,
 ): ParsedQuantity => ({
   ok: false,
-  fault: {
-    code,
-    message,
-    at,
-    length: Math.max(1, length),
-    ...(hint === undefined ? {} : { hint }),
-  },
+  fault: { code, message, at, length: Math.max(1, length), hint },
 })
 
 /**

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { closest } from '../../model/closest.ts'
+import { didYouMeanOneOf } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { Library, Sourced } from '../../validate/check-library.ts'
@@ -23,10 +23,9 @@ function unknownName(
   at: Path,
 ): Problem[] {
   if (name === undefined || names.includes(name)) return []
-  const near = closest(name, names)
   return [
     tree.problem(tree.placeOf([...path, ...at]), 'ref/missing', `there is no drawing "${name}"`, {
-      hint: near ? `did you mean "${near}"?` : `known: ${names.join(', ')}`,
+      hint: didYouMeanOneOf(name, names),
     }),
   ]
 }

@@ -1,5 +1,5 @@
 import Handlebars from 'handlebars'
-import { closest } from '../../model/closest.ts'
+import { didYouMean } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import { placeAt, problemAt, type SourceFile } from '../../read/source-file.ts'
 import type { Words } from '../../validate/schemas/words.ts'
@@ -34,14 +34,11 @@ const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
 function faultOf(
   steps: readonly string[],
   words: Words,
-): { wrong: string; hint?: string } | undefined {
+): { wrong: string; hint: string | undefined } | undefined {
   let at: unknown = words
   for (const step of steps) {
     const known = isGroup(at) ? Object.keys(at) : []
-    if (!isGroup(at) || !known.includes(step)) {
-      const near = closest(step, known)
-      return near ? { wrong: step, hint: `did you mean "${near}"?` } : { wrong: step }
-    }
+    if (!isGroup(at) || !known.includes(step)) return { wrong: step, hint: didYouMean(step, known) }
     at = at[step]
   }
   return isGroup(at)
@@ -58,7 +55,7 @@ function problemAtNode(
 ): Problem {
   const { line, column } = loc.start
   const place = { file: file.path, line, column: column + 1, length }
-  return problemAt(file, place, 'ref/missing', message, hint === undefined ? {} : { hint })
+  return problemAt(file, place, 'ref/missing', message, { hint })
 }
 
 function wordProblem(file: SourceFile, node: hbs.AST.PathExpression, words: Words): Problem[] {
@@ -77,8 +74,7 @@ function partialProblem(
 ): Problem[] {
   const name = isPath(node) ? node.original : ''
   if (partials.includes(name)) return []
-  const near = closest(name, partials)
-  const hint = near && `did you mean "${near}"?`
+  const hint = didYouMean(name, partials)
   return [problemAtNode(file, node, name.length, `there is no partial "${name}"`, hint)]
 }
 

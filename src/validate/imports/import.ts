@@ -1,30 +1,28 @@
+import type * as z from 'zod'
 import type { Place, Result } from '../../model/problem.ts'
-import type { Path } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
-import type { FacilityFile } from '../schemas/facility.ts'
 
-/** A file that the facility file names, and the path of the entry that names it. */
-type NamedFile<Entry> = {
-  readonly name: string
-  readonly at: Path
-  readonly entry: Entry
+/** An entry of the facility file that names a file beside it. */
+type Entry = { readonly file: string }
+
+/** What a file is read against: where the facility file names it, and where the facility lies. */
+export type ImportContext = {
+  readonly at: Place
+  /** Degrees, north and east positive, where the facility file says so. */
+  readonly latitude: number | undefined
+  readonly longitude: number | undefined
 }
 
 /**
- * A kind of file that a facility may bring along: where its file names some, and how one is read
- * and checked. A new kind is a file beside this one and a line in `imports.ts`; its value is there
- * for the calculations under the same name.
+ * A kind of file that a facility may bring along, declared in one place: where the facility file
+ * names it, and how it is read and checked. A new kind is a file beside this one and its line in
+ * `imports.ts`; the schema of the facility file, the loader and the calculations find it there.
  */
-export type Import<Entry, Value> = {
-  readonly named: (file: FacilityFile) => readonly NamedFile<Entry>[]
-  /**
-   * All faults of the file at once.
-   * @param at The place of the name in the facility file.
-   */
-  readonly read: (
-    source: SourceFile,
-    entry: Entry,
-    facility: FacilityFile,
-    at: Place,
-  ) => Result<Value>
+export type Import<Named extends Entry, Value> = {
+  /** The group of the facility file in which its entry stands; `top` for the file itself. */
+  readonly under: 'top' | 'oval'
+  /** Its entry there: one, or a list where there may be several files. */
+  readonly entries: z.ZodType<Named | readonly Named[]>
+  /** Reads one file and reports all its faults at once. */
+  readonly read: (source: SourceFile, entry: Named, context: ImportContext) => Result<Value>
 }

@@ -6,18 +6,18 @@ import { readGeoJson } from '../../read/rail-line/read-geojson.ts'
 import { readGpx } from '../../read/rail-line/read-gpx.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { quantity } from '../schemas/quantity.ts'
-import { line } from '../schemas/text.ts'
+import { date, line } from '../schemas/text.ts'
 import type { Import } from './import.ts'
 
 /**
  * The entry of the facility file: the line of the rail as walked or surveyed, once around, as GPX
  * 1.1 or GeoJSON (RFC 7946) in the facility folder.
  */
-export const railLineEntry = z.strictObject({
+const railLineEntry = z.strictObject({
   file: z.string().regex(/^[\w.-]+\.(gpx|geojson|json)$/i, {
     error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx',
   }),
-  date: z.iso.date({ error: 'a date such as 2027-08-03' }),
+  date,
   by: line,
   offset: quantity('oval.rail-line.offset'),
 })
@@ -166,17 +166,13 @@ export function checkRailLine(
 }
 
 /** The walked line of the rail; a facility has one at most. */
-export const railLines: Import<z.output<typeof railLineEntry>, RailLine> = {
-  named: ({ oval }) => {
-    const entry = oval['rail-line']
-    return entry === undefined
-      ? []
-      : [{ name: entry.file, at: ['oval', 'rail-line', 'file'], entry }]
-  },
-  read: (source, { file: name, date, by }, { place }, at) => {
+export const railLine = {
+  under: 'oval',
+  entries: railLineEntry,
+  read: (source, { file: name, date, by }, context) => {
     const read = name.toLowerCase().endsWith('.gpx') ? readGpx(source) : readGeoJson(source)
     if (!read.value) return { value: undefined, problems: read.problems }
-    const { value: points, problems } = checkRailLine(read.value, source, place)
-    return { value: points && { points, date, by, at }, problems }
+    const { value: points, problems } = checkRailLine(read.value, source, context)
+    return { value: points && { points, date, by, at: context.at }, problems }
   },
-}
+} as const satisfies Import<z.output<typeof railLineEntry>, RailLine>

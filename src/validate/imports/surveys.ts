@@ -15,7 +15,7 @@ import type { Import } from './import.ts'
 import { readRows } from './table-columns.ts'
 
 /** An entry of `surveys` in the facility file: a table of ruler depths or staff levels. */
-export const surveyEntry = z.strictObject({ of: z.enum(surveyKinds), file: csvName, by: line })
+const surveyEntry = z.strictObject({ of: z.enum(surveyKinds), file: csvName, by: line })
 
 /** A reading with the cells that say where it was taken. */
 export type SurveyRow = Reading & {
@@ -138,8 +138,8 @@ export function readSurvey(source: SourceFile, entry: SurveyEntry, at: Place): R
   return { value: { of: entry.of, by: entry.by, at, days, file: table.file, rows }, problems }
 }
 
-export const surveys: Import<SurveyEntry, Survey> = {
-  named: ({ surveys: entries }) =>
-    (entries ?? []).map((entry, i) => ({ name: entry.file, at: ['surveys', i, 'file'], entry })),
-  read: (source, entry, _, at) => readSurvey(source, entry, at),
-}
+export const surveys = {
+  under: 'top',
+  entries: z.array(surveyEntry),
+  read: (source, entry, { at }) => readSurvey(source, entry, at),
+} as const satisfies Import<SurveyEntry, Survey>

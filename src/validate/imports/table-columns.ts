@@ -1,4 +1,4 @@
-import { closest } from '../../model/closest.ts'
+import { didYouMean } from '../../model/closest.ts'
 import { isDay } from '../../model/day.ts'
 import { type FactPath, factSpec } from '../../model/fact-spec.ts'
 import type { Problem, Result } from '../../model/problem.ts'
@@ -44,7 +44,6 @@ function unknownColumn(
   names: readonly string[],
   found: ReadonlyMap<string, Found>,
 ): Problem {
-  const near = closest(name, names)
   return problemAt(
     table.file,
     cell.place,
@@ -52,9 +51,10 @@ function unknownColumn(
     found.has(name) ? `the column "${name}" stands here twice` : `unknown column "${cell.text}"`,
     {
       hint:
-        near && !found.has(near)
-          ? `did you mean "${near}"?`
-          : `the columns are ${names.join(', ')}`,
+        didYouMean(
+          name,
+          names.filter((known) => !found.has(known)),
+        ) ?? `the columns are ${names.join(', ')}`,
     },
   )
 }
@@ -96,7 +96,7 @@ export const cellProblem = (
   code: Problem['code'],
   message: string,
   hint?: string,
-): Problem => problemAt(table.file, cell.place, code, message, hint === undefined ? {} : { hint })
+): Problem => problemAt(table.file, cell.place, code, message, { hint })
 
 /** A cell as a quantity, with the unit of its column where the cell has none of its own. */
 function readQuantity(

@@ -11,7 +11,7 @@ import { cellProblem, readRows, type TableRow } from './table-columns.ts'
  * The entry of the facility file: a table of daily weather in the facility folder, with humidity,
  * wind and sunshine where they are observed.
  */
-export const weatherEntry = z.strictObject({ file: csvName })
+const weatherEntry = z.strictObject({ file: csvName })
 
 const columns = {
   date: 'day',
@@ -73,8 +73,8 @@ export function readWeather(source: SourceFile): Result<readonly WeatherDay[]> {
 }
 
 /** A facility has one record at most. */
-export const weather: Import<z.output<typeof weatherEntry>, readonly WeatherDay[]> = {
-  named: ({ weather: entry }) =>
-    entry === undefined ? [] : [{ name: entry.file, at: ['weather', 'file'], entry }],
+export const weather = {
+  under: 'top',
+  entries: weatherEntry,
   read: readWeather,
-}
+} as const satisfies Import<z.output<typeof weatherEntry>, readonly WeatherDay[]>

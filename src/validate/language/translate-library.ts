@@ -1,5 +1,6 @@
 import type { Problem, Result } from '../../model/problem.ts'
 import type { SourceTree } from '../../read/read-yaml.ts'
+import { fileProblem } from '../../read/source-file.ts'
 import type { LibraryTrees } from '../check-library.ts'
 import { librarySchemas } from '../schemas/library-schemas.ts'
 import { translateTree } from './translate-tree.ts'
@@ -11,13 +12,8 @@ export type LanguageFiles = {
   readonly trees: ReadonlyMap<string, SourceTree>
 }
 
-const missingFile = (file: string, base: string): Problem => ({
-  code: 'file/missing',
-  severity: 'error',
-  message: `there is no file ${file}`,
-  hint: `it says the texts of ${base}`,
-  place: { file, line: 1, column: 1, length: 1 },
-})
+const missingFile = (file: string, base: string): Problem =>
+  fileProblem(file, 'file/missing', `there is no file ${file}`, `it says the texts of ${base}`)
 
 const surplusFile = (tree: SourceTree): Problem =>
   tree.problem(tree.placeOf([]), 'ref/missing', 'the library has no file of this name', {

@@ -1,4 +1,4 @@
-import { closest } from '../../model/closest.ts'
+import { didYouMean } from '../../model/closest.ts'
 import type { Problem, Result } from '../../model/problem.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import { type Replacement, withTexts } from '../../read/with-texts.ts'
@@ -57,9 +57,8 @@ function surplus(pair: Pair, group: TextGroup, path: Path): Given {
   const { language } = pair
   const step = path.at(-1) ?? ''
   const place = typeof step === 'number' ? language.placeOf(path) : language.keyPlaceOf(path)
-  const near = closest(String(step), [...group.keys()].map(String))
   return fault(pair, place, 'schema/unknown-key', `"${shown(path)}" stands for no text`, {
-    hint: near ? `did you mean "${near}"?` : `texts here: ${listed(group)}`,
+    hint: didYouMean(String(step), [...group.keys()].map(String)) ?? `texts here: ${listed(group)}`,
   })
 }
 

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { contactRoles } from './facility.ts'
+import { contactRoles } from './contacts.ts'
 import { figureName, id, line } from './text.ts'
 import { when } from './when.ts'
 

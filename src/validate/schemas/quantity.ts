@@ -1,8 +1,10 @@
 import * as z from 'zod'
 import { type FactSpec, factSpec, gearSpec } from '../../model/fact-spec.ts'
+import type { Problem } from '../../model/problem.ts'
 import { kindOf } from '../../model/quantity/kinds.ts'
 import { parseQuantity, type Quantity } from '../../model/quantity/parse-quantity.ts'
 import { sameDims } from '../../model/quantity/units.ts'
+import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { IssueParams } from '../check-schema.ts'
 
 const si = (text: string): number => {
@@ -79,9 +81,25 @@ export function gearQuantity(field: string) {
   return fieldFor(spec).optional()
 }
 
-/** Checks a measurement's value against the fact that it measures. */
-export const readMeasured = (path: string, written: unknown): Quantity | Fault => {
-  const spec = factSpec(path)
-  if (!spec) throw new RangeError(`no fact ${path}`)
+/**
+ * Reads a quantity by the fact whose kind and range it has.
+ * @throws RangeError when there is no such fact.
+ */
+export const readMeasured = (fact: string, written: unknown): Quantity | Fault => {
+  const spec = factSpec(fact)
+  if (!spec) throw new RangeError(`no fact ${fact}`)
   return readAs(spec, written)
+}
+
+/** The same for what stands at a path of a file. */
+export function readMeasuredAt(
+  tree: SourceTree,
+  at: Path,
+  fact: string,
+  written: unknown,
+): Quantity | Problem {
+  const read = readMeasured(fact, written)
+  if (!('params' in read)) return read
+  const { code, hint } = read.params
+  return tree.problem(tree.placeOf(at), code, read.message, { hint })
 }

@@ -31,6 +31,14 @@ export const prose = z
 /** A quantity as people write it, such as `2 1/2 in`. */
 export const written = z.string().trim().min(1, { error: 'a quantity such as 3 in' })
 
+/** A day as it is written everywhere. */
+export const date = z.iso.date({ error: 'a date such as 2027-08-03' })
+
+/** A time of day, such as 13:30. */
+export const clock = z
+  .string()
+  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/, { error: 'a time of day such as 13:30' })
+
 /** Named quantities: a fact's path or a figure's id. */
 export const figureName = z
   .string()

@@ -1,6 +1,7 @@
 import { capabilities as allCapabilities } from '../../../model/capability.ts'
 import { materials as allMaterials } from '../../../model/oval-choices.ts'
-import { contactRoles, ownerships } from '../facility.ts'
+import { contactRoles } from '../contacts.ts'
+import { ownerships } from '../equipment.ts'
 import { group } from './group.ts'
 
 // What is called by these words is chosen in files of facilities and of the library.
