@@ -6,14 +6,16 @@ import { isDay } from '../model/day.ts'
 import type { Manual } from '../model/manual.ts'
 import { hasErrors } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
-import { findBrowser } from '../print/browser/find-browser.ts'
+import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts'
 import { thisMachine } from '../print/browser/machine.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
 import { type OutputFile, writeFiles } from '../write/write-files.ts'
-import { facilityFolder, projectFolders } from './folders.ts'
+import { countsOf, summary } from './build-summary.ts'
+import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
+import { lastBinder } from './last-binder.ts'
 import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
@@ -26,48 +28,6 @@ export type BuildOptions = {
   readonly into?: string
 }
 
-const laidPages = z.object({
-  revision: z.string(),
-  date: z.string(),
-  pages: z.array(z.object({ label: z.string(), print: z.string() })),
-})
-
-const lastBuild = z.object({
-  binder: z.object({
-    labels: z.record(z.string(), z.string()),
-    pages: z.record(z.string(), z.number()),
-    revision: laidPages,
-    before: laidPages.optional(),
-  }),
-})
-
-function counts(manual: Manual, pages: number) {
-  return {
-    pages,
-    figures: manual.figures.length,
-    estimates: manual.figures.filter((f) => f.estimate).length,
-    findings: manual.findings.length,
-    worksheets: manual.worksheets.length,
-    procedures: manual.procedures.length,
-  }
-}
-
-function summary(
-  manual: Manual,
-  files: number,
-  pages: number,
-  printed: Printed | undefined,
-  target: string,
-  started: number,
-): string {
-  const c = counts(manual, pages)
-  const paper = printed ? `, binder of ${printed.binderPages} pages, ${printed.sheets} sheets` : ''
-  const exchange = printed?.before
-    ? `, ${printed.toExchange} leaves to exchange since revision ${printed.before.revision}`
-    : ''
-  return `${manual.facility.name}: ${pages} site pages${paper}${exchange}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${target}; ${((performance.now() - started) / 1000).toFixed(1)} s`
-}
-
 type Ready = LoadedManual & {
   readonly manual: Manual
   readonly library: NonNullable<LoadedManual['library']>
@@ -76,20 +36,131 @@ type Ready = LoadedManual & {
 const isReady = (loaded: LoadedManual): loaded is Ready =>
   loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
 
-/**
- * What is known of the binder of the last build of the same facility: it saves prints, and tells
- * which pages are new.
- */
-async function lastBinder(
-  target: string,
-): Promise<z.output<typeof lastBuild>['binder'] | undefined> {
-  try {
-    return lastBuild.parse(JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8')))
-      .binder
-  } catch {
-    // No build before this one, or one by another version: the numbers are found by printing.
-    return undefined
+type Job = {
+  readonly facility: string
+  readonly date: string
+  readonly quiet: boolean
+  readonly folders: Folders
+  readonly progress: Progress
+  readonly io: Io
+  readonly started: number
+}
+
+async function load({ facility, date, folders, progress, io }: Job): Promise<Ready | undefined> {
+  const loaded = await progress.stage(
+    'compute',
+    () => loadManual(facility, folders, date),
+    (l) =>
+      l.manual
+        ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures`
+        : 'faults found',
+  )
+  if (loaded.problems.length > 0)
+    io.err(problemsText(loaded.problems, terminalNames(facility, folders, io.cwd), io.colors))
+  return isReady(loaded) ? loaded : undefined
+}
+
+async function versionOf({ project }: Folders): Promise<string> {
+  const about: unknown = JSON.parse(await readFile(path.join(project, 'package.json'), 'utf8'))
+  return z.object({ version: z.string() }).parse(about).version
+}
+
+/** Everything that needs a browser; the printing itself is loaded only where there is one. */
+async function print(
+  found: BrowserFound,
+  { manual, library }: Ready,
+  { version, target }: { readonly version: string; readonly target: string },
+  { folders, progress, io }: Job,
+): Promise<Printed> {
+  const { printManual } = await import('./print-manual.ts')
+  const last = await lastBinder(target)
+  const before = last?.revision.revision === manual.facility.revision ? last.before : last?.revision
+  const cache = printCache(path.join(await cacheFolder(thisMachine(io.env)), 'prints'))
+  await cache.prune()
+  const job = { found, cache, manual, words: library.words, folders, version, last, before }
+  return progress.stage(
+    'print',
+    (tell) => printManual(job, tell),
+    (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`,
+  )
+}
+
+const isPage = (file: OutputFile): boolean => file.path.endsWith('.html')
+
+/** What the stages have made of a facility. */
+type Made = {
+  readonly site: readonly OutputFile[]
+  readonly printed: Printed | undefined
+  readonly version: string
+  /** The browser that printed, as it calls itself, or `none`. */
+  readonly browser: string
+  readonly target: string
+}
+
+/** All files of a manual, the record of the build last. */
+function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made, date: string) {
+  const { site, printed, version, browser } = made
+  const files: readonly OutputFile[] = [
+    ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
+    ...(printed?.files ?? []),
+    { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
+  ]
+  const counts = countsOf(manual, site.filter(isPage).length)
+  const data = buildRecord({
+    facility: manual.facility.id,
+    date,
+    toolVersion: version,
+    browser,
+    contentHash: hashOf(contentFiles),
+    facilityHash: hashOf(facilityFiles),
+    counts,
+    binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before },
+    files,
+  })
+  return { counts, files: [...files, { path: 'build.json', data }] }
+}
+
+async function write(ready: Ready, made: Made, job: Job): Promise<void> {
+  const { date, quiet, progress, io, started } = job
+  const { printed, target } = made
+  const { counts, files } = outputOf(ready, made, date)
+  await progress.stage(
+    'write',
+    () => replaceFolder(target, (staging) => writeFiles(staging, files)),
+    () => `${files.length} files`,
+  )
+  const built = {
+    name: ready.manual.facility.name,
+    counts,
+    printed,
+    files: files.length,
+    folder: path.relative(io.cwd, target) || target,
+    seconds: (performance.now() - started) / 1000,
   }
+  if (!quiet) io.err(summary(built))
+}
+
+async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Promise<ExitCode> {
+  const { folders, progress, io } = job
+  const ready = await load(job)
+  if (!ready) return exit.faults
+  const { manual, library } = ready
+  const site = await progress.stage(
+    'render',
+    () => siteFiles(manual, library.words, folders),
+    (files) => `${files.filter(isPage).length} site pages`,
+  )
+  const version = await versionOf(folders)
+  const target = path.join(folders.dist, manual.facility.id)
+  const found = await browser
+  if (found.kind === 'found') {
+    const printed = await print(found, ready, { version, target }, job)
+    await write(ready, { site, printed, version, browser: found.version, target }, job)
+    return exit.fine
+  }
+  await write(ready, { site, printed: undefined, version, browser: 'none', target }, job)
+  io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
+  return exit.noBrowser
 }
 
 /**
@@ -111,122 +182,14 @@ export async function build(
   const folders = projectFolders(
     options.into === undefined ? undefined : path.resolve(io.cwd, options.into),
   )
+  const facility = facilityFolder(folder, io.cwd, folders)
   const progress = createProgress(io, quiet)
   // A browser takes a second or two to start, so it starts while the rest is worked out.
   const browser = findBrowser(io.env)
   try {
-    return await buildWith(browser, { folder, date, quiet, folders, progress, io, started })
+    return await buildWith(browser, { facility, date, quiet, folders, progress, io, started })
   } finally {
     const found = await browser
     if (found.kind === 'found') await found.browser.close()
   }
-}
-
-type Job = {
-  readonly folder: string | undefined
-  readonly date: string
-  readonly quiet: boolean
-  readonly folders: Folders
-  readonly progress: Progress
-  readonly io: Io
-  readonly started: number
-}
-
-async function buildWith(
-  browser: ReturnType<typeof findBrowser>,
-  { folder, date, quiet, folders, progress, io, started }: Job,
-): Promise<ExitCode> {
-  const loaded = await progress.stage(
-    'compute',
-    () => loadManual(facilityFolder(folder, io.cwd, folders), folders, date),
-    (l) =>
-      l.manual
-        ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures`
-        : 'faults found',
-  )
-  if (loaded.problems.length > 0) io.err(problemsText(loaded.problems, io.colors))
-  if (!isReady(loaded)) return exit.faults
-  const { manual, library } = loaded
-
-  const site = await progress.stage(
-    'render',
-    () => siteFiles(manual, library.words, folders),
-    (files) => `${files.filter((f) => f.path.endsWith('.html')).length} site pages`,
-  )
-  const version = String(
-    (
-      JSON.parse(await readFile(path.join(folders.project, 'package.json'), 'utf8')) as {
-        version: string
-      }
-    ).version,
-  )
-  const hashes = {
-    contentHash: hashOf(loaded.contentFiles),
-    facilityHash: hashOf(loaded.facilityFiles),
-  }
-  const target = path.join(folders.dist, manual.facility.id)
-  const found = await browser
-  let printed: Printed | undefined
-  if (found.kind === 'found') {
-    const { printManual } = await import('./print-manual.ts')
-    const last = await lastBinder(target)
-    const cache = printCache(path.join(await cacheFolder(thisMachine(io.env)), 'prints'))
-    await cache.prune()
-    printed = await progress.stage(
-      'print',
-      (tell) =>
-        printManual(
-          {
-            found,
-            cache,
-            manual,
-            words: library.words,
-            folders,
-            version,
-            last,
-            before:
-              last?.revision.revision === manual.facility.revision ? last.before : last?.revision,
-          },
-          tell,
-        ),
-      (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`,
-    )
-  }
-
-  const pages = site.filter((f) => f.path.endsWith('.html')).length
-  const output: OutputFile[] = [
-    ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
-    ...(printed?.files ?? []),
-    { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
-  ]
-  const record = buildRecord({
-    facility: manual.facility.id,
-    date,
-    toolVersion: version,
-    browser: found.kind === 'found' ? found.version : 'none',
-    ...hashes,
-    counts: counts(manual, pages),
-    binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before },
-    files: output,
-  })
-  const files = [...output, { path: 'build.json', data: record }]
-  await progress.stage(
-    'write',
-    () => replaceFolder(target, (staging) => writeFiles(staging, files)),
-    () => `${files.length} files`,
-  )
-  if (!quiet)
-    io.err(
-      summary(
-        manual,
-        files.length,
-        pages,
-        printed,
-        path.relative(io.cwd, target) || target,
-        started,
-      ),
-    )
-  if (found.kind === 'found') return exit.fine
-  io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
-  return exit.noBrowser
 }

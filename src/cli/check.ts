@@ -4,7 +4,7 @@ import { checkPageTemplates } from '../render/site/check-pages.ts'
 import { checkTemplates } from '../render/text/check-templates.ts'
 import { checkWords } from '../validate/check-words.ts'
 import { findingsText } from './findings-text.ts'
-import { facilityFolder, projectFolders } from './folders.ts'
+import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 import { loadTemplates } from './load/load-assets.ts'
 import { loadManual } from './load/load-manual.ts'
@@ -14,12 +14,8 @@ import { checkSpelling } from './spelling.ts'
 /** Checks the library and a facility, prints problems and findings, writes nothing. */
 export async function check(folder: string | undefined, io: Io): Promise<ExitCode> {
   const folders = projectFolders()
-  const {
-    manual,
-    library,
-    facility,
-    problems: faults,
-  } = await loadManual(facilityFolder(folder, io.cwd, folders), folders, io.today)
+  const root = facilityFolder(folder, io.cwd, folders)
+  const { manual, library, facility, problems: faults } = await loadManual(root, folders, io.today)
   // The words are looked at here only: a manual is not held up by a long sentence. Dictionary and
   // reading grade are those of the library's own language.
   const inBase = (facility?.file.language ?? baseLanguage) === baseLanguage
@@ -34,7 +30,8 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
     ...(library ? checkTemplates(templates, library.words) : []),
     ...checkPageTemplates(templates),
   ]
-  if (problems.length > 0) io.err(problemsText(problems, io.colors))
+  if (problems.length > 0)
+    io.err(problemsText(problems, terminalNames(root, folders, io.cwd), io.colors))
   if (hasErrors(problems) || !manual) return exit.faults
   io.out(findingsText(manual))
   return exit.fine

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs'
 import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Folders } from './load/load-manual.ts'
+import { pathBelow, withSlashes } from './load/shown-path.ts'
 
 /**
  * The project is the nearest folder upward that holds the library, whether this runs from its
@@ -25,6 +26,26 @@ export function projectFolders(dist?: string): Folders {
     shared: at('shared'),
     templates: at('templates'),
     dist: dist ?? at('dist'),
+  }
+}
+
+/** Folders of the project whose files problems name by their path in it. */
+const named = ['content', 'templates', 'shared'] as const
+
+/**
+ * How a terminal calls the files that problems name: by their path from the working directory, so
+ * that editors and terminals find them. What is written names them without where they lie.
+ */
+export function terminalNames(
+  facility: string,
+  folders: Folders,
+  cwd: string,
+): (file: string) => string {
+  const ofFacility = pathBelow(folders.project, facility) !== undefined ? folders.project : facility
+  return (file) => {
+    const isOfProject = named.some((folder) => file.startsWith(`${folder}/`))
+    const absolute = path.join(isOfProject ? folders.project : ofFacility, file)
+    return pathBelow(cwd, absolute) ?? withSlashes(absolute)
   }
 }
 

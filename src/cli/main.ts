@@ -62,7 +62,7 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
         figure: string | undefined,
         inputs: string[],
         options: { facility?: string; json?: boolean },
-      ) => done(await (await import('./explain.ts')).explain(figure, inputs, options, io)),
+      ) => done(await (await import('./explain/explain.ts')).explain(figure, inputs, options, io)),
     )
   p.command('preview')
     .description('show the site on this computer and follow every change')

@@ -12,10 +12,10 @@ const paint =
 const indentLike = (text: string): string => text.replace(/[^\t]/g, ' ')
 
 /** One problem: `file:line:column`, what is wrong, the line itself, what was expected. */
-function problemText(problem: Problem, colors: boolean): string {
+function problemText(problem: Problem, name: string, colors: boolean): string {
   const p = paint(colors)
-  const { file, line, column, length } = problem.place
-  const head = `${p('bold', `${file}:${line}:${column}`)}: ${p(problem.severity === 'error' ? 'red' : 'yellow', problem.severity)}: ${problem.message} ${p('dim', `[${problem.code}]`)}`
+  const { line, column, length } = problem.place
+  const head = `${p('bold', `${name}:${line}:${column}`)}: ${p(problem.severity === 'error' ? 'red' : 'yellow', problem.severity)}: ${problem.message} ${p('dim', `[${problem.code}]`)}`
   const lines = [head]
   if (problem.source !== undefined && problem.source.trim() !== '') {
     const gutter = `  ${line} | `
@@ -36,10 +36,20 @@ const byPlace = (a: Problem, b: Problem): number =>
 
 const counted = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`
 
-/** All problems, sorted by place, with a sum line. */
-export function problemsText(problems: readonly Problem[], colors: boolean): string {
+/**
+ * All problems, sorted by place, with a sum line.
+ * @param nameOf What a file is called here.
+ */
+export function problemsText(
+  problems: readonly Problem[],
+  nameOf: (file: string) => string,
+  colors: boolean,
+): string {
   const errors = problems.filter((p) => p.severity === 'error').length
   const files = new Set(problems.map((p) => p.place.file)).size
   const sum = `${counted(errors, 'error')}, ${counted(problems.length - errors, 'warning')} in ${counted(files, 'file')}`
-  return [...[...problems].sort(byPlace).map((p) => problemText(p, colors)), sum].join('\n\n')
+  return [
+    ...[...problems].sort(byPlace).map((p) => problemText(p, nameOf(p.place.file), colors)),
+    sum,
+  ].join('\n\n')
 }

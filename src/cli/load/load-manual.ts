@@ -24,7 +24,7 @@ import { loadImports } from './load-imports.ts'
 import { inLanguageOf } from './load-language.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
 import { type ReadFile, readTree, readTrees } from './read-tree.ts'
-import { pathBelow, withSlashes } from './shown-path.ts'
+import { pathBelow } from './shown-path.ts'
 
 /** Where the project's own folders are. */
 export type Folders = {
@@ -110,7 +110,8 @@ export async function loadManual(
   folders: Folders,
   date: string,
 ): Promise<LoadedManual> {
-  const shownRoot = pathBelow(folders.project, folder) ?? withSlashes(folder)
+  // Where a folder elsewhere lies concerns no reader of the manual.
+  const shownRoot = pathBelow(folders.project, folder) ?? ''
   const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([
     loadLibrary(folders.content),
     loadSources(folders.shared),

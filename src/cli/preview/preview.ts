@@ -2,7 +2,7 @@ import path from 'node:path'
 import { watch } from 'chokidar'
 import open from 'open'
 import { hasErrors } from '../../model/problem.ts'
-import { facilityFolder, projectFolders } from '../folders.ts'
+import { facilityFolder, projectFolders, terminalNames } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
 import { type Folders, loadManual } from '../load/load-manual.ts'
 import { problemsText } from '../problem-text.ts'
@@ -24,9 +24,10 @@ const settle = 25
 async function shownNow(facility: string, folders: Folders, before: Shown, io: Io): Promise<Shown> {
   const started = performance.now()
   const { manual, library, problems } = await loadManual(facility, folders, io.today)
-  if (problems.length > 0) io.err(problemsText(problems, io.colors))
+  const names = terminalNames(facility, folders, io.cwd)
+  if (problems.length > 0) io.err(problemsText(problems, names, io.colors))
   if (!manual || !library || hasErrors(problems))
-    return { files: before.files, faults: problemsText(problems, false) }
+    return { files: before.files, faults: problemsText(problems, names, false) }
   const files = await siteOnDemand(manual, library.words, folders)
   io.err(`${files.size} files ready in ${Math.round(performance.now() - started)} ms`)
   return { files, faults: undefined }

@@ -1,0 +1,34 @@
+import type { Manual } from '../model/manual.ts'
+import type { BuildCounts } from '../write/build-record.ts'
+import type { Printed } from './print-manual.ts'
+
+/** How much of everything a manual has. */
+export const countsOf = (manual: Manual, pages: number): BuildCounts => ({
+  pages,
+  figures: manual.figures.length,
+  estimates: manual.figures.filter((f) => f.estimate).length,
+  findings: manual.findings.length,
+  worksheets: manual.worksheets.length,
+  procedures: manual.procedures.length,
+})
+
+/** What a build is summed up in, on one line. */
+export type Built = {
+  readonly name: string
+  readonly counts: BuildCounts
+  /** Undefined where no browser could print. */
+  readonly printed: Printed | undefined
+  readonly files: number
+  /** The folder that was written, as it is shown. */
+  readonly folder: string
+  readonly seconds: number
+}
+
+/** The last line of a build. */
+export function summary({ name, counts: c, printed, files, folder, seconds }: Built): string {
+  const paper = printed ? `, binder of ${printed.binderPages} pages, ${printed.sheets} sheets` : ''
+  const exchange = printed?.before
+    ? `, ${printed.toExchange} leaves to exchange since revision ${printed.before.revision}`
+    : ''
+  return `${name}: ${c.pages} site pages${paper}${exchange}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${folder}; ${seconds.toFixed(1)} s`
+}
