@@ -6,7 +6,7 @@ import type { SourceFile } from '../../read/source-file.ts'
 type Entry = { readonly file: string }
 
 /** What a file is read against: where the facility file names it, and where the facility lies. */
-export type ImportContext = {
+type ImportContext = {
   readonly at: Place
   /** Degrees, north and east positive, where the facility file says so. */
   readonly latitude: number | undefined
