@@ -11,11 +11,13 @@ import { thisMachine } from '../print/browser/machine.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
+import { thirdPartyNotices } from '../write/third-party-notices.ts'
 import { type OutputFile, writeFiles } from '../write/write-files.ts'
 import { countsOf, summary } from './build-summary.ts'
 import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 import { lastBinder } from './last-binder.ts'
+import { loadFonts } from './load/load-fonts.ts'
 import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
@@ -95,14 +97,17 @@ type Made = {
   /** The browser that printed, as it calls itself, or `none`. */
   readonly browser: string
   readonly target: string
+  /** `THIRD-PARTY-NOTICES.txt`. */
+  readonly notices: string
 }
 
 /** All files of a manual, the record of the build last. */
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made, date: string) {
-  const { site, printed, version, browser } = made
+  const { site, printed, version, browser, notices } = made
   const files: readonly OutputFile[] = [
     ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...(printed?.files ?? []),
+    { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
     { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
   ]
   const counts = countsOf(manual, site.filter(isPage).length)
@@ -151,14 +156,15 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Pro
     (files) => `${files.filter(isPage).length} site pages`,
   )
   const version = await versionOf(folders)
+  const notices = thirdPartyNotices((await loadFonts()).licences)
   const target = path.join(folders.dist, manual.facility.id)
   const found = await browser
   if (found.kind === 'found') {
     const printed = await print(found, ready, { version, target }, job)
-    await write(ready, { site, printed, version, browser: found.version, target }, job)
+    await write(ready, { site, printed, version, browser: found.version, target, notices }, job)
     return exit.fine
   }
-  await write(ready, { site, printed: undefined, version, browser: 'none', target }, job)
+  await write(ready, { site, printed: undefined, version, browser: 'none', target, notices }, job)
   io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
   return exit.noBrowser
 }

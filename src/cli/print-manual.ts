@@ -21,8 +21,9 @@ import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets, type Sheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
-import { loadFonts, loadTemplates } from './load/load-assets.ts'
+import { loadFonts } from './load/load-fonts.ts'
 import type { Folders } from './load/load-manual.ts'
+import { loadTemplates } from './load/load-templates.ts'
 import { printingProgram } from './printing-program.ts'
 
 export type Printed = {

@@ -2,8 +2,9 @@ import type { Manual } from '../model/manual.ts'
 import { renderSite, sitePages } from '../render/site/render-site.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
-import { loadFonts, loadTemplates } from './load/load-assets.ts'
+import { loadFonts } from './load/load-fonts.ts'
 import type { Folders } from './load/load-manual.ts'
+import { loadTemplates } from './load/load-templates.ts'
 
 /** Everything below `site/`: pages, style sheet, fonts. */
 export async function siteFiles(

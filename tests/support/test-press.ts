@@ -1,5 +1,5 @@
 import { afterAll, beforeAll } from 'vitest'
-import { loadFonts } from '../../src/cli/load/load-assets.ts'
+import { loadFonts } from '../../src/cli/load/load-fonts.ts'
 import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { openPress, type Press } from '../../src/print/press/press.ts'
 import { noCache } from '../../src/print/press/print-cache.ts'

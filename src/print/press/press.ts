@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { type BrowserPage, freshFonts, openPage, type PagesBrowser } from '../page/open-page.ts'
 import { openLanes } from './lanes.ts'
 import type { CachePart, PrintCache } from './print-cache.ts'
@@ -61,12 +62,14 @@ async function load(page: BrowserPage, copy: Copy): Promise<void> {
 /** Opens a press. Its pages are opened when they are first needed. */
 export function openPress(settings: PressSettings): Press {
   const { browser, browserName, program, fontCss, lang, cache } = settings
+  // Fonts are half a million letters, and the same for every job.
+  const fonts = createHash('sha256').update(fontCss).digest()
   const pages = openLanes(lanes, () => openPage(browser, shell(lang), fontCss))
   return {
     run: (copy, args, work) => {
       const { css, body } = copy
       const on = [css, body, JSON.stringify(args), String(work)]
-      return cache.get([browserName, program, fontCss, lang, ...on], () =>
+      return cache.get([browserName, program, fonts, lang, ...on], () =>
         pages.use(async (lane) => {
           await load(lane.page, copy)
           const done = await work(lane.page, args)

@@ -1,11 +1,16 @@
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { dictionaryAt, nameAt } from '../../../src/print/pdf/dictionaries.ts'
 import { openDocument } from '../../../src/print/pdf/documents.ts'
 import { brokenRules } from '../../support/pdf-rules/broken-rules.ts'
+import { fontsOf } from '../../support/pdf-rules/fonts.ts'
 import { printedDemo, printedDemos } from '../../support/printed-demos.ts'
 import { allWords, openPdf } from '../../support/read-pdf.ts'
 import { overlaps, textBoxes } from '../../support/text-boxes.ts'
+
+/** Names of our families in a document, behind the letters of a subset. */
+const ours = /^[A-Z]{6}\+(?:SourceSans3|BarlowCondensed|STIXTwoMath)/
 
 describe.each(printedDemos)('PDFs of %s', (id) => {
   let folder: string
@@ -19,6 +24,21 @@ describe.each(printedDemos)('PDFs of %s', (id) => {
     async (name) => {
       const bytes = await readFile(path.join(folder, `${name}.pdf`))
       expect(brokenRules(await openDocument(bytes))).toEqual([])
+    },
+  )
+
+  it.each(['binder', 'forms', 'cards', 'sheets/sheets', 'sheets/sheets-black'])(
+    'carry no fonts but ours: %s',
+    async (name) => {
+      const document = await openDocument(await readFile(path.join(folder, `${name}.pdf`)))
+      const names = fontsOf(document).map(
+        ({ font }) =>
+          nameAt(font, 'BaseFont') ??
+          nameAt(dictionaryAt(font, 'FontDescriptor'), 'FontName') ??
+          '?',
+      )
+      expect(names.length).toBeGreaterThan(2)
+      expect(names.filter((n) => !ours.test(n))).toEqual([])
     },
   )
 

@@ -1,0 +1,42 @@
+import { readdir, readFile } from 'node:fs/promises'
+import path from 'node:path'
+import type { RenderAssets } from '../../render/assets.ts'
+import type { Folders } from './load-manual.ts'
+import { withSlashes } from './shown-path.ts'
+
+/** A style sheet with those in place that it imports by their path below `templates/styles/`. */
+const withImports = (text: string, styles: Readonly<Record<string, string>>): string =>
+  text.replace(/@import "([^"]+)\.css";\n/g, (_, name: string) => {
+    const style = styles[name]
+    if (style === undefined) throw new Error(`there is no style sheet ${name}.css`)
+    return style
+  })
+
+/** Reads templates and style sheets; called again by the preview whenever one changes. */
+export async function loadTemplates(
+  folders: Folders,
+): Promise<Pick<RenderAssets, 'templates' | 'styles'>> {
+  const names = (await readdir(folders.templates, { recursive: true }))
+    .map((n) => withSlashes(n))
+    .sort()
+  const read = async (ending: string): Promise<[string, string][]> =>
+    Promise.all(
+      names
+        .filter((n) => n.endsWith(ending))
+        .map(
+          async (n): Promise<[string, string]> => [
+            n.slice(0, -ending.length),
+            await readFile(path.join(folders.templates, n), 'utf8'),
+          ],
+        ),
+    )
+  const styles = Object.fromEntries(
+    (await read('.css')).map(([n, text]) => [n.replace('styles/', ''), text]),
+  )
+  return {
+    templates: Object.fromEntries(await read('.hbs')),
+    styles: Object.fromEntries(
+      Object.entries(styles).map(([n, text]) => [n, withImports(text, styles)]),
+    ),
+  }
+}
