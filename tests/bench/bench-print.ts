@@ -10,8 +10,9 @@ import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { openDocument } from '../../src/print/pdf/documents.ts'
 import { pageCount } from '../../src/print/pdf/pages.ts'
 import { openPress } from '../../src/print/press/press.ts'
-import { noCache, type PrintCache, printCache } from '../../src/print/press/print-cache.ts'
+import { type PrintCache, printCache } from '../../src/print/press/print-cache.ts'
 import { renderBinder } from '../../src/render/binder/render-binder.ts'
+import { noCache } from '../support/no-cache.ts'
 
 // What a finished binder costs against one plain print of the same pages by the same browser,
 // paired in one run. Aims: 1.6 where nothing is known of an earlier build, 1.25 where no page

@@ -2,7 +2,7 @@ import { afterAll, beforeAll } from 'vitest'
 import { loadFonts } from '../../src/cli/load/load-fonts.ts'
 import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { openPress, type Press } from '../../src/print/press/press.ts'
-import { noCache } from '../../src/print/press/print-cache.ts'
+import { noCache } from './no-cache.ts'
 
 /** A press with the project's fonts that keeps nothing, in a browser of its own. */
 export async function openTestPress(): Promise<{

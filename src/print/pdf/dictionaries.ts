@@ -1,14 +1,6 @@
-import type { PdfArray, PdfDictionary, PdfObject, PdfReference, PdfStream } from './kinds.ts'
+import type { PdfArray, PdfDictionary, PdfObject, PdfReference } from './kinds.ts'
 import { nameOf, nameText, ours, theirs } from './library.ts'
-import {
-  asArray,
-  asDictionary,
-  asName,
-  asNumber,
-  asReference,
-  asStream,
-  asText,
-} from './objects.ts'
+import { asArray, asDictionary, asName, asNumber, asReference, asText } from './objects.ts'
 
 /** An entry as it stands; a reference is not followed. */
 export const entry = (dictionary: PdfDictionary | undefined, key: string): PdfObject | undefined =>
@@ -51,8 +43,6 @@ export const dictionaryAt: At<PdfDictionary> = (dictionary, key) =>
   asDictionary(lookUp(dictionary, key))
 
 export const arrayAt: At<PdfArray> = (dictionary, key) => asArray(lookUp(dictionary, key))
-
-export const streamAt: At<PdfStream> = (dictionary, key) => asStream(lookUp(dictionary, key))
 
 /** The reference itself that stands in an entry. */
 export const referenceAt: At<PdfReference> = (dictionary, key) =>

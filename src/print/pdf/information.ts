@@ -30,8 +30,6 @@ export function writeInformation(document: PdfDocument, about: Information): voi
   library.setLanguage(about.lang)
 }
 
-export const titleOf = (document: PdfDocument): string | undefined => theirs(document).getTitle()
-
 /** Where the document information stands. */
 export const informationReference = (document: PdfDocument): PdfReference | undefined =>
   asReference(ours(contextOf(document).trailerInfo.Info))

@@ -1,15 +1,13 @@
 import {
   PDFArray,
-  PDFBool,
   PDFDict,
   PDFHexString,
   PDFName,
   PDFNumber,
   PDFRef,
-  PDFStream,
   PDFString,
 } from '@cantoo/pdf-lib'
-import type { PdfArray, PdfDictionary, PdfObject, PdfReference, PdfStream } from './kinds.ts'
+import type { PdfArray, PdfDictionary, PdfObject, PdfReference } from './kinds.ts'
 import { nameText, theirs } from './library.ts'
 
 // What an object is: each of these gives nothing for an object of another kind, and none of them
@@ -31,16 +29,11 @@ export function asText(object: PdfObject | undefined): string | undefined {
   return is instanceof PDFString || is instanceof PDFHexString ? is.decodeText() : undefined
 }
 
-export const isTrue = (object: PdfObject | undefined): boolean => theirs(object) === PDFBool.True
-
 export const asDictionary = (object: PdfObject | undefined): PdfDictionary | undefined =>
   theirs(object) instanceof PDFDict ? (object as PdfDictionary) : undefined
 
 export const asArray = (object: PdfObject | undefined): PdfArray | undefined =>
   theirs(object) instanceof PDFArray ? (object as PdfArray) : undefined
-
-export const asStream = (object: PdfObject | undefined): PdfStream | undefined =>
-  theirs(object) instanceof PDFStream ? (object as PdfStream) : undefined
 
 export const asReference = (object: PdfObject | undefined): PdfReference | undefined =>
   theirs(object) instanceof PDFRef ? (object as PdfReference) : undefined

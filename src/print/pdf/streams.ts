@@ -1,15 +1,19 @@
 import { deflateSync, inflateSync } from 'node:zlib'
-import { decodePDFRawStream, PDFContentStream, PDFRawStream } from '@cantoo/pdf-lib'
+import { decodePDFRawStream, PDFContentStream, PDFRawStream, PDFStream } from '@cantoo/pdf-lib'
 import { entry, nameAt } from './dictionaries.ts'
 import type { LiteralRecord, PdfDictionary, PdfDocument, PdfObject, PdfStream } from './kinds.ts'
 import { ours, theirs } from './library.ts'
 import { dictionary } from './make-objects.ts'
 
-export const streamDictionary = (stream: PdfStream): PdfDictionary => ours(theirs(stream).dict)
+/** What a stream says of itself; nothing for an object that is not one. */
+export function streamDictionary(object: PdfObject | undefined): PdfDictionary | undefined {
+  const stream = theirs(object)
+  return stream instanceof PDFStream ? ours(stream.dict) : undefined
+}
 
 /** Node's own decoder takes a fifth of the time of the library's, which knows all filters. */
 function decoded(stream: PDFRawStream): Uint8Array {
-  const about = ours(stream.dict)
+  const about = streamDictionary(ours(stream))
   const plain =
     nameAt(about, 'Filter') === 'FlateDecode' && entry(about, 'DecodeParms') === undefined
   return plain ? inflateSync(stream.contents) : decodePDFRawStream(stream).decode()

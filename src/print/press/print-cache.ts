@@ -62,6 +62,3 @@ export function printCache(folder: string): PrintCache {
     },
   }
 }
-
-/** For measuring, and for whoever wants everything printed anew. */
-export const noCache: PrintCache = { get: (_, make) => make(), prune: async () => undefined }

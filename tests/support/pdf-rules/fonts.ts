@@ -5,16 +5,10 @@ import {
   hasEntry,
   lookUp,
   nameAt,
-  streamAt,
 } from '../../../src/print/pdf/dictionaries.ts'
 import { resolve } from '../../../src/print/pdf/documents.ts'
-import type {
-  PdfDictionary,
-  PdfDocument,
-  PdfObject,
-  PdfStream,
-} from '../../../src/print/pdf/kinds.ts'
-import { asDictionary, asStream, itemsOf } from '../../../src/print/pdf/objects.ts'
+import type { PdfDictionary, PdfDocument, PdfObject } from '../../../src/print/pdf/kinds.ts'
+import { asDictionary, itemsOf } from '../../../src/print/pdf/objects.ts'
 import { annotationsOf, pagesOf, resourcesOf } from '../../../src/print/pdf/pages.ts'
 import { streamDictionary, streamText } from '../../../src/print/pdf/streams.ts'
 
@@ -43,25 +37,22 @@ function fontsIn(
     return [{ font, where }]
   })
   const drawn = entriesOf(dictionaryAt(resources, 'XObject')).flatMap(([, item]) => {
-    const stream = asStream(resolve(document, item))
-    return stream
-      ? fontsIn(document, dictionaryAt(streamDictionary(stream), 'Resources'), where, seen)
-      : []
+    const about = streamDictionary(resolve(document, item))
+    return fontsIn(document, dictionaryAt(about, 'Resources'), where, seen)
   })
   return [...own, ...drawn]
 }
 
 /** What a field shows in each of its states. */
-function appearances(document: PdfDocument, widget: PdfDictionary): readonly PdfStream[] {
+function appearances(document: PdfDocument, widget: PdfDictionary): readonly PdfObject[] {
   const shown = dictionaryAt(widget, 'AP')
-  const only = streamAt(shown, 'N')
-  return only
-    ? [only]
-    : entriesOf(dictionaryAt(shown, 'N')).flatMap(([, s]) => asStream(resolve(document, s)) ?? [])
+  const only = lookUp(shown, 'N')
+  if (only && streamDictionary(only)) return [only]
+  return entriesOf(dictionaryAt(shown, 'N')).flatMap(([, s]) => resolve(document, s) ?? [])
 }
 
 /** Every font in which a document shows something, once. */
-function fontsOf(document: PdfDocument): readonly UsedFont[] {
+export function fontsOf(document: PdfDocument): readonly UsedFont[] {
   const seen = new Set<PdfObject>()
   return pagesOf(document).flatMap((page, i) => {
     const fields = annotationsOf(document, page)
