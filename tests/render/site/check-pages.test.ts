@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { expect, it } from 'vitest'
-import { loadTemplates } from '../../../src/cli/load/load-assets.ts'
+import { loadTemplates } from '../../../src/cli/load/load-templates.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkPages, checkPageTemplates } from '../../../src/render/site/check-pages.ts'
 import { folders } from '../../support/demo.ts'
