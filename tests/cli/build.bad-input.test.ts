@@ -56,7 +56,7 @@ describe('a build', () => {
     expect(await run()).toBe(3)
     expect(said).toContain('OVALKEEP_BROWSER names a browser that does not work')
     const files = await readdir(path.join(out(), 'brambleford'))
-    expect(files.sort()).toEqual(['build.json', 'figures.json', 'site'])
+    expect(files.sort()).toEqual(['THIRD-PARTY-NOTICES.txt', 'build.json', 'figures.json', 'site'])
   })
 
   it('takes up procedures and notes that the facility brings along', async () => {
