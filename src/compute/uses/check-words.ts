@@ -1,29 +1,23 @@
 import { didYouMean } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Path } from '../../read/read-yaml.ts'
-import type { Sourced } from '../../validate/check-library.ts'
-import type { WorksheetFile } from '../../validate/schemas/worksheets.ts'
 import type { Calculation } from '../calculation.ts'
-import { reasons } from './reasons.ts'
-import { useTable } from './use-table.ts'
-
-type File = Sourced<WorksheetFile>
-
-/** What calculations and uses there are, which words must name. */
-export type DeclaredWorksheets = {
-  readonly uses: Readonly<Record<string, readonly Calculation[]>>
-  readonly reasons: readonly string[]
-}
-
-const declared: DeclaredWorksheets = { uses: useTable, reasons }
+import {
+  calculationGroups,
+  calculationsOf,
+  type DeclaredWorksheets,
+  declaredWorksheets,
+  namesIn,
+  type WordFile,
+  type WordGroup,
+} from './declared-worksheets.ts'
+import { lackingWords } from './lacking-words.ts'
+import { unfilledPlaces } from './unfilled-places.ts'
 
 /** An entry of a file, with the path that leads to it. */
-type Entry = { readonly file: File; readonly path: Path; readonly id: string }
+type Entry = { readonly file: WordFile; readonly path: Path; readonly id: string }
 
-const entriesIn = (
-  files: readonly File[],
-  group: 'worksheets' | 'calculations' | 'reasons',
-): readonly Entry[] =>
+const entriesIn = (files: readonly WordFile[], group: WordGroup): readonly Entry[] =>
   files.flatMap((file) =>
     Object.keys(file.value[group] ?? {}).map((id) => ({ file, path: [group, id], id })),
   )
@@ -56,44 +50,23 @@ function surplus(entries: readonly Entry[], known: readonly string[], what: stri
   })
 }
 
-/**
- * Words that are asked for and stand nowhere; reported at the head of a group, that of the subject
- * where it can be told.
- */
-function lacking(
-  entries: readonly Entry[],
-  known: readonly string[],
-  what: string,
-  files: readonly File[],
-  group: 'worksheets' | 'calculations' | 'reasons',
-): Problem[] {
-  const home = files.find((f) => f.value[group] !== undefined)
-  const has = new Set(entries.map((e) => e.id))
-  return known.flatMap((id) =>
-    has.has(id) || !home
-      ? []
-      : [
-          home.tree.problem(
-            home.tree.keyPlaceOf([group]),
-            'schema/missing',
-            `there are no words for the ${what} "${id}"`,
-            { hint: `add "${id}" under "${group}" in the file of its subject` },
-          ),
-        ],
+/** Of the words for numbers that cannot be given there is one group in all files. */
+function saidTwice(files: readonly WordFile[]): Problem[] {
+  const [first, ...others] = files.filter((f) => f.value['no-number'])
+  return others.map(({ tree }) =>
+    tree.problem(
+      tree.keyPlaceOf(['no-number']),
+      'ref/duplicate-id',
+      '"no-number" has words already',
+      { hint: `the first stand in ${first?.tree.file.path}` },
+    ),
   )
 }
-
-const groups = ['inputs', 'outputs', 'refusals', 'terms'] as const
-
-const namesIn = (calculation: Calculation, group: (typeof groups)[number]): readonly string[] =>
-  group === 'inputs' || group === 'outputs'
-    ? Object.keys(calculation[group])
-    : (calculation[group] ?? [])
 
 /** A calculation's own words against what it declares. */
 function inCalculation({ file, path, id }: Entry, calculation: Calculation): Problem[] {
   const words = file.value.calculations?.[id]
-  return groups.flatMap((group) => {
+  return calculationGroups.flatMap((group) => {
     const [said, wanted] = [Object.keys(words?.[group] ?? {}), namesIn(calculation, group)]
     const missing = wanted.filter((name) => !said.includes(name))
     const extra = said.filter((name) => !wanted.includes(name))
@@ -137,36 +110,39 @@ function numberedTwice(entries: readonly Entry[]): Problem[] {
   })
 }
 
+/** A library without any words of worksheets has no line to point at. */
+const noFiles: Problem = {
+  code: 'file/missing',
+  severity: 'error',
+  message: 'there are no words of worksheets',
+  hint: 'they stand in the files of content/worksheets',
+  place: { file: 'content/worksheets', line: 1, column: 1, length: 1 },
+}
+
 /**
  * Worksheets are declarations in code and words in content: each must have the other.
  * @param files The files of content/worksheets.
  */
 export function worksheetWordProblems(
-  files: readonly File[],
-  { uses, reasons: whys }: DeclaredWorksheets = declared,
+  files: readonly WordFile[],
+  declared: DeclaredWorksheets = declaredWorksheets,
 ): Problem[] {
-  const calculations = new Map(
-    Object.values(uses)
-      .flat()
-      .map((c) => [c.id, c]),
-  )
-  const [sheets, called, fixed] = [
-    entriesIn(files, 'worksheets'),
-    entriesIn(files, 'calculations'),
-    entriesIn(files, 'reasons'),
-  ]
-  const [useIds, calculationIds] = [Object.keys(uses), [...calculations.keys()]]
+  const [first, ...others] = files
+  if (!first) return [noFiles]
+  const calculations = calculationsOf(declared)
+  const sheets = entriesIn(files, 'worksheets')
+  const called = entriesIn(files, 'calculations')
   return [
-    ...surplus(sheets, useIds, 'worksheet'),
-    ...surplus(called, calculationIds, 'calculation'),
-    ...surplus(fixed, whys, 'reason'),
-    ...lacking(sheets, useIds, 'worksheet', files, 'worksheets'),
-    ...lacking(called, calculationIds, 'calculation', files, 'calculations'),
-    ...lacking(fixed, whys, 'reason', files, 'reasons'),
+    ...surplus(sheets, Object.keys(declared.uses), 'worksheet'),
+    ...surplus(called, [...calculations.keys()], 'calculation'),
+    ...surplus(entriesIn(files, 'reasons'), declared.reasons, 'reason'),
+    ...saidTwice(files),
+    ...lackingWords([first, ...others], declared),
     ...numberedTwice(sheets),
     ...called.flatMap((entry) => {
       const calculation = calculations.get(entry.id)
       return calculation ? inCalculation(entry, calculation) : []
     }),
+    ...files.flatMap((file) => unfilledPlaces(file, calculations)),
   ]
 }

@@ -1,4 +1,4 @@
-import { readingDistanceWords } from '../../compute/reading/reading-distance.ts'
+import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheets } from '../../render/sheets/render-sheets.ts'

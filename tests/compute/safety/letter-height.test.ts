@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readingDistance } from '../../../src/compute/reading/reading-distance.ts'
 import { letterHeight } from '../../../src/compute/safety/letter-height.ts'
+import { readingDistance } from '../../../src/compute/safety/reading-distance.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, IN, whole } from '../support/realistic.ts'
 

@@ -1,5 +1,5 @@
-import { readingDistance } from '../../../src/compute/reading/reading-distance.ts'
 import { letterHeight } from '../../../src/compute/safety/letter-height.ts'
+import { readingDistance } from '../../../src/compute/safety/reading-distance.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { numberOf } from '../../compute/support/answers.ts'
 import { type Runner, si } from '../case.ts'

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { foot, inch } from '../../model/quantity/units.ts'
-import { readingRatios } from '../safety/letter-height.ts'
+import { readingRatios } from './letter-height.ts'
 
 /**
  * Height of capitals over type size, for the humanist sans of the sheets (Source Sans: 660 of 1000
