@@ -102,14 +102,14 @@ const roundings = {
 export const roundingText = ({ mode, step }: Rounded): string => `${roundings[mode]} ${step}`
 
 /** The entry of one figure of a worksheet. */
-export function figureEntry(f: Figure, sheet: Worksheet): FiguresFile['figures'][number] {
-  const formula = sheet.formulas.find((line) => line.figure === f.id)
+export function figureEntry(f: Figure, worksheet: Worksheet): FiguresFile['figures'][number] {
+  const formula = worksheet.formulas.find((line) => line.figure === f.id)
   const value = f.value
   return {
     id: f.id,
     label: f.label,
     worksheet: f.worksheet,
-    calculation: sheet.calculation,
+    calculation: worksheet.calculation,
     kind: f.kind,
     ...(value.ok
       ? {
@@ -123,10 +123,10 @@ export function figureEntry(f: Figure, sheet: Worksheet): FiguresFile['figures']
       : { si: null, printed: '', number: '', unit: '', rounding: '', reason: value.reason }),
     estimate: f.estimate,
     toMeasure: [...f.toMeasure],
-    inputs: sheet.inputs.map(inputEntry),
+    inputs: worksheet.inputs.map(inputEntry),
     formula: formula?.tex ?? '',
     numbers: formula?.numbers ?? '',
-    sources: [...sheet.sources],
+    sources: [...worksheet.sources],
   }
 }
 
@@ -138,7 +138,9 @@ export function composeFiguresFile(manual: Manual): FiguresFile {
     version: 1,
     facility: { id, name, units: system, currency },
     date: manual.date,
-    figures: manual.worksheets.flatMap((sheet) => sheet.outputs.map((f) => figureEntry(f, sheet))),
+    figures: manual.worksheets.flatMap((worksheet) =>
+      worksheet.outputs.map((f) => figureEntry(f, worksheet)),
+    ),
     sources: Object.fromEntries(manual.sources.map((s) => [s.id, s.text])),
   }
 }
