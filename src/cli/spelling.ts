@@ -35,6 +35,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.forms,
     ...library.cards,
     ...library.worksheets,
+    library.wordsFile,
   ] as readonly Sourced<unknown>[]
   return items.flatMap((item) =>
     textsOf(item).flatMap(({ text, path }) =>

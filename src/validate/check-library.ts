@@ -69,6 +69,8 @@ export type Library = {
   readonly cards: readonly Sourced<Card>[]
   readonly worksheets: readonly Sourced<WorksheetFile>[]
   readonly words: Words
+  /** The same with its file. */
+  readonly wordsFile: Sourced<Words>
 }
 
 type Listed<T> = { readonly list: readonly Sourced<T>[]; readonly problems: readonly Problem[] }
@@ -157,7 +159,7 @@ const namedTwice = (parts: Parts): Problem[] =>
     duplicateIds(parts[part].list, called[part]),
   )
 
-const listsOf = (parts: Parts): Omit<Library, 'words'> => ({
+const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   procedures: parts.procedures.list,
   chapters: parts.chapters.list,
   cautions: parts.cautions.list,
@@ -182,6 +184,8 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   // alarms.
   const references = ofSchemas.length > 0 ? [] : libraryReferences(lists, sourceIds)
   const problems = [...ofSchemas, ...namedTwice(parts), ...references]
-  if (!checkedWords.value) return { value: undefined, problems }
-  return { value: { ...lists, words: checkedWords.value }, problems }
+  const { value } = checkedWords
+  if (!value) return { value: undefined, problems }
+  const wordsFile = { value, tree: trees.words, path: [], schema: words }
+  return { value: { ...lists, words: value, wordsFile }, problems }
 }

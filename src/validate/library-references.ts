@@ -93,7 +93,7 @@ const cardRefs = (item: Sourced<Card>, t: Targets): Problem[] => [
 
 /** Every reference from one part of the library to another that leads nowhere. */
 export function libraryReferences(
-  library: Omit<Library, 'words'>,
+  library: Omit<Library, 'words' | 'wordsFile'>,
   sourceIds: ReadonlySet<string>,
 ): Problem[] {
   const t: Targets = {

@@ -147,8 +147,7 @@ export async function loadManual(
     ...checkedLibrary.problems,
     ...(library ? findingWordProblems(library.findings) : []),
     ...(library ? worksheetWordProblems(library.worksheets) : []),
-    ...(library && translated.value ? checkDrawings(library, translated.value.words) : []),
-    ...(library && translated.value ? checkPages(translated.value.words) : []),
+    ...(library ? [...checkDrawings(library), ...checkPages(library.wordsFile.tree)] : []),
     ...(facility && library ? textProblems(library, facility) : []),
   ]
   const read = {

@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { didYouMeanOneOf } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
-import type { Path, SourceTree } from '../../read/read-yaml.ts'
+import type { Path } from '../../read/read-yaml.ts'
 import type { Library, Sourced } from '../../validate/check-library.ts'
 import { checkSchema } from '../../validate/check-schema.ts'
 import { drawingWords } from './drawing.ts'
@@ -34,8 +34,8 @@ function unknownName(
  * Holds the drawings against the library: each has its title, caption and labels in the file of
  * words, and content names no other.
  */
-export const checkDrawings = (library: Library, words: SourceTree): readonly Problem[] => [
-  ...checkSchema(words, schema).problems,
+export const checkDrawings = (library: Library): readonly Problem[] => [
+  ...checkSchema(library.wordsFile.tree, schema).problems,
   ...library.procedures.flatMap((p) => [
     ...unknownName(p, p.value.sheet.drawing, ['sheet', 'drawing']),
     ...p.value.methods.flatMap((m, i) => unknownName(p, m.drawing, ['methods', i, 'drawing'])),

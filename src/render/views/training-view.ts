@@ -3,7 +3,7 @@ import type { Pen } from './pen.ts'
 
 /** Training, procedure by procedure. */
 export function trainingView(manual: Manual, pen: Pen) {
-  const letters = [...pen.words.training.letters]
+  const letters = pen.words.training.letters.split(' ')
   return manual.procedures.map(({ id, title, training }) => ({
     id,
     title,

@@ -16,7 +16,8 @@ async function problems(
   const { library } = await loadSmall()
   const tree = readYaml({ path: 'words.yaml', text }).value
   if (!library || !tree) throw new Error('no library')
-  return checkDrawings(change(library), tree).map(
+  const wordsFile = { ...library.wordsFile, tree }
+  return checkDrawings(change({ ...library, wordsFile })).map(
     ({ place, message, hint }) =>
       `${place.file}:${place.line} ${message}${hint === undefined ? '' : `; ${hint}`}`,
   )

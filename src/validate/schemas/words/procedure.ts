@@ -43,6 +43,6 @@ export const cards = group('title')
 
 export const training = z.strictObject({
   ...entries('about', 'aims', 'show', 'practice', 'questions', 'answer', 'name', 'date', 'trainer'),
-  /** What answers to choose from are called, one letter each. */
-  letters: plain.min(5),
+  /** What answers to choose from are called, between spaces. */
+  letters: plain,
 })
