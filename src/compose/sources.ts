@@ -18,7 +18,7 @@ export type SourceItem = {
 }
 
 /** One printed reference: issuing body, title, number, year. */
-function referenceText(item: SourceItem): string {
+function referenceText(item: SourceItem, title: string): string {
   const bodies =
     (item.author ?? [])
       .map((a) => a.literal ?? [a.given, a.family].filter(Boolean).join(' '))
@@ -26,7 +26,7 @@ function referenceText(item: SourceItem): string {
   const year = item.issued?.['date-parts'][0]?.[0]
   const parts = [
     bodies,
-    item.title,
+    title,
     item.number,
     item.section,
     year === undefined ? undefined : String(year),
@@ -48,11 +48,17 @@ export function composeSources({
       ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : [])),
     ]),
   ])
+  const { words } = library
+  // What is no publication is said in the language of the manual.
+  const unpublished: Readonly<Record<string, string>> = {
+    'common-practice': words.sources.commonPractice,
+    geometry: words.sources.geometry,
+  }
   return references
     .filter((s) => cited.has(s.id))
     .map((s) => ({
       id: s.id,
-      text: referenceText(s),
+      text: referenceText(s, unpublished[s.id] ?? s.title),
       short:
         s.id === 'common-practice' ? library.words.figure.commonPractice : (s.number ?? s.title),
     }))

@@ -1,5 +1,6 @@
 import { type Capability, capabilities } from '../model/capability.ts'
-import type { Locale } from '../model/quantity/format-quantity.ts'
+import type { FactWords } from '../model/fact-words.ts'
+import type { Locale, UnitWords } from '../model/quantity/format-quantity.ts'
 import type { WorksheetWords } from '../model/worksheet-words.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import { createEngine, type Engine } from './engine/engine.ts'
@@ -9,28 +10,42 @@ import { latestDay } from './survey/latest-day.ts'
 import { allUses } from './uses/all-uses.ts'
 import type { Readings } from './uses/readings.ts'
 
+/** What facts and worksheets say. */
+export type ComputeWords = {
+  readonly facts: FactWords
+  readonly worksheets: WorksheetWords
+  /** For units that are written out; the symbols of the library where it is left out. */
+  readonly units?: UnitWords | undefined
+}
+
 export type Computed = {
   readonly engine: Engine
   readonly locale: Locale
   readonly capabilities: ReadonlySet<Capability>
-  readonly words: WorksheetWords
+  readonly words: ComputeWords
 }
 
 /**
  * From a checked facility to an engine that answers for it. Nothing is computed before it is asked
  * for.
- * @param words What its worksheets say.
  */
-export function computeFacility(facility: Facility, words: WorksheetWords): Computed {
+export function computeFacility(facility: Facility, words: ComputeWords): Computed {
   const { file, tests, imported } = facility
   const { surveys } = imported
   const weather = imported.weather[0] ?? []
   const locale: Locale = {
     system: file.units,
     currency: file.currency ?? (file.units === 'us' ? 'USD' : 'EUR'),
+    ...(words.units && { unitWords: words.units }),
   }
   const here = new Set(capabilities.filter((c) => machineFor(file, c) !== undefined))
-  const facts = buildFacts(collectKnown(facility, here), here, file.cushion.material, locale)
+  const facts = buildFacts(
+    collectKnown(facility, here),
+    here,
+    file.cushion.material,
+    locale,
+    words.facts,
+  )
   const data: Readings = {
     depths: latestDay(surveys, 'cushion-depth'),
     levels: latestDay(surveys, 'surface-level'),
@@ -39,5 +54,10 @@ export function computeFacility(facility: Facility, words: WorksheetWords): Comp
     densities: tests.densities.length > 0 ? tests.densities : undefined,
   }
   const uses = allUses(new Set(facts.keys()), locale.system, data)
-  return { engine: createEngine(uses, facts, locale, words), locale, capabilities: here, words }
+  return {
+    engine: createEngine(uses, facts, locale, words.worksheets),
+    locale,
+    capabilities: here,
+    words,
+  }
 }

@@ -4,6 +4,7 @@ import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { libraryReferences } from './library-references.ts'
 import { type Card, cards } from './schemas/cards.ts'
+import { type FactsFile, facts } from './schemas/facts.ts'
 import { type Form, forms } from './schemas/forms.ts'
 import {
   type Caution,
@@ -39,6 +40,7 @@ export type LibraryTrees = {
   readonly cards: SourceTree
   readonly words: SourceTree
   readonly worksheets: readonly SourceTree[]
+  readonly facts: SourceTree
 }
 
 /** Something of the library with the file that it stands in and the schema that it has passed. */
@@ -68,6 +70,7 @@ export type Library = {
   readonly forms: readonly Sourced<Form>[]
   readonly cards: readonly Sourced<Card>[]
   readonly worksheets: readonly Sourced<WorksheetFile>[]
+  readonly facts: readonly Sourced<FactsFile>[]
   readonly words: Words
   /** The same with its file. */
   readonly wordsFile: Sourced<Words>
@@ -135,6 +138,7 @@ function readParts(trees: LibraryTrees) {
     forms: listOf<Form>(trees.forms, forms, 'forms'),
     cards: listOf<Card>(trees.cards, cards, 'cards'),
     worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
+    facts: each<FactsFile>([trees.facts], facts),
   }
 }
 
@@ -172,6 +176,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   forms: parts.forms.list,
   cards: parts.cards.list,
   worksheets: parts.worksheets.list,
+  facts: parts.facts.list,
 })
 
 /** Checks the library: each file against its schema, then every reference between files. */

@@ -48,7 +48,7 @@ describe('earth-side uses', () => {
 
   it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
     expect(uses.some((u) => u.id === id)).toBe(true)
-    expect(libraryWords.worksheets[id]?.number).toBe(number)
+    expect(libraryWords.worksheets.worksheets[id]?.number).toBe(number)
     for (const output of outputs.split(' ')) expect(engine.figureIds).toContain(`${id}.${output}`)
   })
 

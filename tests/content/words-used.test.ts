@@ -39,6 +39,7 @@ const lookedUp = new Set([
   'compass',
   'calendar',
   'soils',
+  'units',
   'parts',
 ])
 

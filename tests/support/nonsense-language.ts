@@ -62,7 +62,7 @@ function nonsenseFile(tree: SourceTree, schema: unknown): string {
 export async function withNonsense(): Promise<Folders> {
   const content = path.join(await mkdtemp(path.join(os.tmpdir(), 'nonsense-')), 'content')
   await cp(folders.content, content, { recursive: true })
-  const { value } = await loadLibrary(content)
+  const { value } = await loadLibrary(content, folders.shared)
   if (!value) throw new Error('the library cannot be read')
   const folder = path.join(content, 'languages', nonsenseCode)
   for (const [kind, trees] of Object.entries(value) as [
@@ -70,7 +70,10 @@ export async function withNonsense(): Promise<Folders> {
     SourceTree | readonly SourceTree[],
   ][])
     for (const tree of [trees].flat()) {
-      const file = path.join(folder, path.relative('content', tree.file.path))
+      const name = tree.file.path
+        .replace(/^content\//, '')
+        .replace(/^.*\/facts\.json$/, 'facts.yaml')
+      const file = path.join(folder, name)
       await mkdir(path.dirname(file), { recursive: true })
       await writeFile(file, nonsenseFile(tree, librarySchemas[kind]))
     }

@@ -52,6 +52,6 @@ export function workAgain(computed: Computed, sheet: Worksheet, values: Given): 
     bindings: Object.fromEntries(Object.entries(use.bindings).map(given)),
   })
   const uses = engine.uses.map((use): Use => (use.id === sheet.id ? again(use) : use))
-  const worked = createEngine<string, string, string>(uses, engine.facts, locale, words)
+  const worked = createEngine<string, string, string>(uses, engine.facts, locale, words.worksheets)
   return worked.worksheet(sheet.id) ?? sheet
 }

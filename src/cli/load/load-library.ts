@@ -20,24 +20,27 @@ const single = [
 ] as const
 
 /** Reads the library of procedures and what they share. */
-export async function loadLibrary(content: string): Promise<Loaded<LibraryTrees>> {
-  const [procedures, chapters, worksheets, ...rest] = await Promise.all([
+export async function loadLibrary(content: string, shared: string): Promise<Loaded<LibraryTrees>> {
+  const [facts, procedures, chapters, worksheets, ...rest] = await Promise.all([
+    readTree(shared, 'facts.json', 'shared'),
     readTrees(content, 'procedures', 'content'),
     readTrees(content, 'chapters', 'content'),
     readTrees(content, 'worksheets', 'content'),
     ...single.map((name) => readTree(content, `${name}.yaml`, 'content')),
   ])
-  const all = [procedures, chapters, worksheets, ...rest]
+  const all = [facts, procedures, chapters, worksheets, ...rest]
   const problems: Problem[] = all.flatMap((r) => [...r.problems])
   const files = all.flatMap((r) => r.files)
   const trees = Object.fromEntries(single.map((name, i) => [name, rest[i]?.value])) as Record<
     (typeof single)[number],
     SourceTree | undefined
   >
-  if (single.some((name) => trees[name] === undefined)) return { value: undefined, problems, files }
+  if (!facts.value || single.some((name) => trees[name] === undefined))
+    return { value: undefined, problems, files }
   return {
     value: {
       ...(trees as Record<(typeof single)[number], SourceTree>),
+      facts: facts.value,
       procedures: procedures.value ?? [],
       chapters: chapters.value ?? [],
       worksheets: worksheets.value ?? [],

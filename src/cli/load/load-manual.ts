@@ -19,6 +19,7 @@ import {
   type Sourced,
 } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
+import { factWords } from '../../validate/fact-words.ts'
 import { note } from '../../validate/schemas/facility.ts'
 import { loadImports } from './load-imports.ts'
 import { inLanguageOf } from './load-language.ts'
@@ -113,7 +114,7 @@ export async function loadManual(
   // Where a folder elsewhere lies concerns no reader of the manual.
   const shownRoot = pathBelow(folders.project, folder) ?? ''
   const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([
-    loadLibrary(folders.content),
+    loadLibrary(folders.content, folders.shared),
     loadSources(folders.shared),
     readTree(folder, 'facility.yaml', shownRoot),
     readTrees(folder, 'procedures', shownRoot),
@@ -136,7 +137,11 @@ export async function loadManual(
   const facility = tables.value
   const library = checkedLibrary.value
   const ofFacility = [...facilityTree.problems, ...checkedFacility.problems, ...tables.problems]
-  const words = worksheetWords((library?.worksheets ?? []).map((f) => f.value))
+  const words = {
+    facts: factWords(library),
+    units: library?.words.units,
+    worksheets: worksheetWords((library?.worksheets ?? []).map((f) => f.value)),
+  }
   const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility, words) : undefined
   const problems = [
     ...ofFacility,

@@ -2,6 +2,7 @@ import { gearFields, gearSpec } from '../../model/fact-spec.ts'
 import type { GlanceRow, Machine } from '../../model/manual/facility.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import { factWords } from '../../validate/fact-words.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import type { ComposeContext } from '../context.ts'
 
@@ -11,18 +12,19 @@ type Entry = NonNullable<FacilityFile['equipment']>[number]
 function factsOf(
   machine: Entry,
   index: number,
-  { facility, locale }: ComposeContext,
+  { facility, locale, library }: ComposeContext,
 ): readonly GlanceRow[] {
+  const words = factWords(library)
   return gearFields.flatMap((field): GlanceRow[] => {
     const value = (machine as Readonly<Record<string, unknown>>)[field] as Quantity | undefined
     const spec = gearSpec(field)
     if (!value || !spec) return []
     return [
       {
-        label: spec.label,
+        label: words.fieldLabel(field),
         text: formatExact(value.si, spec.kind, locale),
         provenance: { kind: 'stated', at: facility.tree.placeOf(['equipment', index, field]) },
-        howTo: spec.howTo,
+        howTo: words.fieldHowTo(field),
       },
     ]
   })

@@ -1,20 +1,21 @@
 import { isFigureId } from '../../compute/uses/ids.ts'
 import { useIdOf } from '../../compute/uses/use.ts'
-import { capabilityOf, factSpec, isFactPath } from '../../model/fact-spec.ts'
+import { capabilityOf, isFactPath } from '../../model/fact-spec.ts'
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
 import { placeholder } from '../../model/placeholders.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import { formatQuantity } from '../../model/quantity/format-quantity.ts'
+import { factWords } from '../../validate/fact-words.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { ComposeContext, ManualParts } from '../context.ts'
 
 /** A fact in words, and for a machine's field which work it is for. */
-export function measureLabel(path: string, work: Words['capabilities']): string {
-  const label = factSpec(path)?.label ?? path
+export function measureLabel(path: string, library: ComposeContext['library']): string {
+  const label = factWords(library).label(path)
   const capability = capabilityOf(path)
-  return capability ? `${label}, ${work[capability]}` : label
+  return capability ? `${label}, ${library.words.capabilities[capability]}` : label
 }
 
 /** Number and unit as they are set large; a degree sign belongs to its number. */
@@ -48,7 +49,7 @@ function ofFigure(name: string, { engine, library }: Given): NamedQuantity | und
     name,
     label: figure.label,
     estimate: figure.estimate,
-    toMeasure: figure.toMeasure.map((path) => measureLabel(path, library.words.capabilities)),
+    toMeasure: figure.toMeasure.map((path) => measureLabel(path, library)),
     worksheet: { number: figure.worksheet, id: useIdOf(name) },
   }
   if (!figure.value.ok)
@@ -75,7 +76,7 @@ function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefi
 
 /** What there is no machine for, or what the facility file does not say. */
 function ofNothing(name: string, { library }: Given): NamedQuantity {
-  const label = factSpec(name)?.label
+  const label = isFactPath(name) ? factWords(library).label(name) : undefined
   const { words } = library
   const reason =
     label === undefined ? words.figure.noMachine : fill(words.figure.notInFile, { label })

@@ -10,7 +10,7 @@ export const composeToMeasure = ({ engine, library }: ComposeContext): readonly 
     most
       ? [
           {
-            label: measureLabel(fact.path, library.words.capabilities),
+            label: measureLabel(fact.path, library),
             text: fact.text,
             howTo: fact.howTo,
             figures,

@@ -88,9 +88,9 @@ export function composeReckoner(
     id: spec.id,
     title: spec.title,
     about: spec.about,
-    rowHead: spec.rows.label ?? factSpec(rows.fact)?.label ?? '',
+    rowHead: spec.rows.label ?? engine.facts.get(rows.fact)?.label ?? '',
     columnHeads: columns ? columns.values.map((v) => v.head) : figures.map((f) => f.label),
-    columnsHead: columns && (spec.columns?.label ?? factSpec(columns.fact)?.label),
+    columnsHead: columns && (spec.columns?.label ?? engine.facts.get(columns.fact)?.label),
     rows: rows.values.map(({ si, head, own }) => ({
       head,
       own,

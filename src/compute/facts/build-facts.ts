@@ -6,6 +6,7 @@ import {
   factSpec,
   type Typical,
 } from '../../model/fact-spec.ts'
+import type { FactWords } from '../../model/fact-words.ts'
 import type { Fact, Provenance } from '../../model/figure.ts'
 import type { Material } from '../../model/oval-choices.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
@@ -13,23 +14,29 @@ import type { Locale } from '../../model/quantity/format-quantity.ts'
 import { usualValue } from '../../model/usual-value.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 
-function typicalValue(typical: Typical, locale: Locale): KnownValue {
+function typicalValue(typical: Typical, note: string, locale: Locale): KnownValue {
   const provenance: Provenance = {
     kind: typical.basis === 'rule' ? 'rule' : 'typical',
     sources: typical.sources,
-    note: typical.note,
+    note,
   }
   return { si: usualValue(typical, locale.system), provenance }
 }
 
-const toFact = (path: FactPath, spec: FactSpec, known: KnownValue, locale: Locale): Fact => ({
+const toFact = (
+  path: FactPath,
+  spec: FactSpec,
+  known: KnownValue,
+  locale: Locale,
+  words: FactWords,
+): Fact => ({
   path,
-  label: spec.label,
+  label: words.label(path),
   kind: spec.kind,
   si: known.si,
   text: formatExact(known.si, spec.kind, locale),
   provenance: known.provenance,
-  howTo: spec.howTo,
+  howTo: words.howTo(path),
 })
 
 /**
@@ -43,6 +50,7 @@ export function buildFacts(
   capabilities: ReadonlySet<string>,
   material: Material,
   locale: Locale,
+  words: FactWords,
 ): ReadonlyMap<FactPath, Fact> {
   const facts = new Map<FactPath, Fact>()
   for (const path of factPaths) {
@@ -50,8 +58,9 @@ export function buildFacts(
     const capability = capabilityOf(path)
     if (!spec || (capability && !capabilities.has(capability))) continue
     const typical = spec.typical(material)
-    const value = known.get(path) ?? (typical && typicalValue(typical, locale))
-    if (value) facts.set(path, toFact(path, spec, value, locale))
+    const value =
+      known.get(path) ?? (typical && typicalValue(typical, words.why(path, material), locale))
+    if (value) facts.set(path, toFact(path, spec, value, locale, words))
   }
   return facts
 }

@@ -1,6 +1,6 @@
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
 import { exactNumber, formatExact } from '../../model/quantity/format-exact.ts'
-import { type Locale, styleOf } from '../../model/quantity/format-quantity.ts'
+import { type Locale, styleOf, unitText } from '../../model/quantity/format-quantity.ts'
 import { type Calculation, isRefusal, type Refusal } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 import type { Formula } from './formula.ts'
@@ -78,6 +78,6 @@ export function formulaLines(
 function exactText(si: number, kind: Parameters<typeof styleOf>[0], locale: Locale): string {
   const style = styleOf(kind, locale.system)
   if (style.form === 'money' || style.form === 'clock') return formatExact(si, kind, locale)
-  const unit = style.label ?? style.unit
+  const unit = unitText(style, locale)
   return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)} ${unit}`
 }

@@ -5,6 +5,7 @@ import {
   roundTo,
   styleOf,
   toUnit,
+  unitText,
 } from './format-quantity.ts'
 import type { KindName } from './kinds.ts'
 import { moneyText, significantText } from './number-text.ts'
@@ -46,8 +47,8 @@ export function formatExact(
           (parts) => Math.abs(roundTo(value, { step: 1 / parts, mode: 'nearest' }) - value) < 1e-6,
         )
       : undefined
-  if (finer !== undefined) return fractionText(value, 1 / finer, style.label ?? style.unit)
-  const unit = style.label ?? style.unit
+  if (finer !== undefined) return fractionText(value, 1 / finer, unitText(style, locale))
+  const unit = unitText(style, locale)
   const number = exactNumber(si, style.unit, use === 'sum' ? forSums : forReading)
   return unit === '' ? number : `${number}${unit === '°' ? '' : ' '}${unit}`
 }

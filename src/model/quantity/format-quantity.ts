@@ -14,7 +14,32 @@ export type Printed = {
 }
 
 /** What printing must know about the facility. */
-export type Locale = { readonly system: UnitSystem; readonly currency: string }
+export type Locale = {
+  readonly system: UnitSystem
+  readonly currency: string
+  /** In another language: words for the units that are no symbols. */
+  readonly unitWords?: UnitWords
+}
+
+/** Units that are written out, for one and for more. */
+export const spelledUnits = ['ton', 'tons', 'day', 'days', 'acre', 'acres'] as const
+export type UnitWords = Readonly<Record<(typeof spelledUnits)[number], string>>
+
+const isSpelled = (unit: string): unit is (typeof spelledUnits)[number] =>
+  spelledUnits.some((u) => u === unit)
+
+/** A unit as it stands after numbers: symbols as they are, words in the language of the manual. */
+export const unitText = ({ label, unit }: Style, { unitWords }: Locale): string =>
+  (label ?? unit)
+    .split('/')
+    .map((part) => (unitWords && isSpelled(part) ? unitWords[part] : part))
+    .join('/')
+
+/** The unit after just one: a ton, a day, an acre. */
+function unitOfOne(style: Style, locale: Locale): string {
+  const one = (style.label ?? style.unit).replace(/^(ton|day|acre)s$/, '$1')
+  return unitText({ ...style, label: one }, locale)
+}
 
 /** Rounds to a step; a tiny tolerance keeps 3.0000000001 loads from becoming 4. */
 export function roundTo(value: number, { step, mode }: Rounding): number {
@@ -97,7 +122,7 @@ export function formatQuantity(
 ): Printed {
   const s = styleOf(kind, locale.system, round)
   const value = roundTo(toUnit(si, s.unit), s)
-  const unit = s.label ?? s.unit
+  const unit = unitText(s, locale)
   if (s.form === 'duration') {
     const text = duration(value)
     const at = text.lastIndexOf(' ')
@@ -124,7 +149,7 @@ export function formatQuantity(
   const number =
     s.form === 'fraction' ? fraction(value, s.step) : decimalText(value, exact ? 0 : places(s.step))
   // One ton, one day: the only unit names that change with the number.
-  const named = number === '1' ? unit.replace(/^(ton|day|acre)s$/, '$1') : unit
+  const named = number === '1' ? unitOfOne(s, locale) : unit
   // A degree sign stands close to its number; every other unit is set off from it.
   const text = named === '' ? number : named === '°' ? `${number}°` : `${number} ${named}`
   return { number, unit: named, text, rounding: roundedAs(s, unit) }

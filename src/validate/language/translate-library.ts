@@ -20,8 +20,14 @@ const surplusFile = (tree: SourceTree): Problem =>
     hint: 'a language has the same files as the library',
   })
 
-/** The name of a file below the folder of its library or language. */
-const nameIn = (folder: string, tree: SourceTree): string => tree.file.path.slice(folder.length + 1)
+/**
+ * The name of a file below the folder of its library or language; reference data, which lie
+ * elsewhere, have their own name.
+ */
+const nameIn = (folder: string, { file: { path } }: SourceTree): string =>
+  path.startsWith(`${folder}/`)
+    ? path.slice(folder.length + 1)
+    : path.slice(path.lastIndexOf('/') + 1).replace(/\.json$/, '.yaml')
 
 /**
  * The library in another language. Structure, figures and conditions are those of the library;

@@ -1,6 +1,7 @@
 import type * as z from 'zod'
 import type { LibraryTrees } from '../check-library.ts'
 import { cards } from './cards.ts'
+import { facts } from './facts.ts'
 import { forms } from './forms.ts'
 import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } from './library.ts'
 import { plans } from './plans.ts'
@@ -23,4 +24,5 @@ export const librarySchemas = {
   cards,
   words,
   worksheets,
+  facts,
 } satisfies Readonly<Record<keyof LibraryTrees, z.ZodType>>

@@ -15,7 +15,7 @@ import {
   signalMeanings,
   signals,
 } from './words/names.ts'
-import { facility, figure, months, reckoner, worksheet } from './words/numbers.ts'
+import { facility, figure, months, reckoner, sources, units, worksheet } from './words/numbers.ts'
 import { forms, plans, soils } from './words/plans.ts'
 import { cards, procedure, sheet, training } from './words/procedure.ts'
 import { emergency, findings, safety, symptoms } from './words/safety.ts'
@@ -52,6 +52,8 @@ export const words = z.strictObject({
   safety,
   emergency,
   training,
+  units,
+  sources,
   reckoner,
   cards,
   forms,

@@ -13,7 +13,7 @@ async function readLibrary(): Promise<{
   readonly references: ComposeContext['references']
 }> {
   const [trees, references] = await Promise.all([
-    loadLibrary(folders.content),
+    loadLibrary(folders.content, folders.shared),
     loadSources(folders.shared),
   ])
   const library =

@@ -54,7 +54,7 @@ export function sampleEngine(
 ): Sample {
   const locale = { system, currency: 'USD' }
   const values = new Map(Object.entries(known).map(([path, text]) => [path, stated(text)]))
-  const facts = buildFacts(values, new Set(can), 'stone-dust', locale)
+  const facts = buildFacts(values, new Set(can), 'stone-dust', locale, libraryWords.facts)
   const uses = subjects.flatMap((uses) => [...uses(new Set(facts.keys()), system)])
-  return { engine: createEngine(uses, facts, locale, libraryWords), uses }
+  return { engine: createEngine(uses, facts, locale, libraryWords.worksheets), uses }
 }

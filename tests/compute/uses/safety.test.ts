@@ -58,14 +58,14 @@ function sample(
       ([path, text]) => [path, stated(text)],
     ),
   )
-  const facts = buildFacts(known, new Set(can), 'stone-dust', locale)
+  const facts = buildFacts(known, new Set(can), 'stone-dust', locale, libraryWords.facts)
   const uses = safetyUses(new Set(facts.keys()))
   return {
     engine: createEngine(
       [...ovalUses(new Set(facts.keys()), system), ...uses],
       facts,
       locale,
-      libraryWords,
+      libraryWords.worksheets,
     ),
     uses,
   }
@@ -76,7 +76,7 @@ describe('safety uses', () => {
 
   it.each(promised)('has worksheet %d, %s: %s', (number, id, outputs) => {
     expect(uses.some((u) => u.id === id)).toBe(true)
-    expect(libraryWords.worksheets[id]?.number).toBe(number)
+    expect(libraryWords.worksheets.worksheets[id]?.number).toBe(number)
     for (const output of outputs.split(' '))
       expect(engine.si(figureIdOf(`${id}.${output}`)), `${id}.${output}`).toBeDefined()
     expect(uses.length).toBe(promised.length)

@@ -11,7 +11,7 @@ describe('a list of cards with mistakes', () => {
   /** What is said of the list, as `line: message`, when its text is changed. */
   async function said(edit: (text: string) => string): Promise<string[]> {
     const [{ value }, sources] = await Promise.all([
-      loadLibrary(folders.content),
+      loadLibrary(folders.content, folders.shared),
       loadSources(folders.shared),
     ])
     const trees = value as LibraryTrees

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { spelledUnits } from '../../../model/quantity/format-quantity.ts'
 import { entries, group, holding } from './group.ts'
 
 export const figure = z.strictObject({
@@ -23,6 +24,12 @@ export const worksheet = z.strictObject({
   roundedDown: holding('step'),
   roundedToNearest: holding('step'),
 })
+
+/** Units that are written out. */
+export const units = group(...spelledUnits)
+
+/** What is cited and no publication. */
+export const sources = group('commonPractice', 'geometry')
 
 export const reckoner = group('worksheet', 'own', 'estimate')
 
