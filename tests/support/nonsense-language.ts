@@ -23,7 +23,7 @@ export const englishLetter = /[aeiouycn]/i
  * A text in a language that nobody speaks: vowels and some consonants carry accents, all of them
  * letters that the fonts have. What is named in braces and where links lead stays.
  */
-export const nonsense = (text: string): string =>
+const nonsense = (text: string): string =>
   text.replace(/\{[^{}]*\}|\]\([^)]*\)|[a-zA-Z]/g, (part) =>
     part.length > 1 ? part : (accented[plain.indexOf(part)] ?? part),
   )
