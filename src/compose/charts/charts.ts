@@ -7,6 +7,7 @@ import { composeHeatTable } from './heat-table.ts'
 import { composeLevelSections } from './level-sections.ts'
 import { composePasses } from './passes.ts'
 import { composeRaceInterval } from './race-interval.ts'
+import { composeRollingBlock } from './rolling-block.ts'
 import { composeWaterMonths } from './water-months.ts'
 
 /** Who composes the data of which chart. */
@@ -17,6 +18,7 @@ const composers: Composers<Charts, ComposeContext> = {
   drying: composeDryingCurve,
   countdown: composeCountdown,
   levels: composeLevelSections,
+  rolling: composeRollingBlock,
   passes: composePasses,
 }
 

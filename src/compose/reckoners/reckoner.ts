@@ -22,7 +22,8 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
   const fact = factPathOf(spec.fact)
   const kind = factSpec(fact)?.kind
   if (!kind) throw new RangeError(`no fact ${fact}`)
-  const own = engine.si(fact)
+  // A value of the manual's own is no reading of this track.
+  const own = fact.startsWith('practice.') ? undefined : engine.si(fact)
   const values = spec[locale.system].map((text) => {
     const parsed = parseQuantity(text, { plain: true })
     const si = parsed.ok ? parsed.quantity.si : Number.NaN
@@ -42,7 +43,22 @@ export function reckonerAxis(spec: Reckoner['rows'], engine: Engine, locale: Loc
   }
 }
 
-type Shown = { readonly figure: string; readonly label: string }
+type Shown = {
+  readonly figure: string
+  readonly to?: string | undefined
+  readonly label: string
+}
+
+/** A figure, or a range: `11–29 h`, or one end where both are the same. */
+function shownText(f: Shown, textOf: (id: string) => string | undefined): string {
+  const [from, to] = [textOf(f.figure), f.to === undefined ? undefined : textOf(f.to)]
+  if (from === undefined || to === undefined || from === to) return from ?? '–'
+  // The unit once, where both have the same.
+  const unit = /\s\S+$/u.exec(from)?.[0] ?? ''
+  return unit !== '' && to.endsWith(unit)
+    ? `${from.slice(0, -unit.length)}–${to}`
+    : `${from} – ${to}`
+}
 
 /** Cells of a row: over the values of a second input, or several figures side by side. */
 function cellsOf(
@@ -63,7 +79,7 @@ function cellsOf(
       )
     : [engine.vary(new Map([[rows.fact, si]]))]
   return engines.flatMap((varied) =>
-    figures.map((f) => namedText(f.figure, { engine: varied }) ?? '–'),
+    figures.map((f) => shownText(f, (id) => namedText(id, { engine: varied }))),
   )
 }
 
@@ -82,7 +98,7 @@ export function composeReckoner(
   const missing = [rows, ...(columns ? [columns] : [])].some((a) => !engine.facts.has(a.fact))
   // Without its figure or its input the table has nothing to say here.
   if (!main || missing) return undefined
-  const own = [{ figure: spec.figure, label: main.label }]
+  const own = [{ figure: spec.figure, to: spec.to, label: main.label }]
   const figures = columns ? own : (spec.figures ?? own)
   return {
     id: spec.id,

@@ -10,7 +10,15 @@ const inputs = {
   target: 'cushion.moisture.target',
   dusty: 'cushion.moisture.dusty',
   share: 'practice.readily',
-  curve: 'practice.open-curve-number',
+  solids: 'cushion.unit-weight.solids',
+  fillEarly: 'practice.wetting.fill-early',
+  fillLate: 'practice.wetting.fill-late',
+  baseEarly: 'practice.wetting.base-early',
+  baseLate: 'practice.wetting.base-late',
+  pondEarly: 'practice.wetting.pond-open-early',
+  pondLate: 'practice.wetting.pond-open-late',
+  drawEarly: 'practice.wetting.draw-early',
+  drawLate: 'practice.wetting.draw-late',
   latitude: 'place.latitude',
   windHeight: 'practice.wind-height',
 } as const
@@ -32,10 +40,11 @@ export function weatherDayRows(context: ComposeContext): TableRows {
     Math.max(0, input.held - (depleted * 1000) / (input.unitWeight * input.depth))
   return recordedDays(days, input)
     .slice(-shown)
-    .map(({ day, drawn, lost, depleted }) => [
+    .map(({ day, drawn, lost, runs, depleted }) => [
       shortDate(day.date, context),
       `${printed(day.high, 'temperature', context)} / ${printed(day.low, 'temperature', context)}`,
       printed(day.rain, 'waterDepth', context),
+      printed(runs, 'waterDepth', context),
       printed(drawn, 'waterDepth', context),
       printed(lost, 'waterDepth', context),
       printed(moistureAt(depleted), 'fineShare', context),

@@ -41,6 +41,12 @@ export const findingRules: readonly FindingRule[] = [
     figures: ['seal.start-before'],
   },
   {
+    id: 'seal-crew',
+    holds: exceeds('seal.need', 'crew.people'),
+    facts: ['crew.people', 'gear.roll-tires.count'],
+    figures: ['seal.need', 'seal.time'],
+  },
+  {
     id: 'water-short',
     holds: exceeds('supply.hours', 'water.hours'),
     facts: ['water.fill-flow', 'water.hours'],

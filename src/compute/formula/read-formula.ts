@@ -6,7 +6,7 @@ const letters = new Set(
 )
 const signs = new Set(['cdot', 'times', 'le', 'ge'])
 const spaces = new Set([',', ';', '!', 'quad'])
-const functions = new Set('max min sum sin cos tan arctan exp ln'.split(' '))
+const functions = new Set('max min sum sin cos tan arctan arccos exp ln'.split(' '))
 const closers: Readonly<Record<string, string>> = {
   '(': ')',
   '[': ']',
@@ -16,7 +16,7 @@ const closers: Readonly<Record<string, string>> = {
 }
 
 const tokenPattern =
-  /\s+|\\[a-zA-Z]+|\\.|@[a-zA-Z][a-zA-Z0-9]*|\d+(?:\{,\}\d{3})*(?:\.\d+)?|[^\s\\]/gy
+  /\s+|\\[a-zA-Z]+|\\.|@[a-zA-Z][a-zA-Z0-9]*(?:-[a-z][a-zA-Z0-9]*)*|\d+(?:\{,\}\d{3})*(?:\.\d+)?|[^\s\\]/gy
 
 /** Where reading stands in the list of tokens. */
 type Reader = { readonly tex: string; readonly tokens: readonly string[]; at: number }

@@ -7,9 +7,14 @@ import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
  * The way of rolling that the facility has; trucks come first, because they press harder and are
  * always there.
  */
-function rollTime(known: ReadonlySet<string>): Binding | undefined {
-  if (known.has('gear.roll-tires.tire-width')) return figure('roll.time')
-  return known.has('gear.roll-drum.width') ? figure('drum.time') : undefined
+function rolling(
+  known: ReadonlySet<string>,
+): { readonly time: Binding; readonly count: Binding } | undefined {
+  if (known.has('gear.roll-tires.tire-width'))
+    return { time: figure('roll.time'), count: fact('gear.roll-tires.count') }
+  return known.has('gear.roll-drum.width')
+    ? { time: figure('drum.time'), count: fact('gear.roll-drum.count') }
+    : undefined
 }
 
 /**
@@ -20,13 +25,16 @@ function rollTime(known: ReadonlySet<string>): Binding | undefined {
  */
 export function sealingUses(known: ReadonlySet<string>, system: UnitSystem): readonly Use[] {
   const flatten = known.has('gear.screen.width') ? figure('screen.time') : undefined
-  const roll = rollTime(known)
+  const roll = rolling(known)
   const uses: Use[] = []
   if (flatten || roll) {
     uses.push(
       use('seal', sealingTime, {
         flatten: flatten ?? fixed(0, 'nothing-flattens'),
-        roll: roll ?? fixed(0, 'nothing-rolls'),
+        roll: roll?.time ?? fixed(0, 'nothing-rolls'),
+        laps: flatten ? figure('screen.laps') : fixed(1, 'nothing-flattens'),
+        rollers: roll?.count ?? fixed(0, 'nothing-rolls'),
+        people: fact('crew.people'),
         margin: fact('practice.seal.margin'),
       }),
     )

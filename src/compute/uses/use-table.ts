@@ -54,9 +54,10 @@ import { dailyDemand } from '../water/daily-demand.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
 import { drying } from '../weather/drying.ts'
+import { dryingClock } from '../weather/drying-clock.ts'
 import { heat } from '../weather/heat.ts'
 import { layerDrying } from '../weather/layer-drying.ts'
-import { rainAndDrying } from '../weather/rain-and-drying.ts'
+import { rainBalance } from '../weather/rain-balance.ts'
 import {
   evapotranspiration,
   evapotranspirationByTemperature,
@@ -105,7 +106,12 @@ export const useTable = {
   round: [waterRound],
   cycle: [truckCycle],
   calibrate: [tankRun],
-  rain: [rainAndDrying],
+  rain: [rainBalance],
+  'rain-flattened': [rainBalance],
+  'rain-rolled': [rainBalance],
+  back: [dryingClock],
+  'back-flattened': [dryingClock],
+  'back-rolled': [dryingClock],
   'layer-dry': [layerDrying],
   supply: [raceDaySupply],
   seal: [sealingTime],

@@ -1,9 +1,10 @@
 import { daylight } from '../daylight/daylight.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
 import { drying } from '../weather/drying.ts'
+import { dryingClock } from '../weather/drying-clock.ts'
 import { heat } from '../weather/heat.ts'
 import { layerDrying } from '../weather/layer-drying.ts'
-import { rainAndDrying } from '../weather/rain-and-drying.ts'
+import { rainBalance } from '../weather/rain-balance.ts'
 import {
   evapotranspiration,
   evapotranspirationByTemperature,
@@ -23,6 +24,66 @@ const cushion = {
 
 const all = (known: ReadonlySet<string>, ...paths: readonly string[]): boolean =>
   paths.every((p) => known.has(p))
+
+const base = {
+  early: fact('practice.wetting.base-early'),
+  late: fact('practice.wetting.base-late'),
+}
+
+const pressed = (surface: 'open' | 'flattened' | 'rolled', end: 'early' | 'late') =>
+  surface === 'open'
+    ? fixed(0, 'nothing-presses')
+    : fact(`practice.wetting.pressed-${surface}-${end}`)
+
+/** What the cushion and what lies below take of a rain: the quick and the slow end of each. */
+const uncertain = (surface: 'open' | 'flattened' | 'rolled') => ({
+  solids: fact('cushion.unit-weight.solids'),
+  fillEarly: fact('practice.wetting.fill-early'),
+  fillLate: fact('practice.wetting.fill-late'),
+  baseEarly: surface === 'rolled' ? fixed(0, 'shut-by-rolling') : base.early,
+  baseLate: surface === 'rolled' ? fixed(0, 'shut-by-rolling') : base.late,
+  pondEarly: fact(`practice.wetting.pond-${surface}-early`),
+  pondLate: fact(`practice.wetting.pond-${surface}-late`),
+  drawEarly: fact('practice.wetting.draw-early'),
+  drawLate: fact('practice.wetting.draw-late'),
+})
+
+/** A rain on the three states of the surface, and when each is dry by the clock. */
+function rain(known: ReadonlySet<string>): readonly Use[] {
+  const states = [
+    { id: 'rain', clock: 'back', surface: 'open' },
+    { id: 'rain-flattened', clock: 'back-flattened', surface: 'flattened' },
+    { id: 'rain-rolled', clock: 'back-rolled', surface: 'rolled' },
+  ] as const
+  const clock = all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone')
+  return states.flatMap(({ id, clock: clockId, surface }) => [
+    use(id, rainBalance, {
+      ...uncertain(surface),
+      rain: fact('practice.rain'),
+      depth: fact('cushion.depth.target'),
+      unitWeight: fact('cushion.unit-weight.worked'),
+      packed: fact('cushion.unit-weight.compacted'),
+      target: fact('cushion.moisture.target'),
+      held: fact('cushion.moisture.held'),
+      pressedEarly: pressed(surface, 'early'),
+      pressedLate: pressed(surface, 'late'),
+      rate: figure('air.rate'),
+      share: fact('practice.wetting.day'),
+      daylight: figure('dry.daylight'),
+    }),
+    ...(clock
+      ? [
+          use(clockId, dryingClock, {
+            early: figure(`${id}.heel-early`),
+            late: figure(`${id}.heel-late`),
+            daylight: figure('dry.daylight'),
+            rise: figure('daylight.rise'),
+            set: figure('daylight.set'),
+          }),
+        ]
+      : []),
+  ])
+}
 
 function air(known: ReadonlySet<string>): Use[] {
   if (!all(known, 'climate.tmax', 'climate.tmin', 'place.latitude', 'fair.day-of-year')) return []
@@ -60,17 +121,7 @@ function air(known: ReadonlySet<string>): Use[] {
       day: shared.day,
     }),
     use('layer-dry', layerDrying, { ...cushion, rate: figure('air.rate') }),
-    use('rain', rainAndDrying, {
-      rain: fact('practice.rain'),
-      open: fact('practice.open-curve-number'),
-      closed: fact('practice.closed-curve-number'),
-      depth: fact('cushion.depth.target'),
-      unitWeight: fact('cushion.unit-weight.worked'),
-      target: fact('cushion.moisture.target'),
-      held: fact('cushion.moisture.held'),
-      rate: figure('air.rate'),
-      daylight: figure('dry.daylight'),
-    }),
+    ...rain(known),
   ]
 }
 
@@ -81,7 +132,7 @@ export function recordUses(known: ReadonlySet<string>, { weather }: Readings): r
   return [
     use('record', weatherRecord(weather), {
       ...cushion,
-      curve: fact('practice.open-curve-number'),
+      ...uncertain('open'),
       latitude: fact('place.latitude'),
       elevation,
       windHeight: fact('practice.wind-height'),

@@ -1,11 +1,11 @@
-import { inch } from '../../model/quantity/units.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 import { calculation } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
 import { layerWater } from './layer-drying.ts'
-import { retention, runoffDepth } from './runoff.ts'
 import { type RecordedDay, weatherRun } from './weather-run.ts'
+import { drawInput, fillInput, solidsInput, waterInput } from './wetted-inputs.ts'
+import { poreWater, waterOfMoisture } from './wetted-layer.ts'
 
 /** What the layer of a record is made of; SI, moistures by dry weight. */
 export type RecordInput = {
@@ -15,21 +15,37 @@ export type RecordInput = {
   readonly target: number
   readonly dusty: number
   readonly share: number
-  readonly curve: number
+  readonly solids: number
+  /** Ends of what cannot be known; the record goes by their middle. */
+  readonly fillEarly: number
+  readonly fillLate: number
+  readonly baseEarly: number
+  readonly baseLate: number
+  readonly pondEarly: number
+  readonly pondLate: number
+  readonly drawEarly: number
+  readonly drawLate: number
   readonly latitude: number
   readonly elevation: number
   readonly windHeight: number
 }
 
-/** The layer of this facility through its record of weather. */
+const middle = (early: number, late: number): number => (early + late) / 2
+
+/** The open layer of this facility through its record of weather. */
 export function recordedDays(days: readonly WeatherDay[], x: RecordInput): readonly RecordedDay[] {
   const { total, readily } = layerWater(x.depth, x.unitWeight, x.held, x.dusty, x.share)
-  const wanted = Math.max(0, ((x.held - x.target) * x.unitWeight * x.depth) / 1000)
+  const material = { depth: x.depth, worked: x.unitWeight, solids: x.solids }
+  const perMoisture = waterOfMoisture(material)
+  const full = poreWater(material, x.unitWeight, middle(x.fillEarly, x.fillLate))
   return weatherRun(days, x, {
     total,
     readily,
-    wanted: Math.min(wanted, total),
-    runoff: (rain) => runoffDepth(rain / inch, retention(x.curve)) * inch,
+    wanted: Math.min(Math.max(0, (x.held - x.target) * perMoisture), total),
+    aboveHeld: Math.max(0, full - x.held * perMoisture),
+    base: middle(x.baseEarly, x.baseLate),
+    hollows: middle(x.pondEarly, x.pondLate),
+    draw: middle(x.drawEarly, x.drawLate),
   })
 }
 
@@ -41,7 +57,7 @@ export function recordedDays(days: readonly WeatherDay[], x: RecordInput): reado
 export const weatherRecord = (days: readonly WeatherDay[]) =>
   calculation({
     id: 'weather-record',
-    sources: ['fao-56', 'nrcs-tr-55'],
+    sources: ['fao-56', 'asce-77', 'common-practice'],
     inputs: {
       depth: depthTargetInput,
       unitWeight: workedWeightInput,
@@ -49,7 +65,15 @@ export const weatherRecord = (days: readonly WeatherDay[]) =>
       target: { symbol: 'w', kind: 'fineShare', range: [0, 0.5] },
       dusty: { symbol: 'w_d', kind: 'fineShare', range: [0, 0.4] },
       share: { symbol: 'p', kind: 'share', range: [0.1, 0.95] },
-      curve: { symbol: 'CN', kind: 'count', range: [30, 100] },
+      solids: solidsInput,
+      fillEarly: fillInput('a_q'),
+      fillLate: fillInput('a_s'),
+      baseEarly: waterInput('B_1'),
+      baseLate: waterInput('B_2'),
+      pondEarly: waterInput('D_1'),
+      pondLate: waterInput('D_2'),
+      drawEarly: drawInput('K_q'),
+      drawLate: drawInput('K_s'),
       latitude: { symbol: '\\varphi', kind: 'fineAngle', range: [-1.16, 1.16] },
       elevation: { symbol: 'h', kind: 'elevation', range: [-430, 4600] },
       windHeight: { symbol: 'z', kind: 'width', range: [0.5, 16] },
@@ -60,6 +84,9 @@ export const weatherRecord = (days: readonly WeatherDay[]) =>
       rain: { symbol: 'P', kind: 'waterDepth', tex: '\\textstyle\\sum_i P_i' },
       drawn: { symbol: 'ET_o', kind: 'waterDepth', tex: '\\textstyle\\sum_i ET_{o,i}' },
       lost: { symbol: 'E', kind: 'waterDepth', tex: '\\textstyle\\sum_i K_{e,i}\\,ET_{o,i}' },
+      runs: { symbol: 'Q', kind: 'waterDepth', tex: '\\textstyle\\sum_i Q_i' },
+      base: { symbol: 'B', kind: 'waterDepth', tex: '\\textstyle\\sum_i B_i' },
+      wet: { symbol: 'n_w', kind: 'count', tex: '\\textstyle\\sum_{w_i > w_h} 1' },
       moisture: {
         symbol: 'w_n',
         kind: 'fineShare',
@@ -87,6 +114,9 @@ export const weatherRecord = (days: readonly WeatherDay[]) =>
         rain: sum((d) => d.day.rain),
         drawn: sum((d) => d.drawn),
         lost: sum((d) => d.lost),
+        runs: sum((d) => d.runs),
+        base: sum((d) => d.base),
+        wet: run.filter((d) => d.depleted < 0 || d.stands > 0).length,
         moisture,
         short,
         water: short * x.area,

@@ -19,7 +19,7 @@ import {
   solarFromRange,
   solarFromSunshine,
 } from './radiation.ts'
-import { wetSurface } from './wet-surface.ts'
+import { partWater } from './wetted-layer.ts'
 
 /** Where the weather was observed; radians, m. */
 export type WeatherPlace = {
@@ -68,42 +68,65 @@ export type RecordedDay = {
   readonly day: WeatherDay
   readonly drawn: number
   readonly lost: number
-  readonly runs: number /** Depletion of the layer in the evening. */
+  /** Taken in by the base out of this day's rain. */
+  readonly base: number
+  readonly runs: number
+  /** In the evening: what stands in hollows, and what the layer lacks of all that it holds drained,
+   * below zero when it is wetter. */
+  readonly stands: number
   readonly depleted: number
 }
 
+/** A bare layer over a base; m of water. */
 export type Layer = {
+  /** What it can lose below drained, and of it readily. */
   readonly total: number
-  readonly readily: number /** Depletion at the moisture wanted: where the record begins. */
-  readonly wanted: number /** Runoff, m, of a rain. */
-  readonly runoff: (rain: number) => number
+  readonly readily: number
+  /** Depletion at the moisture wanted: where the record begins. */
+  readonly wanted: number
+  /** What its pores take above drained. */
+  readonly aboveHeld: number
+  /** What the base takes in once; it is not counted on to empty again. */
+  readonly base: number
+  readonly hollows: number
+  /** What a wet bare surface loses, against the reference grass. */
+  readonly draw: number
+}
+
+/** The depletion of the layer in the evening, after a day that draws so much, m. */
+function evening(morning: number, stands: number, draw: number, layer: Layer): number {
+  // What stands, and what is more than the layer holds, goes first and at the full rate.
+  const free = stands + Math.max(0, -morning)
+  const start = Math.max(0, morning)
+  if (draw <= free) return morning + Math.max(0, draw - stands)
+  const left = draw - free
+  return depletionAfter(start, layer.total, layer.readily, left / secondsPerDay, secondsPerDay)
 }
 
 /**
- * The bare layer through a record of weather, without watering: FAO-56 chapter 7, the rain of a day
- * falling in its morning.
+ * The bare layer through a record of weather, without watering: FAO-56 chapter 7, with room above
+ * drained for what a rain leaves in pores and hollows. The rain of a day falls in its morning.
  */
 export function weatherRun(
   days: readonly WeatherDay[],
   place: WeatherPlace,
   layer: Layer,
 ): readonly RecordedDay[] {
-  let depleted = layer.wanted
+  let [depleted, stood, base] = [layer.wanted, 0, layer.base]
   return days.map((day) => {
     const drawn = observedEvapotranspiration(day, place) / 1000
-    const runs = layer.runoff(day.rain)
-    const start = Math.max(0, depleted - (day.rain - runs))
-    const end =
-      drawn > 0
-        ? depletionAfter(
-            start,
-            layer.total,
-            layer.readily,
-            (wetSurface * drawn) / secondsPerDay,
-            secondsPerDay,
-          )
-        : start
-    depleted = end
-    return { day, drawn, lost: end - start, runs, depleted: end }
+    const parts = partWater(stood + day.rain, {
+      pores: depleted + layer.aboveHeld,
+      toHeld: depleted,
+      base,
+      hollows: layer.hollows,
+    })
+    const morning = depleted - parts.layer
+    const draw = layer.draw * drawn
+    const end = evening(morning, parts.stands, draw, layer)
+    const stands = Math.max(0, parts.stands - draw)
+    const lost = end - morning + parts.stands - stands
+    ;[depleted, stood, base] = [end, stands, base - parts.base]
+    return { day, drawn, lost, base: parts.base, runs: parts.runs, stands, depleted: end }
   })
 }

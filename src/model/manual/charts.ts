@@ -10,6 +10,8 @@ export type Charts = {
   readonly countdown: Countdown | undefined
   /** Stations of the latest level survey, in their order. */
   readonly levels: readonly LevelSection[]
+  /** Undefined where no truck rolls. */
+  readonly rolling: RollingBlock | undefined
   /** By the figures' name: `grade`, `harrow`, `spray` … */
   readonly passes: Readonly<Record<string, PassPattern>>
 }
@@ -90,6 +92,19 @@ export type PassPattern = {
   /** Set at an angle, so that it covers less than its width. */
   readonly angled: boolean
   readonly from: 'rail' | 'outside'
+}
+
+/**
+ * The laps of a truck until its left strips meet its right ones. Meters; `places` is where the
+ * inside edge of the inside tires runs on each lap, from the rail, `at` as printed.
+ */
+export type RollingBlock = {
+  readonly tread: number
+  readonly perSide: number
+  readonly gap: number
+  readonly track: number
+  readonly width: number
+  readonly places: readonly { readonly offset: number; readonly at: string }[]
 }
 
 /**

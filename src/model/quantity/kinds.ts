@@ -221,6 +221,12 @@ export const kinds = {
   },
   seconds: { dims: dims('s'), means: 'a short time', example: '30 s', ...both(style('s', 1)) },
   hours: { dims: dims('s'), means: 'hours of work', example: '6 h', ...both(style('h', 0.1)) },
+  daylightHours: {
+    dims: dims('s'),
+    means: 'hours of daylight',
+    example: '12 h',
+    ...both(style('h', 1)),
+  },
   days: {
     dims: dims('s'),
     means: 'a number of days',
@@ -306,6 +312,12 @@ export const kinds = {
     means: 'a time of day',
     example: '6 h',
     ...both(style('min', 1, { form: 'clock' })),
+  },
+  quarterClock: {
+    dims: dims('s'),
+    means: 'a time of day',
+    example: '6 h',
+    ...both(style('min', 15, { form: 'clock' })),
   },
   soundLevel: {
     dims: [0, 0, 0, 0, 0, 0],

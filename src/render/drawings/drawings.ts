@@ -12,9 +12,10 @@ import { grains } from './grains.ts'
 import { cushion } from './oval/cushion.ts'
 import { plan, planSmall } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
+import { rolling } from './rolling.ts'
 import { sectionStraight, sectionTurn } from './section.ts'
-import { rolling, waterPass } from './strips.ts'
 import { washout } from './washout.ts'
+import { waterPass } from './water-pass.ts'
 
 /** Every drawing there is, in the order of lists. */
 export const allDrawings = [

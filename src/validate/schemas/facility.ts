@@ -128,6 +128,7 @@ export const facility = z.strictObject({
     grade: group('practice.grade'),
     grit: group('practice.grit'),
     water: group('practice.water'),
+    wetting: group('practice.wetting'),
     survey: group('practice.survey'),
     drum: group('practice.drum'),
     'race-day': group('practice.race-day'),

@@ -69,11 +69,15 @@ const reckoner = z.strictObject({
   title: line,
   about: line,
   figure: figureName,
+  /** The other end where the answer is a range. */
+  to: figureName.optional(),
   /** The input that runs down the rows. */
   rows: axis,
   columns: axis.optional(),
   /** Several figures side by side instead of a second input. */
-  figures: z.array(z.strictObject({ figure: figureName, label: line })).optional(),
+  figures: z
+    .array(z.strictObject({ figure: figureName, to: figureName.optional(), label: line }))
+    .optional(),
   when: when.optional(),
 })
 

@@ -29,6 +29,7 @@ const functions: Readonly<Record<string, (...values: number[]) => number>> = {
   cos: Math.cos,
   tan: Math.tan,
   arctan: Math.atan,
+  arccos: Math.acos,
   exp: Math.exp,
   ln: Math.log,
 }

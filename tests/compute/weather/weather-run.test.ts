@@ -24,7 +24,10 @@ describe('a record of weather', () => {
     total: 0.007,
     readily: 0.0035,
     wanted: 0.002,
-    runoff: (rain: number) => Math.max(0, rain - 0.01),
+    aboveHeld: 0.004,
+    base: 0.003,
+    hollows: 0.002,
+    draw: 1.15,
   }
 
   it('draws the same from a day as the figure of the fair month does from the same day', () => {
@@ -54,6 +57,12 @@ describe('a record of weather', () => {
     expect(rough / observedEvapotranspiration(weather(), place)).toBeLessThan(1.6)
   })
 
+  it('leaves the layer wetter than it holds on the evening of a soaking', () => {
+    const [first] = weatherRun([weather({ rain: 0.04 })], place, { ...layer, base: 0 })
+    expect(first?.depleted).toBeLessThan(0)
+    expect(first?.runs).toBeGreaterThan(0.03)
+  })
+
   it('accounts for every drop, and never holds more than there is room for', () => {
     fc.assert(
       fc.property(fc.array(whole(0, 30), { minLength: 1, maxLength: 12 }), (rains) => {
@@ -64,13 +73,17 @@ describe('a record of weather', () => {
           place,
           layer,
         )
-        let before = layer.wanted
+        let [before, stood, base] = [layer.wanted, 0, layer.base]
         for (const d of run) {
-          const soaked = Math.max(0, before - (d.day.rain - d.runs))
-          expect(d.depleted).toBeCloseTo(soaked + d.lost, 12)
-          expect(d.depleted).toBeGreaterThanOrEqual(0)
+          // What came and what was there is what went and what is there.
+          const kept = before - d.depleted + d.stands - stood
+          expect(d.lost + d.runs + d.base + kept).toBeCloseTo(d.day.rain, 12)
+          expect(d.depleted).toBeGreaterThanOrEqual(-layer.aboveHeld - 1e-12)
           expect(d.depleted).toBeLessThanOrEqual(layer.total)
-          before = d.depleted
+          expect(d.stands).toBeLessThanOrEqual(layer.hollows + 1e-12)
+          base -= d.base
+          expect(base).toBeGreaterThanOrEqual(-1e-12)
+          ;[before, stood] = [d.depleted, d.stands]
         }
       }),
       FEW,

@@ -44,6 +44,7 @@ describe('formatQuantity', () => {
           'duration',
           'minutes',
           'clock',
+          'quarterClock',
         ].includes(k),
     ) as KindName[]
     fc.assert(

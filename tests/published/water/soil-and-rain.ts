@@ -1,10 +1,12 @@
+import { rolling } from '../../../src/compute/coverage/rolling.ts'
+import { sheetFlow } from '../../../src/compute/drainage/sheet-flow.ts'
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
 import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
 import { evaporableWater } from '../../../src/compute/weather/bare-soil.ts'
 import { heatIndex, windChill } from '../../../src/compute/weather/felt-temperature.ts'
-import { retention, runoffDepth } from '../../../src/compute/weather/runoff.ts'
+import { rainBalance } from '../../../src/compute/weather/rain-balance.ts'
 import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
-import { type Runner, si } from '../case.ts'
+import { type Answers, type Inputs, type Runner, si } from '../case.ts'
 
 const given = (
   out: Readonly<Record<string, number | { refused: string }>>,
@@ -78,6 +80,89 @@ const waterFor = (dry: number, now: number, target: number): number => {
   )
 }
 
+/** Parts of a rain and dry days for one end of what is not known: both ends are given the same. */
+function balance(x: Inputs): Answers {
+  const [worked, rho] = [x.si('worked', 'lb/ft3'), x.si('rho', 'lb/ft3')]
+  const packed = si(140, 'lb/ft3')
+  const same = (name: string, value: number) => ({
+    [`${name}Early`]: value,
+    [`${name}Late`]: value,
+  })
+  const input = {
+    rain: x.si('rain', 'in'),
+    depth: x.si('depth', 'in'),
+    unitWeight: worked,
+    packed,
+    solids: x.n('G') * 62.4 * si(1, 'lb/ft3'),
+    target: x.n('start'),
+    held: x.n('held'),
+    ...same('pressed', (rho - worked) / (packed - worked)),
+    ...same('fill', x.n('a')),
+    ...same('base', x.si('base_take', 'in')),
+    ...same('pond', x.si('pond_room', 'in')),
+    ...same('draw', x.n('kc')),
+    rate: x.si('et0', 'in/day'),
+    share: 1,
+    // A day of daylight is a day, so that the hours divided by it are days.
+    daylight: 86_400,
+  }
+  const out = rainBalance.compute(input as Parameters<typeof rainBalance.compute>[0])
+  const inches = (name: string): number => toUnit(given(out, name), 'in')
+  const held = x.si('depth', 'in') * worked
+  return {
+    cushion: inches('layer-early'),
+    base: inches('base-early'),
+    pond: inches('stands-early'),
+    run: inches('runs-early'),
+    full: x.n('start') + (1000 * given(out, 'room-early')) / held,
+    heel_days: given(out, 'heel-early') / 86_400,
+    goal_days: given(out, 'wanted-late') / 86_400,
+  }
+}
+
+/** Minutes for a sheet of water under so many inches an hour. */
+function travelMinutes(x: Inputs, rate: number): number {
+  const out = sheetFlow.compute({
+    length: x.si('L', 'ft'),
+    slope: x.n('S'),
+    roughness: x.n('n'),
+    // All of an hour's rain, evenly: a twelfth of it in five minutes.
+    hourRain: si(rate, 'in'),
+    burstShare: 1 / 12,
+    runoff: 1,
+    rail: 1,
+  })
+  return given(out, 'time') / 60
+}
+
+/** Laps of two trucks on a strip of a width. */
+function pattern(x: Inputs): Answers {
+  const width = x.si('width', 'in')
+  const out = rolling.compute({
+    straight: 180,
+    radius: 69,
+    widthStraights: width,
+    widthTurns: width,
+    tireWidth: x.si('tread', 'in'),
+    tiresPerSide: 2,
+    gap: x.si('gap', 'in'),
+    track: x.si('track', 'in'),
+    overlap: x.si('overlap', 'in'),
+    speed: 5,
+    efficiency: 1,
+    machines: x.n('trucks'),
+    passes: 1,
+  })
+  return {
+    group_laps: given(out, 'closing') + 1,
+    side_band: toUnit(given(out, 'strip'), 'in'),
+    block_laps: given(out, 'block'),
+    block: toUnit(given(out, 'width'), 'in'),
+    laps: given(out, 'laps'),
+    each: given(out, 'each'),
+  }
+}
+
 const celsius = (f: number): number => ((f - 32) * 5) / 9
 const fahrenheit = (c: number): number => (c * 9) / 5 + 32
 
@@ -126,12 +211,11 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
     })
     return { gpm: toUnit(given(cycle, 'water') / given(cycle, 'time'), 'gal/min') }
   },
-  cn: (x) => ({
-    q: runoffDepth(x.n('p'), retention(x.n('cn'))),
-    s: retention(x.n('cn')),
-    ia: 0.2 * retention(x.n('cn')),
-  }),
-  cn_s: (x) => ({ q: runoffDepth(x.n('p'), x.n('s')) }),
+  rain_balance: (x) => balance(x),
+  kinematic: (x) => ({ t: travelMinutes(x, x.n('i')) }),
+  // Under an inch an hour the formula is its coefficient.
+  kinematic_c: (x) => ({ coefficient: travelMinutes(x, 1) }),
+  rolling_pattern: (x) => pattern(x),
   hi: (x) => ({ hi: heatIndex(x.n('t'), x.n('rh')) }),
   hi_c: (x) => ({ hi: celsius(heatIndex(fahrenheit(x.n('t')), x.n('rh'))) }),
   wc: (x) => ({ wc: windChill(x.n('t'), x.n('v')) }),

@@ -35,6 +35,7 @@ describe('a chart', () => {
       drying: undefined,
       countdown: undefined,
       levels: [],
+      rolling: undefined,
       passes: {},
     }
     const drawings = renderDrawings({ ...manual, charts: none }, words)

@@ -1,39 +1,11 @@
 import { entries } from '../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from './drawing.ts'
-import { arrow, arrowHead, dashed, dimension, line, svg, text } from './svg.ts'
+import { arrow, dashed, dimension, line, svg, text } from './svg.ts'
 
-const wording = labels(
-  'strips',
-  entries('lapNumber', 'rail', 'outside', 'start', 'move', 'bar', 'overlap'),
-)
+const wording = labels('strips', entries('lapNumber', 'rail', 'outside', 'bar', 'overlap'))
 type Context = ContextFor<typeof wording>
 
 const size = 17
-
-function drawRolling({ words, q, alt }: Context): string {
-  const rail = 208
-  const band = 30
-  const strip = (i: number): string => {
-    const y = rail - (i + 1) * band
-    return `<rect x="14" y="${y + 2}" width="226" height="${band - 4}" fill="none" stroke="currentColor" stroke-width="1.2" ${i > 1 ? dashed : ''}/>${arrowHead([232, y + band / 2], 0, 10)}${text([24, y + band / 2 + 6], `${words.lapNumber} ${i + 1}`, 'start', size)}`
-  }
-  return svg(
-    400,
-    236,
-    alt,
-    [
-      line([6, rail], [394, rail], 'bold'),
-      text([14, rail + 21], `${words.rail}: ${words.start}`, 'start', size),
-      ...[0, 1, 2, 3].map(strip),
-      line([6, 44], [394, 44], 'line'),
-      text([14, 36], words.outside, 'start', size),
-      dimension([254, rail], [254, rail - band]),
-      text([264, rail - 9], q('roll.move'), 'start', size),
-      arrow([382, rail - 44], [382, 62], 'line'),
-      text([372, 120], words.move, 'end', size),
-    ].join(''),
-  )
-}
 
 function drawWaterPass({ words, q, alt }: Context): string {
   const pass = (i: number): string => {
@@ -59,14 +31,6 @@ function drawWaterPass({ words, q, alt }: Context): string {
     ].join(''),
   )
 }
-
-/** Strips rolled by truck tires from the rail outward, seen from above. */
-export const rolling = declareDrawing({
-  name: 'rolling',
-  labels: wording,
-  needs: 'roll.move',
-  draw: drawRolling,
-})
 
 /** Passes of the spray bar beside each other, from the outside toward the rail. */
 export const waterPass = declareDrawing({
