@@ -119,6 +119,7 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made, da
     contentHash: hashOf(contentFiles),
     facilityHash: hashOf(facilityFiles),
     counts,
+    sheets: printed?.posted,
     binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before },
     files,
   })

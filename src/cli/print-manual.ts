@@ -30,11 +30,20 @@ export type Printed = {
   readonly files: readonly OutputFile[]
   readonly binderPages: number
   readonly sheets: number
+  /** Pages of each sheet, and how high the capitals of its steps are, mm, by paper. */
+  readonly posted: readonly PostedSheet[]
   readonly binder: BinderMemory
   /** Pages of this binder, and those of the last build of another revision, to compare the next with. */
   readonly revision: BinderRevision
   readonly before: BinderRevision | undefined
   readonly toExchange: number
+}
+
+type PostedSheet = {
+  readonly id: string
+  readonly paper: string
+  readonly pages: number
+  readonly capitals: number
 }
 
 /** The pages of one revision of a binder. */
@@ -100,11 +109,18 @@ function sheetPath(f: SheetFile, usual: string | undefined): string {
 async function sheetFiles(
   { press, manual, assets, about, tell }: Printing,
   sheets: Sheets,
-): Promise<OutputFile[]> {
+): Promise<{ readonly files: OutputFile[]; readonly posted: PostedSheet[] }> {
   const { system, sheetPapers } = manual.facility
   const titled = about(assets.words.site.sheets, 'sheets')
   const printed = await printSheets(press, { sheets, about: titled, system }, tell)
-  return printed.map((f) => ({ path: sheetPath(f, sheetPapers[0]), data: f.bytes }))
+  return {
+    files: printed.map((f) => ({ path: sheetPath(f, sheetPapers[0]), data: f.bytes })),
+    posted: printed.flatMap(({ id, ink, paper, pages, capitals }) =>
+      id === undefined || ink === 'black'
+        ? []
+        : [{ id, paper, pages, capitals: Math.round(capitals * 100) / 100 }],
+    ),
+  }
 }
 
 async function formFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
@@ -163,10 +179,11 @@ async function printDocuments(
   return {
     files: [
       { path: 'binder.pdf', data: binder.bytes },
-      ...[replacement.files, forms, cards, dividers, sheets].flat(),
+      ...[replacement.files, forms, cards, dividers, sheets.files].flat(),
     ],
     binderPages: binder.laid.length,
     sheets: posted.sheets.length,
+    posted: sheets.posted,
     binder: binder.memory,
     revision: { revision: manual.facility.revision, date: manual.date, pages },
     before,

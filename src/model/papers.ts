@@ -18,11 +18,19 @@ type PaperSize = {
    * direction.
    */
   readonly zoom: number
+  /** Height of the capitals of steps on posted sheets, at the least, mm. */
+  readonly capitals: number
   /** Posted sheets are printed on it where a facility of its system does not ask for others. */
   readonly isUsual: boolean
   /** Only where binders of this size are sold. */
   readonly binder?: BinderStock
 }
+
+/**
+ * Capitals are read from 300 times their height (ANSI Z535.2): on the large paper from 6 ft, on the
+ * small one, which is carried about, from 4 ft or so.
+ */
+const [onWall, onDesk] = [6.1, 4.5]
 
 /**
  * Every paper there is. Posted sheets are printed on any of them, a binder on those that have
@@ -33,20 +41,22 @@ const papers = {
     size: [215.9, 279.4],
     system: 'us',
     zoom: 1,
+    capitals: onDesk,
     isUsual: true,
     // Tabs of half an inch; cards of 3.5 × 5 in.
     binder: { tab: 12.7, card: [88.9, 127] },
   },
-  tabloid: { size: [279.4, 431.8], system: 'us', zoom: 1.35, isUsual: true },
+  tabloid: { size: [279.4, 431.8], system: 'us', zoom: 1.35, capitals: onWall, isUsual: true },
   a4: {
     size: [210, 297],
     system: 'metric',
     zoom: 1,
+    capitals: onDesk,
     isUsual: true,
     // The photo size nearest to 3.5 × 5 in, in whole millimeters.
     binder: { tab: 15, card: [89, 127] },
   },
-  a3: { size: [297, 420], system: 'metric', zoom: 1.35, isUsual: true },
+  a3: { size: [297, 420], system: 'metric', zoom: 1.35, capitals: onWall, isUsual: true },
 } as const satisfies Readonly<Record<string, PaperSize>>
 
 /** A paper of posted sheets. */
@@ -91,3 +101,6 @@ export const mmOfInch = 25.4
  */
 export const dividerKinds = ['none', 'leaves', 'tab-stock'] as const
 export type DividerKind = (typeof dividerKinds)[number]
+
+/** Height of the capitals of steps on posted sheets of a paper, at the least, mm. */
+export const leastCapitals = (paper: SheetPaper): number => papers[paper].capitals

@@ -52,7 +52,6 @@ function procedureRefs(item: Sourced<Procedure>, t: Targets): Problem[] {
     ...list(['references'], p.references, t.sources),
     ...list(['reckoners'], p.reckoners, t.reckoners),
     ...list(['sheet', 'cautions'], p.sheet.cautions, t.cautions),
-    ...list(['sheet', 'methods'], p.sheet.methods, methods),
     ...checkRef(item, ['sheet', 'reckoner'], p.sheet.reckoner, t.reckoners),
     ...p.background.flatMap((b, i) =>
       checkRef(item, ['background', i, 'source'], b.source, t.sources),

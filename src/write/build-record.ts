@@ -35,9 +35,11 @@ export function buildRecord(input: {
   readonly counts: BuildCounts
   /** What the next build has to know of the binder. */
   readonly binder: object | undefined
+  /** Pages and legibility of posted sheets. */
+  readonly sheets: readonly object[] | undefined
   readonly files: readonly OutputFile[]
 }): string {
-  const { files, counts, binder, ...went } = input
+  const { files, counts, binder, sheets, ...went } = input
   const out = [...files]
     .sort((a, b) => a.path.localeCompare(b.path, 'en'))
     .map((f) => ({
@@ -45,5 +47,5 @@ export function buildRecord(input: {
       bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length,
       sha256: sha256(f.data),
     }))
-  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, files: out }, null, 1)}\n`
+  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, sheets, files: out }, null, 1)}\n`
 }

@@ -1,4 +1,4 @@
-import type { ManualCaution } from '../../model/manual/caution.ts'
+import { bySignal, type ManualCaution } from '../../model/manual/caution.ts'
 import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import { namesIn } from '../../model/placeholders.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
@@ -44,7 +44,8 @@ export const ifPresent = (id: string | undefined, c: ProcedureContext): string |
 export const isComplete = (text: string | undefined, c: ProcedureContext): boolean =>
   namesIn(text ?? '').every(c.known)
 
+/** Cautions that can stand here, the worst first. */
 export const cautionsOf = (
   ids: readonly string[] | undefined,
   c: ProcedureContext,
-): ManualCaution[] => (ids ?? []).flatMap((id) => c.caution(id) ?? [])
+): ManualCaution[] => (ids ?? []).flatMap((id) => c.caution(id) ?? []).sort(bySignal)

@@ -98,14 +98,15 @@ export function composeProcedure(
   c: ProcedureContext,
 ): ManualProcedure {
   const methods = composeMethods(p.methods, c)
+  const looked = look(p, methods, c)
   return {
     number,
     ...head(p, c),
     ...needs(p, c),
-    ...look(p, methods, c),
+    ...looked,
     methods,
     ...done(p, c),
     ...behind(p, c),
-    sheet: composeSheet(p, methods, c),
+    sheet: composeSheet(p, methods, looked.branches, c),
   }
 }

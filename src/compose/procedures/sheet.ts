@@ -1,4 +1,10 @@
-import type { ManualMethod, ManualSheet } from '../../model/manual/procedure.ts'
+import type {
+  ManualMethod,
+  ManualProcedure,
+  ManualSheet,
+  ManualStep,
+  SheetGroup,
+} from '../../model/manual/procedure.ts'
 import { namesIn } from '../../model/placeholders.ts'
 import type { Procedure } from '../../validate/schemas/procedure.ts'
 import { byNumber } from '../figures/figures.ts'
@@ -12,34 +18,94 @@ function worksheetsOf(names: readonly string[], c: ProcedureContext): readonly s
   return [...new Set(names.flatMap((name) => c.worksheetOf(name) ?? []))].sort(byNumber)
 }
 
+const letterOf = (i: number): string => String.fromCharCode(65 + i)
+
+/** How many first steps all ways have in common. */
+function commonSteps(methods: readonly ManualMethod[]): number {
+  const [first, ...others] = methods
+  if (!first || others.length === 0) return 0
+  const differs = first.steps.findIndex((step, i) => others.some((m) => m.steps[i]?.do !== step.do))
+  return Math.max(0, differs)
+}
+
+const numbered = (steps: readonly ManualStep[], before: number): ManualStep[] =>
+  steps.map((step, i) => ({ ...step, number: before + i + 1 }))
+
+/** Every way that applies here. */
+function groupsOf(methods: readonly ManualMethod[]): readonly SheetGroup[] {
+  const [only] = methods
+  if (only && methods.length === 1)
+    return [{ letter: undefined, title: undefined, steps: only.steps }]
+  const common = commonSteps(methods)
+  const first: SheetGroup[] =
+    common === 0 || !only
+      ? []
+      : [{ letter: undefined, title: undefined, steps: only.steps.slice(0, common) }]
+  return [
+    ...first,
+    ...methods.map((m, i) => ({
+      letter: letterOf(i),
+      title: m.title,
+      steps: numbered(m.steps.slice(common), common),
+    })),
+  ]
+}
+
+/** Notes that a posted sheet keeps. */
+function withVitalNotes(procedure: Procedure, methods: readonly ManualMethod[]): ManualMethod[] {
+  const vital = new Set(
+    procedure.methods.flatMap((m) => m.steps.flatMap((s) => (s.vital && s.note) || [])),
+  )
+  return methods.map((m) => ({
+    ...m,
+    steps: m.steps.map((s) => ({
+      ...s,
+      note: s.note !== undefined && vital.has(s.note) ? s.note : undefined,
+    })),
+  }))
+}
+
 /**
- * The posted sheet follows the first of its methods that applies here; a sheet that stands alone
- * needs its steps' cautions too.
+ * The posted sheet: what was found, then every way of working that applies here. Nothing that
+ * belongs here is left out; how it is parted over pages is found when it is printed.
  */
 export function composeSheet(
-  { sheet, ...procedure }: Procedure,
-  methods: readonly ManualMethod[],
+  procedure: Procedure,
+  all: readonly ManualMethod[],
+  branches: ManualProcedure['branches'],
   c: ProcedureContext,
 ): ManualSheet {
-  const method =
-    sheet.methods.flatMap((id) => methods.find((m) => m.id === id) ?? [])[0] ?? methods[0]
-  const steps = method?.steps ?? []
+  const { sheet, stop } = procedure
+  const methods = withVitalNotes(procedure, all)
   const figures = here(sheet.figures, c)
     .filter((f) => c.known(f.figure))
     .slice(0, mostFigures)
     .map((f) => ({ name: f.figure, label: f.label }))
   const named = [
     ...figures.map((f) => f.name),
-    ...steps.flatMap((s) => [...s.figures, ...namesIn(s.do), ...namesIn(s.note ?? '')]),
+    ...methods.flatMap((m) =>
+      m.steps.flatMap((s) => [...s.figures, ...namesIn(s.do), ...namesIn(s.note ?? '')]),
+    ),
   ]
+  const letter = (method: string | undefined): string | undefined => {
+    const i = methods.findIndex((m) => m.id === method)
+    return i < 0 || methods.length === 1 ? undefined : letterOf(i)
+  }
   return {
     when: sheet.when,
     cautions: cautionsOf(sheet.cautions, c),
     figures,
-    steps,
-    drawing: method?.drawing ?? sheet.drawing,
+    calls: sheet.calls === true,
+    look: branches.map((b) => ({
+      found: b.found,
+      do: b.do,
+      letter: letter(b.method),
+      procedure: b.procedure,
+    })),
+    groups: groupsOf(methods),
+    drawing: methods[0]?.drawing ?? sheet.drawing,
     done: texts(sheet.done, c),
-    stop: texts(procedure.stop, c),
+    stop: texts(stop, c),
     reckoner: sheet.reckoner === undefined ? undefined : c.reckoner(sheet.reckoner),
     worksheets: worksheetsOf(named, c),
   }

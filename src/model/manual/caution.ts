@@ -7,3 +7,9 @@ export type ManualCaution = {
   readonly avoid: Text
   readonly sources: readonly string[]
 }
+
+const rank = ['danger', 'warning', 'caution', 'notice']
+
+/** The worst first. */
+export const bySignal = (a: ManualCaution, b: ManualCaution): number =>
+  rank.indexOf(a.signal) - rank.indexOf(b.signal)

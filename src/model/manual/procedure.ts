@@ -21,11 +21,30 @@ export type ManualMethod = {
   readonly steps: readonly ManualStep[]
 }
 
+/** Steps that belong together on a posted sheet; numbers go on from the group before them. */
+export type SheetGroup = {
+  /** What leads here in the table of what was found; undefined where there is no choice. */
+  readonly letter: string | undefined
+  /** Undefined for what every way has in common, and where there is one way alone. */
+  readonly title: string | undefined
+  readonly steps: readonly ManualStep[]
+}
+
 export type ManualSheet = {
   readonly when: Text
   readonly cautions: readonly ManualCaution[]
   readonly figures: readonly { readonly name: string; readonly label: Text }[]
-  readonly steps: readonly ManualStep[]
+  /** Somebody may have to be called: whom and where stands first. */
+  readonly calls: boolean
+  /** What was found, and where that leads: a letter of this sheet, or another procedure. */
+  readonly look: readonly {
+    readonly found: Text
+    readonly do: Text
+    readonly letter: string | undefined
+    readonly procedure: string | undefined
+  }[]
+  /** All ways that apply here; what they have in common at the beginning stands once. */
+  readonly groups: readonly SheetGroup[]
   /** Id in `renderDrawings`. */
   readonly drawing: string | undefined
   readonly done: readonly Text[]

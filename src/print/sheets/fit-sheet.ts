@@ -9,45 +9,75 @@ const grain = 0.25
 const stepSize = 1.2
 
 /**
- * How much larger than the rest the steps may be set where the column beside them would hold them
- * back.
+ * How much larger than the rest the steps may be set where other things would hold them back.
  */
 const largestGrowth = 1.5
 
-export type SheetFit = {
-  /** Type size of the sheet, points. */ readonly points: number
+/** Points in a millimeter, and what of the size of the type its capitals are high. */
+const [pointsInMillimeter, capitalShare] = [72 / 25.4, 0.656]
+
+/** What one page of a sheet is set in. */
+export type PageFit = {
+  /** Type size of the page, points. */ readonly points: number
   readonly growth: number
 }
 
+/** How a sheet is parted, and what each of its pages is set in. */
+export type SheetFit = { readonly layout: string; readonly pages: readonly PageFit[] }
+
 /** Size of the type in which the steps are set, points. */
-const stepPoints = (fit: SheetFit): number => fit.points * fit.growth * stepSize
+const stepPoints = (fit: PageFit): number => fit.points * fit.growth * stepSize
+
+/** Height of the capitals of the steps of a page, mm. */
+export const capitalsOf = (fit: PageFit): number =>
+  (stepPoints(fit) * capitalShare) / pointsInMillimeter
+
+type Sizes = {
+  readonly low: number
+  readonly high: number
+  readonly grain: number
+  readonly mostGrowth: number
+  /** What the steps should be set in at the least, over what the page is. */
+  readonly least: number
+}
 
 /**
- * Finds the largest type at which nothing overflows, then the largest at which the steps still do
- * not; null where not even the smallest type fits. Leaves the sheet set in what it found.
+ * In the page: keeps the first layout in which all steps can be large enough (the last where none
+ * can), and sets each of its pages in the largest type at which nothing overflows, then the steps
+ * in the largest at which it still does not. Null where not even the smallest type fits.
  */
-function searchInPage(
-  low: number,
-  high: number,
-  step: number,
-  mostGrowth: number,
-): { points: number; growth: number } | null {
-  const sheet = document.querySelector('.sheet')
-  const box = sheet?.querySelector('.sheet-fit')
-  if (!sheet || !box) return null
-  const columns = sheet.querySelector('.columns')
-  const inner = [...sheet.querySelectorAll('.steps, .side')]
-  const nothingOver = (): boolean => {
-    if (box.scrollHeight > box.clientHeight || box.scrollWidth > box.clientWidth) return false
-    const floor = columns?.getBoundingClientRect().bottom ?? Infinity
+function fitInPage({ low, high, grain: step, mostGrowth, least }: Sizes): SheetFit | null {
+  const overflows = (sheet: PageElement): boolean => {
+    const box = sheet.querySelector('.sheet-fit')
+    if (!box || box.scrollHeight > box.clientHeight || box.scrollWidth > box.clientWidth)
+      return true
     // Columns may overflow their row without making the page scroll, so their last lines are looked
     // at too.
-    return inner.every((column) =>
-      [...column.querySelectorAll('li, table, div, figure, p')].every(
-        (e) => e.getBoundingClientRect().bottom <= floor + 0.5,
-      ),
+    const floor = sheet.querySelector('.columns')?.getBoundingClientRect().bottom ?? Infinity
+    return [...sheet.querySelectorAll('.ways *, .side *')].some(
+      (e) => e.getBoundingClientRect().bottom > floor + 0.5,
     )
   }
+  const set = (sheet: PageElement, points: number, growth: number): boolean => {
+    sheet.style.setProperty('--fs', `${points}pt`)
+    sheet.style.setProperty('--grow', String(growth))
+    return !overflows(sheet)
+  }
+  const pagesOf = (layout: PageElement): PageElement[] => [...layout.querySelectorAll('.sheet')]
+  const layouts = [...document.querySelectorAll('.layout')]
+  const show = (shown: PageElement): void => {
+    for (const l of layouts) l.style.display = l === shown ? '' : 'none'
+  }
+  const isLargeEnough = (layout: PageElement): boolean => {
+    show(layout)
+    return pagesOf(layout).every(
+      (sheet) => set(sheet, least, 1) || set(sheet, least / mostGrowth, mostGrowth),
+    )
+  }
+  const kept = layouts.length === 1 ? layouts[0] : (layouts.find(isLargeEnough) ?? layouts.at(-1))
+  if (!kept) return null
+  show(kept)
+  for (const l of layouts) if (l !== kept) l.remove()
   const search = (from: number, to: number, fits: (n: number) => boolean): number | null => {
     if (!fits(from)) return null
     let [a, b] = [from, to]
@@ -59,46 +89,64 @@ function searchInPage(
     fits(a)
     return a
   }
-  const set = (name: string, value: string): boolean => {
-    sheet.style.setProperty(name, value)
-    return nothingOver()
+  const [first, last] = [Math.round(low / step), Math.round(high / step)]
+  const fitOne = (sheet: PageElement): PageFit | null => {
+    const size = search(first, last, (n) => set(sheet, n * step, 1))
+    if (size === null) return null
+    const points = size * step
+    const growth =
+      (search(50, Math.round(mostGrowth * 50), (n) => set(sheet, points, n / 50)) ?? 50) / 50
+    if (points * growth >= least) return { points, growth }
+    // Between two of the sizes that are tried, or with smaller words around.
+    const exact = [1, mostGrowth].find((g) => set(sheet, least / g, g))
+    if (exact !== undefined) return { points: least / exact, growth: exact }
+    const around = search(first, size, (n) => set(sheet, n * step, mostGrowth))
+    if (around !== null && around * step * mostGrowth > points * growth)
+      return { points: around * step, growth: mostGrowth }
+    set(sheet, points, growth)
+    return { points, growth }
   }
-  set('--grow', '1')
-  const size = search(Math.round(low / step), Math.round(high / step), (n) =>
-    set('--fs', `${n * step}pt`),
-  )
-  if (size === null) return null
-  const growth = search(50, Math.round(mostGrowth * 50), (n) => set('--grow', String(n / 50))) ?? 50
-  return { points: size * step, growth: growth / 50 }
+  const pages = pagesOf(kept).map(fitOne)
+  return pages.some((p) => p === null)
+    ? null
+    : { layout: kept.dataset['layout'] ?? '', pages: pages as PageFit[] }
 }
 
-const fillDistance = (page: BrowserPage, words: string): Promise<void> =>
-  page.evaluate((text) => {
-    for (const slot of document.querySelectorAll('[data-reading-distance]')) slot.textContent = text
+const fillDistances = (page: BrowserPage, words: readonly string[]): Promise<void> =>
+  page.evaluate((texts) => {
+    for (const [i, slot] of [...document.querySelectorAll('[data-reading-distance]')].entries())
+      slot.textContent = texts[i] ?? ''
   }, words)
 
 /** Searches before giving up: two that agree are enough. */
 const mostSearches = 6
 
 /**
- * Sets the sheet on a page in the largest type that fits, with the distance put in at which that
- * can be read.
+ * Sets a sheet in the first of its layouts in which the capitals of its steps are high enough, each
+ * page in the largest type that fits, with the distance put in at which that can be read.
+ * @param capitals Height of the capitals of steps, mm, at the least; where no layout gives it, the
+ * last one is taken.
  * @param distance Says how far type of a size (points) can be read.
  * @throws Error when it does not fit at the smallest type.
  */
 export async function fitSheet(
   page: BrowserPage,
+  capitals: number,
   distance: (points: number) => string,
 ): Promise<SheetFit> {
+  const least = (capitals * pointsInMillimeter) / capitalShare / stepSize
+  const sizes = { low: smallest, high: largest, grain, mostGrowth: largestGrowth, least }
   let before: SheetFit | undefined
   for (let round = 0; round < mostSearches; round++) {
-    const now = await page.evaluate(searchInPage, smallest, largest, grain, largestGrowth)
-    if (now === null) throw new Error(`too long for one page at ${smallest} pt`)
-    if (before !== undefined && now.points === before.points && now.growth === before.growth)
-      return now
+    const now = await page.evaluate(fitInPage, sizes)
+    if (now === null) throw new Error(`too long at ${smallest} pt`)
+    if (before !== undefined && JSON.stringify(now) === JSON.stringify(before)) return now
     // The words put in take room of their own, so the search is run again with them, until it finds
     // the same twice.
-    await fillDistance(page, distance(stepPoints(now)))
+    await fillDistances(
+      page,
+      now.pages.map((fit) => distance(stepPoints(fit))),
+    )
     before = now
   }
   throw new Error('its type size does not settle')

@@ -1,5 +1,5 @@
 import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
-import type { SheetPaper } from '../../model/papers.ts'
+import { leastCapitals, type SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheets } from '../../render/sheets/render-sheets.ts'
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
@@ -9,7 +9,7 @@ import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Press } from '../press/press.ts'
-import { fitSheet } from './fit-sheet.ts'
+import { capitalsOf, fitSheet } from './fit-sheet.ts'
 
 /** Black spares ink and a copier's guesses at colours. */
 const inks = ['color', 'black'] as const
@@ -21,14 +21,23 @@ export type SheetFile = {
   readonly ink: Ink
   /** Of the procedure; undefined for all sheets in one file. */
   readonly id: string | undefined
+  readonly pages: number
+  /** Height of the capitals of its steps, mm; of all sheets the smallest. */
+  readonly capitals: number
   readonly bytes: Uint8Array
 }
 
 /** A sheet as the browser has printed it. */
-type InInks = Readonly<Record<Ink, Uint8Array>>
+type InInks = Readonly<Record<Ink, Uint8Array>> & {
+  readonly pages: number
+  readonly capitals: number
+}
 
-async function printInInks(page: BrowserPage, { system }: { system: UnitSystem }): Promise<InInks> {
-  await fitSheet(page, (points) => readingDistanceWords(points, system))
+async function printInInks(
+  page: BrowserPage,
+  { system, capitals }: { system: UnitSystem; capitals: number },
+): Promise<InInks> {
+  const { pages } = await fitSheet(page, capitals, (points) => readingDistanceWords(points, system))
   const inInk = async (ink: Ink): Promise<Uint8Array> => {
     await page.evaluate((dress) => {
       document.body.className = dress
@@ -38,15 +47,25 @@ async function printInInks(page: BrowserPage, { system }: { system: UnitSystem }
     return toPdf(page)
   }
   const color = await inInk('color')
-  return { color, black: await inInk('black') }
+  return {
+    color,
+    black: await inInk('black'),
+    pages: pages.length,
+    capitals: Math.min(...pages.map(capitalsOf)),
+  }
 }
 
-/** @throws Error when a sheet has not come out as one page. */
-const finishSheet = (press: Press, bytes: Uint8Array, about: PdfAbout): Promise<Uint8Array> =>
+/** @throws Error when a sheet has not come out on as many pages as it was laid out. */
+const finishSheet = (
+  press: Press,
+  bytes: Uint8Array,
+  wanted: number,
+  about: PdfAbout,
+): Promise<Uint8Array> =>
   press.keep([JSON.stringify(about), bytes], async () => {
     const printed = await openDocument(bytes)
     const pages = pageCount(printed)
-    if (pages !== 1) throw new Error(`${pages} pages instead of one`)
+    if (pages !== wanted) throw new Error(`${pages} pages instead of ${wanted}`)
     return finishPdf(printed, about)
   })
 
@@ -81,10 +100,16 @@ async function printSheet(
   { id, title, body }: Sheet,
 ): Promise<Printed> {
   try {
-    const raw = await press.run({ css: paper.css, body }, { system }, printInInks)
+    const raw = await press.run(
+      { css: paper.css, body },
+      { system, capitals: leastCapitals(paper.name) },
+      printInInks,
+    )
     const inInk = async (ink: Ink): Promise<SheetFile> => {
       const own = { ...about, title, seed: `${about.seed}/${paper.name}/${id}/${ink}` }
-      return { paper: paper.name, ink, id, bytes: await finishSheet(press, raw[ink], own) }
+      const { pages, capitals } = raw
+      const bytes = await finishSheet(press, raw[ink], pages, own)
+      return { paper: paper.name, ink, id, pages, capitals, bytes }
     }
     return { paper, raw, files: await Promise.all(inks.map(inInk)) }
   } catch (error) {
@@ -101,16 +126,19 @@ async function printTogether(
   printed: readonly Printed[],
   ink: Ink,
 ): Promise<SheetFile> {
-  const own = printed.filter((p) => p.paper === paper).map((p) => p.raw[ink])
+  const raws = printed.filter((p) => p.paper === paper).map((p) => p.raw)
+  const own = raws.map((raw) => raw[ink])
   const seed = `${about.seed}/${paper.name}/${ink}`
   const bytes = await allInOne(press, own, { ...about, seed })
-  return { paper: paper.name, ink, id: undefined, bytes }
+  const pages = raws.reduce((sum, raw) => sum + raw.pages, 0)
+  const capitals = Math.min(...raws.map((raw) => raw.capitals))
+  return { paper: paper.name, ink, id: undefined, pages, capitals, bytes }
 }
 
 /**
- * Prints posted sheets, one page each at the largest type that fits, on every paper in color and in
+ * Prints posted sheets, each in the largest type that fits, on every paper in color and in
  * black: each in a file of its own, and all in one.
- * @throws Error naming the sheet that does not fit or does not come out as one page.
+ * @throws Error naming the sheet that does not fit or does not come out as it was laid out.
  */
 export async function printSheets(
   press: Press,

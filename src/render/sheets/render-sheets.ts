@@ -1,8 +1,10 @@
 import { generate } from 'lean-qr'
 import { toSvgSource } from 'lean-qr/extras/svg'
-import type { ManualProcedure } from '../../model/manual/procedure.ts'
+import type { ManualCaution } from '../../model/manual/caution.ts'
+import type { ManualProcedure, ManualSheet, SheetGroup } from '../../model/manual/procedure.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { SheetPaper } from '../../model/papers.ts'
+import { fill } from '../../model/pattern.ts'
 import { emergencySheet } from '../../model/sheet-names.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
 import type { Drawing } from '../drawings/drawing.ts'
@@ -16,6 +18,7 @@ import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
 import { stepView } from '../views/step-view.ts'
+import { sheetLayouts } from './sheet-pages.ts'
 import { sheetPaperCss } from './sheet-papers.ts'
 
 export type Sheets = {
@@ -38,22 +41,69 @@ function qrCode(manual: Manual, id: string, label: string): Html {
 const drawingOf = (name: string | undefined, drawings: Drawings): Drawing | undefined =>
   name === 'plan' ? drawings['plan-small'] : drawingNamed(drawings, name)
 
+/** A warning of a step in one line: what to do about it. */
+const inLine = (c: ManualCaution, pen: Pen) => {
+  const { signal, word, avoid } = cautionView(c, pen)
+  return { signal, word, avoid }
+}
+
+/** Steps of a group; what is warned of at the head of the sheet is not said again at a step. */
+function groupView(group: SheetGroup, shown: ReadonlySet<string>, pen: Pen) {
+  const said = new Set(shown)
+  return {
+    letter: group.letter ?? '',
+    title: group.title === undefined ? html('') : pen.line(group.title),
+    hasTitle: group.title !== undefined,
+    start: group.steps[0]?.number ?? 1,
+    steps: group.steps.map((step) => {
+      const cautions = step.cautions.filter((c) => !said.has(c.id))
+      for (const c of cautions) said.add(c.id)
+      return {
+        ...stepView({ ...step, cautions: [] }, pen),
+        minds: cautions.map((c) => inLine(c, pen)),
+      }
+    }),
+  }
+}
+
+/** What is found, with the letter or the number of the procedure that it leads to. */
+const lookView = (s: ManualSheet, manual: Manual, pen: Pen) =>
+  s.look.map((b) => ({
+    found: pen.line(b.found),
+    do: pen.line(b.do),
+    letter: b.letter ?? '',
+    number: manual.procedures.find((q) => q.id === b.procedure)?.number ?? '',
+  }))
+
 function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawings) {
   const s = p.sheet
   const shown = new Set(s.cautions.map((c) => c.id))
   const drawing = drawingOf(s.drawing, drawings)
   const qr = qrCode(manual, p.id, pen.words.sheet.scan)
+  const look = lookView(s, manual, pen)
+  const layouts = sheetLayouts(s).map(({ name, pages }) => ({
+    name,
+    pages: pages.map((page, i) => ({
+      ...page,
+      part:
+        pages.length === 1
+          ? ''
+          : fill(pen.words.sheet.part, { number: String(i + 1), of: String(pages.length) }),
+      first: i === 0,
+      look: page.look ? look : [],
+      calls: page.head && s.calls,
+      groups: page.groups.map((g) => groupView(g, shown, pen)),
+      hasSteps: page.groups.length > 0,
+    })),
+  }))
   return {
     id: p.id,
     number: p.number,
     title: pen.line(p.title),
     when: pen.line(s.when),
     cautions: s.cautions.map((c) => cautionView(c, pen)),
-    figures: s.figures.map((f) => figureView(f.name, pen, f.label)),
-    // A caution that stands at the top of the sheet is not printed again above its step.
-    steps: s.steps.map((step) =>
-      stepView({ ...step, cautions: step.cautions.filter((c) => !shown.has(c.id)) }, pen),
-    ),
+    figures: s.calls ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
+    layouts,
     drawing: drawing ? drawingFigure(drawing, 'paper') : html(''),
     done: s.done.map(pen.line),
     stop: s.stop.map(pen.line),
@@ -61,14 +111,16 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     reckoner: s.reckoner ? reckonerView(s.reckoner, pen) : undefined,
     worksheets: s.worksheets.join(', '),
     next: manual.procedures.find((q) => q.id === p.next)?.title ?? '',
+    emergency: emergencyView(pen, 'paper'),
     qr,
     hasQr: qr.toString() !== '',
   }
 }
 
 /**
- * All posted sheets, that of the emergency first, each exactly one page on every paper; the printer
- * finds the largest type (`--fs`) at which nothing overflows, and fills in how far it can be read.
+ * All posted sheets, that of the emergency first, in every layout that they may have; the printer
+ * takes the first in which the steps are large enough to be read from where people stand, finds the
+ * largest type (`--fs`) at which nothing overflows, and fills in how far it can be read.
  * The class `black` on the body spares ink.
  */
 export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
@@ -84,7 +136,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
     date: manual.date,
     material: assets.words.materials[manual.facility.material],
   }
-  const style = stylesOf(assets, 'shared', 'emergency', 'sheet', 'black')
+  const style = stylesOf(assets, 'shared', 'emergency', 'sheet', 'sheet-work', 'black')
   return {
     papers: manual.facility.sheetPapers.map((name) => ({
       name,

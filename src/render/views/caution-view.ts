@@ -27,9 +27,3 @@ export const cautionView = (c: ManualCaution, pen: Pen): CautionView => ({
   hazard: pen.line(c.hazard),
   avoid: pen.line(c.avoid),
 })
-
-const rank = ['danger', 'warning', 'caution', 'notice']
-
-/** The worst first. */
-export const bySignal = (a: ManualCaution, b: ManualCaution): number =>
-  rank.indexOf(a.signal) - rank.indexOf(b.signal)

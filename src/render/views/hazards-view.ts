@@ -1,8 +1,8 @@
 import type { ManualCaution } from '../../model/manual/caution.ts'
+import { bySignal } from '../../model/manual/caution.ts'
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { Html } from '../text/html.ts'
-import { bySignal } from './caution-view.ts'
 import type { Pen } from './pen.ts'
 
 type HazardRow = {

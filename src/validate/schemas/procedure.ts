@@ -11,6 +11,8 @@ const step = z.strictObject({
   do: line,
   /** Why, how to tell, or what to mind; at most two short sentences. */
   note: line.optional(),
+  /** The note saves a life, so that it stands on the posted sheet too. */
+  vital: z.literal(true).optional(),
   /** Cautions that print directly above this step, by id. */
   cautions: z.array(id).optional(),
   /** Figures that stand in the margin beside this step. */
@@ -127,8 +129,8 @@ export const procedure = z.strictObject({
       .array(z.strictObject({ figure: figureName, label: line, when: when.optional() }))
       .min(1)
       .max(8),
-    /** Method whose steps are posted; the first that applies here. */
-    methods: z.array(id).min(1),
+    /** Somebody may have to be called: whom and where stands first on the sheet. */
+    calls: z.literal(true).optional(),
     drawing: id.optional(),
     done: z.array(check).min(1).max(4),
     reckoner: id.optional(),

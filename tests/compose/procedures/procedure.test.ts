@@ -44,7 +44,6 @@ const procedure = (change: Partial<Procedure> = {}): Procedure => ({
     when: 'Daily.',
     cautions: ['dust'],
     figures: [{ figure: 'harrow.laps', label: 'laps' }],
-    methods: ['plain'],
     done: [{ text: 'It is even.' }],
   },
   training: { aims: ['A.'], show: ['S.'], practice: ['P.'], questions: [] },

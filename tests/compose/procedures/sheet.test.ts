@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { ProcedureContext } from '../../../src/compose/procedures/chosen.ts'
 import { composeSheet } from '../../../src/compose/procedures/sheet.ts'
-import type { ManualMethod } from '../../../src/model/manual/procedure.ts'
+import type { ManualMethod, ManualStep } from '../../../src/model/manual/procedure.ts'
 import type { Procedure } from '../../../src/validate/schemas/procedure.ts'
 
 const context: Pick<ProcedureContext, 'here' | 'caution' | 'reckoner' | 'worksheetOf' | 'known'> = {
@@ -18,41 +18,95 @@ const context: Pick<ProcedureContext, 'here' | 'caution' | 'reckoner' | 'workshe
   known: (name) => name !== 'a.n0',
 }
 
-const method = (id: string, drawing?: string): ManualMethod => ({
-  id,
-  title: id,
-  choose: undefined,
-  drawing,
-  steps: [
-    { number: 1, do: `Do ${id} for {b.n}.`, note: undefined, cautions: [], figures: ['a.n2'] },
-  ],
+const step = (say: string, more: Partial<ManualStep> = {}): ManualStep => ({
+  number: 1,
+  do: say,
+  note: undefined,
+  cautions: [],
+  figures: [],
+  ...more,
 })
 
-const sheetOf = (change: Partial<Procedure['sheet']>, methods: readonly ManualMethod[]) =>
+const method = (
+  id: string,
+  steps: readonly ManualStep[] = [step(`Do ${id} for {b.n}.`, { figures: ['a.n2'] })],
+): ManualMethod => ({ id, title: id, choose: undefined, drawing: undefined, steps })
+
+type Branches = Parameters<typeof composeSheet>[2]
+
+const sheetOf = (
+  change: Partial<Procedure['sheet']>,
+  methods: readonly ManualMethod[],
+  branches: Branches = [],
+  written: Procedure['methods'] = [],
+) =>
   composeSheet(
     {
+      methods: written,
       stop: [{ text: 'It rains.' }, { text: 'The grader fails.', when: { has: 'grade' } }],
       sheet: {
         when: 'Daily.',
         cautions: ['dust'],
         figures: [{ figure: 'a.n1', label: 'one' }],
-        methods: ['first', 'second'],
         drawing: 'section-turn',
         done: [{ text: 'It is even.' }],
         ...change,
       },
-    } as Procedure,
+    } as unknown as Procedure,
     methods,
+    branches,
     context as ProcedureContext,
   )
 
+const branch = (found: string, method?: string, procedure?: string): Branches[number] => ({
+  found,
+  do: 'Do it.',
+  method,
+  procedure,
+})
+
 describe('a posted sheet', () => {
-  it('follows the first of its methods that is left here, with that method’s drawing', () => {
-    const sheet = sheetOf({}, [method('second', 'ridge'), method('third')])
-    expect(sheet.steps[0]?.do).toBe('Do second for {b.n}.')
-    expect(sheet.drawing).toBe('ridge')
-    expect(sheetOf({}, [method('first')]).drawing).toBe('section-turn')
-    expect(sheetOf({}, [method('third')]).steps[0]?.do).toBe('Do third for {b.n}.')
+  it('holds every way that applies here, with the letter that leads to it from what was found', () => {
+    const sheet = sheetOf(
+      {},
+      [method('first'), method('second')],
+      [branch('Dry.', 'second'), branch('Wet.', undefined, 'seal')],
+    )
+    expect(sheet.groups.map((g) => [g.letter, g.title, g.steps.length])).toEqual([
+      ['A', 'first', 1],
+      ['B', 'second', 1],
+    ])
+    expect(sheet.look.map((l) => [l.found, l.letter, l.procedure])).toEqual([
+      ['Dry.', 'B', undefined],
+      ['Wet.', undefined, 'seal'],
+    ])
+  })
+
+  it('needs no letters where there is one way', () => {
+    const sheet = sheetOf({}, [method('only')], [branch('Dry.', 'only')])
+    expect(sheet.groups.map((g) => [g.letter, g.title])).toEqual([[undefined, undefined]])
+    expect(sheet.look[0]?.letter).toBeUndefined()
+  })
+
+  it('says once what all ways begin with, and counts on from there', () => {
+    const sheet = sheetOf({}, [
+      method('first', [step('Close the gates.'), step('Roll.')]),
+      method('second', [step('Close the gates.'), step('Flatten.'), step('Go home.')]),
+    ])
+    expect(sheet.groups.map((g) => g.steps.map((s) => `${s.number} ${s.do}`))).toEqual([
+      ['1 Close the gates.'],
+      ['2 Roll.'],
+      ['2 Flatten.', '3 Go home.'],
+    ])
+  })
+
+  it('keeps of notes those alone that save a life', () => {
+    const noted = [step('Stay.', { note: 'It kicks.' }), step('Write it down.', { note: 'Today.' })]
+    const written = [
+      { id: 'only', title: 'only', steps: [{ do: 'Stay.', note: 'It kicks.', vital: true }] },
+    ] as Procedure['methods']
+    const sheet = sheetOf({}, [method('only', noted)], [], written)
+    expect(sheet.groups[0]?.steps.map((s) => s.note)).toEqual(['It kicks.', undefined])
   })
 
   it('shows at most five large numbers, all of them known', () => {

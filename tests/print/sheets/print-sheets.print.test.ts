@@ -1,6 +1,9 @@
+import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { Manual } from '../../../src/model/manual.ts'
+import { leastCapitals, type SheetPaper } from '../../../src/model/papers.ts'
+import { emergencySheet } from '../../../src/model/sheet-names.ts'
 import { demoManual } from '../../support/demo.ts'
 import { printedDemo, printedDemos } from '../../support/printed-demos.ts'
 import { openPdf, pageTexts } from '../../support/read-pdf.ts'
@@ -25,20 +28,33 @@ describe.each(printedDemos)('posted sheets of %s', (id) => {
       ['', '-black'].map((ink) => [paper, `${i === 0 ? '' : `-${paper}`}${ink}.pdf`] as const),
     )
 
-  it('are one page for each procedure on every paper and in both inks, with all its steps', async () => {
+  it('are a file for each procedure on every paper and in both inks, with all its steps', async () => {
     for (const [paper, end] of ends()) {
       for (const p of manual.procedures) {
         const pdf = await openPdf(path.join(folder, `${p.id}${end}`))
-        expect(pdf.numPages, p.id).toBe(1)
-        const { width, height } = (await pdf.getPage(1)).getViewport({ scale: 1 })
+        expect(pdf.numPages, p.id).toBeLessThanOrEqual(7)
+        const { width, height } = (await pdf.getPage(pdf.numPages)).getViewport({ scale: 1 })
         expect([width, height].map(Math.round), `${p.id} on ${paper}`).toEqual(sizes[paper])
         const text = closed((await pageTexts(pdf)).join())
         expect(text, p.id).toContain(closed(p.title))
-        for (const s of p.sheet.steps)
+        for (const s of p.sheet.groups.flatMap((g) => g.steps))
           expect(text, p.id).toContain(closed(s.do.replace(/\{[^}]*\}.*$/, '')))
         expect(text).toMatch(/Stepsreadwellto\d/)
       }
     }
+  })
+
+  it('have capitals of steps that are read from where people stand, on every paper', async () => {
+    // ANSI Z535.2: reading distance is 300 times the height.
+    const record = JSON.parse(await readFile(path.join(folder, '..', 'build.json'), 'utf8')) as {
+      readonly sheets: readonly { id: string; paper: SheetPaper; capitals: number }[]
+    }
+    expect(record.sheets.length).toBe(
+      (manual.procedures.length + 1) * manual.facility.sheetPapers.length,
+    )
+    expect(
+      record.sheets.filter((s) => s.id !== emergencySheet && s.capitals < leastCapitals(s.paper)),
+    ).toEqual([])
   })
 
   it('have one for emergencies with everybody to call', async () => {
@@ -53,9 +69,14 @@ describe.each(printedDemos)('posted sheets of %s', (id) => {
   })
 
   it('come together in one file too', async () => {
-    for (const [, end] of ends())
-      expect((await openPdf(path.join(folder, `sheets${end}`))).numPages).toBe(
-        manual.procedures.length + 1,
+    for (const [, end] of ends()) {
+      const names = ['emergency', ...manual.procedures.map((p) => p.id)]
+      const single = await Promise.all(
+        names.map(async (name) => (await openPdf(path.join(folder, `${name}${end}`))).numPages),
       )
+      expect((await openPdf(path.join(folder, `sheets${end}`))).numPages).toBe(
+        single.reduce((sum, pages) => sum + pages, 0),
+      )
+    }
   })
 })

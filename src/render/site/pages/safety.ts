@@ -1,4 +1,5 @@
-import { bySignal, cautionView } from '../../views/caution-view.ts'
+import { bySignal } from '../../../model/manual/caution.ts'
+import { cautionView } from '../../views/caution-view.ts'
 import { emergencyView } from '../../views/emergency-view.ts'
 import { facilityView } from '../../views/facility-view.ts'
 import { hazardsView } from '../../views/hazards-view.ts'

@@ -28,16 +28,21 @@ export const procedure = z.strictObject({
   people: holding('count'),
 })
 
-export const sheet = group(
-  'when',
-  'doneRight',
-  'stopAndCall',
-  'worksheets',
-  'readsTo',
-  'revision',
-  'next',
-  'scan',
-)
+export const sheet = z.strictObject({
+  ...entries(
+    'when',
+    'found',
+    'doneRight',
+    'stopAndCall',
+    'worksheets',
+    'readsTo',
+    'revision',
+    'next',
+    'scan',
+  ),
+  /** Which page of how many. */
+  part: holding('number', 'of'),
+})
 
 export const cards = group('title')
 

@@ -1,0 +1,91 @@
+import type { ManualSheet, SheetGroup } from '../../model/manual/procedure.ts'
+
+/** What stands on one page of a posted sheet. */
+type SheetPage = {
+  /** Warnings, calls and large figures. */
+  readonly head: boolean
+  /** Drawing, table and code beside the steps. */
+  readonly side: boolean
+  /** The drawing below what is found. */
+  readonly drawn: boolean
+  readonly look: boolean
+  readonly groups: readonly SheetGroup[]
+  readonly done: boolean
+  readonly stop: boolean
+}
+
+/** One way of parting a sheet over pages. */
+export type SheetLayout = { readonly name: string; readonly pages: readonly SheetPage[] }
+
+const steps = (groups: readonly SheetGroup[]): number =>
+  groups.reduce((sum, g) => sum + g.steps.length, 0)
+
+/** A group in two halves, for a way of working that is too long for one page. */
+function halves(group: SheetGroup): readonly SheetGroup[] {
+  const half = Math.ceil(group.steps.length / 2)
+  return [
+    { ...group, steps: group.steps.slice(0, half) },
+    { ...group, steps: group.steps.slice(half) },
+  ].filter((g) => g.steps.length > 0)
+}
+
+/** Pages of steps: what to be done stands on the last, when to stop on each. */
+const stepPages = (pages: readonly (readonly SheetGroup[])[]): readonly SheetPage[] =>
+  pages.map((groups, i) => ({
+    head: false,
+    side: false,
+    drawn: false,
+    look: false,
+    groups,
+    done: i === pages.length - 1,
+    stop: true,
+  }))
+
+/** What every way begins with stands with the first way. */
+function byWay(groups: readonly SheetGroup[]): readonly (readonly SheetGroup[])[] {
+  const [first, second, ...others] = groups
+  if (!first || !second) return [groups]
+  return first.letter === undefined
+    ? [[first, second], ...others.map((g) => [g])]
+    : groups.map((g) => [g])
+}
+
+/**
+ * The ways of parting a sheet, from all on one page with a column beside the steps to a page for
+ * every half of a way. None leaves out a way or a warning; the printer takes the first in which all
+ * steps are large enough.
+ */
+export function sheetLayouts(sheet: ManualSheet): readonly SheetLayout[] {
+  const { groups } = sheet
+  const look = sheet.look.length > 0
+  const whole = { head: true, drawn: false, look, groups, done: true, stop: true }
+  const decide = { ...whole, side: false, groups: [], done: false }
+  /** Without anything to decide the first steps stand below the head. */
+  const parted = (
+    pages: readonly (readonly SheetGroup[])[],
+    drawn: boolean,
+  ): readonly SheetPage[] => {
+    if (look || sheet.calls) return [{ ...decide, drawn }, ...stepPages(pages)]
+    const [first, ...others] = stepPages(pages)
+    return first ? [{ ...first, head: true }, ...others] : []
+  }
+  const ways = byWay(groups)
+  const half = ways.flatMap((page) =>
+    steps(page) > 5 ? page.flatMap(halves).map((g) => [g]) : [page],
+  )
+  const layouts: SheetLayout[] = [
+    { name: 'beside', pages: [{ ...whole, side: true }] },
+    { name: 'whole', pages: [{ ...whole, side: false }] },
+    ...[[groups], ways, half].flatMap((pages) =>
+      [true, false].map((drawn) => ({
+        name: `${pages.length} ${drawn ? 'drawn' : 'plain'}`,
+        pages: parted(pages, drawn && sheet.drawing !== undefined),
+      })),
+    ),
+  ]
+  const seen = new Set<string>()
+  return layouts.filter(({ pages }) => {
+    const key = JSON.stringify(pages)
+    return seen.has(key) ? false : seen.add(key)
+  })
+}

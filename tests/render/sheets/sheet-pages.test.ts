@@ -1,0 +1,89 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { ManualSheet, SheetGroup } from '../../../src/model/manual/procedure.ts'
+import { sheetLayouts } from '../../../src/render/sheets/sheet-pages.ts'
+
+const group = (steps: number, letter?: string): SheetGroup => ({
+  letter,
+  title: letter,
+  steps: Array.from({ length: steps }, (_, i) => ({
+    number: i + 1,
+    do: `${letter} ${i}`,
+    note: undefined,
+    cautions: [],
+    figures: [],
+  })),
+})
+
+const sheet = (groups: readonly SheetGroup[], more: Partial<ManualSheet> = {}): ManualSheet => ({
+  when: 'Daily.',
+  cautions: [],
+  figures: [],
+  calls: false,
+  look: [{ found: 'Dry.', do: 'Water.', letter: 'A', procedure: undefined }],
+  groups,
+  drawing: undefined,
+  done: [],
+  stop: [],
+  reckoner: undefined,
+  worksheets: [],
+  ...more,
+})
+
+const sheets = fc
+  .tuple(
+    fc.array(fc.integer({ min: 1, max: 12 }), { minLength: 1, maxLength: 4 }),
+    fc.boolean(),
+    fc.boolean(),
+  )
+  .map(([counts, common, look]) =>
+    sheet(
+      [
+        ...(common ? [group(2)] : []),
+        ...counts.map((n, i) => group(n, String.fromCharCode(65 + i))),
+      ],
+      look ? {} : { look: [] },
+    ),
+  )
+
+describe('a posted sheet on pages', () => {
+  it('leaves out no step, whatever its layout, and keeps their order', () => {
+    fc.assert(
+      fc.property(sheets, (s) => {
+        const all = s.groups.flatMap((g) => g.steps.map((step) => step.do))
+        for (const { pages } of sheetLayouts(s))
+          expect(pages.flatMap((p) => p.groups.flatMap((g) => g.steps.map((x) => x.do)))).toEqual(
+            all,
+          )
+      }),
+    )
+  })
+
+  it('has its warnings on the first page, and what was found before any step', () => {
+    fc.assert(
+      fc.property(sheets, (s) => {
+        for (const { pages } of sheetLayouts(s)) {
+          expect(pages.map((p) => p.head)).toEqual(pages.map((_, i) => i === 0))
+          expect(pages.some((p) => p.look)).toBe(s.look.length > 0)
+          expect(pages.slice(1).some((p) => p.look)).toBe(false)
+        }
+      }),
+    )
+  })
+
+  it('says on every page with steps when to stop, and on the last when it is done', () => {
+    fc.assert(
+      fc.property(sheets, (s) => {
+        for (const { pages } of sheetLayouts(s)) {
+          expect(pages.filter((p) => p.groups.length > 0).every((p) => p.stop)).toBe(true)
+          expect(pages.map((p) => p.done)).toEqual(pages.map((_, i) => i === pages.length - 1))
+        }
+      }),
+    )
+  })
+
+  it('parts from one page into ever more, and never the same way twice', () => {
+    const counts = sheetLayouts(sheet([group(9, 'A'), group(8, 'B')])).map((l) => l.pages.length)
+    expect(counts).toEqual([1, 1, 2, 3, 5])
+  })
+})
