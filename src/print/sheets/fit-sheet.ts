@@ -97,12 +97,14 @@ function fitInPage({ low, high, grain: step, mostGrowth, least }: Sizes): SheetF
     const growth =
       (search(50, Math.round(mostGrowth * 50), (n) => set(sheet, points, n / 50)) ?? 50) / 50
     if (points * growth >= least) return { points, growth }
-    // Between two of the sizes that are tried, or with smaller words around.
-    const exact = [1, mostGrowth].find((g) => set(sheet, least / g, g))
-    if (exact !== undefined) return { points: least / exact, growth: exact }
-    const around = search(first, size, (n) => set(sheet, n * step, mostGrowth))
-    if (around !== null && around * step * mostGrowth > points * growth)
-      return { points: around * step, growth: mostGrowth }
+    // Steps as large as they should be; what stands around them as large as that allows.
+    const from = least / mostGrowth
+    const around = (i: number): PageFit => {
+      const size = from + ((least - from) * i) / 24
+      return { points: size, growth: least / size }
+    }
+    const found = search(0, 24, (i) => set(sheet, around(i).points, around(i).growth))
+    if (found !== null) return around(found)
     set(sheet, points, growth)
     return { points, growth }
   }
