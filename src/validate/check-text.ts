@@ -4,6 +4,7 @@ import type { Problem } from '../model/problem.ts'
 import type { Path } from '../read/read-yaml.ts'
 import type { Sourced } from './check-library.ts'
 import { textsIn } from './texts-of.ts'
+import { typedQuantity } from './typed-quantity.ts'
 
 export type NameTargets = {
   /** Every figure id and fact path there can be, for any facility. */
@@ -13,8 +14,6 @@ export type NameTargets = {
 
 const html = /<\/?[a-zA-Z!][^>]*>?/
 const link = /\]\(([^)\s]*)\)/g
-const typedNumber =
-  /(?<![\w.{-])\d+(?:[.,/]\d+)*\s?(?:in|inch|inches|ft|feet|foot|yd|mi|miles?|mm|cm|m|km|gal|gallons?|L|liters?|lb|pounds?|tons?|kg|mph|psi|%|percent|h|hours?|min|minutes?|seconds?)\b(?!\w)/
 
 function checkName(
   item: Sourced<unknown>,
@@ -70,15 +69,13 @@ function checkString(
         }),
       )
   }
-  const typed = typedNumber.exec(text)
-  if (typed)
+  const typed = typedQuantity(text)
+  if (typed !== undefined)
     problems.push(
-      item.tree.problem(
-        at(typed[0]),
-        'text/typed-number',
-        `a quantity is typed in text: "${typed[0]}"`,
-        { hint: 'name a figure or fact instead, such as {washout.volume}', severity: 'warning' },
-      ),
+      item.tree.problem(at(typed), 'text/typed-number', `a quantity is typed in text: "${typed}"`, {
+        hint: 'name a figure or fact instead, such as {washout.volume}',
+        severity: 'warning',
+      }),
     )
   return problems
 }

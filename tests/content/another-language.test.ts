@@ -1,6 +1,6 @@
 import { rm } from 'node:fs/promises'
 import path from 'node:path'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Folders, loadManual } from '../../src/cli/load/load-manual.ts'
 import type { Manual } from '../../src/model/manual.ts'
 import { renderBinder } from '../../src/render/binder/render-binder.ts'
@@ -9,34 +9,25 @@ import { renderForms } from '../../src/render/forms/render-forms.ts'
 import { renderSheets } from '../../src/render/sheets/render-sheets.ts'
 import { renderSite } from '../../src/render/site/render-site.ts'
 import type { Words } from '../../src/validate/schemas/words.ts'
-import { assetsFor, date } from '../support/demo.ts'
+import { assetsFor, date, demos } from '../support/demo.ts'
 import { englishLetter, nonsenseFacility, withNonsense } from '../support/nonsense-language.ts'
 import { visibleText } from '../support/visible-text.ts'
 
 let folders: Folders
-let manual: Manual
-let words: Words
-
 beforeAll(async () => {
   folders = await withNonsense()
-  const facility = await nonsenseFacility('larkmoor', folders)
-  const loaded = await loadManual(facility, folders, date)
-  expect(loaded.problems).toEqual([])
-  if (!loaded.manual || !loaded.library) throw new Error('no manual')
-  manual = loaded.manual
-  words = loaded.library.words
 })
 afterAll(() => rm(path.dirname(folders.content), { recursive: true, force: true }))
 
 /** Symbols of units and of names that every language writes alike. */
 const symbols = new Set(
-  'in min gal mi yd kPa psi dBA lb ac ft mph oz fl cm mm km kg day days USD CFR No NIOSH OSHA QR pdf yaml csv geojson gpx'.split(
+  'in min gal mi yd kPa psi dBA lb ac ft mph oz fl cm mm km kg ha USD CFR No NIOSH OSHA QR pdf yaml csv geojson gpx'.split(
     ' ',
   ),
 )
 
 /** What no language says in its own words: titles of publications, and names of files. */
-function withoutNames(text: string): string {
+function withoutNames(manual: Manual, text: string): string {
   const cited = manual.sources.flatMap((s) => [s.text, s.short]).sort((a, b) => b.length - a.length)
   return cited
     .reduce((left, name) => left.replaceAll(name, ' '), text)
@@ -45,29 +36,44 @@ function withoutNames(text: string): string {
 }
 
 /** English words of a page, each with where it stands. */
-const englishIn = (page: string, html: string): readonly string[] =>
+const englishIn = (manual: Manual, page: string, html: string): readonly string[] =>
   visibleText(html).flatMap((text) =>
-    (withoutNames(text).match(/\p{L}{2,}/gu) ?? [])
+    (withoutNames(manual, text).match(/\p{L}{2,}/gu) ?? [])
       .filter((word) => /^[a-zA-Z]+$/.test(word) && englishLetter.test(word) && !symbols.has(word))
       .map((word) => `${page}: "${word}" in "${text.slice(0, 80)}"`),
   )
 
-it('no page of the site has an English word left', async () => {
-  const pages = renderSite(manual, await assetsFor(words, 'linked'))
-  expect(pages.length).toBeGreaterThan(100)
-  expect(
-    pages.filter((p) => p.path.endsWith('.html')).flatMap((p) => englishIn(p.path, p.data)),
-  ).toEqual([])
-})
+describe.each(demos)('the manual of %s in a language that nobody speaks', (id) => {
+  let manual: Manual
+  let words: Words
 
-it('no page of paper has an English word left', async () => {
-  const assets = await assetsFor(words, 'inline')
-  const pages: readonly (readonly [string, string])[] = [
-    ...renderBinder(manual, assets).parts.map((p) => [p.id, p.body] as const),
-    ...renderSheets(manual, assets).sheets.map((s) => [`sheet ${s.id}`, s.body] as const),
-    ['forms', renderForms(manual, assets).body],
-    ['cards', renderCards(manual, assets).body],
-  ]
-  expect(pages.length).toBeGreaterThan(50)
-  expect(pages.flatMap(([name, body]) => englishIn(name, body))).toEqual([])
+  beforeAll(async () => {
+    const loaded = await loadManual(await nonsenseFacility(id, folders), folders, date)
+    expect(loaded.problems).toEqual([])
+    if (!loaded.manual || !loaded.library) throw new Error('no manual')
+    manual = loaded.manual
+    words = loaded.library.words
+  })
+
+  it('has on no page of the site an English word', async () => {
+    const pages = renderSite(manual, await assetsFor(words, 'linked'))
+    expect(pages.length).toBeGreaterThan(100)
+    expect(
+      pages
+        .filter((p) => p.path.endsWith('.html'))
+        .flatMap((p) => englishIn(manual, p.path, p.data)),
+    ).toEqual([])
+  })
+
+  it('has on no page of paper an English word', async () => {
+    const assets = await assetsFor(words, 'inline')
+    const pages: readonly (readonly [string, string])[] = [
+      ...renderBinder(manual, assets).parts.map((p) => [p.id, p.body] as const),
+      ...renderSheets(manual, assets).sheets.map((s) => [`sheet ${s.id}`, s.body] as const),
+      ['forms', renderForms(manual, assets).body],
+      ['cards', renderCards(manual, assets).body],
+    ]
+    expect(pages.length).toBeGreaterThan(50)
+    expect(pages.flatMap(([name, body]) => englishIn(manual, name, body))).toEqual([])
+  })
 })

@@ -1,6 +1,11 @@
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
 import { exactNumber, formatExact } from '../../model/quantity/format-exact.ts'
-import { type Locale, styleOf, unitText } from '../../model/quantity/format-quantity.ts'
+import {
+  type Locale,
+  spelledUnit,
+  styleOf,
+  unitText,
+} from '../../model/quantity/format-quantity.ts'
 import { type Calculation, isRefusal, type Refusal } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 import type { Formula } from './formula.ts'
@@ -60,7 +65,7 @@ export function formulaLines(
   const symbol = symbolsOf(calculation)
   const number = numbersOf(calculation, inputs, values, locale)
   return Object.entries(calculation.outputs).map(([output, spec]) => {
-    const formula = putTerms(readFormula(spec.tex), term)
+    const formula = putTerms(readFormula(spec.tex), (id) => term(id) ?? spelledUnit(id, locale))
     const value = values[output]
     const numbers = (): string => formulaTex(putNames(withProductSigns(formula), number))
     return {

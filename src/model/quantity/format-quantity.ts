@@ -29,11 +29,15 @@ const isSpelled = (unit: string): unit is (typeof spelledUnits)[number] =>
   spelledUnits.some((u) => u === unit)
 
 /** A unit as it stands after numbers: symbols as they are, words in the language of the manual. */
-export const unitText = ({ label, unit }: Style, { unitWords }: Locale): string =>
+export const unitText = ({ label, unit }: Style, locale: Locale): string =>
   (label ?? unit)
     .split('/')
-    .map((part) => (unitWords && isSpelled(part) ? unitWords[part] : part))
+    .map((part) => spelledUnit(part, locale) ?? part)
     .join('/')
+
+/** A unit that is written out, in the language of the manual; others are symbols. */
+export const spelledUnit = (unit: string, { unitWords }: Locale): string | undefined =>
+  unitWords && isSpelled(unit) ? unitWords[unit] : undefined
 
 /** The unit after just one: a ton, a day, an acre. */
 function unitOfOne(style: Style, locale: Locale): string {
