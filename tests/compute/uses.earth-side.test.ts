@@ -24,6 +24,7 @@ const promised: readonly (readonly [number, string, string])[] = [
   [10, 'cushion', 'volume mass'],
   [11, 'quarter', 'mass loads cost'],
   [12, 'survey', 'readings'],
+  [103, 'pile', 'across'],
   [20, 'grade', 'laps distance time'],
   [21, 'grade-band', 'laps time'],
   [22, 'harrow', 'laps distance time'],

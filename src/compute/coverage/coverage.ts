@@ -7,6 +7,7 @@ import {
 } from '../oval/oval-inputs.ts'
 import { wholeUp } from '../whole-up.ts'
 import { efficiencyInput, machinesInput, passesInput, speedInput } from './coverage-inputs.ts'
+import { fieldCapacity } from './field-capacity.ts'
 import { lapLengths } from './lap-lengths.ts'
 
 /**
@@ -30,6 +31,11 @@ export const coverage = calculation({
   },
   outputs: {
     effective: { symbol: 'w_e', kind: 'width', tex: '@width \\cos(@angle) - @overlap' },
+    rate: {
+      symbol: 'a',
+      kind: 'landRate',
+      tex: '@machines \\cdot @speed \\cdot @effective \\cdot @efficiency',
+    },
     strips: {
       symbol: 'n',
       kind: 'whole',
@@ -53,7 +59,7 @@ export const coverage = calculation({
     const effective = x.width * Math.cos(x.angle) - x.overlap
     if (!(effective > 0)) {
       const none = refuse('overlap-too-wide')
-      return { effective: none, strips: none, laps: none, distance: none, time: none }
+      return { effective: none, rate: none, strips: none, laps: none, distance: none, time: none }
     }
     const strips = wholeUp(Math.max(x.widthStraights, x.widthTurns) / effective)
     const once = lapLengths(x.straight, x.radius, x.widthTurns, strips).reduce(
@@ -63,6 +69,7 @@ export const coverage = calculation({
     const distance = x.passes * once
     return {
       effective,
+      rate: x.machines * fieldCapacity(x.speed, effective, x.efficiency),
       strips,
       laps: x.passes * strips,
       distance,

@@ -71,6 +71,12 @@ export const findingRules: readonly FindingRule[] = [
     figures: ['harrow.time'],
   },
   {
+    id: 'tractor-small',
+    holds: exceeds('harrow-power.need', 'gear.harrow.power'),
+    facts: ['gear.harrow.power', 'gear.harrow.width'],
+    figures: ['harrow-power.need'],
+  },
+  {
     id: 'uneven',
     holds: exceeds('practice.even-share', 'depths.share'),
     facts: ['cushion.depth.found', 'practice.even-share'],

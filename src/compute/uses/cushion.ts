@@ -3,6 +3,7 @@ import { inch } from '../../model/quantity/units.ts'
 import { cushionMass } from '../cushion/cushion-mass.ts'
 import { layerOrder, layerOrderUnpriced } from '../cushion/layer-order.ts'
 import { surveyReadings } from '../cushion/survey-readings.ts'
+import { stonePile } from '../materials/stone-pile.ts'
 import { fact, figure, fixed, type Use, use } from './use.ts'
 
 /**
@@ -24,6 +25,12 @@ export function cushionUses(known: ReadonlySet<string>, system: UnitSystem): rea
     known.has('prices.material')
       ? use('quarter', layerOrder, { ...layer, price: fact('prices.material') })
       : use('quarter', layerOrderUnpriced, layer),
+    use('pile', stonePile, {
+      mass: figure('quarter.mass'),
+      weight: fact('cushion.unit-weight.loose'),
+      repose: fact('practice.repose'),
+      width: fact('practice.pile-width'),
+    }),
     use('survey', surveyReadings, {
       stations: fact('practice.survey.stations'),
       lines: fact('practice.survey.lines'),

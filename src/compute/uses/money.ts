@@ -1,7 +1,11 @@
 import type { Capability } from '../../model/capability.ts'
+import { haul } from '../money/haul.ts'
+import { machineHour } from '../money/machine-hour.ts'
 import { raceDayCost, taskCost } from '../money/task-cost.ts'
+import { tractorFuel } from '../money/tractor-fuel.ts'
+import { tractorPower } from '../money/tractor-power.ts'
 import type { FigureId } from './ids.ts'
-import { fact, figure, fixed, type Use, use } from './use.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 type TaskId =
   | 'grade-cost'
@@ -23,16 +27,76 @@ const tasks: readonly Task[] = [
   { id: 'round-cost', can: 'spray', time: 'round.time' },
 ]
 
+/** Machines whose hour, and whose fuel, is worked out where nobody states it. */
+const owned = ['grade', 'harrow', 'screen', 'spray'] as const
+const pulled = ['grade', 'harrow', 'screen'] as const
+
+const worksOutHour = (can: Capability, known: ReadonlySet<string>): boolean =>
+  !known.has(`gear.${can}.cost`) &&
+  known.has(`gear.${can}.price`) &&
+  known.has(`gear.${can}.hours`) &&
+  owned.some((o) => o === can)
+
+const worksOutFuel = (can: Capability, known: ReadonlySet<string>): boolean =>
+  !known.has(`gear.${can}.fuel`) && known.has(`gear.${can}.power`) && pulled.some((o) => o === can)
+
+/** What an hour of a machine costs: as stated, else worked out from its price. */
+function hourOf(can: Capability, known: ReadonlySet<string>): Binding | undefined {
+  if (known.has(`gear.${can}.cost`)) return fact(`gear.${can}.cost`)
+  const own = owned.find((o) => o === can && worksOutHour(can, known))
+  return own && figure(`${own}-hour.hour`)
+}
+
+/** What a machine burns in an hour: as stated, else worked out from its power. */
+function fuelOf(can: Capability, known: ReadonlySet<string>): Binding | undefined {
+  if (known.has(`gear.${can}.fuel`)) return fact(`gear.${can}.fuel`)
+  const own = pulled.find((o) => o === can && worksOutFuel(can, known))
+  return own && figure(`${own}-fuel.rate`)
+}
+
+/** Hours and fuel of machines that are worked out. */
+const machineUses = (known: ReadonlySet<string>): readonly Use[] => [
+  ...owned
+    .filter((can) => worksOutHour(can, known))
+    .map((can) =>
+      use(`${can}-hour`, machineHour, {
+        price: fact(`gear.${can}.price`),
+        left: fact('practice.machine.left'),
+        interest: fact('practice.machine.interest'),
+        years: fact('practice.machine.years'),
+        hours: fact(`gear.${can}.hours`),
+        keeping: fact('practice.machine.keeping'),
+        rf1: fact('practice.machine.repair-size'),
+        rf2: fact('practice.machine.repair-rise'),
+      }),
+    ),
+  ...pulled
+    .filter((can) => worksOutFuel(can, known))
+    .map((can) => use(`${can}-fuel`, tractorFuel, { power: fact(`gear.${can}.power`) })),
+  ...(known.has('gear.harrow.width')
+    ? [
+        use('harrow-power', tractorPower, {
+          width: fact('gear.harrow.width'),
+          draft: fact('practice.draft'),
+          speed: fact('gear.harrow.speed'),
+          traction: fact('practice.traction'),
+        }),
+      ]
+    : []),
+]
+
 /** A task costs something only where its machine has a price and fuel and labor have one too. */
 const isPriced = ({ can }: Task, known: ReadonlySet<string>): boolean =>
-  [`gear.${can}.cost`, `gear.${can}.fuel`, 'prices.fuel', 'prices.labor'].every((p) => known.has(p))
+  hourOf(can, known) !== undefined &&
+  fuelOf(can, known) !== undefined &&
+  ['prices.fuel', 'prices.labor'].every((p) => known.has(p))
 
-const taskUse = ({ id, can, time }: Task): Use =>
+const taskUse = ({ id, can, time }: Task, known: ReadonlySet<string>): Use =>
   use(id, taskCost, {
     time: figure(time),
     machines: fact(`gear.${can}.count`),
-    rate: fact(`gear.${can}.cost`),
-    fuelRate: fact(`gear.${can}.fuel`),
+    rate: hourOf(can, known) ?? fact(`gear.${can}.cost`),
+    fuelRate: fuelOf(can, known) ?? fact(`gear.${can}.fuel`),
     fuelPrice: fact('prices.fuel'),
     labor: fact('prices.labor'),
   })
@@ -53,11 +117,31 @@ const raceDay = (known: ReadonlySet<string>): Use =>
     fuelPrice: fact('prices.fuel'),
   })
 
+/** Moving stone between heap and track, where there is a truck with a bed and a loader. */
+const haulUses = (known: ReadonlySet<string>): readonly Use[] =>
+  known.has('gear.haul.bed') && known.has('gear.load.bucket')
+    ? [
+        use('haul', haul, {
+          bed: fact('gear.haul.bed'),
+          bucket: fact('gear.load.bucket'),
+          fill: fact('practice.haul.fill'),
+          weight: fact('cushion.unit-weight.loose'),
+          bucketTime: fact('practice.haul.bucket'),
+          lap: figure('rail.length'),
+          speed: fact('practice.haul.speed'),
+          dump: fact('practice.haul.dump'),
+          spot: fact('practice.haul.spot'),
+          working: fact('practice.haul.working'),
+          trucks: fact('gear.haul.count'),
+        }),
+      ]
+    : []
+
 /** Costs of tasks, of a race day and of the fair, as far as prices are given. */
 export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
   const priced = tasks.filter((task) => isPriced(task, known))
   const has = new Set(priced.map((t) => t.id))
   const whole = (['band-cost', 'harrow-cost', 'round-cost'] as const).every((id) => has.has(id))
-  const uses = priced.map(taskUse)
+  const uses = [...machineUses(known), ...haulUses(known), ...priced.map((t) => taskUse(t, known))]
   return whole && known.has('race-days.count') ? [...uses, raceDay(known)] : uses
 }

@@ -4,6 +4,7 @@ import { banking } from '../oval/banking.ts'
 import { edgeRise } from '../oval/edge-rise.ts'
 import { lapExtra } from '../oval/lap-extra.ts'
 import { outsideLength } from '../oval/outside-length.ts'
+import { pylons } from '../oval/pylons.ts'
 import { railLength } from '../oval/rail-length.ts'
 import { fittedShape } from '../oval/rail-line/fitted-shape.ts'
 import { walkedLine } from '../oval/rail-line/walked-line.ts'
@@ -75,6 +76,16 @@ export const ovalUses = (known: ReadonlySet<string>, system: UnitSystem): readon
     rail: figure('rail.length'),
     spacing: fact('oval.station-spacing'),
   }),
+  ...(known.has('oval.pylons.turns') && known.has('oval.pylons.straights')
+    ? [
+        use('pylons', pylons, {
+          straight,
+          radius,
+          turns: fact('oval.pylons.turns'),
+          straights: fact('oval.pylons.straights'),
+        }),
+      ]
+    : []),
   use('rise', edgeRise, { widthStraights, widthTurns, crossFallStraights, crossFallTurns }),
   ...walked(known),
   use('banking', banking, {

@@ -8,11 +8,17 @@ import { daylight } from '../daylight/daylight.ts'
 import { sheetFlow } from '../drainage/sheet-flow.ts'
 import { baseDensity } from '../materials/base-density.ts'
 import { sieveAnalysis } from '../materials/sieve-analysis.ts'
+import { stonePile } from '../materials/stone-pile.ts'
+import { haul } from '../money/haul.ts'
+import { machineHour } from '../money/machine-hour.ts'
 import { raceDayCost, taskCost } from '../money/task-cost.ts'
+import { tractorFuel } from '../money/tractor-fuel.ts'
+import { tractorPower } from '../money/tractor-power.ts'
 import { banking } from '../oval/banking.ts'
 import { edgeRise } from '../oval/edge-rise.ts'
 import { lapExtra } from '../oval/lap-extra.ts'
 import { outsideLength } from '../oval/outside-length.ts'
+import { pylons } from '../oval/pylons.ts'
 import { railLength } from '../oval/rail-length.ts'
 import { fittedShape } from '../oval/rail-line/fitted-shape.ts'
 import { walkedLine } from '../oval/rail-line/walked-line.ts'
@@ -53,6 +59,7 @@ import { levelSurvey } from '../survey/level-survey.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
+import { chill } from '../weather/chill.ts'
 import { drying } from '../weather/drying.ts'
 import { dryingClock } from '../weather/drying-clock.ts'
 import { heat } from '../weather/heat.ts'
@@ -138,6 +145,18 @@ export const useTable = {
   'screen-cost': [taskCost],
   'roll-cost': [taskCost],
   'round-cost': [taskCost],
+  'harrow-fuel': [tractorFuel],
+  'screen-fuel': [tractorFuel],
+  'grade-fuel': [tractorFuel],
+  'harrow-hour': [machineHour],
+  'screen-hour': [machineHour],
+  'spray-hour': [machineHour],
+  'grade-hour': [machineHour],
+  'harrow-power': [tractorPower],
+  haul: [haul],
+  pile: [stonePile],
+  pylons: [pylons],
+  chill: [chill],
   clock: [raceDayClock],
   'day-water': [raceDayWaterFromStore, raceDayWater],
   'race-day': [raceDayCost],

@@ -1,5 +1,6 @@
 import { daylight } from '../daylight/daylight.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
+import { chill } from '../weather/chill.ts'
 import { drying } from '../weather/drying.ts'
 import { dryingClock } from '../weather/drying-clock.ts'
 import { heat } from '../weather/heat.ts'
@@ -141,9 +142,16 @@ export function recordUses(known: ReadonlySet<string>, { weather }: Readings): r
   ]
 }
 
+/** How cold a cold evening feels; the reckoner varies it. */
+const cold = use('chill', chill, {
+  air: fact('practice.cold.air'),
+  wind: fact('practice.cold.wind'),
+})
+
 /** Figures of weather and daylight, as far as the facility gives place, dates and climate. */
 export const weatherUses = (known: ReadonlySet<string>): readonly Use[] => [
   ...air(known),
+  cold,
   ...(all(known, 'climate.tmax', 'climate.humidity')
     ? [
         use('heat', heat, {

@@ -24,6 +24,7 @@ export const oval = z.strictObject({
   ...entriesUnder('oval'),
   width: group('oval.width'),
   'cross-fall': group('oval.cross-fall'),
+  pylons: group('oval.pylons'),
   rail: z.enum(rails).optional(),
   direction: z.enum(['counterclockwise', 'clockwise']).optional(),
   /**
