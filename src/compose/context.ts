@@ -1,6 +1,7 @@
 import type { Engine } from '../compute/engine/engine.ts'
 import { quantityIdOf } from '../compute/uses/ids.ts'
 import type { Manual } from '../model/manual.ts'
+import { placeholder } from '../model/placeholders.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
 import type { KindName } from '../model/quantity/kinds.ts'
 import type { Facility } from '../validate/check-facility.ts'
@@ -38,6 +39,10 @@ export const namedNumber = (name: string, { engine }: Asked): number | undefined
 /** A figure or fact that content names, as printed; undefined where it has no value here. */
 export const namedText = (name: string, { engine }: Asked): string | undefined =>
   engine.text(quantityIdOf(name))
+
+/** A text with the numbers of one race day in place of names. */
+export const filled = (text: string, asked: Asked): string =>
+  text.replace(placeholder, (_, name: string) => namedText(name, asked) ?? '–')
 
 /** Whether a figure or fact that content names has a value here. */
 export const isKnown = (name: string, asked: Asked): boolean =>

@@ -3,7 +3,8 @@ import { type FindingRule, findingRules } from '../compute/findings/rules.ts'
 import { dayNumber } from '../model/day.ts'
 import type { Finding } from '../model/manual/finding.ts'
 import type { FindingText } from '../validate/schemas/library.ts'
-import { type ComposeContext, itemsOf } from './context.ts'
+import { type ComposeContext, filled, itemsOf } from './context.ts'
+import { raceDayGroups } from './schedules/race-day-groups.ts'
 
 const rank = { serious: 0, plan: 1, note: 2 } as const
 
@@ -12,8 +13,18 @@ const inputOf = ({ engine, facility, here, date }: ComposeContext): FindingsInpu
   capabilities: here.capabilities,
   contactRoles: new Set((facility.file.contacts ?? []).map((c) => c.role)),
   emergency: new Set(Object.keys(facility.file.emergency ?? {})),
+  lit: facility.file.lights === true,
   today: dayNumber(date),
 })
+
+/** What a rule is held against: the facility, or one of its race days. */
+type Case = { readonly dates: string | undefined; readonly context: ComposeContext }
+
+/** The facility with its fullest day first, then each race day that differs. */
+const casesOf = (context: ComposeContext): readonly Case[] => [
+  { dates: undefined, context },
+  ...raceDayGroups(context),
+]
 
 /** Lines of the facility file that say what a rule looked at, such as `facility.yaml:31`. */
 const placesOf = ({ facts = [] }: FindingRule, { engine }: ComposeContext): readonly string[] => [
@@ -26,12 +37,12 @@ const placesOf = ({ facts = [] }: FindingRule, { engine }: ComposeContext): read
 ]
 
 /**
- * The findings that hold here, worst first, with the lines of the facility file that they come
+ * The findings that hold here or on one of the race days, worst first, with the lines of the facility file that they come
  * from.
  */
 export function composeFindings(context: ComposeContext): readonly Finding[] {
-  const { engine, library } = context
-  const input = inputOf(context)
+  const { library } = context
+  const cases = casesOf(context).map((c) => ({ ...c, input: inputOf(c.context) }))
   const texts = new Map(itemsOf(library.findings).map((t) => [t.id, t]))
   const wordsOf = ({ id }: FindingRule): FindingText => {
     const text = texts.get(id)
@@ -39,11 +50,20 @@ export function composeFindings(context: ComposeContext): readonly Finding[] {
     return text
   }
   return findingRules
-    .filter((rule) => rule.holds(input))
-    .map((rule) => ({
-      ...wordsOf(rule),
-      figures: (rule.figures ?? []).filter((f) => engine.figure(f)?.value.ok),
-      where: placesOf(rule, context),
-    }))
+    .flatMap((rule): Finding[] => {
+      const found = cases.find(({ input }) => rule.holds(input))
+      if (!found) return []
+      const { dates, context: day } = found
+      const { text, ...words } = wordsOf(rule)
+      return [
+        {
+          ...words,
+          // Of a day that is not the fullest its own numbers are said, with its date.
+          text: dates === undefined ? text : `${dates}: ${filled(text, day)}`,
+          figures: (rule.figures ?? []).filter((f) => day.engine.figure(f)?.value.ok),
+          where: placesOf(rule, day),
+        },
+      ]
+    })
     .sort((a, b) => rank[a.severity] - rank[b.severity])
 }

@@ -95,9 +95,8 @@ export function composeReckoner(
   const main = engine.figure(figureIdOf(spec.figure))
   const rows = reckonerAxis(spec.rows, engine, locale)
   const columns = spec.columns && reckonerAxis(spec.columns, engine, locale)
-  const missing = [rows, ...(columns ? [columns] : [])].some((a) => !engine.facts.has(a.fact))
-  // Without its figure or its input the table has nothing to say here.
-  if (!main || missing) return undefined
+  // Without its figure the table has nothing to say here; its inputs are the reader's to suppose.
+  if (!main) return undefined
   const own = [{ figure: spec.figure, to: spec.to, label: main.label }]
   const figures = columns ? own : (spec.figures ?? own)
   return {

@@ -18,6 +18,8 @@ const inputs = {
   last: 'clock.last',
   interval: 'race-days.interval',
   clear: 'practice.clear-track',
+  parade: 'practice.open-before',
+  reserve: 'practice.kept-in-hand',
 } as const
 
 /** Rows of a race day's water by the hour: the same hours that the figure adds up. */
@@ -30,7 +32,8 @@ export function raceDayHourRows(context: ComposeContext): TableRows {
   const full = engine.si('water.storage')
   const store =
     full === undefined ? {} : { store: { full, recharge: engine.si('water.recharge') ?? 0 } }
-  return raceDayHours({ ...known, done, ...store }).map((h) => [
+  const before = known.parade + known.reserve
+  return raceDayHours({ ...known, before, done, ...store }).map((h) => [
     printed(h.from, 'clock', context),
     printed(h.lost, 'thinDepth', context),
     printed(h.needed, 'tenths', context),

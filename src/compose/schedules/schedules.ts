@@ -1,8 +1,7 @@
 import type { ManualSchedule, ManualTable, TableRows } from '../../model/manual/schedule.ts'
-import { placeholder } from '../../model/placeholders.ts'
 import type { ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
-import { type ComposeContext, isKnown, itemsOf, namedText } from '../context.ts'
+import { type ComposeContext, filled, isKnown, itemsOf } from '../context.ts'
 import { shortDate } from '../dates.ts'
 import { datedRows } from './dated-rows.ts'
 import { raceDayGroups } from './race-day-groups.ts'
@@ -14,10 +13,6 @@ function rowsOf(table: ScheduleTable, context: ComposeContext): TableRows {
     date === undefined ? row.cells : [shortDate(date, context), ...row.cells],
   )
 }
-
-/** A text with the numbers of a race day in place of names. */
-const filled = (text: string, context: ComposeContext): string =>
-  text.replace(placeholder, (_, name: string) => namedText(name, context) ?? '–')
 
 /** A table for each race day that differs from the others, with its dates in the title. */
 const byRaceDay = (table: ScheduleTable, context: ComposeContext): ManualTable[] =>

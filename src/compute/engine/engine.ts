@@ -1,4 +1,4 @@
-import type { FactPath } from '../../model/fact-spec.ts'
+import { type FactPath, factSpec } from '../../model/fact-spec.ts'
 import type { Fact, Figure, Worksheet } from '../../model/figure.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
@@ -82,6 +82,13 @@ function allKnown<Ids extends Readonly<Record<string, string>>>(
     : undefined
 }
 
+/** A fact that the facility does not have, for a value that a reader supposes. */
+function supposed(path: string): Fact<string> | undefined {
+  const spec = factSpec(path)
+  const provenance = { kind: 'rule', sources: ['common-practice'], note: '' } as const
+  return spec && { path, label: path, kind: spec.kind, si: 0, text: '', provenance, howTo: '' }
+}
+
 /** Facts with other values (SI) for some; the rest as they are. */
 function changed(
   { facts, locale }: Given,
@@ -89,7 +96,7 @@ function changed(
 ): ReadonlyMap<string, Fact<string>> {
   const all = new Map(facts)
   for (const [path, si] of values) {
-    const fact = facts.get(path)
+    const fact = facts.get(path) ?? supposed(path)
     if (fact) all.set(path, { ...fact, si, text: formatExact(si, fact.kind, locale) })
   }
   return all

@@ -13,6 +13,8 @@ export type FindingsInput = {
   readonly contactRoles: ReadonlySet<string>
   /** Entries that the facility file has under `emergency`. */
   readonly emergency: ReadonlySet<string>
+  /** Lights reach all of the track. */
+  readonly lit: boolean
   /** Build date, counted in days from 1970. */
   readonly today: number
 }
@@ -88,6 +90,12 @@ export const anyOf =
   (...conditions: readonly Condition[]): Condition =>
   (input) =>
     conditions.some((holds) => holds(input))
+
+/** Holds where no lights reach the track. */
+export const unlit =
+  (condition: Condition): Condition =>
+  (input) =>
+    !input.lit && condition(input)
 
 /** The cushion found is deeper or thinner than wanted, by more than is either way good. */
 export const cushionIs =

@@ -14,6 +14,7 @@ import {
   reaches,
   refused,
   somethingIsEstimated,
+  unlit,
   unsaid,
 } from './conditions.ts'
 
@@ -77,6 +78,12 @@ export const findingRules: readonly FindingRule[] = [
     figures: ['harrow-power.need'],
   },
   {
+    id: 'no-lap-between',
+    holds: exceeds('between.lap', 'between.free'),
+    facts: ['race-days.interval', 'gear.harrow.speed'],
+    figures: ['between.needed'],
+  },
+  {
     id: 'uneven',
     holds: exceeds('practice.even-share', 'depths.share'),
     facts: ['cushion.depth.found', 'practice.even-share'],
@@ -119,7 +126,7 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'late-end',
-    holds: anyOf(exceeds('clock.done', 'daylight.dusk'), refused('clock.done')),
+    holds: unlit(anyOf(exceeds('clock.done', 'daylight.dusk'), refused('clock.done'))),
     facts: ['race-days.first-post'],
     figures: ['daylight.dusk'],
   },

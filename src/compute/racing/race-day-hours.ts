@@ -21,7 +21,9 @@ export type RaceDayWaterInput = {
   readonly first: number
   readonly last: number
   readonly interval: number
+  /** From the finish until the last horse is off, and before the post the field's, s. */
   readonly clear: number
+  readonly before: number
   /**
    * Water in store in the morning, m³, and its refill, m³/s; without a store the supply is taken as
    * never failing.
@@ -68,11 +70,14 @@ const overlap = (a: number, b: number, c: number, d: number): number =>
 export function trackTime(
   from: number,
   to: number,
-  x: Pick<RaceDayWaterInput, 'start' | 'done' | 'horses' | 'first' | 'last' | 'interval' | 'clear'>,
+  x: Pick<
+    RaceDayWaterInput,
+    'start' | 'done' | 'horses' | 'first' | 'last' | 'interval' | 'clear' | 'before'
+  >,
 ): number {
-  let free = overlap(from, to, x.start, x.horses) + overlap(from, to, x.last + x.clear / 2, x.done)
+  let free = overlap(from, to, x.start, x.horses) + overlap(from, to, x.last + x.clear, x.done)
   for (let post = x.first; post < x.last - 1; post += x.interval)
-    free += overlap(from, to, post + x.clear / 2, post + x.interval - x.clear / 2)
+    free += overlap(from, to, post + x.clear, post + x.interval - x.before)
   return free
 }
 

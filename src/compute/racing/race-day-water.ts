@@ -31,6 +31,8 @@ const inputs = {
   last: clock('t_6'),
   interval: minutes('i', 60),
   clear: minutes('c'),
+  parade: minutes('o'),
+  reserve: minutes('k'),
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
@@ -59,7 +61,8 @@ const terms = ['behind', 'truck', 'store']
 type Inputs = Readonly<Record<keyof typeof inputs, number>>
 
 function amounts(x: Inputs, store: { full: number; recharge: number } | undefined) {
-  const hours = raceDayHours({ ...x, ...(store === undefined ? {} : { store }) })
+  const before = x.parade + x.reserve
+  const hours = raceDayHours({ ...x, before, ...(store === undefined ? {} : { store }) })
   const lost = hours.reduce((sum, h) => sum + h.lost, 0)
   return {
     lost,

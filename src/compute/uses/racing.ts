@@ -8,23 +8,27 @@ import type { ReasonId } from './reasons.ts'
 import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 const none = (why: ReasonId): Binding => fixed(0, why)
-const interval = fact('race-days.interval')
-const clear = fact('practice.clear-track')
+/** The interval, and what of it belongs to horses. */
+const gap = {
+  interval: fact('race-days.interval'),
+  clear: fact('practice.clear-track'),
+  parade: fact('practice.open-before'),
+  reserve: fact('practice.kept-in-hand'),
+}
+const { interval } = gap
 
 /** What fits between races with the harrow at hand, and by which minute. */
 function between(known: ReadonlySet<string>): Use[] {
   if (!known.has('gear.harrow.width')) return []
   return [
     use('between', betweenRaces, {
-      interval,
-      clear,
+      ...gap,
       whole: figure('harrow.time'),
-      laps: figure('harrow.laps'),
+      all: figure('harrow.laps'),
       gain: figure('harrow.effective'),
     }),
     use('gap', intervalClock, {
-      interval,
-      clear,
+      ...gap,
       lap: figure('between.lap'),
       laps: figure('between.laps'),
       whole: figure('harrow.laps'),
@@ -85,8 +89,7 @@ function water(known: ReadonlySet<string>): Use[] {
     horses: figure('clock.horses'),
     first: fact('race-days.first-post'),
     last: figure('clock.last'),
-    interval,
-    clear,
+    ...gap,
   }
   const recharge = known.has('water.recharge') ? fact('water.recharge') : none('no-refill')
   return [

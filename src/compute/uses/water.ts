@@ -1,9 +1,6 @@
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
-
-/** Without a moisture test the example is a usual dry day: two points below what is wanted. */
-const dryDay = 0.02
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
 const layer = {
   area: figure('area.total'),
@@ -11,20 +8,17 @@ const layer = {
   weight: fact('cushion.unit-weight.worked'),
 }
 
-function moisture(known: ReadonlySet<string>): { target: Binding; found: Binding } {
-  if (known.has('cushion.moisture.found'))
-    return { target: fact('cushion.moisture.target'), found: fact('cushion.moisture.found') }
-  return {
-    target: fixed(dryDay, 'two-points-missing'),
-    found: fixed(0, 'from-moisture-found'),
-  }
+/** Nothing stands in for a moisture that nobody has measured: a deficit is not made up. */
+const moisture = {
+  target: fact('cushion.moisture.target'),
+  found: fact('cushion.moisture.found'),
 }
 
 /** Figures of watering: what the cushion needs, what the truck gives, what the supply allows. */
 export function waterUses(known: ReadonlySet<string>): readonly Use[] {
   const point = use('point', onePoint, layer)
   if (!known.has('gear.spray.tank'))
-    return [use('layer', moistureToAdd, { ...layer, ...moisture(known) }), point]
+    return [use('layer', moistureToAdd, { ...layer, ...moisture }), point]
   const flow = fact('gear.spray.flow')
   const sprayWidth = fact('gear.spray.spray-width')
   const tank = fact('gear.spray.tank')
@@ -39,8 +33,9 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
   return [
     use('layer', moistureByTruck, {
       ...layer,
-      ...moisture(known),
+      ...moisture,
       passDepth: depth,
+      extra: figure('round.extra'),
       ...delivery,
       soak: fact('practice.water.soak'),
     }),
@@ -51,7 +46,13 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       usual: fact('gear.spray.speed'),
       wanted: depth,
     }),
-    use('round', waterRound, { area: figure('area.total'), depth, ...delivery }),
+    use('round', waterRound, {
+      area: figure('area.total'),
+      depth,
+      sprayWidth,
+      distance: figure('spray.distance'),
+      ...delivery,
+    }),
     use('cycle', truckCycle, {
       tank,
       usable,
@@ -62,7 +63,13 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
     use('calibrate', tankRun, { tank, usable, depth, sprayWidth, flow }),
     use('supply', raceDaySupply, {
       round: figure('round.water'),
+      time: figure('round.time'),
       before: fact('practice.race-day.rounds'),
+      after: fixed(1, 'after-the-card'),
+      interval: fact('race-days.interval'),
+      clear: fact('practice.clear-track'),
+      parade: fact('practice.open-before'),
+      reserve: fact('practice.kept-in-hand'),
       races: fact('race-days.races'),
       every: fact('practice.rounds-every'),
       fillFlow,

@@ -111,6 +111,7 @@ function air(known: ReadonlySet<string>): Use[] {
           use('demand', dailyDemand, {
             rate: figure('air.rate'),
             area: figure('area.total'),
+            extra: figure('round.extra'),
             load: figure('cycle.water'),
           }),
         ]

@@ -2,6 +2,7 @@ import { secondsPerDay } from '../../model/day.ts'
 import { calculation } from '../calculation.ts'
 import { wetSurface } from '../weather/wet-surface.ts'
 import { wholeUp } from '../whole-up.ts'
+import { extra } from './moisture.ts'
 
 /** Water (m³) and whole loads that replace what a surface kept wet loses in a day. */
 export const dailyDemand = calculation({
@@ -10,6 +11,7 @@ export const dailyDemand = calculation({
   inputs: {
     rate: { symbol: 'ET_o', kind: 'dailyWater', range: [0, 3e-7] },
     area: { symbol: 'A', kind: 'area', range: [500, 200_000] },
+    extra,
     load: { symbol: 'V_1', kind: 'waterVolume', range: [0.01, 60] },
   },
   outputs: {
@@ -22,11 +24,11 @@ export const dailyDemand = calculation({
     loads: {
       symbol: 'n',
       kind: 'whole',
-      tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil',
+      tex: '\\left\\lceil \\frac{@extra\\,@water}{@load} \\right\\rceil',
     },
   },
   compute: (x) => {
     const water = wetSurface * x.rate * secondsPerDay * x.area
-    return { water, loads: wholeUp(water / x.load) }
+    return { water, loads: wholeUp((x.extra * water) / x.load) }
   },
 })

@@ -47,6 +47,8 @@ export const moistureToAdd = calculation({
 })
 
 const passDepth: InputSpec = { symbol: 'd_p', kind: 'waterDepth', range: [0.0001, 0.013] }
+/** What is spread over what is needed: overlaps get twice. */
+export const extra: InputSpec = { symbol: 'e', kind: 'ratio', range: [1, 4] }
 const load: InputSpec = { symbol: 'V_1', kind: 'waterVolume', range: [0.01, 60] }
 const cycle: InputSpec = { symbol: 't_1', kind: 'minutes', range: [30, 40000] }
 const trucks: InputSpec = { symbol: 'm', kind: 'count', range: [1, 20] }
@@ -59,13 +61,13 @@ const soak: InputSpec = { symbol: 't_w', kind: 'minutes', range: [0, 43200] }
 export const moistureByTruck = calculation({
   id: 'moisture-by-truck',
   sources: ['nrcs-feel', 'fm-5-434', 'common-practice'],
-  inputs: { ...moistureInputs, passDepth, load, cycle, trucks, soak },
+  inputs: { ...moistureInputs, passDepth, extra, load, cycle, trucks, soak },
   outputs: {
     ...moistureOutputs,
     loads: {
       symbol: 'n',
       kind: 'whole',
-      tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil',
+      tex: '\\left\\lceil \\frac{@extra\\,@water}{@load} \\right\\rceil',
     },
     passes: {
       symbol: 'p',
@@ -75,14 +77,14 @@ export const moistureByTruck = calculation({
     time: {
       symbol: 't',
       kind: 'duration',
-      tex: '\\max\\left(\\left\\lceil \\frac{@loads}{@trucks} \\right\\rceil @cycle,\\; (@passes - 1)\\,@soak\\right)',
+      tex: '\\max\\left(\\left\\lceil \\frac{@loads}{@trucks} \\right\\rceil\\,@cycle,\\; (@passes - 1)\\,@soak\\right)',
     },
   },
   refusals: ['wetter-than-wanted'],
   compute: (x) => {
     const { water, depth } = addMoisture(x)
     if (isRefusal(water)) return { water, depth, loads: water, passes: water, time: water }
-    const loads = wholeUp(water / x.load)
+    const loads = wholeUp((x.extra * water) / x.load)
     const passes = wholeUp(water / (x.area * x.passDepth))
     return {
       water,

@@ -1,4 +1,5 @@
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
+import { intervalInputs, workWindow } from '../racing/between-races.ts'
 import { wholeUp } from '../whole-up.ts'
 
 const tank = { symbol: 'T', kind: 'waterVolume', range: [0.05, 60] } as const
@@ -76,15 +77,33 @@ const cycle = { symbol: 't_1', kind: 'minutes', range: [30, 40000] } as const
 const load = { symbol: 'V_1', kind: 'waterVolume', range: [0.01, 60] } as const
 
 /**
- * One round over the whole track at a depth: water (m³), whole loads, time (s) for the trucks at
- * hand.
+ * One round over the whole track at a depth: the water that is really spread (m³), overlaps counted,
+ * whole loads, time (s) for the trucks at hand.
  */
 export const waterRound = calculation({
   id: 'water-round',
   sources: ['geometry', 'fire-shuttle'],
-  inputs: { area, depth, load, cycle, trucks },
+  inputs: {
+    area,
+    depth,
+    sprayWidth,
+    distance: { symbol: 'D', kind: 'longDistance', range: [50, 500_000] },
+    load,
+    cycle,
+    trucks,
+  },
   outputs: {
-    water: { symbol: 'V', kind: 'waterVolume', tex: '@area\\,@depth', round: 'up' },
+    extra: {
+      symbol: 'e',
+      kind: 'ratio',
+      tex: '\\frac{@sprayWidth\\,@distance}{@area}',
+    },
+    water: {
+      symbol: 'V',
+      kind: 'waterVolume',
+      tex: '@depth\\,@sprayWidth\\,@distance',
+      round: 'up',
+    },
     loads: {
       symbol: 'n',
       kind: 'whole',
@@ -93,46 +112,52 @@ export const waterRound = calculation({
     time: {
       symbol: 't',
       kind: 'duration',
-      tex: '\\left\\lceil \\frac{@loads}{@trucks} \\right\\rceil @cycle',
+      tex: '\\left\\lceil \\frac{@loads}{@trucks} \\right\\rceil\\,@cycle',
     },
   },
   compute: (x) => {
-    const water = x.area * x.depth
+    const sprayed = x.sprayWidth * x.distance
+    const water = x.depth * sprayed
     const loads = wholeUp(water / x.load)
-    return { water, loads, time: wholeUp(loads / x.trucks) * x.cycle }
+    return { extra: sprayed / x.area, water, loads, time: wholeUp(loads / x.trucks) * x.cycle }
   },
 })
 
-/** Water of a race day (m³) and the hours (s) that the supply needs to give it. */
+/**
+ * Rounds and water of a race day (m³), and the hours (s) that the supply needs to give it. A round
+ * between races is planned only where it fits into the time that horses leave.
+ */
 export const raceDaySupply = calculation({
   id: 'race-day-supply',
   sources: ['common-practice', 'geometry'],
   inputs: {
     round: { symbol: 'V_1', kind: 'waterVolume', range: [0, 2000] },
+    time: { symbol: 't_1', kind: 'duration', range: [0, 1e6] },
     before: { symbol: 'r_0', kind: 'count', range: [0, 10] },
+    after: { symbol: 'r_1', kind: 'count', range: [0, 5] },
     races: { symbol: 'r', kind: 'count', range: [1, 40] },
     every: { symbol: 'k', kind: 'count', range: [1, 20] },
+    ...intervalInputs,
     fillFlow,
   },
   outputs: {
-    rounds: {
-      symbol: 'n',
+    between: {
+      symbol: 'b',
       kind: 'whole',
-      tex: '@before + \\left\\lfloor \\frac{@races}{@every} \\right\\rfloor',
+      tex: '\\left\\lfloor \\frac{@races - 1}{@every} \\right\\rfloor \\min\\left(1,\\,\\left\\lfloor \\frac{\\max(0,\\,@interval - @clear - @parade - @reserve)}{@time} \\right\\rfloor\\right)',
     },
-    need: { symbol: 'V', kind: 'waterVolume', tex: '@rounds\\,@round' },
+    rounds: { symbol: 'n', kind: 'whole', tex: '@before + @between + @after' },
+    need: { symbol: 'V', kind: 'waterVolume', tex: '@rounds\\,@round', round: 'up' },
     hours: { symbol: 't', kind: 'hours', tex: '\\frac{@need}{@fillFlow}' },
   },
   refusals: ['no-rounds'],
   compute: (x) => {
-    const rounds = x.before + Math.floor(x.races / x.every + 1e-9)
+    const fits = x.time > 0 && workWindow(x) >= x.time
+    const between = fits ? Math.floor((x.races - 1) / x.every + 1e-9) : 0
+    const rounds = x.before + between + x.after
     const need = rounds * x.round
     if (rounds === 0)
-      return {
-        rounds,
-        need: refuse('no-rounds'),
-        hours: refuse('no-rounds'),
-      }
-    return { rounds, need, hours: need / x.fillFlow }
+      return { between, rounds, need: refuse('no-rounds'), hours: refuse('no-rounds') }
+    return { between, rounds, need, hours: need / x.fillFlow }
   },
 })

@@ -136,6 +136,8 @@ export const facility = z.strictObject({
     drum: group('practice.drum'),
     'race-day': group('practice.race-day'),
   }),
+  /** Lights reach all of the track, so that work may be planned after dark. */
+  lights: z.boolean().optional(),
   notes: z.array(note).optional(),
 })
 

@@ -7,7 +7,9 @@ const min = 60
 describe('the interval by the minute', () => {
   const gap = {
     interval: 20 * min,
-    clear: 8 * min,
+    clear: 3 * min,
+    parade: 4 * min,
+    reserve: min,
     lap: 5 * min,
     laps: 2,
     whole: 8,
@@ -17,7 +19,9 @@ describe('the interval by the minute', () => {
 
   it('ends in time: the harrow is off before the track is called open', () => {
     const at = intervalClock.compute(gap)
-    expect([at.clear, at.harrowed, at.open].map((t) => numberOf(t) / min)).toEqual([4, 14, 16])
+    expect([at.clear, at.harrowed, at.off, at.open].map((t) => numberOf(t) / min)).toEqual([
+      3, 13, 15, 16,
+    ])
     expect(at.left).toBe(6)
     // 7 minutes behind the first lap, at 800 m in 400 s: one lap.
     expect(at['water-laps']).toBe(1)

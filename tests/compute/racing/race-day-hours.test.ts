@@ -23,7 +23,8 @@ const base = {
   first: 13 * h,
   last: 16 * h,
   interval: 20 * min,
-  clear: 8 * min,
+  clear: 4 * min,
+  before: 4 * min,
 }
 
 describe('a race day by the hour', () => {

@@ -26,7 +26,7 @@ describe('moisture', () => {
   })
 
   it('needs none when none is missing', () => {
-    const truck = { passDepth: 0.0012, load: 7, cycle: 1800, trucks: 1, soak: 1800 }
+    const truck = { passDepth: 0.0012, extra: 1, load: 7, cycle: 1800, trucks: 1, soak: 1800 }
     const out = moistureByTruck.compute({ ...layer, target: 0.08, found: 0.08, ...truck })
     expect([n(out, 'water'), n(out, 'loads'), n(out, 'passes'), n(out, 'time')]).toEqual([
       0, 0, 0, 0,
@@ -48,6 +48,7 @@ describe('moisture', () => {
               target: 0.05 + p / 100,
               found: 0.05,
               passDepth: 0.0012,
+              extra: 1.2,
               load: 7,
               cycle: 1800,
               trucks: m,

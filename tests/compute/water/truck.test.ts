@@ -51,7 +51,17 @@ describe('spraying', () => {
         fc.integer({ min: 5, max: 40 }),
         (area, tenths) => {
           const load = tenths / 4
-          const out = waterRound.compute({ area, depth: 0.0012, load, cycle: 1500, trucks: 2 })
+          const out = waterRound.compute({
+            area,
+            depth: 0.0012,
+            sprayWidth: 6,
+            distance: area / 5,
+            load,
+            cycle: 1500,
+            trucks: 2,
+          })
+          // Strips of 6 m that move out 5 m: a fifth of the water lies twice.
+          expect(n(out, 'extra')).toBeCloseTo(1.2, 9)
           expect(n(out, 'loads') * load).toBeGreaterThanOrEqual(n(out, 'water') - 1e-6)
           expect((n(out, 'loads') - 1) * load).toBeLessThan(n(out, 'water'))
         },
@@ -60,8 +70,30 @@ describe('spraying', () => {
     )
   })
 
-  it('counts two rounds before ten races and one after every second as seven', () => {
-    const out = raceDaySupply.compute({ round: 20, before: 2, races: 10, every: 2, fillFlow: 0.01 })
-    expect([n(out, 'rounds'), n(out, 'need'), n(out, 'hours')]).toEqual([7, 140, 14_000])
+  const day = {
+    round: 20,
+    time: 900,
+    before: 2,
+    after: 1,
+    races: 10,
+    every: 2,
+    interval: 1800,
+    clear: 180,
+    parade: 600,
+    reserve: 60,
+    fillFlow: 0.01,
+  }
+
+  it('counts two rounds before ten races, four between and one after, where a round fits', () => {
+    // 30 min less 14 min of horses and reserve leave 16 min; a round takes 15.
+    const out = raceDaySupply.compute(day)
+    expect([n(out, 'between'), n(out, 'rounds'), n(out, 'need'), n(out, 'hours')]).toEqual([
+      4, 7, 140, 14_000,
+    ])
+  })
+
+  it('plans no round between races where it does not fit', () => {
+    const out = raceDaySupply.compute({ ...day, time: 1000 })
+    expect([n(out, 'between'), n(out, 'rounds')]).toEqual([0, 3])
   })
 })

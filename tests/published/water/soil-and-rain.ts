@@ -22,7 +22,10 @@ const roundGallons = (areaFt2: number, depthIn: number): number =>
   toUnit(
     given(
       waterRound.compute({
+        // A meter wide and as long as it takes: no overlap.
         area: si(areaFt2, 'ft2'),
+        sprayWidth: 1,
+        distance: si(areaFt2, 'ft2'),
         depth: si(depthIn, 'in'),
         load: 1,
         cycle: 60,

@@ -6,15 +6,26 @@ import { boxes } from '../../support/svg-boxes.ts'
 describe('the chart of the interval between races', () => {
   it('draws the bar of the harrow as long as its laps take', async () => {
     const { manual, words } = await smallManual()
-    const at = manual.charts.interval
-    const svg = renderDrawings(manual, words)['race-interval']?.svg ?? ''
+    const at = {
+      interval: 1800,
+      clear: 300,
+      lap: 240,
+      laps: 4,
+      harrowed: 1260,
+      open: 1500,
+      water: undefined,
+    }
+    const svg =
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval: at } }, words)[
+        'race-interval'
+      ]?.svg ?? ''
     const [before] = boxes(svg, 'horses')
     const [harrow] = boxes(svg, 'harrow')
     expect((harrow?.width ?? 0) / (before?.width ?? 1)).toBeCloseTo(
-      ((at?.harrowed ?? 0) - (at?.clear ?? 0)) / (at?.clear ?? 1),
+      (at.harrowed - at.clear) / at.clear,
       2,
     )
-    expect(svg.match(/class="lap"/g) ?? []).toHaveLength((at?.laps ?? 0) - 1)
+    expect(svg.match(/class="lap"/g) ?? []).toHaveLength(at.laps - 1)
   })
 
   it('shows the truck behind the harrow where laps of water fit', async () => {
@@ -43,11 +54,19 @@ describe('the chart of the interval between races', () => {
 
   it('shows the truck in place of the harrow where no lap of water fits behind it', async () => {
     const { manual, words } = await smallManual()
-    expect(manual.charts.interval?.water).toMatchObject({
-      figure: 'gap.water-alone',
-      instead: true,
-    })
-    const svg = renderDrawings(manual, words)['race-interval']?.svg ?? ''
+    const water = { figure: 'gap.water-alone', laps: 1, from: 300, to: 900, instead: true }
+    const interval = {
+      interval: 1800,
+      clear: 300,
+      lap: 400,
+      laps: 1,
+      harrowed: 700,
+      open: 1500,
+      water,
+    }
+    const svg =
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']
+        ?.svg ?? ''
     expect(boxes(svg, 'water')[0]?.x).toBe(boxes(svg, 'harrow')[0]?.x)
   })
 })
