@@ -61,7 +61,11 @@ const tableCases = z.strictObject({
   start: z.string(),
   cases: z.array(z.strictObject({ ...edits, expect: z.array(z.string()).min(1) })),
 })
-const tableKinds = z.strictObject({ 'cushion-depth': tableCases, weather: tableCases })
+const tableKinds = z.strictObject({
+  'cushion-depth': tableCases,
+  'surface-level': tableCases,
+  weather: tableCases,
+})
 
 /** Faults of tables of one kind, and where each must be reported. */
 export async function badTables(kind: keyof z.infer<typeof tableKinds>) {

@@ -11,8 +11,10 @@ export function levelsOf(context: ComposeContext): readonly LevelStation[] {
   const wanted = context.engine.siOfAll({
     straights: 'oval.cross-fall.straights',
     turns: 'oval.cross-fall.turns',
+    blend: 'oval.blend',
+    depth: 'cushion.depth.target',
   })
-  return day && oval && wanted ? levelStations(day, oval, wanted.straights, wanted.turns) : []
+  return day && oval && wanted ? levelStations(day, oval, wanted) : []
 }
 
 export const levelStationRows = (context: ComposeContext): TableRows =>

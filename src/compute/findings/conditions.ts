@@ -56,6 +56,12 @@ export const outside =
     return value !== undefined && (value < low || value > high)
   }
 
+/** Known, and above zero. */
+export const positive =
+  (id: QuantityId): Condition =>
+  ({ engine }) =>
+    (engine.si(id) ?? 0) > 0
+
 /** Worked out, but refused for a reason of its own. */
 export const refused =
   (id: FigureId): Condition =>

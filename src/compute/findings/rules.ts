@@ -11,6 +11,7 @@ import {
   notGiven,
   orderIsLate,
   outside,
+  positive,
   reaches,
   refused,
   somethingIsEstimated,
@@ -98,6 +99,12 @@ export const findingRules: readonly FindingRule[] = [
     ),
     facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'],
     figures: ['levels.straights', 'levels.turns'],
+  },
+  {
+    id: 'levels-in-base',
+    holds: positive('levels.base'),
+    facts: ['oval.cross-fall.straights', 'oval.cross-fall.turns'],
+    figures: ['levels.base'],
   },
   {
     id: 'fines-high',

@@ -1,6 +1,10 @@
 import type { SurveyDay, SurveyedOval } from '../../model/survey.ts'
 import { calculation, refuse } from '../calculation.ts'
-import { workedWeightInput } from '../cushion/cushion-inputs.ts'
+import {
+  depthTargetInput,
+  packedWeightInput,
+  workedWeightInput,
+} from '../cushion/cushion-inputs.ts'
 import {
   crossFallStraightsInput,
   crossFallTurnsInput,
@@ -14,21 +18,28 @@ import { levelLine } from './level-line.ts'
 import { ringVolume } from './ring-volumes.ts'
 import { sectionParts } from './station-section.ts'
 
-/**
- * Half the stretch, m, over which one cross-fall runs into the other where straight and turn meet.
- */
-const blend = 15
-
 /** One station of a level survey against what is wanted there. */
 export type LevelStation = {
   readonly station: number
   readonly found: number
   readonly wanted: number
-  readonly worst: number /** Section to take off, m². */
+  readonly worst: number
+  /** Section to take off, m², and what of it lies deeper than the cushion. */
   readonly high: number
+  readonly base: number
   readonly onTurn: number
   readonly width: number /** Each reading above the wanted slope through the mean level, m. */
   readonly points: readonly { readonly offset: number; readonly above: number }[]
+}
+
+/** What a surface is held against. */
+export type WantedSurface = {
+  readonly straights: number
+  readonly turns: number
+  /** Half the stretch, m, over which one cross-fall runs into the other. */
+  readonly blend: number
+  /** Of the cushion, m: what stands higher than that above the wanted slope is base. */
+  readonly depth: number
 }
 
 /**
@@ -38,8 +49,7 @@ export type LevelStation = {
 export function levelStations(
   day: SurveyDay,
   oval: SurveyedOval,
-  straights: number,
-  turns: number,
+  { straights, turns, blend, depth }: WantedSurface,
 ): readonly LevelStation[] {
   return aroundRail(day.readings, oval).map(({ station, readings }) => {
     const line = levelLine(readings)
@@ -49,12 +59,14 @@ export function levelStations(
     const wantedLevel = (offset: number): number =>
       line.meanLevel + wanted * (offset - line.meanOffset)
     const { over } = sectionParts(readings, wantedLevel, width)
+    const deeper = sectionParts(readings, (offset) => wantedLevel(offset) + depth, width)
     return {
       station,
       found: line.slope,
       wanted,
       worst: line.worst,
       high: over,
+      base: deeper.over,
       onTurn,
       width,
       points: readings.map((r) => ({ offset: r.offset, above: r.value - wantedLevel(r.offset) })),
@@ -77,7 +89,10 @@ export const levelSurvey = (day: SurveyDay) =>
     inputs: {
       wantedStraights: crossFallStraightsInput,
       wantedTurns: crossFallTurnsInput,
+      blend: { symbol: 'b', kind: 'width', range: [0, 60] },
+      depth: depthTargetInput,
       unitWeight: workedWeightInput,
+      baseWeight: packedWeightInput,
       straight: straightInput,
       radius: radiusInput,
       widthStraights: widthStraightsInput,
@@ -105,20 +120,33 @@ export const levelSurvey = (day: SurveyDay) =>
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
       },
-      mass: { symbol: 'M', kind: 'mass', tex: '@volume\\,@unitWeight' },
+      base: {
+        symbol: 'V_b',
+        kind: 'fillVolume',
+        tex: '\\textstyle\\sum_k \\tfrac12 (B_k + B_{k+1})\\,L_k',
+      },
+      mass: { symbol: 'M', kind: 'mass', tex: '(@volume - @base)\\,@unitWeight' },
+      'base-mass': { symbol: 'M_b', kind: 'mass', tex: '@base\\,@baseWeight' },
     },
     told: { date: day.date },
     refusals: ['no-station-on-straight', 'no-station-on-turn'],
-    compute: ({ wantedStraights, wantedTurns, unitWeight, ...oval }) => {
-      const stations = levelStations(day, oval, wantedStraights, wantedTurns)
+    compute: ({ wantedStraights, wantedTurns, blend, depth, unitWeight, baseWeight, ...oval }) => {
+      const stations = levelStations(day, oval, {
+        straights: wantedStraights,
+        turns: wantedTurns,
+        blend,
+        depth,
+      })
       const [flat, bent] = [
         stations.filter((s) => s.onTurn === 0),
         stations.filter((s) => s.onTurn === 1),
       ]
-      const volume = ringVolume(
-        stations.map((s) => ({ station: s.station, area: s.high })),
-        oval,
-      )
+      const around = (area: (s: LevelStation) => number): number =>
+        ringVolume(
+          stations.map((s) => ({ station: s.station, area: area(s) })),
+          oval,
+        )
+      const [volume, base] = [around((s) => s.high), around((s) => s.base)]
       return {
         stations: stations.length,
         straights:
@@ -126,7 +154,9 @@ export const levelSurvey = (day: SurveyDay) =>
         turns: bent.length > 0 ? mean(bent.map((s) => s.found)) : refuse('no-station-on-turn'),
         worst: Math.max(...stations.map((s) => s.worst)),
         volume,
-        mass: volume * unitWeight,
+        base,
+        mass: (volume - base) * unitWeight,
+        'base-mass': base * baseWeight,
       }
     },
   })

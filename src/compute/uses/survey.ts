@@ -17,7 +17,10 @@ export function surveyUses({ depths, levels }: Readings): readonly Use[] {
             ...strip,
             wantedStraights: fact('oval.cross-fall.straights'),
             wantedTurns: fact('oval.cross-fall.turns'),
+            blend: fact('oval.blend'),
+            depth: target,
             unitWeight,
+            baseWeight: fact('cushion.unit-weight.compacted'),
           }),
         ]
       : []),

@@ -1,5 +1,6 @@
 import * as z from 'zod'
-import type { Place, Problem, Result } from '../../model/problem.ts'
+import { hasErrors, type Place, type Problem, type Result } from '../../model/problem.ts'
+import { foot, inch } from '../../model/quantity/units.ts'
 import {
   byStation,
   type Reading,
@@ -12,6 +13,8 @@ import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { line } from '../schemas/text.ts'
 import { csvName } from './csv-name.ts'
 import type { Import } from './import.ts'
+import { median } from './median.ts'
+import { depthOutliers, levelOutliers, medianSlope } from './survey-outliers.ts'
 import { readRows } from './table-columns.ts'
 
 /** An entry of `surveys` in the facility file: a table of ruler depths or staff levels. */
@@ -20,7 +23,12 @@ const surveyEntry = z.strictObject({ of: z.enum(surveyKinds), file: csvName, by:
 /** A reading with the cells that say where it was taken. */
 export type SurveyRow = Reading & {
   readonly date: string
-  readonly cells: { readonly station: CsvCell; readonly offset: CsvCell }
+  readonly cells: {
+    readonly station: CsvCell
+    readonly offset: CsvCell
+    /** The depth, level or staff reading. */
+    readonly value: CsvCell
+  }
 }
 
 /** The surveys of one file, oldest first. */
@@ -46,17 +54,40 @@ function depthRows(table: CsvTable): Rows {
   const example = 'station (ft), offset (ft), depth (in), date'
   const { rows, problems } = readRows(table, columns, example)
   return {
-    rows: rows.map(({ values, cells }) => ({ ...values, value: values.depth, cells })),
+    rows: rows.map(({ values, cells }) => ({
+      ...values,
+      value: values.depth,
+      cells: { ...cells, value: cells.depth },
+    })),
     problems,
   }
 }
 
+/** Heights are given as such, or as what a staff reads, which is more where the ground is lower. */
 function levelRows(table: CsvTable): Rows {
-  const columns = { ...where, level: { fact: 'survey.level' } } as const
-  const example = 'station (ft), offset (ft), level (ft), date'
+  const staff = table.head.some((cell) => /^staff reading\b/i.test(cell.text))
+  const example = `station (ft), offset (ft), ${staff ? 'staff reading' : 'level'} (ft), date`
+  if (!staff) {
+    const columns = { ...where, level: { fact: 'survey.level' } } as const
+    const { rows, problems } = readRows(table, columns, example)
+    return {
+      rows: rows.map(({ values, cells }) => ({
+        ...values,
+        value: values.level,
+        cells: { ...cells, value: cells.level },
+      })),
+      problems,
+    }
+  }
+  const columns = { ...where, 'staff reading': { fact: 'survey.staff' } } as const
   const { rows, problems } = readRows(table, columns, example)
   return {
-    rows: rows.map(({ values, cells }) => ({ ...values, value: values.level, cells })),
+    // Only differences within a station count, so the height of the instrument does not.
+    rows: rows.map(({ values, cells }) => ({
+      ...values,
+      value: -values['staff reading'],
+      cells: { ...cells, value: cells['staff reading'] },
+    })),
     problems,
   }
 }
@@ -107,6 +138,64 @@ function tooFew(
   })
 }
 
+/** A distance for readers of either system: `2.1 in (53 mm)`. */
+const said = (off: number): string => {
+  const m = Math.abs(off)
+  return m < foot
+    ? `${(m / inch).toFixed(1)} in (${Math.round(m * 1000)} mm)`
+    : `${(m / foot).toFixed(1)} ft (${m.toFixed(2)} m)`
+}
+
+/** Readings that their neighbours do not bear out: asked about, or refused where none can be so. */
+const oddReadings = (table: CsvTable, of: SurveyKind, rows: readonly SurveyRow[]): Problem[] =>
+  [...new Set(rows.map((r) => r.date))].flatMap((date) => {
+    const day = rows.filter((r) => r.date === date)
+    const outliers = of === 'cushion-depth' ? depthOutliers(day) : levelOutliers(day)
+    return outliers.map(({ reading, off, credible }) =>
+      problemAt(
+        table.file,
+        reading.cells.value.place,
+        'quantity/range',
+        of === 'cushion-depth'
+          ? `this depth is ${said(off)} ${off > 0 ? 'more' : 'less'} than the middle one of that day`
+          : `this level is ${said(off)} ${off > 0 ? 'above' : 'below'} the others of its station`,
+        {
+          hint: credible
+            ? 'read it again; where it is so, leave it'
+            : 'was it mistyped? where it is so, mend the place and leave the line out',
+          severity: credible ? 'warning' : 'error',
+        },
+      ),
+    )
+  })
+
+/** The surface of an oval rises outward; one that falls was most likely read off a staff. */
+function fallsAway(
+  table: CsvTable,
+  rows: readonly SurveyRow[],
+  days: readonly SurveyDay[],
+): Problem[] {
+  const staff = table.head.some((cell) => /^staff reading\b/i.test(cell.text))
+  return days.flatMap((day) => {
+    const mean = median(byStation(day.readings).map(({ readings }) => medianSlope(readings)))
+    const first = rows.find((r) => r.date === day.date)
+    if (!first || mean >= 0) return []
+    return [
+      problemAt(
+        table.file,
+        first.cells.value.place,
+        'quantity/range',
+        `on ${day.date} the surface falls ${(-100 * mean).toFixed(1)} % away from the rail`,
+        {
+          hint: staff
+            ? 'are these heights? then call the column "level"'
+            : 'are these readings on a staff, which reads more where the ground is lower? then call the column "staff reading"',
+        },
+      ),
+    ]
+  })
+}
+
 const byDay = (rows: readonly SurveyRow[]): readonly SurveyDay[] =>
   [...new Set(rows.map((r) => r.date))].sort().map((date) => ({
     date,
@@ -135,7 +224,12 @@ export function readSurvey(source: SourceFile, entry: SurveyEntry, at: Place): R
     ...(cellProblems.length > 0 ? [] : tooFew(table, rows, days)),
   ]
   if (problems.length > 0) return { value: undefined, problems }
-  return { value: { of: entry.of, by: entry.by, at, days, file: table.file, rows }, problems }
+  const odd = [
+    ...oddReadings(table, entry.of, rows),
+    ...(entry.of === 'surface-level' ? fallsAway(table, rows, days) : []),
+  ]
+  if (hasErrors(odd)) return { value: undefined, problems: odd }
+  return { value: { of: entry.of, by: entry.by, at, days, file: table.file, rows }, problems: odd }
 }
 
 export const surveys = {

@@ -22,7 +22,15 @@ const level = (
 })
 
 describe('a level survey', () => {
-  const inputs = { ...track, unitWeight: 1600, wantedStraights: 0.025, wantedTurns: 0.06 }
+  const inputs = {
+    ...track,
+    blend: 15,
+    depth: 0.03,
+    unitWeight: 1600,
+    baseWeight: 2000,
+    wantedStraights: 0.025,
+    wantedTurns: 0.06,
+  }
 
   it('finds the cross-fall of an even surface, and nothing to move where it is the wanted one', () => {
     const found = levelSurvey(level(0.04)).compute({
@@ -51,6 +59,27 @@ describe('a level survey', () => {
     expect(
       numberOf(found.volume) / (section * (2 * 180 + 2 * Math.PI * (69 + width / 2))),
     ).toBeLessThan(1.1)
+  })
+
+  it('parts what stands high into cushion and base, each with its own weight', () => {
+    const found = levelSurvey(level(0.02)).compute({
+      ...inputs,
+      wantedStraights: 0.03,
+      wantedTurns: 0.03,
+    })
+    // A wedge of 0.01 × 10 m = 0.1 m at the edge: all above 0.03 m is base.
+    const [volume, base] = [numberOf(found.volume), numberOf(found.base)]
+    expect(base).toBeGreaterThan(0)
+    expect(base).toBeLessThan(volume)
+    expect(numberOf(found.mass)).toBeCloseTo((volume - base) * 1600, 3)
+    expect(numberOf(found['base-mass'])).toBeCloseTo(base * 2000, 3)
+    // Within the depth of the cushion nothing of it is base.
+    const little = levelSurvey(level(0.028)).compute({
+      ...inputs,
+      wantedStraights: 0.03,
+      wantedTurns: 0.03,
+    })
+    expect(little.base).toBe(0)
   })
 
   it('sees a ridge at the rail as the largest bump', () => {

@@ -53,3 +53,34 @@ describe('a survey table', () => {
     },
   )
 })
+
+describe('a table of levels', async () => {
+  const levels = await badTables('surface-level')
+  const read = (text: string) =>
+    readSurvey({ path: 'levels.csv', text }, { ...entry, of: 'surface-level' }, at)
+
+  it.each(levels.cases.map((c) => [c.name, c] as const))(
+    'is refused with %s',
+    (_, { text, expect: places }) => {
+      const { value, problems } = read(text)
+      expect(value).toBeUndefined()
+      expect(placesOf(problems)).toEqual([...places].sort())
+    },
+  )
+
+  it('may hold what a staff reads, and then says the same of the surface', () => {
+    const [head = '', ...lines] = levels.start.trimEnd().split('\n')
+    const staff = [
+      head.replace('level', 'staff reading'),
+      ...lines.map((l) => l.replace(/,(\d+\.\d+),/, (_, h) => `,${(110 - Number(h)).toFixed(2)},`)),
+    ]
+    const rises = (text: string): readonly number[] => {
+      const { value, problems } = read(text)
+      expect(problems).toEqual([])
+      const readings = value?.days[0]?.readings ?? []
+      return readings.map((r) => r.value - (readings[0]?.value ?? 0))
+    }
+    const heights = rises(levels.start)
+    rises(staff.join('\n')).forEach((rise, i) => expect(rise).toBeCloseTo(heights[i] ?? 0, 9))
+  })
+})
