@@ -1,27 +1,31 @@
 import { calculation, type InputSpec, type OutputSpec, refuse } from '../calculation.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
 import { wholeUp } from '../whole-up.ts'
+import { asWeighed, carriedMoisture, orderOf } from './as-weighed.ts'
 import { materialPriceInput, truckLoadInput, workedWeightInput } from './cushion-inputs.ts'
 
 const inputs = {
   area: areaInput,
   depth: { symbol: 'd', kind: 'depth', range: [0.001, 0.3] },
   unitWeight: workedWeightInput,
+  moisture: carriedMoisture,
   load: truckLoadInput,
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
   mass: { symbol: 'M', kind: 'mass', tex: '@area \\cdot @depth \\cdot @unitWeight' },
-  loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
+  order: orderOf('mass'),
+  loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@order}{@load} \\right\\rceil' },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
-const cost: OutputSpec = { symbol: 'K', kind: 'money', tex: '@mass \\cdot @price' }
+const cost: OutputSpec = { symbol: 'K', kind: 'money', tex: '@order \\cdot @price' }
 
 const amounts = (
   x: Readonly<Record<keyof typeof inputs, number>>,
-): { mass: number; loads: number } => {
+): { mass: number; order: number; loads: number } => {
   const mass = x.area * x.depth * x.unitWeight
-  return { mass, loads: wholeUp(mass / x.load) }
+  const order = asWeighed(mass, x.moisture)
+  return { mass, order, loads: wholeUp(order / x.load) }
 }
 
 /** Mass, truckloads and price of a layer over the whole track. */
@@ -30,14 +34,14 @@ export const layerOrder = calculation({
   inputs: { ...inputs, price: materialPriceInput },
   outputs: { ...outputs, cost },
   sources: ['geometry'],
-  compute: (x) => ({ ...amounts(x), cost: amounts(x).mass * x.price }),
+  compute: (x) => ({ ...amounts(x), cost: amounts(x).order * x.price }),
 })
 
 /** The same where nobody has asked for a price. */
 export const layerOrderUnpriced = calculation({
   id: 'layer-order-unpriced',
   inputs,
-  outputs: { ...outputs, cost: { ...cost, tex: '@mass \\cdot p' } },
+  outputs: { ...outputs, cost: { ...cost, tex: '@order \\cdot p' } },
   sources: ['geometry'],
   refusals: ['no-material-price'],
   compute: (x) => ({ ...amounts(x), cost: refuse('no-material-price') }),

@@ -165,7 +165,7 @@ export const findingRules: readonly FindingRule[] = [
     id: 'order-late',
     holds: orderIsLate,
     facts: ['delivery.lead-time', 'practice.order-before'],
-    figures: ['hard.mass', 'grit.add'],
+    figures: ['hard.order', 'grit.order'],
   },
   {
     id: 'budget-short',
@@ -195,7 +195,7 @@ export const findingRules: readonly FindingRule[] = [
     id: 'grit-low',
     holds: exceeds('cushion.grit.target', 'cushion.grit.found'),
     facts: ['cushion.grit.found', 'cushion.grit.target'],
-    figures: ['grit.add'],
+    figures: ['grit.order'],
   },
   // Straights about 1 to 4 % and turns 3 to 12.5 %: the span of published and remembered harness
   // tracks.

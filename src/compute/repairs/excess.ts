@@ -1,4 +1,5 @@
 import { calculation, type OutputSpec, refuse } from '../calculation.ts'
+import { asWeighed, carriedMoisture } from '../cushion/as-weighed.ts'
 import {
   depthFoundInput,
   depthTargetInput,
@@ -19,7 +20,8 @@ const outputs = {
     kind: 'depth',
     tex: '\\sqrt{\\frac{@heap}{@edge}\\tan(@repose)}',
   },
-  loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@mass}{@load} \\right\\rceil' },
+  hauled: { symbol: 'M_h', kind: 'mass', tex: '@mass \\cdot (1 + @moisture)', round: 'up' },
+  loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@hauled}{@load} \\right\\rceil' },
   time: {
     symbol: 't',
     kind: 'duration',
@@ -38,6 +40,7 @@ export const excess = calculation({
     looseWeight: looseWeightInput,
     edge: { symbol: 'L_o', kind: 'distance', range: [50, 5000] },
     repose: { symbol: '\\varphi', kind: 'angle', range: [0.3, 0.95] },
+    moisture: carriedMoisture,
     load: truckLoadInput,
     grading: { symbol: 't_g', kind: 'duration', range: [0, 864_000] },
     bucket: { symbol: 'V_1', kind: 'patchVolume', range: [0.02, 9] },
@@ -58,6 +61,7 @@ export const excess = calculation({
     }
     const volume = x.area * over
     const mass = volume * x.worked
+    const hauled = asWeighed(mass, x.moisture)
     const heap = mass / x.looseWeight
     return {
       excess: over,
@@ -65,7 +69,8 @@ export const excess = calculation({
       mass,
       heap,
       'windrow-height': Math.sqrt((heap / x.edge) * Math.tan(x.repose)),
-      loads: wholeUp(mass / x.load),
+      hauled,
+      loads: wholeUp(hauled / x.load),
       time: x.grading + (wholeUp(heap / x.bucket) * x.bucketTime) / x.loaders,
     }
   },

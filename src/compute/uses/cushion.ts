@@ -18,6 +18,7 @@ export function cushionUses(known: ReadonlySet<string>, system: UnitSystem): rea
     area,
     depth: fixed(system === 'us' ? 0.25 * inch : 0.005, 'one-step-deep'),
     unitWeight,
+    moisture: fact('delivery.moisture'),
     load: fact('delivery.load'),
   }
   return [

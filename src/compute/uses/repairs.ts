@@ -38,6 +38,7 @@ function deep(known: ReadonlySet<string>): Use {
     looseWeight,
     edge: figure('outside.length'),
     repose: fact('practice.repose'),
+    moisture: fact('cushion.moisture.target'),
     load: or('gear.haul.bed', load),
     grading: known.has('gear.grade.width') ? figure('grade.time') : fixed(0, 'no-blade'),
     bucket: or('gear.load.bucket', fixed(27 * foot ** 3, 'rented-bucket')),
@@ -53,6 +54,7 @@ function hard(known: ReadonlySet<string>): Use {
     target: measured ? target : fact('practice.harrow.step'),
     found: measured ? fact('cushion.depth.found') : fixed(0, 'one-harrow-step'),
     unitWeight: worked,
+    moisture: fact('delivery.moisture'),
     load,
     swell: fact('base.swell'),
   }
@@ -74,6 +76,7 @@ export const repairUses = (known: ReadonlySet<string>): readonly Use[] => [
     found: fact('cushion.grit.found'),
     target: fact('cushion.grit.target'),
     stone: fixed(1, 'clean-stone'),
+    moisture: fact('delivery.moisture'),
     load,
   }),
 ]

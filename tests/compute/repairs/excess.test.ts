@@ -12,6 +12,7 @@ const deep = {
   found: 1.5 * IN,
   target: IN,
   worked: 105 * PCF,
+  moisture: 0,
   looseWeight: 100 * PCF,
   edge: 3000 * FT,
   repose: (35 * Math.PI) / 180,
@@ -27,6 +28,7 @@ const thin = {
   target: IN,
   found: 0.75 * IN,
   unitWeight: 105 * PCF,
+  moisture: 0,
   load: 20 * TON,
   swell: 0.25,
 }

@@ -4,7 +4,7 @@ import { gritBlend } from '../../../src/compute/repairs/grit-blend.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, percent, TON } from '../support/realistic.ts'
 
-const worn = { cushion: 800 * TON, found: 0.2, target: 0.3, stone: 1, load: 20 * TON }
+const worn = { cushion: 800 * TON, found: 0.2, target: 0.3, stone: 1, moisture: 0, load: 20 * TON }
 
 describe('grit', () => {
   it('comes back from 20 to 30 % of 800 tons with 114 tons of clean stone', () => {

@@ -11,6 +11,7 @@ const thin = {
   target: IN,
   found: 0.75 * IN,
   unitWeight: 105 * PCF,
+  moisture: 0,
   load: 20 * TON,
   swell: 0.25,
 }
