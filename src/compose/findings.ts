@@ -1,3 +1,4 @@
+import type { Engine } from '../compute/engine/engine.ts'
 import type { FindingsInput } from '../compute/findings/conditions.ts'
 import { type FindingRule, findingRules } from '../compute/findings/rules.ts'
 import { dayNumber } from '../model/day.ts'
@@ -8,21 +9,29 @@ import { raceDayGroups } from './schedules/race-day-groups.ts'
 
 const rank = { serious: 0, plan: 1, note: 2 } as const
 
-const inputOf = ({ engine, facility, here, date }: ComposeContext): FindingsInput => ({
-  engine,
-  capabilities: here.capabilities,
-  contactRoles: new Set((facility.file.contacts ?? []).map((c) => c.role)),
-  emergency: new Set(Object.keys(facility.file.emergency ?? {})),
-  lit: facility.file.lights === true,
-  today: dayNumber(date),
-})
+const inputOf = ({ context, morrows }: Case): FindingsInput => {
+  const { engine, facility, here, date } = context
+  return {
+    engine,
+    morrows,
+    capabilities: here.capabilities,
+    contactRoles: new Set((facility.file.contacts ?? []).map((c) => c.role)),
+    emergency: new Set(Object.keys(facility.file.emergency ?? {})),
+    lit: facility.file.lights === true,
+    today: dayNumber(date),
+  }
+}
 
 /** What a rule is held against: the facility, or one of its race days. */
-type Case = { readonly dates: string | undefined; readonly context: ComposeContext }
+type Case = {
+  readonly dates: string | undefined
+  readonly context: ComposeContext
+  readonly morrows: readonly Engine[]
+}
 
 /** The facility with its fullest day first, then each race day that differs. */
 const casesOf = (context: ComposeContext): readonly Case[] => [
-  { dates: undefined, context },
+  { dates: undefined, context, morrows: [] },
   ...raceDayGroups(context),
 ]
 
@@ -42,7 +51,7 @@ const placesOf = ({ facts = [] }: FindingRule, { engine }: ComposeContext): read
  */
 export function composeFindings(context: ComposeContext): readonly Finding[] {
   const { library } = context
-  const cases = casesOf(context).map((c) => ({ ...c, input: inputOf(c.context) }))
+  const cases = casesOf(context).map((c) => ({ ...c, input: inputOf(c) }))
   const texts = new Map(itemsOf(library.findings).map((t) => [t.id, t]))
   const wordsOf = ({ id }: FindingRule): FindingText => {
     const text = texts.get(id)

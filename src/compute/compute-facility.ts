@@ -53,7 +53,9 @@ export function computeFacility(facility: Facility, words: ComputeWords): Comput
     sieve: tests.sieves.at(-1),
     densities: tests.densities.length > 0 ? tests.densities : undefined,
   }
-  const uses = allUses(new Set(facts.keys()), locale.system, data)
+  // Lights are no quantity, but what is planned after dark depends on them.
+  const known = new Set<string>([...facts.keys(), ...(file.lights === true ? ['lights'] : [])])
+  const uses = allUses(known, locale.system, data)
   return {
     engine: createEngine(uses, facts, locale, words.worksheets),
     locale,

@@ -7,7 +7,8 @@ import type { ComposeContext } from '../context.ts'
  * neither fits.
  */
 function waterOf(engine: Engine, clear: number, lap: number): RaceInterval['water'] {
-  const behind = engine.si('gap.water-laps') ?? 0
+  const laps = engine.si('gap.laps') ?? 0
+  const behind = laps > 0 ? (engine.si('gap.water-laps') ?? 0) : 0
   const alone = engine.si('gap.water-alone') ?? 0
   if (behind > 0)
     return {
@@ -17,7 +18,8 @@ function waterOf(engine: Engine, clear: number, lap: number): RaceInterval['wate
       to: engine.si('gap.watered') ?? 0,
       instead: false,
     }
-  return alone > 0
+  // In place of the harrow only where the harrow has no lap either: prints come first.
+  return alone > 0 && laps === 0
     ? {
         figure: 'gap.water-alone',
         laps: alone,
@@ -37,8 +39,9 @@ export function composeRaceInterval({ engine }: ComposeContext): RaceInterval | 
     interval: 'race-days.interval',
     clear: 'gap.clear',
     lap: 'between.lap',
-    laps: 'between.laps',
+    laps: 'gap.laps',
     harrowed: 'gap.harrowed',
+    off: 'gap.off',
     open: 'gap.open',
   })
   return times && { ...times, water: waterOf(engine, times.clear, times.lap) }

@@ -1,32 +1,45 @@
+import type { Engine } from '../../compute/engine/engine.ts'
 import { raceDayValues } from '../../compute/facts/race-day-values.ts'
+import { dayNumber } from '../../model/day.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
-import type { ComposeContext } from '../context.ts'
+import { type ComposeContext, namedNumber } from '../context.ts'
 import { shortDate } from '../dates.ts'
 
 /** Race days that are alike, and what they are composed with: the figures with their numbers. */
-export type DayGroup = { readonly dates: string; readonly context: ComposeContext }
+export type DayGroup = {
+  readonly dates: string
+  readonly context: ComposeContext
+  /** The race days that follow on the morrow of one of these. */
+  readonly morrows: readonly Engine[]
+}
+
+const siOf = (value: unknown): number | string => (value as Quantity | undefined)?.si ?? ''
 
 /** Race days by date; those with the same card share a group. */
 export function raceDayGroups(context: ComposeContext): readonly DayGroup[] {
   const { file } = context.facility
   const days = (file['race-days'] ?? []).toSorted((a, b) => a.date.localeCompare(b.date))
+  const engineOf = (d: (typeof days)[number]): Engine =>
+    context.engine.vary(raceDayValues(d, file.place['time-zone']))
+  const dated = new Map(days.map((d) => [dayNumber(d.date), d]))
   const alike = new Map<string, typeof days>()
   for (const d of days) {
-    const key = `${d['first-post']} ${d.races} ${(d.interval as Quantity | undefined)?.si ?? ''}`
+    const key = `${d['first-post']} ${d.races} ${siOf(d.interval)} ${siOf(d['break-every'])} ${siOf(d.break)}`
     alike.set(key, [...(alike.get(key) ?? []), d])
   }
+  const contextOf = (engine: Engine): ComposeContext => ({
+    ...context,
+    engine,
+    here: { ...context.here, si: (name) => namedNumber(name, { engine }) },
+  })
+  const morrowsOf = (group: typeof days): readonly Engine[] =>
+    group.flatMap((d) => {
+      const next = dated.get(dayNumber(d.date) + 1)
+      return next ? [engineOf(next)] : []
+    })
   return [...alike.values()].flatMap((group) => {
     const first = group[0]
-    return first
-      ? [
-          {
-            dates: group.map((d) => shortDate(d.date, context)).join('; '),
-            context: {
-              ...context,
-              engine: context.engine.vary(raceDayValues(first, file.place['time-zone'])),
-            },
-          },
-        ]
-      : []
+    const dates = group.map((d) => shortDate(d.date, context)).join('; ')
+    return first ? [{ dates, context: contextOf(engineOf(first)), morrows: morrowsOf(group) }] : []
   })
 }

@@ -72,7 +72,7 @@ function gear(
   }
 }
 
-/** What the race dates say: how many, the fullest card, the shortest interval, the time of year. */
+/** What the race dates say: how many, the fullest card with its breaks, the shortest interval, the time of year. */
 function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const days = file['race-days'] ?? []
   const first = [...days].sort((a, b) => a.date.localeCompare(b.date))[0]
@@ -105,6 +105,12 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
   const shortest = intervals.sort((a, b) => a.si - b.si)[0]
   if (shortest)
     into.set('race-days.interval', stated(shortest.si, at(['race-days', shortest.i, 'interval'])))
+  const index = days.indexOf(fullest)
+  for (const key of ['break-every', 'break'] as const) {
+    const value = fullest[key]
+    if (isQuantity(value))
+      into.set(`race-days.${key}`, stated(value.si, at(['race-days', index, key])))
+  }
 }
 
 /** Climate of the month in which the fair begins. */

@@ -9,6 +9,8 @@ import type { FigureId, QuantityId } from '../uses/ids.ts'
 /** What a rule looks at. */
 export type FindingsInput = {
   readonly engine: Engine
+  /** Race days on the morrow of the ones that the engine answers for. */
+  readonly morrows: readonly Engine[]
   readonly capabilities: ReadonlySet<string>
   readonly contactRoles: ReadonlySet<string>
   /** Entries that the facility file has under `emergency`. */
@@ -96,6 +98,29 @@ export const anyOf =
   (...conditions: readonly Condition[]): Condition =>
   (input) =>
     conditions.some((holds) => holds(input))
+
+export const allOf =
+  (...conditions: readonly Condition[]): Condition =>
+  (input) =>
+    conditions.every((holds) => holds(input))
+
+/**
+ * One crew works this day and the one that follows, and rests too little between them. Where a day
+ * has an early and a late crew, its people are others.
+ */
+export const restIsShort: Condition = ({ engine, morrows }) => {
+  const day = engine.siOfAll({
+    done: 'clock.done',
+    shifts: 'clock.shifts',
+    rest: 'practice.rest',
+  })
+  if (!day || day.shifts > 1) return false
+  return morrows.some((morrow) => {
+    const next = morrow.siOfAll({ start: 'clock.start', shifts: 'clock.shifts' })
+    if (!next || next.shifts > 1) return false
+    return secondsPerDay - day.done + next.start < day.rest * (1 - slack)
+  })
+}
 
 /** Holds where no lights reach the track. */
 export const unlit =

@@ -1,6 +1,7 @@
 import type { FactPath } from '../../model/fact-spec.ts'
 import type { FigureId } from '../uses/ids.ts'
 import {
+  allOf,
   anyOf,
   type Condition,
   cushionIs,
@@ -14,6 +15,7 @@ import {
   positive,
   reaches,
   refused,
+  restIsShort,
   somethingIsEstimated,
   unlit,
   unsaid,
@@ -127,15 +129,33 @@ export const findingRules: readonly FindingRule[] = [
   { id: 'no-day', holds: refused('clock.start'), facts: ['race-days.first-post'] },
   {
     id: 'early-start',
-    holds: exceeds('daylight.dawn', 'clock.start'),
+    holds: unlit(exceeds('daylight.dawn', 'clock.start')),
     facts: ['race-days.first-post'],
     figures: ['clock.start', 'daylight.dawn'],
   },
   {
     id: 'late-end',
-    holds: unlit(anyOf(exceeds('clock.done', 'daylight.dusk'), refused('clock.done'))),
+    holds: unlit(anyOf(exceeds('clock.after', 'daylight.dusk'), refused('clock.after'))),
     facts: ['race-days.first-post'],
     figures: ['daylight.dusk'],
+  },
+  {
+    id: 'evening-dark',
+    holds: unlit(allOf(exceeds('daylight.dusk', 'clock.after'), refused('clock.watered'))),
+    facts: ['race-days.first-post'],
+    figures: ['clock.after', 'daylight.dusk'],
+  },
+  {
+    id: 'rota-short',
+    holds: exceeds('crew-day.places', 'crew.race-day'),
+    facts: ['crew.race-day', 'practice.long-day'],
+    figures: ['crew-day.places'],
+  },
+  {
+    id: 'rest-short',
+    holds: restIsShort,
+    facts: ['race-days.first-post', 'practice.rest'],
+    figures: ['clock.done'],
   },
   {
     id: 'day-long',

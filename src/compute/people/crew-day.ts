@@ -11,35 +11,46 @@ const people = (symbol: string, least = 0): InputSpec => ({
   kind: 'count',
   range: [least, 200],
 })
+const clock = (symbol: string): InputSpec => ({ symbol, kind: 'clock', range: [0, secondsPerDay] })
 
-/** Hours of work on a race day, and what they come to for each person at hand. */
+/**
+ * Hours of work on a race day, what they come to for each person at hand, and how many people the
+ * rota takes: superintendent and drivers once for each crew, gate and people on foot once.
+ */
 export const crewDay = calculation({
   id: 'crew-day',
   sources: ['common-practice'],
   inputs: {
     harrow: time('t_h'),
-    pullBack: time('t_p'),
     round: time('t_r'),
     rounds: people('n'),
     walk: { symbol: 't_w', kind: 'minutes', range: [0, secondsPerDay] },
     walkers: people('k'),
-    first: { symbol: 't_1', kind: 'clock', range: [0, secondsPerDay] },
-    after: { symbol: 't_7', kind: 'clock', range: [0, secondsPerDay] },
+    first: clock('t_1'),
+    after: clock('t_7'),
+    done: clock('t_8'),
+    drivers: people('d'),
+    shifts: people('s', 1),
     people: people('p', 1),
   },
   outputs: {
     driving: {
       symbol: 'T_d',
       kind: 'hours',
-      tex: '2\\,@harrow + @pullBack + @rounds\\,@round + (@after - @first)',
+      tex: '@harrow + @rounds\\,@round + (@done - @first)',
     },
     foot: { symbol: 'T_f', kind: 'hours', tex: '@walkers\\,(@walk + @after - @first)' },
     each: { symbol: 'T', kind: 'hours', tex: '\\frac{@driving + @foot}{@people}' },
+    places: { symbol: 'p_1', kind: 'whole', tex: '@shifts\\,(1 + @drivers) + 1 + @walkers' },
   },
   compute: (x) => {
-    const racing = x.after - x.first
-    const driving = 2 * x.harrow + x.pullBack + x.rounds * x.round + racing
-    const foot = x.walkers * (x.walk + racing)
-    return { driving, foot, each: (driving + foot) / x.people }
+    const driving = x.harrow + x.rounds * x.round + (x.done - x.first)
+    const foot = x.walkers * (x.walk + x.after - x.first)
+    return {
+      driving,
+      foot,
+      each: (driving + foot) / x.people,
+      places: x.shifts * (1 + x.drivers) + 1 + x.walkers,
+    }
   },
 })

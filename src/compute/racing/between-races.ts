@@ -1,5 +1,6 @@
 import { roundTo } from '../../model/quantity/format-quantity.ts'
 import { calculation, refuse } from '../calculation.ts'
+import { wholeUp } from '../whole-up.ts'
 
 /** The times of an interval that belong to horses, or are kept in hand; s. */
 export const intervalInputs = {
@@ -15,7 +16,8 @@ export const workWindow = (x: Readonly<Record<keyof typeof intervalInputs, numbe
 
 /**
  * What can be harrowed between two races: free time (s), whole laps, the width (m) that they cover
- * from the rail, and the interval (s) in which one lap fits.
+ * from the rail, the interval (s) in which one lap fits, and how many harrows would drive one lap in
+ * the free time, each a part of it.
  */
 export const betweenRaces = calculation({
   id: 'between-races',
@@ -25,6 +27,7 @@ export const betweenRaces = calculation({
     whole: { symbol: 't_w', kind: 'duration', range: [60, 1e6] },
     all: { symbol: 'n_w', kind: 'whole', range: [1, 1000] },
     gain: { symbol: 'b', kind: 'width', range: [0.1, 20] },
+    harrows: { symbol: 'm', kind: 'count', range: [1, 20] },
   },
   outputs: {
     free: {
@@ -41,6 +44,11 @@ export const betweenRaces = calculation({
     },
     width: { symbol: 'w', kind: 'width', tex: '@laps\\,@gain', round: 'down' },
     needed: { symbol: 't_n', kind: 'minutes', tex: '@clear + @parade + @reserve + @lap' },
+    need: {
+      symbol: 'm_1',
+      kind: 'whole',
+      tex: '\\left\\lceil \\frac{@harrows\\,@lap}{@free} \\right\\rceil',
+    },
   },
   refusals: ['interval-too-short'],
   compute: (x) => {
@@ -49,9 +57,10 @@ export const betweenRaces = calculation({
     const needed = x.interval - free + lap
     if (!(free > 0)) {
       const no = refuse('interval-too-short')
-      return { free: no, lap, laps: no, width: no, needed }
+      return { free: no, lap, laps: no, width: no, needed, need: no }
     }
     const laps = Math.min(x.all, roundTo(free / lap, { step: 1, mode: 'down' }))
-    return { free, lap, laps, width: laps * x.gain, needed }
+    const need = wholeUp((x.harrows * lap) / free)
+    return { free, lap, laps, width: laps * x.gain, needed, need }
   },
 })

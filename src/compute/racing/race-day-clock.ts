@@ -1,6 +1,7 @@
 import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
+import { evening } from './evening.ts'
 
 const time = (symbol: string, most = secondsPerDay): InputSpec => ({
   symbol,
@@ -12,71 +13,99 @@ const five = 300
 /** Plans are made, and durations printed, in whole five minutes. */
 const inFives = (time: number): number => wholeUp(time / five) * five
 
+const fives = (what: string): string =>
+  `5\\,\\text{min} \\cdot \\left\\lceil \\frac{${what}}{5\\,\\text{min}} \\right\\rceil`
+
+const inputs = {
+  first: { symbol: 't_1', kind: 'clock', range: [0, secondsPerDay] },
+  races: { symbol: 'r', kind: 'count', range: [1, 40] },
+  interval: time('i'),
+  breakEvery: { symbol: 'k', kind: 'count', range: [0, 40] },
+  pause: time('i_b'),
+  warmUp: time('w'),
+  check: time('c'),
+  rounds: { symbol: 'n', kind: 'count', range: [0, 10] },
+  round: time('t_r', 1e6),
+  soak: time('t_s'),
+  harrow: time('t_h', 1e6),
+  walk: time('t_w'),
+  pullBack: time('t_p', 1e6),
+  light: { symbol: 'l', kind: 'clock', range: [0, secondsPerDay] },
+  longest: { symbol: 'T_1', kind: 'hours', range: [3600, secondsPerDay] },
+} as const satisfies Readonly<Record<string, InputSpec>>
+
+const outputs = {
+  harrowing: { symbol: "t_h'", kind: 'duration', tex: fives('@harrow') },
+  watering: { symbol: "t_r'", kind: 'duration', tex: fives('@round') },
+  pulling: { symbol: "t_p'", kind: 'duration', tex: fives('@pullBack') },
+  start: {
+    symbol: 't_0',
+    kind: 'clock',
+    tex: '@first - @warmUp - @check - @rounds\\,(@watering + @soak) - @harrowing - @walk',
+  },
+  harrow: { symbol: 't_2', kind: 'clock', tex: '@start + @walk' },
+  water: { symbol: 't_3', kind: 'clock', tex: "t_2 + t_h'" },
+  look: { symbol: 't_4', kind: 'clock', tex: '@first - @warmUp - @check' },
+  horses: { symbol: 't_5', kind: 'clock', tex: '@first - @warmUp' },
+  breaks: {
+    symbol: 'b',
+    kind: 'whole',
+    tex: '\\left\\lfloor \\frac{@races - 1}{\\max(1,\\,@breakEvery)} \\right\\rfloor \\cdot \\min(1,\\,@breakEvery)',
+  },
+  last: {
+    symbol: 't_6',
+    kind: 'clock',
+    tex: '@first + (@races - 1)\\,@interval + b\\,(@pause - @interval)',
+  },
+  after: { symbol: 't_7', kind: 'clock', tex: '@last + @interval' },
+  pulled: { symbol: 't_a', kind: 'clock', tex: "@after + t_p' \\le @light" },
+  harrowed: { symbol: 't_b', kind: 'clock', tex: "t_a + t_h' \\le @light" },
+  watered: { symbol: 't_c', kind: 'clock', tex: "t_b + t_r' \\le @light" },
+  truck: { symbol: 't_d', kind: 'clock', tex: '\\min(t_b,\\,t_8)' },
+  done: { symbol: 't_8', kind: 'clock', tex: '\\max(@after,\\,t_a,\\,t_b,\\,t_c)' },
+  long: { symbol: 'T', kind: 'hours', tex: '@done - @start' },
+  shifts: { symbol: 's', kind: 'whole', tex: '\\left\\lceil \\frac{T}{@longest} \\right\\rceil' },
+  over: { symbol: 't_9', kind: 'clock', tex: '@start + \\tfrac12\\,T' },
+} as const
+
+type Inputs = Readonly<Record<keyof typeof inputs, number>>
+
+/** How many breaks the program has, each in place of an interval. */
+const breaksOf = (x: Inputs): number =>
+  x.breakEvery > 0 ? Math.floor((x.races - 1) / x.breakEvery + 1e-9) : 0
+
+/** Working hours, and the hour at which an early crew hands over to a late one. */
+function shiftsOf(start: number, done: number, longest: number) {
+  const shifts = wholeUp((done - start) / longest)
+  const half = start + Math.round((done - start) / 2 / five) * five
+  return { long: done - start, shifts, over: shifts > 1 ? half : refuse('one-crew') }
+}
+
 /**
  * The working day around a card of races: clock times (s after midnight), counted back from the
- * first race and on from the last.
+ * first race and on from the last. After it no work is planned that would end after the light.
  */
 export const raceDayClock = calculation({
   id: 'race-day-clock',
   sources: ['common-practice'],
-  inputs: {
-    first: { symbol: 't_1', kind: 'clock', range: [0, secondsPerDay] },
-    races: { symbol: 'r', kind: 'count', range: [1, 40] },
-    interval: time('i'),
-    warmUp: time('w'),
-    check: time('c'),
-    rounds: { symbol: 'n', kind: 'count', range: [0, 10] },
-    round: time('t_r', 1e6),
-    soak: time('t_s'),
-    harrow: time('t_h', 1e6),
-    walk: time('t_w'),
-    pullBack: time('t_p', 1e6),
-  },
-  outputs: {
-    harrowing: {
-      symbol: "t_h'",
-      kind: 'duration',
-      tex: '5\\,\\text{min} \\cdot \\left\\lceil \\frac{@harrow}{5\\,\\text{min}} \\right\\rceil',
-    },
-    watering: {
-      symbol: "t_r'",
-      kind: 'duration',
-      tex: '5\\,\\text{min} \\cdot \\left\\lceil \\frac{@round}{5\\,\\text{min}} \\right\\rceil',
-    },
-    pulling: {
-      symbol: "t_p'",
-      kind: 'duration',
-      tex: '5\\,\\text{min} \\cdot \\left\\lceil \\frac{@pullBack}{5\\,\\text{min}} \\right\\rceil',
-    },
-    start: {
-      symbol: 't_0',
-      kind: 'clock',
-      tex: '@first - @warmUp - @check - @rounds\\,(@watering + @soak) - @harrowing - @walk',
-    },
-    harrow: { symbol: 't_2', kind: 'clock', tex: '@start + @walk' },
-    water: { symbol: 't_3', kind: 'clock', tex: "t_2 + t_h'" },
-    look: { symbol: 't_4', kind: 'clock', tex: '@first - @warmUp - @check' },
-    horses: { symbol: 't_5', kind: 'clock', tex: '@first - @warmUp' },
-    last: { symbol: 't_6', kind: 'clock', tex: '@first + (@races - 1)\\,@interval' },
-    after: { symbol: 't_7', kind: 'clock', tex: '@last + @interval' },
-    done: { symbol: 't_8', kind: 'clock', tex: '@after + @harrowing + @pulling + @watering' },
-    long: { symbol: 'T', kind: 'hours', tex: '@done - @start' },
-  },
-  refusals: ['begins-day-before', 'ends-after-midnight'],
-  compute: (x) => {
-    const [harrowing, watering, pulling] = [x.harrow, x.round, x.pullBack].map(inFives) as [
-      number,
-      number,
-      number,
-    ]
+  inputs,
+  outputs,
+  refusals: ['begins-day-before', 'ends-after-midnight', 'after-light', 'one-crew'],
+  compute: ({ ...x }) => {
+    const harrowing = inFives(x.harrow)
+    const watering = inFives(x.round)
+    const pulling = inFives(x.pullBack)
     const look = x.first - x.warmUp - x.check
     const start = look - x.rounds * (watering + x.soak) - harrowing - x.walk
-    const last = x.first + (x.races - 1) * x.interval
-    const done = last + x.interval + harrowing + pulling + watering
+    const breaks = breaksOf(x)
+    const last = x.first + (x.races - 1) * x.interval + breaks * (x.pause - x.interval)
+    const after = last + x.interval
+    const work = evening(after, x.light, { harrowing, pulling, watering })
     const early = refuse('begins-day-before')
-    const late = refuse('ends-after-midnight')
+    const midnight = refuse('ends-after-midnight')
     const from = (s: number) => (start < 0 ? early : s)
-    const until = (s: number) => (s >= secondsPerDay ? late : s)
+    const until = (s: number) => (after >= secondsPerDay ? midnight : s)
+    const no = start < 0 ? early : after >= secondsPerDay ? midnight : undefined
     return {
       harrowing,
       watering,
@@ -86,10 +115,13 @@ export const raceDayClock = calculation({
       water: from(start + x.walk + harrowing),
       look: from(look),
       horses: from(look + x.check),
-      last: until(last),
-      after: until(last + x.interval),
-      done: until(done),
-      long: start < 0 ? early : done - start,
+      breaks,
+      last: last < secondsPerDay ? last : midnight,
+      after: until(after),
+      ...work,
+      truck: until(typeof work.harrowed === 'number' ? work.harrowed : work.done),
+      done: until(work.done),
+      ...(no ? { long: no, shifts: no, over: no } : shiftsOf(start, work.done, x.longest)),
     }
   },
 })

@@ -16,12 +16,21 @@ export type RaceDayWaterInput = {
   readonly rise: number
   readonly set: number
   readonly start: number
+  /** The harrow has come off, and the first round begins. */
+  readonly begin: number
+  readonly look: number
+  /** After the last race blade and harrow have come off. */
+  readonly harrowed: number
   readonly done: number
-  readonly horses: number
   readonly first: number
-  readonly last: number
   readonly interval: number
-  /** From the finish until the last horse is off, and before the post the field's, s. */
+  /** A break stands in place of an interval after every so many races. */
+  readonly breakEvery: number
+  readonly breaks: number
+  readonly pause: number
+  /** Loads that fit into a break behind the harrow. */
+  readonly breakLoads: number
+  /** From the finish until the last horse is off, and before the post not the crew's, s. */
   readonly clear: number
   readonly before: number
   /**
@@ -64,21 +73,32 @@ const overlap = (a: number, b: number, c: number, d: number): number =>
   Math.max(0, Math.min(b, d) - Math.max(a, c))
 
 /**
- * Seconds of a stretch of time in which no horse is on the track: before they come on, between
- * races, and after the last.
+ * Seconds of a stretch of time in which the whole track is the water truck's: between harrow and last
+ * look, and after the last race when blade and harrow are off.
  */
-export function trackTime(
+export const trackTime = (
+  from: number,
+  to: number,
+  x: Pick<RaceDayWaterInput, 'begin' | 'look' | 'harrowed' | 'done'>,
+): number => overlap(from, to, x.begin, x.look) + overlap(from, to, x.harrowed, x.done)
+
+/** Loads that are put down in the breaks of a stretch of time, each break's in even shares. */
+export function loadsInBreaks(
   from: number,
   to: number,
   x: Pick<
     RaceDayWaterInput,
-    'start' | 'done' | 'horses' | 'first' | 'last' | 'interval' | 'clear' | 'before'
+    'first' | 'interval' | 'breakEvery' | 'breaks' | 'pause' | 'breakLoads' | 'clear' | 'before'
   >,
 ): number {
-  let free = overlap(from, to, x.start, x.horses) + overlap(from, to, x.last + x.clear, x.done)
-  for (let post = x.first; post < x.last - 1; post += x.interval)
-    free += overlap(from, to, post + x.clear, post + x.interval - x.before)
-  return free
+  const races = (x.breakEvery - 1) * x.interval
+  const window = x.pause - x.clear - x.before
+  let loads = 0
+  for (let k = 0; k < x.breaks && window > 0; k++) {
+    const begins = x.first + k * (races + x.pause) + races + x.clear
+    loads += (x.breakLoads * overlap(from, to, begins, begins + window)) / window
+  }
+  return loads
 }
 
 /**
@@ -96,10 +116,8 @@ export function raceDayHours(x: RaceDayWaterInput): readonly RaceDayHour[] {
       x.rate *
       secondsPerDay *
       shareOfDay(Math.max(from, x.start), Math.min(to, x.done), x.rise, x.set)
-    const possible = Math.min(
-      (x.trucks * trackTime(from, to, x)) / x.spread,
-      (x.trucks * overlap(from, to, x.start, x.done)) / x.cycle,
-    )
+    const mine = trackTime(from, to, x)
+    const possible = (x.trucks * mine) / Math.max(x.spread, x.cycle) + loadsInBreaks(from, to, x)
     const recharge = (x.store?.recharge ?? 0) * 3600
     const reach = left === undefined ? Infinity : (left + recharge) * x.usable
     const given = Math.min((behind + lost) * x.area, possible * x.load, reach)

@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import { crewDay } from '../people/crew-day.ts'
 import { lesson } from '../people/lesson.ts'
 import { betweenRaces } from '../racing/between-races.ts'
@@ -16,25 +17,35 @@ const gap = {
   reserve: fact('practice.kept-in-hand'),
 }
 const { interval } = gap
+const pause = fact('race-days.break')
 
-/** What fits between races with the harrow at hand, and by which minute. */
+/** What fits between races and into a break with the harrow at hand, and by which minute. */
 function between(known: ReadonlySet<string>): Use[] {
   if (!known.has('gear.harrow.width')) return []
+  const noTruck = none('no-water-truck')
+  const clock = {
+    ...gap,
+    lap: figure('between.lap'),
+    whole: figure('harrow.laps'),
+    rail: figure('rail.length'),
+    ...(known.has('gear.spray.tank')
+      ? {
+          speed: figure('pass.speed'),
+          trucks: fact('gear.spray.count'),
+          reach: figure('calibrate.distance'),
+        }
+      : { speed: noTruck, trucks: noTruck, reach: noTruck }),
+  }
   return [
     use('between', betweenRaces, {
       ...gap,
       whole: figure('harrow.time'),
       all: figure('harrow.laps'),
       gain: figure('harrow.effective'),
+      harrows: fact('gear.harrow.count'),
     }),
-    use('gap', intervalClock, {
-      ...gap,
-      lap: figure('between.lap'),
-      laps: figure('between.laps'),
-      whole: figure('harrow.laps'),
-      rail: figure('rail.length'),
-      speed: known.has('gear.spray.tank') ? figure('pass.speed') : none('no-water-truck'),
-    }),
+    use('gap', intervalClock, clock),
+    use('break', intervalClock, { ...clock, interval: pause }),
   ]
 }
 
@@ -42,7 +53,6 @@ type Day = {
   readonly harrow: Binding
   readonly pullBack: Binding
   readonly round: Binding
-  readonly rounds: Binding
 }
 
 /**
@@ -59,7 +69,6 @@ function dayOf(known: ReadonlySet<string>): Day {
         : none('nothing-harrows'),
     pullBack: known.has('gear.grade.width') ? figure('grade-band.time') : none('no-grader'),
     round: spray ? figure('round.time') : none('no-water-truck'),
-    rounds: spray ? figure('supply.rounds') : none('no-water-truck'),
   }
 }
 
@@ -76,7 +85,7 @@ function water(known: ReadonlySet<string>): Use[] {
   if (!needed.every((path) => known.has(path))) return []
   const bindings = {
     rate: figure('air.rate'),
-    area: figure('area.total'),
+    area: figure('round.area'),
     load: figure('cycle.water'),
     usable: fact('gear.spray.usable'),
     cycle: figure('cycle.time'),
@@ -85,10 +94,15 @@ function water(known: ReadonlySet<string>): Use[] {
     rise: figure('daylight.rise'),
     set: figure('daylight.set'),
     start: figure('clock.start'),
+    begin: figure('clock.water'),
+    look: figure('clock.look'),
+    harrowed: figure('clock.truck'),
     done: figure('clock.done'),
-    horses: figure('clock.horses'),
     first: fact('race-days.first-post'),
-    last: figure('clock.last'),
+    breakEvery: fact('race-days.break-every'),
+    breaks: figure('clock.breaks'),
+    pause,
+    breakLoads: figure('supply.break-loads'),
     ...gap,
   }
   const recharge = known.has('water.recharge') ? fact('water.recharge') : none('no-refill')
@@ -114,36 +128,60 @@ const training = use('lesson', lesson, {
   modules: fixed(trainingModules, 'plan-modules'),
 })
 
+/** Until when there is light to work by: all night under lights, else until the last light. */
+function light(known: ReadonlySet<string>): Binding {
+  if (known.has('lights')) return fixed(secondsPerDay, 'lit-track')
+  const sun = ['place.latitude', 'place.longitude', 'fair.zone', 'fair.day-of-year']
+  return sun.every((path) => known.has(path))
+    ? figure('daylight.dusk')
+    : fixed(secondsPerDay, 'light-unknown')
+}
+
+/** Harrow and water truck have a driver each. */
+function drivers(known: ReadonlySet<string>): Binding {
+  const count = ['gear.harrow.width', 'gear.spray.tank'].filter((path) => known.has(path)).length
+  return fixed(count, count === 2 ? 'two-drivers' : count === 1 ? 'one-driver' : 'no-driver')
+}
+
 /** Race days by the clock, with the crew and the water that they take. */
 export function racingUses(known: ReadonlySet<string>): readonly Use[] {
   if (!known.has('race-days.first-post')) return [...between(known), training]
-  const { rounds, ...day } = dayOf(known)
+  const day = dayOf(known)
   const first = fact('race-days.first-post')
   const walk = fact('practice.opening-walk')
+  const rounds = known.has('gear.spray.tank')
+    ? fact('practice.race-day.rounds')
+    : none('no-water-truck')
   return [
     ...between(known),
     use('clock', raceDayClock, {
       first,
       races: fact('race-days.races'),
       interval,
+      breakEvery: fact('race-days.break-every'),
+      pause,
       warmUp: fact('practice.warm-up'),
       check: fact('practice.opening-check'),
       ...day,
       walk,
       soak: fact('practice.water.soak'),
-      rounds: known.has('gear.spray.tank')
-        ? fact('practice.race-day.rounds')
-        : none('no-water-truck'),
+      rounds,
+      light: light(known),
+      longest: fact('practice.long-day'),
     }),
     ...water(known),
     training,
     use('crew-day', crewDay, {
-      ...day,
+      harrow: day.harrow,
+      round: day.round,
       rounds,
       walk,
       walkers: fact('practice.walkers'),
       first,
       after: figure('clock.after'),
+      done: figure('clock.done'),
+      drivers: drivers(known),
+      shifts: figure('clock.shifts'),
       people: fact('crew.race-day'),
     }),
   ]

@@ -139,6 +139,7 @@ export const useTable = {
   drain: [sheetFlow],
   between: [betweenRaces],
   gap: [intervalClock],
+  break: [intervalClock],
   'grade-cost': [taskCost],
   'band-cost': [taskCost],
   'harrow-cost': [taskCost],

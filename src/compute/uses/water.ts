@@ -1,6 +1,6 @@
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
-import { fact, figure, fixed, type Use, use } from './use.ts'
+import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 const layer = {
   area: figure('area.total'),
@@ -12,6 +12,17 @@ const layer = {
 const moisture = {
   target: fact('cushion.moisture.target'),
   found: fact('cushion.moisture.found'),
+}
+
+/** When there is water on a race day, beside the rounds before the first race. */
+function raceDay(known: ReadonlySet<string>): Record<'after' | 'breaks' | 'lapsInBreak', Binding> {
+  return {
+    after: fixed(1, 'after-the-card'),
+    breaks: known.has('race-days.first-post') ? figure('clock.breaks') : fixed(0, 'no-program'),
+    lapsInBreak: known.has('gear.harrow.width')
+      ? figure('break.water-laps')
+      : fixed(0, 'nothing-harrows'),
+  }
 }
 
 /** Figures of watering: what the cushion needs, what the truck gives, what the supply allows. */
@@ -62,16 +73,12 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
     }),
     use('calibrate', tankRun, { tank, usable, depth, sprayWidth, flow }),
     use('supply', raceDaySupply, {
-      round: figure('round.water'),
-      time: figure('round.time'),
+      round: figure('round.loads'),
       before: fact('practice.race-day.rounds'),
-      after: fixed(1, 'after-the-card'),
-      interval: fact('race-days.interval'),
-      clear: fact('practice.clear-track'),
-      parade: fact('practice.open-before'),
-      reserve: fact('practice.kept-in-hand'),
-      races: fact('race-days.races'),
-      every: fact('practice.rounds-every'),
+      ...raceDay(known),
+      rail: figure('rail.length'),
+      reach: figure('calibrate.distance'),
+      load: figure('cycle.water'),
       fillFlow,
     }),
   ]

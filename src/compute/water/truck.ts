@@ -1,5 +1,4 @@
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
-import { intervalInputs, workWindow } from '../racing/between-races.ts'
 import { wholeUp } from '../whole-up.ts'
 
 const tank = { symbol: 'T', kind: 'waterVolume', range: [0.05, 60] } as const
@@ -93,6 +92,7 @@ export const waterRound = calculation({
     trucks,
   },
   outputs: {
+    area: { symbol: 'A_s', kind: 'area', tex: '@sprayWidth\\,@distance' },
     extra: {
       symbol: 'e',
       kind: 'ratio',
@@ -119,45 +119,55 @@ export const waterRound = calculation({
     const sprayed = x.sprayWidth * x.distance
     const water = x.depth * sprayed
     const loads = wholeUp(water / x.load)
-    return { extra: sprayed / x.area, water, loads, time: wholeUp(loads / x.trucks) * x.cycle }
+    return {
+      area: sprayed,
+      extra: sprayed / x.area,
+      water,
+      loads,
+      time: wholeUp(loads / x.trucks) * x.cycle,
+    }
   },
 })
 
 /**
- * Rounds and water of a race day (m³), and the hours (s) that the supply needs to give it. A round
- * between races is planned only where it fits into the time that horses leave.
+ * Water of a race day by the plan (m³), and the hours (s) that the supply needs to give it: rounds
+ * before the first race, what fits into the breaks, and one round after the last race.
  */
 export const raceDaySupply = calculation({
   id: 'race-day-supply',
   sources: ['common-practice', 'geometry'],
   inputs: {
-    round: { symbol: 'V_1', kind: 'waterVolume', range: [0, 2000] },
-    time: { symbol: 't_1', kind: 'duration', range: [0, 1e6] },
+    round: { symbol: 'n_1', kind: 'whole', range: [1, 1000] },
     before: { symbol: 'r_0', kind: 'count', range: [0, 10] },
     after: { symbol: 'r_1', kind: 'count', range: [0, 5] },
-    races: { symbol: 'r', kind: 'count', range: [1, 40] },
-    every: { symbol: 'k', kind: 'count', range: [1, 20] },
-    ...intervalInputs,
+    breaks: { symbol: 'b', kind: 'whole', range: [0, 40] },
+    lapsInBreak: { symbol: 'k', kind: 'whole', range: [0, 1000] },
+    rail: { symbol: 'L_r', kind: 'distance', range: [100, 4000] },
+    reach: { symbol: 'D_1', kind: 'reach', range: [1, 1e5] },
+    load,
     fillFlow,
   },
   outputs: {
-    between: {
-      symbol: 'b',
+    rounds: { symbol: 'n', kind: 'whole', tex: '@before + @after' },
+    'break-loads': {
+      symbol: 'n_b',
       kind: 'whole',
-      tex: '\\left\\lfloor \\frac{@races - 1}{@every} \\right\\rfloor \\min\\left(1,\\,\\left\\lfloor \\frac{\\max(0,\\,@interval - @clear - @parade - @reserve)}{@time} \\right\\rfloor\\right)',
+      tex: '\\left\\lceil \\frac{@lapsInBreak\\,@rail}{@reach} \\right\\rceil',
     },
-    rounds: { symbol: 'n', kind: 'whole', tex: '@before + @between + @after' },
-    need: { symbol: 'V', kind: 'waterVolume', tex: '@rounds\\,@round', round: 'up' },
+    loads: { symbol: 'n_d', kind: 'whole', tex: 'n\\,@round + @breaks\\,n_b' },
+    need: { symbol: 'V', kind: 'waterVolume', tex: '@loads\\,@load', round: 'up' },
     hours: { symbol: 't', kind: 'hours', tex: '\\frac{@need}{@fillFlow}' },
   },
   refusals: ['no-rounds'],
   compute: (x) => {
-    const fits = x.time > 0 && workWindow(x) >= x.time
-    const between = fits ? Math.floor((x.races - 1) / x.every + 1e-9) : 0
-    const rounds = x.before + between + x.after
-    const need = rounds * x.round
-    if (rounds === 0)
-      return { between, rounds, need: refuse('no-rounds'), hours: refuse('no-rounds') }
-    return { between, rounds, need, hours: need / x.fillFlow }
+    const rounds = x.before + x.after
+    const inBreak = wholeUp((x.lapsInBreak * x.rail) / x.reach)
+    const loads = rounds * x.round + x.breaks * inBreak
+    if (loads === 0) {
+      const none = refuse('no-rounds')
+      return { rounds, 'break-loads': inBreak, loads, need: none, hours: none }
+    }
+    const need = loads * x.load
+    return { rounds, 'break-loads': inBreak, loads, need, hours: need / x.fillFlow }
   },
 })

@@ -39,16 +39,15 @@ export type HeatTable = {
   }[]
 }
 
-/**
- * Seconds after the finish of a race. `watered` is undefined where no lap of water fits, or there
- * is no truck.
- */
+/** Seconds after the finish of a race. */
 export type RaceInterval = {
   readonly interval: number
   readonly clear: number
   readonly lap: number
   readonly laps: number
   readonly harrowed: number
+  /** Everybody is off; people and rakes are counted. */
+  readonly off: number
   readonly open: number
   /** Undefined where no lap of water fits. */
   readonly water:

@@ -102,6 +102,8 @@ export const facility = z.strictObject({
         'first-post': clock,
         races: z.int().min(1).max(40),
         interval: quantity('race-days.interval'),
+        'break-every': quantity('race-days.break-every'),
+        break: quantity('race-days.break'),
       }),
     )
     .optional(),

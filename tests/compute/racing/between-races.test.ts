@@ -13,6 +13,7 @@ describe('work between two races', () => {
     whole: 61 * min,
     all: 8,
     gain: 2.7,
+    harrows: 1,
   }
 
   it('has six minutes of twenty, since the field comes out well before the post', () => {
@@ -27,6 +28,12 @@ describe('work between two races', () => {
   it('fits just one lap into the interval that it asks for', () => {
     const { needed } = betweenRaces.compute(half)
     expect(betweenRaces.compute({ ...half, interval: numberOf(needed) }).laps).toBe(1)
+  })
+
+  it('says how many harrows would drive one lap, each a part of it', () => {
+    expect(betweenRaces.compute(half).need).toBe(2)
+    const two = betweenRaces.compute({ ...half, whole: half.whole / 2, harrows: 2 })
+    expect([two.laps, two.need]).toEqual([1, 2])
   })
 
   it('refuses an interval that is all the horses', () =>

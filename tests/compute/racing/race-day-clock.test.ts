@@ -20,6 +20,10 @@ const day = {
   harrow: h,
   walk: 40 * min,
   pullBack: 90 * min,
+  breakEvery: 0,
+  pause: 35 * min,
+  light: 24 * h,
+  longest: 10 * h,
 }
 
 describe('a race day by the clock', () => {
@@ -54,8 +58,40 @@ describe('a race day by the clock', () => {
     )
   })
 
+  it('counts a break in place of an interval: three in ten races, 15 min each', () => {
+    const at = raceDayClock.compute({ ...day, breakEvery: 3 })
+    expect(at.breaks).toBe(3)
+    expect(numberOf(at.last) / min).toBe(16 * 60 + 45)
+  })
+
+  it('plans nothing that would end after the last light', () => {
+    // Clear at 16:20; pulled back at 17:50, harrowed at 18:50; watering would end at 20:20.
+    const at = raceDayClock.compute({ ...day, light: 20 * h })
+    expect([at.pulled, at.harrowed, at.done].map((t) => numberOf(t) / min)).toEqual([
+      17 * 60 + 50,
+      18 * 60 + 50,
+      18 * 60 + 50,
+    ])
+    expectRefused([at.watered], /^after-light$/)
+    fc.assert(
+      fc.property(whole(12, 24), (light) => {
+        const { after, done } = raceDayClock.compute({ ...day, light: light * h })
+        expect(numberOf(done)).toBeLessThanOrEqual(Math.max(numberOf(after), light * h))
+      }),
+      FEW,
+    )
+  })
+
+  it('hands over at half time where the day is longer than one crew may work', () => {
+    const at = raceDayClock.compute(day)
+    expect(at.shifts).toBe(2)
+    expect(numberOf(at.over) - numberOf(at.start)).toBeLessThanOrEqual(10 * h)
+    expect(numberOf(at.done) - numberOf(at.over)).toBeLessThanOrEqual(10 * h)
+    expectRefused([raceDayClock.compute({ ...day, longest: 15 * h }).over], /^one-crew$/)
+  })
+
   it('refuses a day that would begin before midnight, and an end after the next', () => {
     expectRefused([raceDayClock.compute({ ...day, rounds: 8 }).start], /^begins-day-before$/)
-    expectRefused([raceDayClock.compute({ ...day, first: 20 * h }).done], /^ends-after-midnight$/)
+    expectRefused([raceDayClock.compute({ ...day, first: 21 * h }).done], /^ends-after-midnight$/)
   })
 })

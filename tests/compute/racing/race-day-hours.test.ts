@@ -1,6 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { raceDayHours, shareOfDay, trackTime } from '../../../src/compute/racing/race-day-hours.ts'
+import {
+  loadsInBreaks,
+  raceDayHours,
+  shareOfDay,
+  trackTime,
+} from '../../../src/compute/racing/race-day-hours.ts'
 import { FEW, whole } from '../support/realistic.ts'
 
 const min = 60
@@ -19,12 +24,17 @@ const base = {
   set: 20 * h,
   start: 6 * h,
   done: 20 * h,
-  horses: 12 * h,
+  begin: 7 * h,
+  look: 11.5 * h,
+  harrowed: 17.5 * h,
   first: 13 * h,
-  last: 16 * h,
   interval: 20 * min,
-  clear: 4 * min,
-  before: 4 * min,
+  breakEvery: 3,
+  breaks: 2,
+  pause: 35 * min,
+  breakLoads: 1,
+  clear: 3 * min,
+  before: 11 * min,
 }
 
 describe('a race day by the hour', () => {
@@ -46,11 +56,19 @@ describe('a race day by the hour', () => {
     )
   })
 
-  it('leaves the track to horses while they are on it', () => {
+  it('leaves the track to horses and to the harrow while they are on it', () => {
     expect(trackTime(12 * h, 13 * h, base)).toBe(0)
-    // Three races an hour, each with 20 − 8 minutes between.
-    expect(trackTime(14 * h, 15 * h, base) / min).toBeCloseTo(36, 9)
+    expect(trackTime(6 * h, 7 * h, base)).toBe(0)
+    expect(trackTime(17 * h, 17.5 * h, base)).toBe(0)
     expect(trackTime(8 * h, 9 * h, base) / min).toBe(60)
+  })
+
+  it('has water between races in breaks alone', () => {
+    // The third race starts at 13:40, the next at 14:15; of the 21 min from 13:43 17 are before 14:00.
+    expect(loadsInBreaks(13 * h, 14 * h, base)).toBeCloseTo(17 / 21, 9)
+    expect(loadsInBreaks(13 * h, 16 * h, base)).toBeCloseTo(2, 9)
+    expect(loadsInBreaks(13 * h, 16 * h, { ...base, breaks: 0 })).toBe(0)
+    expect(trackTime(13 * h, 16 * h, base)).toBe(0)
   })
 
   it('accounts for every drop: drawn = put back + behind', () => {

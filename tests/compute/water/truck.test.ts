@@ -71,29 +71,26 @@ describe('spraying', () => {
   })
 
   const day = {
-    round: 20,
-    time: 900,
+    round: 4,
     before: 2,
     after: 1,
-    races: 10,
-    every: 2,
-    interval: 1800,
-    clear: 180,
-    parade: 600,
-    reserve: 60,
+    breaks: 3,
+    lapsInBreak: 1,
+    rail: 800,
+    reach: 900,
+    load: 7,
     fillFlow: 0.01,
   }
 
-  it('counts two rounds before ten races, four between and one after, where a round fits', () => {
-    // 30 min less 14 min of horses and reserve leave 16 min; a round takes 15.
+  it('counts the loads of three rounds and one for each of three breaks', () => {
     const out = raceDaySupply.compute(day)
-    expect([n(out, 'between'), n(out, 'rounds'), n(out, 'need'), n(out, 'hours')]).toEqual([
-      4, 7, 140, 14_000,
+    expect([n(out, 'rounds'), n(out, 'loads'), n(out, 'need'), n(out, 'hours')]).toEqual([
+      3, 15, 105, 10_500,
     ])
   })
 
-  it('plans no round between races where it does not fit', () => {
-    const out = raceDaySupply.compute({ ...day, time: 1000 })
-    expect([n(out, 'between'), n(out, 'rounds')]).toEqual([0, 3])
+  it('plans no water between races where there are no breaks, or none fits into them', () => {
+    expect(n(raceDaySupply.compute({ ...day, breaks: 0 }), 'loads')).toBe(12)
+    expect(n(raceDaySupply.compute({ ...day, lapsInBreak: 0 }), 'loads')).toBe(12)
   })
 })

@@ -9,11 +9,12 @@ const wording = labels('race-interval', {
     'trackClear',
     'trackOpen',
     'harrow',
+    'rakes',
+    'allOff',
     'nextRace',
     'water',
     'waterInstead',
     'horses',
-    'noHorse',
     'afterFinish',
   ),
   laps: holding('count'),
@@ -33,8 +34,11 @@ function numbers(context: Context): string {
   const laps = (figure: string): string => fill(words.laps, { count: q(figure) })
   return [
     `${words.trackClear}: ${q('gap.clear')}`,
-    `${words.harrow}: ${q('gap.clear')}–${q('gap.harrowed')}, ${laps('between.laps')}`,
+    at.laps > 0
+      ? `${words.harrow}: ${q('gap.clear')}–${q('gap.harrowed')}, ${laps('gap.laps')}`
+      : `${words.rakes}: ${q('gap.clear')}–${q('gap.off')}`,
     ...(at.water ? [`${waterName(at.water, context)} ${laps(at.water.figure)}`] : []),
+    `${words.allOff}: ${q('gap.off')}`,
     `${words.trackOpen}: ${q('gap.open')}`,
     `${words.nextRace}: ${q('race-days.interval')}`,
   ].join('; ')
@@ -76,6 +80,9 @@ function lapsLabel(x: X, { row, from, to }: Stretch, count: number, said: string
   )
 }
 
+/** Room that a call takes up beside its line. */
+const callRoom = 200
+
 /** What is called over the radio, and when. */
 const call = (at: number, foot: number, said: string, anchor: 'start' | 'end'): string =>
   line([at, top - 14], [at, foot], 'line', dashed) +
@@ -95,15 +102,14 @@ function minuteMarks(x: X, interval: number, foot: number): string[] {
 /** Rows of the horses, the harrow and the water. */
 function rows(x: X, at: RaceInterval, context: Context): string {
   const { words } = context
-  const harrow = { row: 1, from: at.clear, to: at.harrowed }
+  const harrow = { row: 1, from: at.clear, to: at.laps > 0 ? at.harrowed : at.off }
   const water = at.water && { row: 2, from: at.water.from, to: at.water.to }
   return [
     rowName(0, words.horses),
     horses(x, 0, at.clear),
     horses(x, at.open, at.interval),
-    text([(x(at.clear) + x(at.open)) / 2, top + 23], words.noHorse, 'middle', 16),
-    rowName(1, words.harrow),
-    bar(x, harrow, 'harrow'),
+    rowName(1, at.laps > 0 ? words.harrow : words.rakes),
+    bar(x, harrow, at.laps > 0 ? 'harrow' : 'rakes'),
     // More lines than these would be a grey field.
     at.laps <= 20 ? lapLines(x, harrow, at.laps) : '',
     at.water && water
@@ -119,7 +125,7 @@ function lapLabels(x: X, at: RaceInterval, { words, q }: Context): string {
   const said = (figure: string): string => fill(words.laps, { count: q(figure) })
   const harrow = { row: 1, from: at.clear, to: at.harrowed }
   return (
-    lapsLabel(x, harrow, at.laps, said('between.laps')) +
+    (at.laps > 0 ? lapsLabel(x, harrow, at.laps, said('gap.laps')) : '') +
     (at.water ? lapsLabel(x, { row: 2, ...at.water }, at.water.laps, said(at.water.figure)) : '')
   )
 }
@@ -137,7 +143,12 @@ function draw(context: Context): string {
     [
       rows(x, at, context),
       call(x(at.clear), foot, `${words.trackClear}: ${q('gap.clear')}`, 'start'),
-      call(x(at.open), foot, `${words.trackOpen}: ${q('gap.open')}`, 'end'),
+      call(
+        x(at.open),
+        foot,
+        `${words.trackOpen}: ${q('gap.open')}`,
+        x(at.open) + callRoom < right ? 'start' : 'end',
+      ),
       lapLabels(x, at, context),
       line([left, foot], [right, foot], 'bold'),
       ...minuteMarks(x, at.interval, foot),

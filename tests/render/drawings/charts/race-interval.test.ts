@@ -12,6 +12,7 @@ describe('the chart of the interval between races', () => {
       lap: 240,
       laps: 4,
       harrowed: 1260,
+      off: 1440,
       open: 1500,
       water: undefined,
     }
@@ -37,6 +38,7 @@ describe('the chart of the interval between races', () => {
       lap: 240,
       laps: 4,
       harrowed: 1260,
+      off: 1440,
       open: 1500,
       water,
     }
@@ -52,6 +54,27 @@ describe('the chart of the interval between races', () => {
     expect(boxes(without, 'water')).toHaveLength(0)
   })
 
+  it('shows the rakes for the whole window where no lap of the harrow fits', async () => {
+    const { manual, words } = await smallManual()
+    const interval = {
+      interval: 1200,
+      clear: 180,
+      lap: 456,
+      laps: 0,
+      harrowed: 180,
+      off: 540,
+      open: 600,
+      water: undefined,
+    }
+    const svg =
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']
+        ?.svg ?? ''
+    expect(boxes(svg, 'harrow')).toHaveLength(0)
+    const [before, after] = boxes(svg, 'horses')
+    expect((boxes(svg, 'rakes')[0]?.width ?? 0) / (before?.width ?? 1)).toBeCloseTo(2, 2)
+    expect((after?.width ?? 0) / (before?.width ?? 1)).toBeCloseTo(600 / 180, 2)
+  })
+
   it('shows the truck in place of the harrow where no lap of water fits behind it', async () => {
     const { manual, words } = await smallManual()
     const water = { figure: 'gap.water-alone', laps: 1, from: 300, to: 900, instead: true }
@@ -61,6 +84,7 @@ describe('the chart of the interval between races', () => {
       lap: 400,
       laps: 1,
       harrowed: 700,
+      off: 1440,
       open: 1500,
       water,
     }
