@@ -30,6 +30,7 @@ export const problemCodes = {
   'quantity/range': 'a value outside the range in which it can be true',
   'oval/impossible': 'an oval that cannot exist',
   'oval/too-little': 'too few dimensions to know the shape of the oval',
+  'facility/odd': 'values that cannot be, or do not fit each other',
   'ref/duplicate-id': 'one id given to two things',
   'ref/missing': 'a reference to something that is not there',
   'text/unknown-figure': 'a figure or fact named in text that does not exist',

@@ -9,6 +9,13 @@ import { checkMeasurements } from './facility/check-measurements.ts'
 import { checkOval } from './facility/check-oval.ts'
 import { checkZone } from './facility/check-zone.ts'
 import type { ParsedFacility } from './facility/parsed-facility.ts'
+import { checkClimate } from './facility/plausible/check-climate.ts'
+import { checkClocks } from './facility/plausible/check-clocks.ts'
+import { checkCopied } from './facility/plausible/check-copied.ts'
+import { checkMachines } from './facility/plausible/check-machines.ts'
+import { checkMaterial } from './facility/plausible/check-material.ts'
+import { checkMoney } from './facility/plausible/check-money.ts'
+import { checkRaces } from './facility/plausible/check-races.ts'
 import { type Imported, nothingImported } from './imports/imports.ts'
 import { readDensityTests } from './materials/density-tests.ts'
 import { readSieveTests } from './materials/sieve-tests.ts'
@@ -33,6 +40,13 @@ const checks = [
   checkEmergency,
   checkDuplicates,
   checkMeasurements,
+  checkClocks,
+  checkClimate,
+  checkMaterial,
+  checkMachines,
+  checkRaces,
+  checkMoney,
+  checkCopied,
 ] as const
 
 /**

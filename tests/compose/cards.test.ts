@@ -19,7 +19,7 @@ const contact = (role: string, name: string) => ({
   role,
   roleTitle: role,
   name,
-  phone: '555-0100',
+  phone: '555-7700',
   note: '',
 })
 

@@ -1,6 +1,6 @@
 import { secondsPerDay } from '../../model/day.ts'
+import { daylightHours } from '../../model/day-length.ts'
 import { calculation, refuse } from '../calculation.ts'
-import { daylightHours } from './radiation.ts'
 import { wetSurface } from './wet-surface.ts'
 
 /**

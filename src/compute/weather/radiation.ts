@@ -3,21 +3,12 @@
  * 3. MJ/m² in a day; angles in radians, latitude south negative.
  */
 
+import { declination, sunsetAngle } from '../../model/day-length.ts'
+
 const solarConstant = 0.082
 
 /** Inverse relative distance of the sun (Eq. 23). */
 export const sunDistance = (day: number): number => 1 + 0.033 * Math.cos((2 * Math.PI * day) / 365)
-
-/** Declination of the sun, radians (Eq. 24). */
-export const declination = (day: number): number =>
-  0.409 * Math.sin((2 * Math.PI * day) / 365 - 1.39)
-
-/**
- * Sunset hour angle, radians (Eq. 25); where the sun does not set or rise the argument leaves [−1,
- * 1] and is held there.
- */
-export const sunsetAngle = (latitude: number, day: number): number =>
-  Math.acos(Math.min(1, Math.max(-1, -Math.tan(latitude) * Math.tan(declination(day)))))
 
 /** Radiation above the air (Eq. 21). */
 export function extraterrestrial(latitude: number, day: number): number {
@@ -29,13 +20,6 @@ export function extraterrestrial(latitude: number, day: number): number {
     (ws * Math.sin(latitude) * Math.sin(d) + Math.cos(latitude) * Math.cos(d) * Math.sin(ws))
   )
 }
-
-/**
- * Hours from geometric sunrise to sunset (Eq. 34); clock sunrise to sunset is some ten minutes
- * longer.
- */
-export const daylightHours = (latitude: number, day: number): number =>
-  (24 * sunsetAngle(latitude, day)) / Math.PI
 
 /** Solar radiation from hours of sunshine (Eq. 35). */
 export const solarFromSunshine = (

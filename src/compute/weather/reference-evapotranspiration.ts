@@ -1,4 +1,5 @@
 import { secondsPerDay } from '../../model/day.ts'
+import { daylightHours } from '../../model/day-length.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 import {
   airPressure,
@@ -11,7 +12,6 @@ import {
 import { hargreaves, penmanMonteith } from './evapotranspiration.ts'
 import {
   clearSky,
-  daylightHours,
   extraterrestrial,
   netLongWave,
   netShortWave,

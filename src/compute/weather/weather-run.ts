@@ -1,4 +1,5 @@
 import { dayOfYear, secondsPerDay } from '../../model/day.ts'
+import { daylightHours } from '../../model/day-length.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 import {
   airPressure,
@@ -12,7 +13,6 @@ import { hargreaves, penmanMonteith } from './evapotranspiration.ts'
 import { depletionAfter } from './layer-drying.ts'
 import {
   clearSky,
-  daylightHours,
   extraterrestrial,
   netLongWave,
   netShortWave,

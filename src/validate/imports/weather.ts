@@ -1,8 +1,11 @@
 import * as z from 'zod'
-import type { Problem, Result } from '../../model/problem.ts'
+import { dayNumber, dayOfYear } from '../../model/day.ts'
+import { daylightHours } from '../../model/day-length.ts'
+import { hasErrors, type Problem, type Result } from '../../model/problem.ts'
+import { inch } from '../../model/quantity/units.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 import { type CsvTable, readCsv } from '../../read/read-csv.ts'
-import type { SourceFile } from '../../read/source-file.ts'
+import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { csvName } from './csv-name.ts'
 import type { Import } from './import.ts'
 import { cellProblem, readRows, type TableRow } from './table-columns.ts'
@@ -52,6 +55,70 @@ const upsideDown = (table: CsvTable, rows: readonly Row[]): Problem[] =>
       ),
     )
 
+/** More rain in a day, as a mean of ten days or more, than falls anywhere that has a fair; m. */
+const mostRain = 0.04
+
+/** Days that are missing between the first and the last, and rain that cannot be. */
+function oddRecord(table: CsvTable, rows: readonly Row[]): Problem[] {
+  const sorted = rows.toSorted((a, b) => a.values.date.localeCompare(b.values.date))
+  const gaps = sorted.slice(1).flatMap((row, i) => {
+    const before = sorted[i]?.values.date ?? row.values.date
+    const missing = dayNumber(row.values.date) - dayNumber(before) - 1
+    return missing > 0
+      ? [
+          problemAt(
+            table.file,
+            row.cells.date.place,
+            'facility/odd',
+            `${missing} days are missing before ${row.values.date}`,
+            {
+              hint: 'the record is worked through day by day; add them, without rain where there was none',
+              severity: 'warning',
+            },
+          ),
+        ]
+      : []
+  })
+  const mean = rows.reduce((sum, { values }) => sum + values.rain, 0) / Math.max(1, rows.length)
+  const [first] = rows
+  const flood =
+    first && rows.length >= 10 && mean > mostRain
+      ? [
+          cellProblem(
+            table,
+            first.cells.rain,
+            'quantity/range',
+            `${(mean * 1000).toFixed(0)} mm (${(mean / inch).toFixed(1)} in) of rain a day on the mean`,
+            'is the unit in the head of the column right?',
+          ),
+        ]
+      : []
+  return [...gaps, ...flood]
+}
+
+/** Sunshine is no longer than the day, at a latitude in degrees. */
+const tooSunny = (
+  table: CsvTable,
+  rows: readonly Row[],
+  latitude: number | undefined,
+): Problem[] =>
+  latitude === undefined
+    ? []
+    : rows.flatMap(({ values, cells }) => {
+        const length = daylightHours((latitude * Math.PI) / 180, dayOfYear(values.date)) + 0.3
+        return values.sun !== undefined && cells.sun && values.sun > length * 3600
+          ? [
+              cellProblem(
+                table,
+                cells.sun,
+                'quantity/range',
+                `more sunshine than the ${length.toFixed(1)} h that the day was long`,
+                'sunshine is that of the day',
+              ),
+            ]
+          : []
+      })
+
 const toDay = ({ values }: Row): WeatherDay => ({
   date: values.date,
   high: values.high,
@@ -62,13 +129,25 @@ const toDay = ({ values }: Row): WeatherDay => ({
   sun: values.sun,
 })
 
-/** Turns a table of daily weather into days, oldest first. All faults are reported at once. */
-export function readWeather(source: SourceFile): Result<readonly WeatherDay[]> {
+/**
+ * Turns a table of daily weather into days, oldest first. All faults are reported at once.
+ * @param latitude Degrees, where it is known: the sun shines no longer than the day.
+ */
+export function readWeather(
+  source: SourceFile,
+  latitude: number | undefined,
+): Result<readonly WeatherDay[]> {
   const { value: table, problems: tableProblems } = readCsv(source)
   if (!table) return { value: undefined, problems: tableProblems }
   const { rows, problems: cellProblems } = readRows(table, columns, example)
-  const problems = [...cellProblems, ...datedTwice(table, rows), ...upsideDown(table, rows)]
-  if (problems.length > 0) return { value: undefined, problems }
+  const problems = [
+    ...cellProblems,
+    ...datedTwice(table, rows),
+    ...upsideDown(table, rows),
+    ...tooSunny(table, rows, latitude),
+    ...(cellProblems.length > 0 ? [] : oddRecord(table, rows)),
+  ]
+  if (hasErrors(problems)) return { value: undefined, problems }
   return { value: rows.map(toDay).sort((a, b) => a.date.localeCompare(b.date)), problems }
 }
 
@@ -76,5 +155,5 @@ export function readWeather(source: SourceFile): Result<readonly WeatherDay[]> {
 export const weather = {
   under: 'top',
   entries: weatherEntry,
-  read: readWeather,
+  read: (source, _, { latitude }) => readWeather(source, latitude),
 } as const satisfies Import<z.output<typeof weatherEntry>, readonly WeatherDay[]>

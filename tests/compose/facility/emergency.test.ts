@@ -7,10 +7,10 @@ describe('the emergency page', () => {
     const { emergency } = manual
     expect(emergency.number).toBe('911')
     expect(emergency.coordinates).toBe('40.00012° N, 90.00034° W')
-    expect(emergency.stops.map((c) => c.phone)).toEqual(['555-0101'])
+    expect(emergency.stops.map((c) => c.phone)).toEqual(['555-7701'])
     expect(emergency.contacts.find((c) => c.role === 'ambulance')).toMatchObject({
       name: 'County ambulance',
-      phone: '555-0110',
+      phone: '555-7710',
     })
   })
 

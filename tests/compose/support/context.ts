@@ -2,6 +2,7 @@ import { loadLibrary, loadSources } from '../../../src/cli/load/load-library.ts'
 import type { ComposeContext, ManualParts } from '../../../src/compose/context.ts'
 import { namedNumber } from '../../../src/compose/context.ts'
 import { computeFacility } from '../../../src/compute/compute-facility.ts'
+import { hasErrors } from '../../../src/model/problem.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkFacility, type Facility } from '../../../src/validate/check-facility.ts'
 import { checkLibrary, type Library } from '../../../src/validate/check-library.ts'
@@ -38,7 +39,7 @@ cushion: { material: stone-dust }
 export function facilityOf(text: string): Facility {
   const tree = readYaml({ path: 'facility.yaml', text }).value
   const { value, problems } = tree ? checkFacility(tree) : { value: undefined, problems: [] }
-  if (!value || problems.length > 0)
+  if (!value || hasErrors(problems))
     throw new Error(`no facility: ${problems.map((p) => p.message).join('; ')}`)
   return value
 }

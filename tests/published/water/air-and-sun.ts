@@ -17,8 +17,6 @@ import {
 import { hargreaves, penmanMonteith } from '../../../src/compute/weather/evapotranspiration.ts'
 import {
   clearSky,
-  daylightHours,
-  declination,
   energyToDepth,
   extraterrestrial,
   netLongWave,
@@ -26,8 +24,8 @@ import {
   solarFromRange,
   solarFromSunshine,
   sunDistance,
-  sunsetAngle,
 } from '../../../src/compute/weather/radiation.ts'
+import { daylightHours, declination, sunsetAngle } from '../../../src/model/day-length.ts'
 import type { Answers, Inputs, Runner } from '../case.ts'
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { readWeather } from '../../../src/validate/imports/weather.ts'
 import { badTables, placesOf } from '../../support/bad-input.ts'
 
-const check = (...lines: string[]) => readWeather({ path: 'weather.csv', text: lines.join('\n') })
+const check = (...lines: string[]) =>
+  readWeather({ path: 'weather.csv', text: lines.join('\n') }, 41)
 
 const { cases } = await badTables('weather')
 const head = 'date,high (°F),low (°F),rain (in),wind (mph)'

@@ -1,0 +1,28 @@
+import type { Problem } from '../../../model/problem.ts'
+import type { ParsedFacility } from '../parsed-facility.ts'
+import { factAt, statedAt, written } from './valued.ts'
+
+/** An interval leaves time beside the horses'. */
+export function checkRaces(parsed: ParsedFacility): Problem[] {
+  const horses = (
+    ['practice.clear-track', 'practice.open-before', 'practice.kept-in-hand'] as const
+  )
+    .map((fact) => factAt(parsed, fact)?.si ?? 0)
+    .reduce((sum, time) => sum + time, 0)
+  return (parsed.file['race-days'] ?? []).flatMap((_, i) => {
+    const path = ['race-days', i, 'interval']
+    const interval = statedAt(parsed, path)
+    if (!interval || interval.si > horses) return []
+    return [
+      parsed.tree.problem(
+        parsed.tree.placeOf(path),
+        'facility/odd',
+        `${written(parsed, path)} from race to race leaves nothing: horses and counting take ${Math.round(horses / 60)} min`,
+        {
+          hint: 'is it the time from post to post? the parts stand under practice: clear-track, open-before, kept-in-hand',
+          severity: 'warning',
+        },
+      ),
+    ]
+  })
+}
