@@ -70,6 +70,12 @@ export const refused =
   ({ engine }) =>
     engine.figure(id)?.value.ok === false
 
+/** There is no such figure here. */
+export const noFigure =
+  (id: FigureId): Condition =>
+  ({ engine }) =>
+    engine.figure(id) === undefined
+
 /** Nobody has given this, and nothing stands in for it. */
 export const notGiven =
   (path: FactPath): Condition =>

@@ -9,6 +9,7 @@ import {
   exceeds,
   lacks,
   nobody,
+  noFigure,
   notGiven,
   orderIsLate,
   outside,
@@ -192,6 +193,15 @@ export const findingRules: readonly FindingRule[] = [
     holds: exceeds('race-day.fair', 'prices.budget'),
     facts: ['prices.budget'],
     figures: ['race-day.fair'],
+  },
+  {
+    id: 'cost-incomplete',
+    holds: allOf(
+      positive('race-day.day'),
+      anyOf(noFigure('band-cost.cost'), noFigure('harrow-cost.cost'), noFigure('round-cost.cost')),
+    ),
+    facts: ['prices.labor'],
+    figures: ['race-day.day'],
   },
   {
     id: 'cushion-deep',

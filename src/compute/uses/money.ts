@@ -1,7 +1,8 @@
 import type { Capability } from '../../model/capability.ts'
 import { haul } from '../money/haul.ts'
 import { machineHour } from '../money/machine-hour.ts'
-import { raceDayCost, taskCost } from '../money/task-cost.ts'
+import { raceDayCost } from '../money/race-day-cost.ts'
+import { taskCost } from '../money/task-cost.ts'
 import { tractorFuel } from '../money/tractor-fuel.ts'
 import { tractorPower } from '../money/tractor-power.ts'
 import type { FigureId } from './ids.ts'
@@ -101,21 +102,42 @@ const taskUse = ({ id, can, time }: Task, known: ReadonlySet<string>): Use =>
     labor: fact('prices.labor'),
   })
 
-const raceDay = (known: ReadonlySet<string>): Use =>
-  use('race-day', raceDayCost, {
-    pullBack: figure('band-cost.cost'),
-    harrow: figure('harrow-cost.cost'),
+/** What a task's machines cost, or nothing where nobody knows a price. */
+const ofTask = (
+  id: 'band-cost' | 'harrow-cost' | 'round-cost',
+  output: 'machine' | 'fuel',
+  priced: ReadonlySet<TaskId>,
+): Binding => (priced.has(id) ? figure(`${id}.${output}`) : fixed(0, 'no-price-known'))
+
+const raceDay = (known: ReadonlySet<string>, priced: ReadonlySet<TaskId>): Use => {
+  const harrows = known.has('gear.harrow.width')
+  return use('race-day', raceDayCost, {
+    start: figure('clock.start'),
+    first: fact('race-days.first-post'),
+    after: figure('clock.after'),
+    done: figure('clock.done'),
+    early: fact('practice.early-crew'),
+    people: fact('crew.race-day'),
+    late: fact('practice.late-crew'),
+    wage: fact('prices.labor'),
+    tax: fact('prices.payroll-tax'),
+    pullBack: ofTask('band-cost', 'machine', priced),
+    harrow: ofTask('harrow-cost', 'machine', priced),
     harrowings: fixed(2, 'before-and-after-card'),
-    round: figure('round-cost.cost'),
-    rounds: figure('supply.rounds'),
-    water: figure('supply.need'),
+    harrowLaps: harrows ? figure('harrow.laps') : fixed(1, 'nothing-harrows'),
+    lapsBetween: harrows ? figure('between.laps') : fixed(0, 'nothing-harrows'),
+    races: fact('race-days.races'),
+    round: ofTask('round-cost', 'machine', priced),
+    rounds: known.has('gear.spray.tank') ? figure('supply.rounds') : fixed(0, 'no-water-truck'),
+    water: known.has('gear.spray.tank') ? figure('supply.need') : fixed(0, 'no-water-truck'),
     waterPrice: known.has('prices.water') ? fact('prices.water') : fixed(0, 'no-water-price'),
     days: fact('race-days.count'),
-    pullFuel: figure('band-cost.fuel'),
-    harrowFuel: figure('harrow-cost.fuel'),
-    roundFuel: figure('round-cost.fuel'),
-    fuelPrice: fact('prices.fuel'),
+    pullFuel: ofTask('band-cost', 'fuel', priced),
+    harrowFuel: ofTask('harrow-cost', 'fuel', priced),
+    roundFuel: ofTask('round-cost', 'fuel', priced),
+    fuelPrice: known.has('prices.fuel') ? fact('prices.fuel') : fixed(0, 'no-price-known'),
   })
+}
 
 /** Moving stone between heap and track, where there is a truck with a bed and a loader. */
 const haulUses = (known: ReadonlySet<string>): readonly Use[] =>
@@ -141,7 +163,7 @@ const haulUses = (known: ReadonlySet<string>): readonly Use[] =>
 export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
   const priced = tasks.filter((task) => isPriced(task, known))
   const has = new Set(priced.map((t) => t.id))
-  const whole = (['band-cost', 'harrow-cost', 'round-cost'] as const).every((id) => has.has(id))
   const uses = [...machineUses(known), ...haulUses(known), ...priced.map((t) => taskUse(t, known))]
-  return whole && known.has('race-days.count') ? [...uses, raceDay(known)] : uses
+  const dated = ['race-days.count', 'race-days.first-post', 'prices.labor']
+  return dated.every((path) => known.has(path)) ? [...uses, raceDay(known, has)] : uses
 }

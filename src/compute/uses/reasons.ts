@@ -39,6 +39,7 @@ export const reasons = [
   'before-and-after-card',
   'after-the-card',
   'no-water-price',
+  'no-price-known',
   'as-at-sea',
   'square-to-travel',
   'edge-to-edge',

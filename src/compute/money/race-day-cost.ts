@@ -1,0 +1,110 @@
+import { secondsPerDay } from '../../model/day.ts'
+import { calculation, type InputSpec } from '../calculation.ts'
+
+const money = (symbol: string): InputSpec => ({
+  symbol,
+  kind: 'money',
+  range: [0, 1e7],
+})
+const fuel = (symbol: string): InputSpec => ({
+  symbol,
+  kind: 'fuelVolume',
+  range: [0, 1000],
+})
+const count = (symbol: string): InputSpec => ({
+  symbol,
+  kind: 'count',
+  range: [0, 1000],
+})
+const clock = (symbol: string): InputSpec => ({
+  symbol,
+  kind: 'clock',
+  range: [0, secondsPerDay],
+})
+
+/**
+ * What a race day and the whole fair cost (money): everybody for all the hours that the rota has
+ * them there, machines with their fuel for pulling back, harrowing, rounds of water and the laps
+ * between races, and the water.
+ */
+export const raceDayCost = calculation({
+  id: 'race-day-cost',
+  sources: ['common-practice'],
+  inputs: {
+    start: clock('t_0'),
+    first: clock('t_1'),
+    after: clock('t_7'),
+    done: clock('t_8'),
+    early: count('p_0'),
+    people: count('p'),
+    late: count('p_2'),
+    wage: { symbol: 'c_p', kind: 'hourlyRate', range: [0, 1] },
+    tax: { symbol: 'u', kind: 'fineShare', range: [0, 1] },
+    pullBack: money('C_1'),
+    harrow: money('C_2'),
+    harrowings: count('n_2'),
+    harrowLaps: { symbol: 'n_w', kind: 'whole', range: [1, 1000] },
+    lapsBetween: { symbol: 'n_b', kind: 'whole', range: [0, 1000] },
+    races: count('r'),
+    round: money('C_3'),
+    rounds: count('n_3'),
+    water: { symbol: 'V', kind: 'waterVolume', range: [0, 1e5] },
+    waterPrice: { symbol: 'c_w', kind: 'volumePrice', range: [0, 300] },
+    days: count('n'),
+    pullFuel: fuel('V_1'),
+    harrowFuel: fuel('V_2'),
+    roundFuel: fuel('V_3'),
+    fuelPrice: { symbol: 'c_f', kind: 'volumePrice', range: [0, 20_000] },
+  },
+  outputs: {
+    hours: {
+      symbol: 'T',
+      kind: 'hours',
+      tex: '@early\\,(@first - @start) + @people\\,(@after - @first) + @late\\,(@done - @after)',
+    },
+    labor: { symbol: 'C_p', kind: 'money', tex: '@hours\\,@wage\\,(1 + @tax)', round: 'up' },
+    'whole-harrowings': {
+      symbol: "n_2'",
+      kind: 'tenths',
+      tex: '@harrowings + \\frac{(@races - 1)\\,@lapsBetween}{@harrowLaps}',
+    },
+    machines: {
+      symbol: 'C_m',
+      kind: 'money',
+      tex: '@pullBack + @whole-harrowings\\,@harrow + @rounds\\,@round',
+      round: 'up',
+    },
+    'day-water': { symbol: 'C_v', kind: 'money', tex: '@water\\,@waterPrice', round: 'up' },
+    day: { symbol: 'C', kind: 'money', tex: '@labor + @machines + @day-water', round: 'up' },
+    fair: { symbol: 'C_n', kind: 'money', tex: '@days\\,@day', round: 'up' },
+    water: { symbol: 'C_w', kind: 'money', tex: '@days\\,@day-water', round: 'up' },
+    fuel: {
+      symbol: 'V_f',
+      kind: 'fuelVolume',
+      tex: '@days\\,(@pullFuel + @whole-harrowings\\,@harrowFuel + @rounds\\,@roundFuel)',
+    },
+    'fuel-price': { symbol: 'C_f', kind: 'money', tex: '@fuel\\,@fuelPrice', round: 'up' },
+  },
+  compute: (x) => {
+    const hours =
+      x.early * (x.first - x.start) + x.people * (x.after - x.first) + x.late * (x.done - x.after)
+    const labor = hours * x.wage * (1 + x.tax)
+    const harrowings = x.harrowings + ((x.races - 1) * x.lapsBetween) / x.harrowLaps
+    const machines = x.pullBack + harrowings * x.harrow + x.rounds * x.round
+    const water = x.water * x.waterPrice
+    const day = labor + machines + water
+    const fuel = x.days * (x.pullFuel + harrowings * x.harrowFuel + x.rounds * x.roundFuel)
+    return {
+      hours,
+      labor,
+      'whole-harrowings': harrowings,
+      machines,
+      'day-water': water,
+      day,
+      fair: x.days * day,
+      water: x.days * water,
+      fuel,
+      'fuel-price': fuel * x.fuelPrice,
+    }
+  },
+})

@@ -1,0 +1,52 @@
+import { expect, it } from 'vitest'
+import { raceDayCost } from '../../../src/compute/money/race-day-cost.ts'
+import { numberOf } from '../support/answers.ts'
+
+const h = 3600
+const day = {
+  start: 7 * h,
+  first: 13 * h,
+  after: 18 * h,
+  done: 22 * h,
+  early: 2,
+  people: 6,
+  late: 2,
+  wage: 22 / h,
+  tax: 0.0765,
+  pullBack: 140,
+  harrow: 50,
+  harrowings: 2,
+  harrowLaps: 8,
+  lapsBetween: 1,
+  races: 9,
+  round: 60,
+  rounds: 3,
+  water: 30,
+  waterPrice: 2,
+  days: 3,
+  pullFuel: 0.02,
+  harrowFuel: 0.01,
+  roundFuel: 0.01,
+  fuelPrice: 1000,
+}
+
+it('pays everybody for all hours of the rota, not for driving alone', () => {
+  // 2 × 6 + 6 × 5 + 2 × 4 = 50 h; × 22 × 1.0765
+  const out = raceDayCost.compute(day)
+  expect(numberOf(out.hours) / h).toBe(50)
+  expect(numberOf(out.labor)).toBeCloseTo(1184.15, 2)
+})
+
+it('counts the laps between races as parts of a harrowing', () => {
+  // 8 intervals of one lap of 8: one harrowing more.
+  const out = raceDayCost.compute(day)
+  expect(out['whole-harrowings']).toBe(3)
+  expect(out.machines).toBe(140 + 150 + 180)
+  expect(numberOf(out.day)).toBeCloseTo(1184.15 + 470 + 60, 2)
+  expect(numberOf(out.fuel)).toBeCloseTo(3 * (0.02 + 0.03 + 0.03), 9)
+})
+
+it('still gives the people where no machine has a price', () => {
+  const out = raceDayCost.compute({ ...day, pullBack: 0, harrow: 0, round: 0, waterPrice: 0 })
+  expect(out.day).toBe(out.labor)
+})
