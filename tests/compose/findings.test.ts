@@ -84,4 +84,40 @@ describe('findings about machines and hours', () => {
     expect(await found({})).toContain('no-race-days')
     expect(await found({ more: races('20 min') })).not.toContain('no-race-days')
   })
+
+  const place =
+    'place: { town: Nowhere, latitude: 40.8, longitude: -89, time-zone: America/Chicago }\n'
+  const days = (...list: readonly string[]): string =>
+    `race-days:\n${list.map((d) => `  - { ${d}, interval: 20 min }\n`).join('')}`
+
+  async function onDays(list: readonly string[], more = ''): Promise<readonly string[]> {
+    const { manual } = await manualOf(
+      `${head.replace('place: { town: Nowhere }\n', place)}oval: { lap: 2640 ft, straight: 600 ft }\ncushion: { material: stone-dust }\n${days(...list)}${more}`,
+    )
+    return manual.findings.map((f) => f.id)
+  }
+
+  it('see a day that ends in the dark though it is not the fullest, unless there are lights', async () => {
+    const list = [
+      'date: 2027-08-03, first-post: "13:00", races: 10',
+      'date: 2027-08-05, first-post: "19:00", races: 8',
+    ]
+    expect(await onDays(list.slice(0, 1))).not.toContain('late-end')
+    expect(await onDays(list)).toContain('late-end')
+    expect(await onDays(list, 'lights: true\n')).not.toContain('late-end')
+  })
+
+  it('see a rota that takes more people than there are', async () => {
+    const list = ['date: 2027-08-03, first-post: "13:00", races: 8']
+    // One crew without machines: superintendent, gate, and two on foot.
+    expect(await onDays(list, 'crew: { race-day: 3 }\n')).toContain('rota-short')
+    expect(await onDays(list, 'crew: { race-day: 4 }\n')).not.toContain('rota-short')
+  })
+
+  it('see too little rest between a late evening and an early morning', async () => {
+    const late = 'date: 2027-08-03, first-post: "19:00", races: 8'
+    const early = (date: string) => `date: ${date}, first-post: "08:00", races: 8`
+    expect(await onDays([late, early('2027-08-04')])).toContain('rest-short')
+    expect(await onDays([late, early('2027-08-05')])).not.toContain('rest-short')
+  })
 })

@@ -14,14 +14,30 @@ function rowsOf(table: ScheduleTable, context: ComposeContext): TableRows {
   )
 }
 
+/** What a table says on some race days, with their dates. */
+type Said = { readonly dates: string; readonly day: ComposeContext; readonly rows: TableRows }
+
+/** Race days on which a table says the same share one, under all their dates. */
+function saidByDay(table: ScheduleTable, context: ComposeContext): readonly Said[] {
+  const said = new Map<string, Said>()
+  for (const { dates, context: day } of raceDayGroups(context)) {
+    const rows = rowsOf(table, day).map((cells) => cells.map((c) => filled(c, day)))
+    const key = JSON.stringify(rows)
+    const same = said.get(key)
+    if (rows.length > 0)
+      said.set(key, same ? { ...same, dates: `${same.dates}; ${dates}` } : { dates, day, rows })
+  }
+  return [...said.values()]
+}
+
 /** A table for each race day that differs from the others, with its dates in the title. */
 const byRaceDay = (table: ScheduleTable, context: ComposeContext): ManualTable[] =>
-  raceDayGroups(context).map(({ dates, context: day }, i) => ({
+  saidByDay(table, context).map(({ dates, day, rows }, i) => ({
     id: `${table.id}-${i + 1}`,
     title: `${table.title}: ${dates}`,
-    about: i === 0 ? table.about : undefined,
+    about: i === 0 && table.about !== undefined ? filled(table.about, day) : undefined,
     heads: table.heads,
-    rows: rowsOf(table, day).map((cells) => cells.map((c) => filled(c, day))),
+    rows,
   }))
 
 function composeTable(table: ScheduleTable, context: ComposeContext): ManualTable[] {

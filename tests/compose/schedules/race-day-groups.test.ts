@@ -14,6 +14,18 @@ describe('race days', () => {
     expect(groups.map((g) => g.context.engine.si('race-days.races'))).toEqual([10, 8])
   })
 
+  it('differ where one has breaks, and know the race days on the morrow', async () => {
+    const context = await contextFor(`${halfMile}race-days:
+  - { date: 2027-08-03, first-post: "13:00", races: 10, interval: 20 min }
+  - { date: 2027-08-04, first-post: "13:00", races: 10, interval: 20 min, break-every: 3, break: 35 min }
+`)
+    const [plain, paused] = raceDayGroups(context)
+    expect(plain?.context.here.si('clock.breaks')).toBe(0)
+    expect(paused?.context.here.si('clock.breaks')).toBe(3)
+    expect(plain?.morrows.map((m) => m.si('clock.breaks'))).toEqual([3])
+    expect(paused?.morrows).toEqual([])
+  })
+
   it('are none where none are given', async () => {
     expect(raceDayGroups(await contextFor(halfMile))).toEqual([])
   })
