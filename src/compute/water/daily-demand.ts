@@ -4,7 +4,10 @@ import { wetSurface } from '../weather/wet-surface.ts'
 import { wholeUp } from '../whole-up.ts'
 import { extra } from './moisture.ts'
 
-/** Water (m³) and whole loads that replace what a surface kept wet loses in a day. */
+/**
+ * Water (m³) and whole loads that replace what a surface kept wet loses in a day, everywhere: what
+ * falls twice on the overlaps comes on top.
+ */
 export const dailyDemand = calculation({
   id: 'daily-demand',
   sources: ['fao-56'],
@@ -18,17 +21,17 @@ export const dailyDemand = calculation({
     water: {
       symbol: 'V',
       kind: 'waterVolume',
-      tex: '1.2\\,@rate \\cdot 1\\,\\text{day} \\cdot @area',
+      tex: '1.2\\,@rate \\cdot 1\\,\\text{day} \\cdot @extra \\cdot @area',
       round: 'up',
     },
     loads: {
       symbol: 'n',
       kind: 'whole',
-      tex: '\\left\\lceil \\frac{@extra\\,@water}{@load} \\right\\rceil',
+      tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil',
     },
   },
   compute: (x) => {
-    const water = wetSurface * x.rate * secondsPerDay * x.area
-    return { water, loads: wholeUp((x.extra * water) / x.load) }
+    const water = wetSurface * x.rate * secondsPerDay * x.extra * x.area
+    return { water, loads: wholeUp(water / x.load) }
   },
 })
