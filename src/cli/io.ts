@@ -22,6 +22,8 @@ export const exit = {
   usage: 2,
   /** No browser can run: site and figures were written, PDFs were not. */
   noBrowser: 3,
+  /** There is no number for what was asked, and why was said. */
+  noNumber: 4,
   /** A fault of the program itself. */
   bug: 70,
 } as const

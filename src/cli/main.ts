@@ -8,6 +8,7 @@ Exit codes:
   1   the content or the facility file has errors; nothing was written
   2   the command line cannot be understood
   3   no browser can run: site and figures were written, PDFs were not
+  4   there is no number for what was asked; why is said
   70  a fault of the program itself`
 
 const facilityHelp = 'facility folder (holds facility.yaml); the demo fair if left out'
@@ -49,7 +50,10 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .description(
       'print the working of a figure, also with other inputs; without one, list all calculations',
     )
-    .argument('[figure]', 'such as grade.time, grade, or W-20')
+    .argument(
+      '[figure]',
+      'such as grade.time, grade, or W-20; before it a facility folder, if not the demo',
+    )
     .argument(
       '[inputs...]',
       'inputs to work it with, such as speed="4 mph"; the rest stay as the facility has them',

@@ -30,6 +30,40 @@ describe('explain', () => {
     const fast = await run('explain', 'harrow.time', 'speed=10 mph', '--json')
     expect(JSON.parse(fast.out).si).toBeCloseTo(JSON.parse(a.out).si / 2, 6)
   })
+  it('names the facility and the inputs by the names to give them by', async () => {
+    const { out } = await run('explain', 'seal.start-before')
+    expect(out.split('\n')[0]).toBe('Larkmoor County Fair')
+    expect(out).toMatch(/^ {2}margin +t_m +=/m)
+  })
+  it('takes a facility folder before the figure, as the sister commands do', async () => {
+    const { code, out } = await run('explain', 'content/facilities/ostmere', 'area')
+    expect([code, out.split('\n')[0]]).toEqual([0, expect.stringContaining('Ostmere')])
+  })
+  it('says which worksheets share a calculation', async () => {
+    const { code, out } = await run('explain', 'coverage')
+    expect(code).toBe(0)
+    expect(out).toMatch(/^\d worksheets work with "coverage"/)
+    expect(out).toContain('harrow')
+  })
+  it('says that a figure is known which this facility has not', async () => {
+    expect(await run('explain', 'condition.time')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('this one lacks'),
+    })
+  })
+  it('takes back a minus as it prints one', async () => {
+    const { code, out } = await run('explain', 'chill', 'air=−5 °F')
+    expect([code, out]).toEqual([0, expect.stringContaining('-5')])
+  })
+  it.each([
+    ['speed=5 mph', 'speed=6 mph', 'given twice'],
+    ['passes=1.5', 'speed=6 mph', 'whole number'],
+  ])('refuses %s with %s', async (one, other, message) => {
+    expect(await run('explain', 'harrow.time', one, other)).toMatchObject({
+      code: 2,
+      err: expect.stringContaining(message),
+    })
+  })
   it.each([
     ['sped=5 mph', 'did you mean "speed"?'],
     ['speed=5', 'has no unit'],
@@ -41,7 +75,8 @@ describe('explain', () => {
     })
   })
   it("gives a reason instead of a number outside a formula's range", async () => {
-    const { out } = await run('explain', 'harrow.time', 'speed=900 mph', '--json')
+    const { code, out } = await run('explain', 'harrow.time', 'speed=900 mph', '--json')
+    expect(code).toBe(4)
     expect(JSON.parse(out)).toMatchObject({
       si: null,
       reason: expect.stringContaining('the formula holds from'),

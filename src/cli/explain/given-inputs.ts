@@ -10,6 +10,9 @@ import { dimensionless, sameDims } from '../../model/quantity/units.ts'
 /** Values in SI by the names of a worksheet's inputs. */
 type Given = ReadonlyMap<string, number>
 
+/** Kinds of things that come whole. */
+const counted: ReadonlySet<string> = new Set(['count', 'whole'])
+
 /** `width="9 ft"` as a name and a value, or what is wrong with it. */
 function readInput(text: string, sheet: Worksheet): readonly [string, number] | string {
   const [name = '', ...rest] = text.split('=')
@@ -23,9 +26,12 @@ function readInput(text: string, sheet: Worksheet): readonly [string, number] | 
   const parsed = parseQuantity(rest.join('='), { plain: sameDims(kind.dims, dimensionless) })
   if (!parsed.ok)
     return `${text}: ${parsed.fault.message}; expected ${kind.means} such as "${kind.example}"`
-  return sameDims(parsed.quantity.dims, kind.dims)
-    ? [name, parsed.quantity.si]
-    : `${text}: not ${kind.means}; expected such as "${kind.example}"`
+  if (!sameDims(parsed.quantity.dims, kind.dims))
+    return `${text}: not ${kind.means}; expected such as "${kind.example}"`
+  const { si } = parsed.quantity
+  if (counted.has(input.kind) && !Number.isInteger(si))
+    return `${text}: ${input.label} are counted; expected a whole number`
+  return [name, si]
 }
 
 /** Inputs as they are typed, by the names of the worksheet's inputs; all faults at once. */
@@ -34,9 +40,14 @@ export function readInputs(
   sheet: Worksheet,
 ): { readonly values: Given; readonly faults: readonly string[] } {
   const read = texts.map((text) => readInput(text, sheet))
+  const names = texts.map((text) => text.split('=')[0])
+  const twice = names.filter((name, i) => names.indexOf(name) < i)
   return {
     values: new Map(read.filter((r) => typeof r !== 'string')),
-    faults: read.filter((r) => typeof r === 'string'),
+    faults: [
+      ...read.filter((r) => typeof r === 'string'),
+      ...twice.map((name) => `"${name}" is given twice; keep one`),
+    ],
   }
 }
 

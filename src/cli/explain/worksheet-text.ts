@@ -18,8 +18,9 @@ function origin({ provenance: p }: FigureInput): string {
   }
 }
 
+/** The name by which an input may be given, its symbol in formulas, its value. */
 const inputText = (i: FigureInput): string =>
-  `  ${formulaText(i.symbol).padEnd(6)} ${i.text.padEnd(14)} ${i.label}\n  ${' '.repeat(21)} ${origin(i)}`
+  `  ${i.name.padEnd(14)} ${formulaText(i.symbol).padEnd(6)} = ${i.text.padEnd(14)} ${i.label}\n  ${' '.repeat(38)} ${origin(i)}`
 
 function outputText(output: Worksheet['outputs'][number], { formulas }: Worksheet): string[] {
   const { id, label, value, estimate } = output
@@ -36,13 +37,14 @@ function outputText(output: Worksheet['outputs'][number], { formulas }: Workshee
 }
 
 /** A worksheet for the terminal. */
-export function worksheetText(sheet: Worksheet, { sources }: Manual): string {
+export function worksheetText(sheet: Worksheet, { sources, facility }: Manual): string {
   return [
+    facility.name,
     `${sheet.number}  ${sheet.title}`,
     '',
     sheet.about,
     '',
-    'What goes in',
+    'What goes in (the first word is the name to give it by)',
     ...sheet.inputs.map(inputText),
     '',
     'What comes out',
@@ -60,4 +62,12 @@ const lineText = ({ id, number, title, outputs }: Worksheet): string => {
 }
 
 /** All uses of calculations with their figures, one line each. */
-export const listText = ({ worksheets }: Manual): string => worksheets.map(lineText).join('\n')
+export const listText = ({ worksheets, facility }: Manual): string =>
+  [facility.name, ...worksheets.map(lineText)].join('\n')
+
+/** The worksheets that work with one calculation. */
+export const sharedText = (calculation: string, sheets: readonly Worksheet[]): string =>
+  [
+    `${sheets.length} worksheets work with "${calculation}"; ask for one of them:`,
+    ...sheets.map(lineText),
+  ].join('\n')

@@ -133,10 +133,13 @@ export function parseQuantity(
 ): ParsedQuantity {
   // Kept the same length where possible, so that positions in faults still point into the author's
   // text.
-  const source = text.replace(
-    /[½¼¾⅛⅜⅝⅞⅓⅔]/g,
-    (c, i: number) => `${i > 0 && /\d/.test(text[i - 1] ?? '') ? ' ' : ''}${vulgar[c]}`,
-  )
+  // A minus as it is printed is a minus.
+  const source = text
+    .replaceAll('−', '-')
+    .replace(
+      /[½¼¾⅛⅜⅝⅞⅓⅔]/g,
+      (c, i: number) => `${i > 0 && /\d/.test(text[i - 1] ?? '') ? ' ' : ''}${vulgar[c]}`,
+    )
   const money = currency.exec(source)
   let rest = money ? source.slice(money[0].length) : source
   let at = money ? money[0].length : 0
