@@ -47,7 +47,8 @@ export const raceDayCost = calculation({
     lapsBetween: { symbol: 'n_b', kind: 'whole', range: [0, 1000] },
     races: count('r'),
     round: money('C_3'),
-    rounds: count('n_3'),
+    roundLoads: { symbol: 'n_1', kind: 'whole', range: [1, 1000] },
+    loads: { symbol: 'n_d', kind: 'whole', range: [0, 1000] },
     water: { symbol: 'V', kind: 'waterVolume', range: [0, 1e5] },
     waterPrice: { symbol: 'c_w', kind: 'volumePrice', range: [0, 300] },
     days: count('n'),
@@ -68,10 +69,11 @@ export const raceDayCost = calculation({
       kind: 'tenths',
       tex: '@harrowings + \\frac{(@races - 1)\\,@lapsBetween}{@harrowLaps}',
     },
+    'whole-rounds': { symbol: 'n_3', kind: 'tenths', tex: '\\frac{@loads}{@roundLoads}' },
     machines: {
       symbol: 'C_m',
       kind: 'money',
-      tex: '@pullBack + @whole-harrowings\\,@harrow + @rounds\\,@round',
+      tex: '@pullBack + @whole-harrowings\\,@harrow + @whole-rounds\\,@round',
       round: 'up',
     },
     'day-water': { symbol: 'C_v', kind: 'money', tex: '@water\\,@waterPrice', round: 'up' },
@@ -81,7 +83,7 @@ export const raceDayCost = calculation({
     fuel: {
       symbol: 'V_f',
       kind: 'fuelVolume',
-      tex: '@days\\,(@pullFuel + @whole-harrowings\\,@harrowFuel + @rounds\\,@roundFuel)',
+      tex: '@days\\,(@pullFuel + @whole-harrowings\\,@harrowFuel + @whole-rounds\\,@roundFuel)',
     },
     'fuel-price': { symbol: 'C_f', kind: 'money', tex: '@fuel\\,@fuelPrice', round: 'up' },
   },
@@ -90,14 +92,16 @@ export const raceDayCost = calculation({
       x.early * (x.first - x.start) + x.people * (x.after - x.first) + x.late * (x.done - x.after)
     const labor = hours * x.wage * (1 + x.tax)
     const harrowings = x.harrowings + ((x.races - 1) * x.lapsBetween) / x.harrowLaps
-    const machines = x.pullBack + harrowings * x.harrow + x.rounds * x.round
+    const rounds = x.loads / x.roundLoads
+    const machines = x.pullBack + harrowings * x.harrow + rounds * x.round
     const water = x.water * x.waterPrice
     const day = labor + machines + water
-    const fuel = x.days * (x.pullFuel + harrowings * x.harrowFuel + x.rounds * x.roundFuel)
+    const fuel = x.days * (x.pullFuel + harrowings * x.harrowFuel + rounds * x.roundFuel)
     return {
       hours,
       labor,
       'whole-harrowings': harrowings,
+      'whole-rounds': rounds,
       machines,
       'day-water': water,
       day,
