@@ -41,13 +41,11 @@ const stepPages = (pages: readonly (readonly SheetGroup[])[]): readonly SheetPag
     stop: true,
   }))
 
-/** What every way begins with stands with the first way. */
+/** A page for each way; what all begin with stands on each, since a page may be read alone. */
 function byWay(groups: readonly SheetGroup[]): readonly (readonly SheetGroup[])[] {
-  const [first, second, ...others] = groups
-  if (!first || !second) return [groups]
-  return first.letter === undefined
-    ? [[first, second], ...others.map((g) => [g])]
-    : groups.map((g) => [g])
+  const [first, ...ways] = groups
+  if (!first || ways.length === 0) return [groups]
+  return first.letter === undefined ? ways.map((way) => [first, way]) : groups.map((g) => [g])
 }
 
 /**
