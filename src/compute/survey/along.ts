@@ -44,10 +44,16 @@ export function lengthAt(oval: SurveyedOval, from: number, to: number, offset: n
   return upTo(to < from ? to + rail : to) - upTo(from)
 }
 
+/** What adding lengths of a lap may leave, as a share. */
+const rounding = 1e-9
+
 /** Share of a stretch of rail, from a station to a later one, that lies on turns. */
 export function turnShare(oval: SurveyedOval, from: number, to: number): number {
   const end = to < from ? to + railOf(oval) : to
-  return end === from ? 0 : (lengthAt(oval, from, to, oval.radius) - (end - from)) / (end - from)
+  if (end === from) return 0
+  const share = (lengthAt(oval, from, to, oval.radius) - (end - from)) / (end - from)
+  // A stretch that ends where straight and turn meet lies wholly on one of them.
+  return share < rounding ? 0 : share > 1 - rounding ? 1 : share
 }
 
 /** Width of the track at a station, m: that of the straight or of the turn it lies on. */

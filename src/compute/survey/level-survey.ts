@@ -28,7 +28,8 @@ export type LevelStation = {
   readonly high: number
   readonly base: number
   readonly onTurn: number
-  readonly width: number /** Each reading above the wanted slope through the mean level, m. */
+  readonly width: number
+  /** Each reading above the wanted slope through the mean level, m. */
   readonly points: readonly { readonly offset: number; readonly above: number }[]
 }
 
