@@ -1,5 +1,5 @@
 import type { SurveyDay, SurveyedOval } from '../../model/survey.ts'
-import { calculation, refuse } from '../calculation.ts'
+import { calculation, type OutputSpec, refuse } from '../calculation.ts'
 import {
   depthTargetInput,
   packedWeightInput,
@@ -78,6 +78,37 @@ export function levelStations(
 const mean = (values: readonly number[]): number =>
   values.reduce((a, b) => a + b, 0) / values.length
 
+const outputs = {
+  stations: { symbol: 'n', kind: 'count', tex: '\\textstyle\\sum_k 1' },
+  straights: {
+    symbol: '\\bar e_s',
+    kind: 'fineShare',
+    tex: '\\frac{1}{n_s} \\textstyle\\sum_k e_k',
+  },
+  turns: {
+    symbol: '\\bar e_t',
+    kind: 'fineShare',
+    tex: '\\frac{1}{n_t} \\textstyle\\sum_k e_k',
+  },
+  worst: {
+    symbol: 'h',
+    kind: 'fineDepth',
+    tex: '\\max_{k,i} |z_{ki} - \\bar z_k - e_k (x_{ki} - \\bar x_k)|',
+  },
+  volume: {
+    symbol: 'V',
+    kind: 'fillVolume',
+    tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
+  },
+  base: {
+    symbol: 'V_b',
+    kind: 'fillVolume',
+    tex: '\\textstyle\\sum_k \\tfrac12 (B_k + B_{k+1})\\,L_k',
+  },
+  mass: { symbol: 'M', kind: 'mass', tex: '(@volume - @base)\\,@unitWeight' },
+  'base-mass': { symbol: 'M_b', kind: 'mass', tex: '@base\\,@baseWeight' },
+} as const satisfies Readonly<Record<string, OutputSpec>>
+
 /**
  * Cross-fall found by levels, and the material that stands too high at one side of a station and is
  * missing at the other.
@@ -99,36 +130,7 @@ export const levelSurvey = (day: SurveyDay) =>
       widthStraights: widthStraightsInput,
       widthTurns: widthTurnsInput,
     },
-    outputs: {
-      stations: { symbol: 'n', kind: 'count', tex: '\\textstyle\\sum_k 1' },
-      straights: {
-        symbol: '\\bar e_s',
-        kind: 'fineShare',
-        tex: '\\frac{1}{n_s} \\textstyle\\sum_k e_k',
-      },
-      turns: {
-        symbol: '\\bar e_t',
-        kind: 'fineShare',
-        tex: '\\frac{1}{n_t} \\textstyle\\sum_k e_k',
-      },
-      worst: {
-        symbol: 'h',
-        kind: 'fineDepth',
-        tex: '\\max_{k,i} |z_{ki} - \\bar z_k - e_k (x_{ki} - \\bar x_k)|',
-      },
-      volume: {
-        symbol: 'V',
-        kind: 'fillVolume',
-        tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
-      },
-      base: {
-        symbol: 'V_b',
-        kind: 'fillVolume',
-        tex: '\\textstyle\\sum_k \\tfrac12 (B_k + B_{k+1})\\,L_k',
-      },
-      mass: { symbol: 'M', kind: 'mass', tex: '(@volume - @base)\\,@unitWeight' },
-      'base-mass': { symbol: 'M_b', kind: 'mass', tex: '@base\\,@baseWeight' },
-    },
+    outputs,
     told: { date: day.date },
     refusals: ['no-station-on-straight', 'no-station-on-turn'],
     compute: ({ wantedStraights, wantedTurns, blend, depth, unitWeight, baseWeight, ...oval }) => {
