@@ -197,11 +197,17 @@ export const findingRules: readonly FindingRule[] = [
   {
     id: 'cost-incomplete',
     holds: allOf(
-      positive('race-day.day'),
-      anyOf(noFigure('band-cost.cost'), noFigure('harrow-cost.cost'), noFigure('round-cost.cost')),
+      positive('race-day.hours'),
+      anyOf(
+        noFigure('band-cost.cost'),
+        noFigure('harrow-cost.cost'),
+        noFigure('round-cost.cost'),
+        notGiven('prices.labor'),
+        notGiven('prices.water'),
+      ),
     ),
-    facts: ['prices.labor'],
-    figures: ['race-day.day'],
+    facts: ['prices.labor', 'prices.water'],
+    figures: ['race-day.hours'],
   },
   {
     id: 'cushion-deep',

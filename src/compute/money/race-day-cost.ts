@@ -1,5 +1,5 @@
 import { secondsPerDay } from '../../model/day.ts'
-import { calculation, type InputSpec } from '../calculation.ts'
+import { calculation, type InputSpec, refuse } from '../calculation.ts'
 
 const money = (symbol: string): InputSpec => ({
   symbol,
@@ -87,6 +87,7 @@ export const raceDayCost = calculation({
     },
     'fuel-price': { symbol: 'C_f', kind: 'money', tex: '@fuel\\,@fuelPrice', round: 'up' },
   },
+  refusals: ['no-price'],
   compute: (x) => {
     const hours =
       x.early * (x.first - x.start) + x.people * (x.after - x.first) + x.late * (x.done - x.after)
@@ -97,18 +98,20 @@ export const raceDayCost = calculation({
     const water = x.water * x.waterPrice
     const day = labor + machines + water
     const fuel = x.days * (x.pullFuel + harrowings * x.harrowFuel + rounds * x.roundFuel)
+    // Nothing is not a price: what nobody has asked for is not printed as free.
+    const priced = (sum: number) => (sum > 0 ? sum : refuse('no-price'))
     return {
       hours,
-      labor,
+      labor: priced(labor),
       'whole-harrowings': harrowings,
       'whole-rounds': rounds,
-      machines,
-      'day-water': water,
-      day,
-      fair: x.days * day,
-      water: x.days * water,
+      machines: priced(machines),
+      'day-water': priced(water),
+      day: priced(day),
+      fair: priced(x.days * day),
+      water: priced(x.days * water),
       fuel,
-      'fuel-price': fuel * x.fuelPrice,
+      'fuel-price': priced(fuel * x.fuelPrice),
     }
   },
 })

@@ -119,7 +119,7 @@ const raceDay = (known: ReadonlySet<string>, priced: ReadonlySet<TaskId>): Use =
     early: fact('practice.early-crew'),
     people: fact('crew.race-day'),
     late: fact('practice.late-crew'),
-    wage: fact('prices.labor'),
+    wage: known.has('prices.labor') ? fact('prices.labor') : fixed(0, 'no-price-known'),
     tax: fact('prices.payroll-tax'),
     pullBack: ofTask('band-cost', 'machine', priced),
     harrow: ofTask('harrow-cost', 'machine', priced),
@@ -165,6 +165,6 @@ export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
   const priced = tasks.filter((task) => isPriced(task, known))
   const has = new Set(priced.map((t) => t.id))
   const uses = [...machineUses(known), ...haulUses(known), ...priced.map((t) => taskUse(t, known))]
-  const dated = ['race-days.count', 'race-days.first-post', 'prices.labor']
+  const dated = ['race-days.count', 'race-days.first-post']
   return dated.every((path) => known.has(path)) ? [...uses, raceDay(known, has)] : uses
 }

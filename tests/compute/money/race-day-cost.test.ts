@@ -50,4 +50,5 @@ it('counts the laps between races as parts of a harrowing', () => {
 it('still gives the people where no machine has a price', () => {
   const out = raceDayCost.compute({ ...day, pullBack: 0, harrow: 0, round: 0, waterPrice: 0 })
   expect(out.day).toBe(out.labor)
+  expect(out.machines).toEqual({ refused: 'no-price' })
 })
