@@ -20,6 +20,11 @@ export type OutputSpec = {
   /** For empirical formulas: the unit in which later outputs take this number, bare. */
   readonly formulaUnit?: string
   readonly round?: Rounding['mode']
+  /**
+   * Where the formula as printed does not name all that it rests on: the names of the inputs and
+   * outputs, or `all` inputs.
+   */
+  readonly restsOn?: 'all' | readonly string[]
 }
 
 /**

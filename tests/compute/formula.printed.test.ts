@@ -25,12 +25,15 @@ function workedByHand(use: Use, engine: Engine): readonly (Checked | string)[] {
     ]),
   )
   const answers = calculation.compute(inputs)
+  for (const [name, spec] of Object.entries(calculation.outputs)) {
+    const answer = answers[name]
+    if (answer !== undefined && !isRefusal(answer)) names[name] ??= bare(answer, spec.formulaUnit)
+  }
   return Object.entries(calculation.outputs).flatMap(
     ([name, spec]): readonly (Checked | string)[] => {
       const id = `${use.id}.${name}`
       const answer = answers[name]
       if (answer === undefined || isRefusal(answer)) return []
-      names[name] ??= bare(answer, spec.formulaUnit)
       try {
         const printed = evaluateFormula(spec.tex, { ...names, [name]: names[name] ?? 0 })
         return [{ id, printed, given: bare(answer, spec.formulaUnit) }]

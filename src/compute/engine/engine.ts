@@ -5,7 +5,7 @@ import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { WorksheetWords } from '../../model/worksheet-words.ts'
 import { formulaLines } from '../formula/formula-lines.ts'
 import type { FigureId, UseId } from '../uses/ids.ts'
-import { type Use, useIdOf } from '../uses/use.ts'
+import type { Use } from '../uses/use.ts'
 import { createTrace } from './trace.ts'
 import { createWording, type Wording } from './wording.ts'
 import { type Given, startWorking, type Worked } from './working.ts'
@@ -123,13 +123,10 @@ function engineOf(given: Given, kept: ReadonlyMap<string, Worked>): Engine<strin
       return use && toWorksheet(use, work(use), locale, wording)
     },
     worksheets: () => [...uses.values()].map((use) => toWorksheet(use, work(use), locale, wording)),
-    restsOn: (figure) => {
-      const use = uses.get(useIdOf(figure))
-      return use ? trace(use) : new Set()
-    },
+    restsOn: trace.ofFigure,
     vary: (values) => {
       const touched = (use: Use<string>): boolean =>
-        [...values.keys()].some((path) => trace(use).has(path))
+        [...values.keys()].some((path) => trace.ofUse(use).has(path))
       const untouched = [...uses.values()].flatMap((use): [string, Worked][] => {
         const done = worked.get(use.id)
         return done && !touched(use) ? [[use.id, done]] : []

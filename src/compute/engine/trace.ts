@@ -1,23 +1,49 @@
-import { type Use, useIdOf } from '../uses/use.ts'
+import { inputsOf } from '../inputs-of.ts'
+import { type Binding, type Use, useIdOf } from '../uses/use.ts'
 
-/** Paths of all facts that a use rests on, directly or through other figures. */
-export type Trace = (use: Use<string>) => ReadonlySet<string>
+/** Paths of facts that something rests on, directly or through figures. */
+export type Trace = {
+  /** Of any of the use's figures: what has to be worked out again when a fact changes. */
+  readonly ofUse: (use: Use<string>) => ReadonlySet<string>
+  /** Of one figure, by its true inputs; empty for an id that is not known. */
+  readonly ofFigure: (id: string) => ReadonlySet<string>
+}
 
-/** Follows bindings down to the facts; each use is followed once. */
-export function createTrace(uses: ReadonlyMap<string, Use<string>>): Trace {
+/** Fills a set for each id once. */
+function remembering(
+  fill: (id: string, paths: Set<string>) => void,
+): (id: string) => ReadonlySet<string> {
   const found = new Map<string, ReadonlySet<string>>()
-  const trace: Trace = (use) => {
-    const known = found.get(use.id)
+  return (id) => {
+    const known = found.get(id)
     if (known) return known
     const paths = new Set<string>()
     // Stored before it is filled, so that a circle among the uses ends here; working reports it.
-    found.set(use.id, paths)
-    for (const binding of Object.values(use.bindings)) {
-      if ('fact' in binding) paths.add(binding.fact)
-      const inner = 'figure' in binding ? uses.get(useIdOf(binding.figure)) : undefined
-      if (inner) for (const path of trace(inner)) paths.add(path)
-    }
+    found.set(id, paths)
+    fill(id, paths)
     return paths
   }
-  return trace
+}
+
+/** Follows bindings down to the facts; each use and each figure is followed once. */
+export function createTrace(uses: ReadonlyMap<string, Use<string>>): Trace {
+  const add = (
+    binding: Binding | undefined,
+    paths: Set<string>,
+    inner: (figure: string) => ReadonlySet<string>,
+  ): void => {
+    if (binding && 'fact' in binding) paths.add(binding.fact)
+    if (binding && 'figure' in binding) for (const path of inner(binding.figure)) paths.add(path)
+  }
+  const ofUseId = remembering((id, paths) => {
+    for (const binding of Object.values(uses.get(id)?.bindings ?? {}))
+      add(binding, paths, (figure) => ofUseId(useIdOf(figure)))
+  })
+  const ofFigure = remembering((id, paths) => {
+    const use = uses.get(useIdOf(id))
+    if (!use) return
+    for (const name of inputsOf(use.calculation, id.slice(use.id.length + 1)))
+      add(use.bindings[name], paths, ofFigure)
+  })
+  return { ofUse: (use) => ofUseId(use.id), ofFigure }
 }

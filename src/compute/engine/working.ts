@@ -41,7 +41,9 @@ function toFigure(
   const id = `${use.id}.${name}`
   if (typeof value === 'number' && !Number.isFinite(value))
     throw new RangeError(`${id} came out as ${value}`)
-  const toMeasure = [...trace(use)].filter((path) => facts.get(path)?.provenance.kind === 'typical')
+  const toMeasure = [...trace.ofFigure(id)].filter(
+    (path) => facts.get(path)?.provenance.kind === 'typical',
+  )
   return {
     id,
     label: wording.output(use.calculation, name),

@@ -62,10 +62,10 @@ export const intervalClock = calculation({
     laps: {
       symbol: 'n',
       kind: 'whole',
-      tex: '\\min\\left(@whole,\\,\\left\\lfloor \\frac{t}{@lap} \\right\\rfloor\\right)',
+      tex: '\\min\\left(@whole,\\,\\left\\lfloor \\frac{@free}{@lap} \\right\\rfloor\\right)',
     },
-    harrowed: { symbol: 'b', kind: 'minutes', tex: '@clear + n\\,@lap' },
-    left: { symbol: 'n_l', kind: 'whole', tex: '@whole - n' },
+    harrowed: { symbol: 'b', kind: 'minutes', tex: '@clear + @laps\\,@lap' },
+    left: { symbol: 'n_l', kind: 'whole', tex: '@whole - @laps' },
     'water-lap': { symbol: 't_w', kind: 'minutes', tex: '\\frac{@rail}{@trucks\\,@speed}' },
     'tank-laps': {
       symbol: 'k_t',
@@ -75,18 +75,18 @@ export const intervalClock = calculation({
     'water-laps': {
       symbol: 'k',
       kind: 'whole',
-      tex: '\\min\\left(k_t,\\,\\left\\lfloor \\frac{\\max(0,\\,t - @lap)}{t_w} \\right\\rfloor\\right)',
+      tex: '\\min\\left(@tank-laps,\\,\\left\\lfloor \\frac{\\max(0,\\,@free - @lap)}{@water-lap} \\right\\rfloor\\right)',
     },
     'water-alone': {
       symbol: 'k_a',
       kind: 'whole',
-      tex: '\\min\\left(k_t,\\,\\left\\lfloor \\frac{t}{t_w} \\right\\rfloor\\right)',
+      tex: '\\min\\left(@tank-laps,\\,\\left\\lfloor \\frac{@free}{@water-lap} \\right\\rfloor\\right)',
     },
-    watered: { symbol: 'w', kind: 'minutes', tex: '@clear + @lap + k\\,t_w' },
+    watered: { symbol: 'w', kind: 'minutes', tex: '@clear + @lap + @water-laps\\,@water-lap' },
     both: {
       symbol: 'i_2',
       kind: 'minutes',
-      tex: '@clear + @lap + t_w + @reserve + @parade',
+      tex: '@clear + @lap + @water-lap + @reserve + @parade',
     },
     off: { symbol: 'f', kind: 'minutes', tex: '@interval - @parade - @reserve', round: 'down' },
     open: { symbol: 'd', kind: 'minutes', tex: '@interval - @parade', round: 'down' },

@@ -16,6 +16,10 @@ const inFives = (time: number): number => wholeUp(time / five) * five
 const fives = (what: string): string =>
   `5\\,\\text{min} \\cdot \\left\\lceil \\frac{${what}}{5\\,\\text{min}} \\right\\rceil`
 
+/** Half of it, to the nearest five minutes. */
+const halfInFives = (what: string): string =>
+  `5\\,\\text{min} \\cdot \\left\\lfloor \\frac{${what}}{10\\,\\text{min}} + \\tfrac12 \\right\\rfloor`
+
 const inputs = {
   first: { symbol: 't_1', kind: 'clock', range: [0, secondsPerDay] },
   races: { symbol: 'r', kind: 'count', range: [1, 40] },
@@ -44,7 +48,7 @@ const outputs = {
     tex: '@first - @warmUp - @check - @rounds\\,(@watering + @soak) - @harrowing - @walk',
   },
   harrow: { symbol: 't_2', kind: 'clock', tex: '@start + @walk' },
-  water: { symbol: 't_3', kind: 'clock', tex: "t_2 + t_h'" },
+  water: { symbol: 't_3', kind: 'clock', tex: '@start + @walk + @harrowing' },
   look: { symbol: 't_4', kind: 'clock', tex: '@first - @warmUp - @check' },
   horses: { symbol: 't_5', kind: 'clock', tex: '@first - @warmUp' },
   breaks: {
@@ -55,17 +59,21 @@ const outputs = {
   last: {
     symbol: 't_6',
     kind: 'clock',
-    tex: '@first + (@races - 1)\\,@interval + b\\,(@pause - @interval)',
+    tex: '@first + (@races - 1)\\,@interval + @breaks\\,(@pause - @interval)',
   },
   after: { symbol: 't_7', kind: 'clock', tex: '@last + @interval' },
-  pulled: { symbol: 't_a', kind: 'clock', tex: "@after + t_p' \\le @light" },
-  harrowed: { symbol: 't_b', kind: 'clock', tex: "t_a + t_h' \\le @light" },
-  watered: { symbol: 't_c', kind: 'clock', tex: "t_b + t_r' \\le @light" },
-  truck: { symbol: 't_d', kind: 'clock', tex: '\\min(t_b,\\,t_8)' },
-  done: { symbol: 't_8', kind: 'clock', tex: '\\max(@after,\\,t_a,\\,t_b,\\,t_c)' },
+  pulled: { symbol: 't_a', kind: 'clock', tex: '@after + @pulling \\le @light' },
+  harrowed: { symbol: 't_b', kind: 'clock', tex: '@pulled + @harrowing \\le @light' },
+  watered: { symbol: 't_c', kind: 'clock', tex: '@harrowed + @watering \\le @light' },
+  truck: { symbol: 't_d', kind: 'clock', tex: '\\min(@harrowed,\\,@done)' },
+  done: { symbol: 't_8', kind: 'clock', tex: '\\max(@after,\\,@pulled,\\,@harrowed,\\,@watered)' },
   long: { symbol: 'T', kind: 'hours', tex: '@done - @start' },
-  shifts: { symbol: 's', kind: 'whole', tex: '\\left\\lceil \\frac{T}{@longest} \\right\\rceil' },
-  over: { symbol: 't_9', kind: 'clock', tex: '@start + \\tfrac12\\,T' },
+  shifts: {
+    symbol: 's',
+    kind: 'whole',
+    tex: '\\left\\lceil \\frac{@long}{@longest} \\right\\rceil',
+  },
+  over: { symbol: 't_9', kind: 'clock', tex: `@start + ${halfInFives('@long')}` },
 } as const
 
 type Inputs = Readonly<Record<keyof typeof inputs, number>>

@@ -40,11 +40,15 @@ const inputs = {
   reserve: minutes('k'),
 } as const satisfies Readonly<Record<string, InputSpec>>
 
+/** What says how much the sun draws between first and last work. */
+const dayAndSun = ['rate', 'rise', 'set', 'start', 'done']
+
 const outputs = {
   lost: {
     symbol: 'd',
     kind: 'waterDepth',
     tex: '\\textstyle\\sum_h 1.2\\,@rate\\,\\tfrac12\\left(\\cos\\pi\\tfrac{h - a}{b - a} - \\cos\\pi\\tfrac{h + 1 - a}{b - a}\\right)',
+    restsOn: dayAndSun,
   },
   water: { symbol: 'V', kind: 'waterVolume', tex: '@lost\\,@area' },
   loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil' },
@@ -52,11 +56,13 @@ const outputs = {
     symbol: 'V_g',
     kind: 'waterVolume',
     tex: '\\textstyle\\sum_h \\min(\\text{behind},\\,\\text{truck},\\,\\text{store})',
+    restsOn: 'all',
   },
   behind: {
     symbol: 'd_b',
     kind: 'waterDepth',
     tex: '\\max_h \\left(\\textstyle\\sum d - \\tfrac{V_g}{A}\\right)',
+    restsOn: 'all',
   },
 } as const
 
@@ -104,7 +110,7 @@ export const raceDayWaterFromStore = calculation({
   },
   outputs: {
     ...outputs,
-    low: { symbol: 'S_0', kind: 'waterVolume', tex: '\\min_h S_h', round: 'down' },
+    low: { symbol: 'S_0', kind: 'waterVolume', tex: '\\min_h S_h', round: 'down', restsOn: 'all' },
   },
   compute: ({ full, recharge, ...x }) => amounts(x, { full, recharge }),
 })

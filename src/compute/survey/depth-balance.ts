@@ -37,6 +37,9 @@ function byEndAreas(
   }
 }
 
+/** What sums over readings rest on, beside the readings. */
+const depthsAndOval = ['target', 'straight', 'radius', 'widthStraights', 'widthTurns']
+
 /**
  * Material above and below the wanted depth, from the survey of one day, worked two ways.
  * @param day A survey of cushion depth.
@@ -58,11 +61,13 @@ export const depthBalance = (day: SurveyDay) =>
         symbol: 'V_+',
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_i A_i \\max(d_i - @target,\\,0)',
+        restsOn: depthsAndOval,
       },
       short: {
         symbol: 'V_-',
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_i A_i \\max(@target - d_i,\\,0)',
+        restsOn: depthsAndOval,
       },
       move: { symbol: 'M', kind: 'mass', tex: '\\min(@over,\\,@short)\\,@unitWeight' },
       spare: { symbol: 'M_+', kind: 'mass', tex: '\\max(@over - @short,\\,0)\\,@unitWeight' },
@@ -71,11 +76,13 @@ export const depthBalance = (day: SurveyDay) =>
         symbol: "V_+'",
         kind: 'fillVolume',
         tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
+        restsOn: depthsAndOval,
       },
       shortByEnds: {
         symbol: "V_-'",
         kind: 'fillVolume',
         tex: "\\textstyle\\sum_k \\tfrac12 (F'_k + F'_{k+1})\\,L_k",
+        restsOn: depthsAndOval,
       },
     },
     compute: ({ target, unitWeight, ...oval }) => {

@@ -78,17 +78,30 @@ export function levelStations(
 const mean = (values: readonly number[]): number =>
   values.reduce((a, b) => a + b, 0) / values.length
 
+/** What the sections wanted are drawn from. */
+const wantedShape = [
+  'wantedStraights',
+  'wantedTurns',
+  'blend',
+  'straight',
+  'radius',
+  'widthStraights',
+  'widthTurns',
+]
+
 const outputs = {
   stations: { symbol: 'n', kind: 'count', tex: '\\textstyle\\sum_k 1' },
   straights: {
     symbol: '\\bar e_s',
     kind: 'fineShare',
     tex: '\\frac{1}{n_s} \\textstyle\\sum_k e_k',
+    restsOn: ['straight', 'radius'],
   },
   turns: {
     symbol: '\\bar e_t',
     kind: 'fineShare',
     tex: '\\frac{1}{n_t} \\textstyle\\sum_k e_k',
+    restsOn: ['straight', 'radius', 'blend'],
   },
   worst: {
     symbol: 'h',
@@ -99,11 +112,13 @@ const outputs = {
     symbol: 'V',
     kind: 'fillVolume',
     tex: '\\textstyle\\sum_k \\tfrac12 (F_k + F_{k+1})\\,L_k',
+    restsOn: wantedShape,
   },
   base: {
     symbol: 'V_b',
     kind: 'fillVolume',
     tex: '\\textstyle\\sum_k \\tfrac12 (B_k + B_{k+1})\\,L_k',
+    restsOn: [...wantedShape, 'depth'],
   },
   mass: { symbol: 'M', kind: 'mass', tex: '(@volume - @base)\\,@unitWeight' },
   'base-mass': { symbol: 'M_b', kind: 'mass', tex: '@base\\,@baseWeight' },

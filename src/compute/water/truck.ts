@@ -154,7 +154,7 @@ export const raceDaySupply = calculation({
       kind: 'whole',
       tex: '\\left\\lceil \\frac{@lapsInBreak\\,@rail}{@reach} \\right\\rceil',
     },
-    loads: { symbol: 'n_d', kind: 'whole', tex: 'n\\,@round + @breaks\\,n_b' },
+    loads: { symbol: 'n_d', kind: 'whole', tex: '@rounds\\,@round + @breaks\\,@break-loads' },
     need: { symbol: 'V', kind: 'waterVolume', tex: '@loads\\,@load', round: 'up' },
     hours: { symbol: 't', kind: 'hours', tex: '\\frac{@need}{@fillFlow}' },
   },

@@ -30,7 +30,7 @@ export const heat = calculation({
     risk: {
       symbol: 'r',
       kind: 'count',
-      tex: '1 + [HI \\ge 91\\,°\\text{F}] + [HI > 103\\,°\\text{F}] + [HI > 115\\,°\\text{F}]',
+      tex: '1 + [@index \\ge 91\\,°\\text{F}] + [@index > 103\\,°\\text{F}] + [@index > 115\\,°\\text{F}]',
     },
   },
   refusals: ['beyond-heat-chart'],

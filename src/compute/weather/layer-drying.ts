@@ -72,9 +72,9 @@ export const layerDrying = calculation({
     workable: {
       symbol: 't_w',
       kind: 'dryDays',
-      tex: 't(@held - @target),\\quad t(D) = \\frac{W_r}{1.2\\,@rate} + \\frac{W - W_r}{1.2\\,@rate} \\ln\\frac{W - W_r}{W - D}',
+      tex: 't(@held - @target),\\quad t(D) = \\frac{@readily}{1.2\\,@rate} + \\frac{@total - @readily}{1.2\\,@rate} \\ln\\frac{@total - @readily}{@total - D}',
     },
-    dust: { symbol: 't_d', kind: 'dryDays', tex: 't(@held - @dusty) - t_w' },
+    dust: { symbol: 't_d', kind: 'dryDays', tex: 't(@held - @dusty) - @workable' },
   },
   refusals: ['moisture-not-between'],
   compute: (x) => {

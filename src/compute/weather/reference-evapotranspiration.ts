@@ -84,6 +84,7 @@ export const evapotranspiration = calculation({
       symbol: 'R_n',
       kind: 'radiation',
       tex: '0.77\\,R_s - R_{nl},\\; R_s = \\left(0.25 + 0.50\\,\\frac{@sun}{N}\\right) R_a',
+      restsOn: ['sun', 'tmax', 'tmin', 'humidity', 'elevation', 'latitude', 'day'],
       formulaUnit: 'MJ/m2',
     },
     rate: {
@@ -131,6 +132,7 @@ export const evapotranspirationByTemperature = calculation({
       symbol: 'ET_o',
       kind: 'dailyWater',
       tex: '0.0023\\left(\\frac{@tmax + @tmin}{2} + 17.8\\right)\\sqrt{@tmax - @tmin} \\cdot 0.408\\,R_a',
+      restsOn: 'all',
     },
   },
   refusals: ['high-below-low'],

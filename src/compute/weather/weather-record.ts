@@ -1,5 +1,5 @@
 import type { WeatherDay } from '../../model/weather.ts'
-import { calculation } from '../calculation.ts'
+import { calculation, type InputSpec } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
 import { areaInput } from '../oval/oval-inputs.ts'
 import { layerWater } from './layer-drying.ts'
@@ -49,6 +49,31 @@ export function recordedDays(days: readonly WeatherDay[], x: RecordInput): reado
   })
 }
 
+/** What carries the layer from day to day. */
+const course = {
+  depth: depthTargetInput,
+  unitWeight: workedWeightInput,
+  held: { symbol: 'w_h', kind: 'fineShare', range: [0.01, 0.6] },
+  target: { symbol: 'w', kind: 'fineShare', range: [0, 0.5] },
+  dusty: { symbol: 'w_d', kind: 'fineShare', range: [0, 0.4] },
+  share: { symbol: 'p', kind: 'share', range: [0.1, 0.95] },
+  solids: solidsInput,
+  fillEarly: fillInput('a_q'),
+  fillLate: fillInput('a_s'),
+  baseEarly: waterInput('B_1'),
+  baseLate: waterInput('B_2'),
+  pondEarly: waterInput('D_1'),
+  pondLate: waterInput('D_2'),
+  drawEarly: drawInput('K_q'),
+  drawLate: drawInput('K_s'),
+  latitude: { symbol: '\\varphi', kind: 'fineAngle', range: [-1.16, 1.16] },
+  elevation: { symbol: 'h', kind: 'elevation', range: [-430, 4600] },
+  windHeight: { symbol: 'z', kind: 'width', range: [0.5, 16] },
+} as const satisfies Readonly<Record<string, InputSpec>>
+
+/** What each day's water rests on, beside the record. */
+const restsOn = Object.keys(course)
+
 /**
  * What a record of daily weather has taken out of an unwatered cushion, and what would bring it
  * back.
@@ -59,45 +84,39 @@ export const weatherRecord = (days: readonly WeatherDay[]) =>
     id: 'weather-record',
     sources: ['fao-56', 'asce-77', 'common-practice'],
     inputs: {
-      depth: depthTargetInput,
-      unitWeight: workedWeightInput,
-      held: { symbol: 'w_h', kind: 'fineShare', range: [0.01, 0.6] },
-      target: { symbol: 'w', kind: 'fineShare', range: [0, 0.5] },
-      dusty: { symbol: 'w_d', kind: 'fineShare', range: [0, 0.4] },
-      share: { symbol: 'p', kind: 'share', range: [0.1, 0.95] },
-      solids: solidsInput,
-      fillEarly: fillInput('a_q'),
-      fillLate: fillInput('a_s'),
-      baseEarly: waterInput('B_1'),
-      baseLate: waterInput('B_2'),
-      pondEarly: waterInput('D_1'),
-      pondLate: waterInput('D_2'),
-      drawEarly: drawInput('K_q'),
-      drawLate: drawInput('K_s'),
-      latitude: { symbol: '\\varphi', kind: 'fineAngle', range: [-1.16, 1.16] },
-      elevation: { symbol: 'h', kind: 'elevation', range: [-430, 4600] },
-      windHeight: { symbol: 'z', kind: 'width', range: [0.5, 16] },
+      ...course,
       area: areaInput,
     },
     outputs: {
       days: { symbol: 'n', kind: 'count', tex: '\\textstyle\\sum_i 1' },
       rain: { symbol: 'P', kind: 'waterDepth', tex: '\\textstyle\\sum_i P_i' },
-      drawn: { symbol: 'ET_o', kind: 'waterDepth', tex: '\\textstyle\\sum_i ET_{o,i}' },
-      lost: { symbol: 'E', kind: 'waterDepth', tex: '\\textstyle\\sum_i K_{e,i}\\,ET_{o,i}' },
-      runs: { symbol: 'Q', kind: 'waterDepth', tex: '\\textstyle\\sum_i Q_i' },
-      base: { symbol: 'B', kind: 'waterDepth', tex: '\\textstyle\\sum_i B_i' },
-      wet: { symbol: 'n_w', kind: 'count', tex: '\\textstyle\\sum_{w_i > w_h} 1' },
+      drawn: {
+        symbol: 'ET_o',
+        kind: 'waterDepth',
+        tex: '\\textstyle\\sum_i ET_{o,i}',
+        restsOn: ['latitude', 'elevation', 'windHeight'],
+      },
+      lost: {
+        symbol: 'E',
+        kind: 'waterDepth',
+        tex: '\\textstyle\\sum_i K_{e,i}\\,ET_{o,i}',
+        restsOn,
+      },
+      runs: { symbol: 'Q', kind: 'waterDepth', tex: '\\textstyle\\sum_i Q_i', restsOn },
+      base: { symbol: 'B', kind: 'waterDepth', tex: '\\textstyle\\sum_i B_i', restsOn },
+      wet: { symbol: 'n_w', kind: 'count', tex: '\\textstyle\\sum_{w_i > w_h} 1', restsOn },
       moisture: {
         symbol: 'w_n',
         kind: 'fineShare',
         tex: '@held - \\frac{D_n\\,\\rho_{water}}{@unitWeight\\,@depth}',
+        restsOn,
       },
       short: {
         symbol: 'd',
         kind: 'waterDepth',
-        tex: '\\max\\left(0,\\,(@target - w_n)\\,\\frac{@unitWeight}{\\rho_{water}}\\,@depth\\right)',
+        tex: '\\max\\left(0,\\,(@target - @moisture)\\,\\frac{@unitWeight}{\\rho_{water}}\\,@depth\\right)',
       },
-      water: { symbol: 'V', kind: 'waterVolume', tex: 'd\\,@area', round: 'up' },
+      water: { symbol: 'V', kind: 'waterVolume', tex: '@short\\,@area', round: 'up' },
     },
     told: { first: days[0]?.date ?? '', last: days.at(-1)?.date ?? '' },
     compute: (x) => {

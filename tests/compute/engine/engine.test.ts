@@ -15,10 +15,13 @@ const area = calculation({
     a: { symbol: 'a', kind: 'distance', range: [0, 100] },
     b: { symbol: 'b', kind: 'distance', range: [0, 100] },
   },
-  outputs: { total: { symbol: 'A', kind: 'area', tex: '@a\\,@b' } },
+  outputs: {
+    total: { symbol: 'A', kind: 'area', tex: '@a\\,@b' },
+    twice: { symbol: 'L', kind: 'distance', tex: '2\\,@a' },
+  },
   compute: (x) => {
     runs++
-    return { total: x.a * x.b }
+    return { total: x.a * x.b, twice: 2 * x.a }
   },
 })
 
@@ -75,7 +78,7 @@ const words: WorksheetWords = {
       title: 'Area',
       about: 'How large it is.',
       inputs: { a: 'length', b: 'width' },
-      outputs: { total: 'area' },
+      outputs: { total: 'area', twice: 'twice the length' },
     },
     layer: {
       title: 'Layer',
@@ -168,6 +171,13 @@ describe('engine', () => {
     const e = engineOf(0.1, true)
     expect(e.figure('cover.volume')).toMatchObject({ estimate: true, toMeasure: ['x.b'] })
     expect(engineOf().figure('cover.volume')).toMatchObject({ estimate: false, toMeasure: [] })
+  })
+
+  it('does not call it one for the sake of an input that it never meets', () => {
+    const e = engineOf(0.1, true)
+    expect(e.figure('ground.total')).toMatchObject({ estimate: true, toMeasure: ['x.b'] })
+    expect(e.figure('ground.twice')).toMatchObject({ estimate: false, toMeasure: [] })
+    expect([...e.restsOn('ground.twice')]).toEqual(['x.a'])
   })
 
   it('varies a fact without touching the original, and computes again only what rests on it', () => {

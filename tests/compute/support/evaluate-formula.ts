@@ -102,6 +102,13 @@ function power(row: Row, values: Values): number {
   return base ** single(above.of, values)
 }
 
+/** A number that was refused leaves the formula open. */
+function named(name: string, values: Values): number {
+  const value = values[name]
+  if (value === undefined) throw new NotClosed(name)
+  return value
+}
+
 function constant(tex: string): number {
   const value = constants[tex]
   if (value === undefined) throw new NotClosed(tex)
@@ -119,7 +126,7 @@ function factor(node: FormulaNode, row: Row, values: Values): number {
     case 'number':
       return Number(node.tex)
     case 'name':
-      return values[node.name] ?? Number.NaN
+      return named(node.name, values)
     case 'letter':
       return constant(node.tex)
     case 'upright': {

@@ -14,7 +14,7 @@ export const walkedLine = calculation({
   outputs: {
     rail: { symbol: 'L_r', kind: 'distance', tex: '@length - 2\\pi\\,@walked' },
     lap: { symbol: "L'", kind: 'distance', tex: '@rail + 2\\pi\\,@offset' },
-    off: { symbol: '\\Delta', kind: 'distance', tex: "L' - @lap" },
+    off: { symbol: '\\Delta', kind: 'distance', tex: '@rail + 2\\pi\\,@offset - @lap' },
     share: { symbol: '\\delta', kind: 'closeShare', tex: '\\frac{|@off|}{@lap}' },
   },
   compute: (x) => {
