@@ -1,5 +1,6 @@
 import type { Engine } from '../compute/engine/engine.ts'
 import { quantityIdOf } from '../compute/uses/ids.ts'
+import { isFactPath } from '../model/fact-spec.ts'
 import type { Manual } from '../model/manual.ts'
 import { placeholder } from '../model/placeholders.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
@@ -47,6 +48,14 @@ export const filled = (text: string, asked: Asked): string =>
 /** Whether a figure or fact that content names has a value here. */
 export const isKnown = (name: string, asked: Asked): boolean =>
   namedNumber(name, asked) !== undefined
+
+/** Whether a figure or fact that content names is, or rests on, a usual value. */
+export function isEstimate(name: string, { engine }: Asked): boolean {
+  const id = quantityIdOf(name)
+  return isFactPath(id)
+    ? engine.facts.get(id)?.provenance.kind === 'typical'
+    : engine.figure(id)?.estimate === true
+}
 
 /** An SI value as the manual prints it. */
 export const printed = (

@@ -4,7 +4,7 @@ import type { Manual } from '../model/manual.ts'
 import type { Rounded } from '../model/quantity/format-quantity.ts'
 
 const provenance = z.strictObject({
-  kind: z.enum(['measured', 'stated', 'typical', 'rule', 'derived']),
+  kind: z.enum(['measured', 'stated', 'typical', 'rule', 'choice', 'derived']),
   /** `facility.yaml:31`, for what the facility says. */
   where: z.string().optional(),
   date: z.string().optional(),
@@ -53,7 +53,7 @@ const figure = z.strictObject({
  */
 export const figuresFile = z.strictObject({
   format: z.literal('ovalkeep-figures'),
-  version: z.literal(1),
+  version: z.literal(2),
   facility: z.strictObject({
     id: z.string(),
     name: z.string(),
@@ -77,6 +77,7 @@ function provenanceEntry(p: Provenance): z.infer<typeof provenance> {
       return { kind: p.kind, figure: p.figure }
     case 'typical':
     case 'rule':
+    case 'choice':
       return { kind: p.kind, sources: [...p.sources], note: p.note }
   }
 }
@@ -135,7 +136,7 @@ export function composeFiguresFile(manual: Manual): FiguresFile {
   const { id, name, system, currency } = manual.facility
   return {
     format: 'ovalkeep-figures',
-    version: 1,
+    version: 2,
     facility: { id, name, units: system, currency },
     date: manual.date,
     figures: manual.worksheets.flatMap((worksheet) =>

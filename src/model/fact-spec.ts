@@ -7,7 +7,7 @@ import type { KindName } from './quantity/kinds.ts'
 export type Typical = {
   readonly us: string
   readonly metric: string
-  readonly basis: 'rule' | 'published' | 'common-practice' | 'memory'
+  readonly basis: 'rule' | 'choice' | 'published' | 'common-practice' | 'memory'
   readonly sources: readonly string[]
   readonly note: string
 }

@@ -9,11 +9,10 @@ export type Provenance =
   | { readonly kind: 'stated'; readonly at: Place }
   /** Nobody has said: a usual value from reference data. Whatever rests on it is an estimate. */
   | { readonly kind: 'typical'; readonly sources: readonly string[]; readonly note: string }
-  /**
-   * A rule of the trade or of racing that the manual follows unless the facility says otherwise;
-   * nothing to measure.
-   */
+  /** A written rule of racing, of law or of a standard; nothing to measure. */
   | { readonly kind: 'rule'; readonly sources: readonly string[]; readonly note: string }
+  /** What the manual chooses where the facility does not: an example, a tolerance, a lead time. */
+  | { readonly kind: 'choice'; readonly sources: readonly string[]; readonly note: string }
   | { readonly kind: 'derived'; readonly figure: string }
 
 /** A known quantity of the facility: a line of its file, or what stands in for it. */

@@ -12,7 +12,9 @@ function origin({ provenance: p }: FigureInput): string {
     case 'typical':
       return `typical, not measured here: ${p.note}`
     case 'rule':
-      return p.note === '' ? 'rule of the trade' : p.note
+      return `rule: ${p.note}`
+    case 'choice':
+      return p.note === '' ? 'chosen' : `chosen: ${p.note}`
     case 'derived':
       return `from ${p.figure}`
   }

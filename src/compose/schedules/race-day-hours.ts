@@ -2,7 +2,8 @@ import { raceDayHours } from '../../compute/racing/race-day-hours.ts'
 import type { TableRows } from '../../model/manual/schedule.ts'
 import { type ComposeContext, printed } from '../context.ts'
 
-const inputs = {
+/** Where the rows take their numbers from. */
+export const raceDayHourInputs = {
   rate: 'air.rate',
   area: 'round.area',
   load: 'cycle.water',
@@ -30,7 +31,7 @@ const inputs = {
 /** Rows of a race day's water by the hour: the same hours that the figure adds up. */
 export function raceDayHourRows(context: ComposeContext): TableRows {
   const { engine } = context
-  const known = engine.siOfAll(inputs)
+  const known = engine.siOfAll(raceDayHourInputs)
   // A day that ends after midnight is shown as far as the last race.
   const done = engine.si('clock.done') ?? engine.si('clock.after')
   if (!known || done === undefined) return []

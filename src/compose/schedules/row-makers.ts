@@ -4,10 +4,10 @@ import type { ComposeContext } from '../context.ts'
 import { materialClassRows, sievePointRows } from '../material/material-class.ts'
 import { surveyDayRows, surveyMoveRows, surveyStationRows } from '../survey/depth-survey.ts'
 import { levelStationRows } from '../survey/level-survey.ts'
-import { raceDayHourRows } from './race-day-hours.ts'
+import { raceDayHourInputs, raceDayHourRows } from './race-day-hours.ts'
 import { symptomChartRows } from './symptom-chart.ts'
 import { eveningRows, halfDayRows, signOffRows } from './training.ts'
-import { weatherDayRows } from './weather-days.ts'
+import { weatherDayInputs, weatherDayRows } from './weather-days.ts'
 
 /** Who makes the rows of a table that no author writes. */
 export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => TableRows>> = {
@@ -23,4 +23,10 @@ export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => 
   'training-evenings': eveningRows,
   'sign-off': signOffRows,
   'symptom-chart': symptomChartRows,
+}
+
+/** Names of the figures and facts that made rows are worked out from, beside readings. */
+export const madeFrom: Readonly<Partial<Record<RowSource, readonly string[]>>> = {
+  'race-day-hours': Object.values(raceDayHourInputs),
+  'weather-days': Object.values(weatherDayInputs),
 }

@@ -3,7 +3,8 @@ import type { TableRows } from '../../model/manual/schedule.ts'
 import { type ComposeContext, printed } from '../context.ts'
 import { shortDate } from '../dates.ts'
 
-const inputs = {
+/** Where the rows take their numbers from, beside the record. */
+export const weatherDayInputs = {
   depth: 'cushion.depth.target',
   unitWeight: 'cushion.unit-weight.worked',
   held: 'cushion.moisture.held',
@@ -32,7 +33,7 @@ const shown = 14
  */
 export function weatherDayRows(context: ComposeContext): TableRows {
   const { engine, facility } = context
-  const known = engine.siOfAll(inputs)
+  const known = engine.siOfAll(weatherDayInputs)
   const days = facility.imported.weather[0]
   if (!days || !known) return []
   const input = { ...known, elevation: engine.si('place.elevation') ?? 0 }

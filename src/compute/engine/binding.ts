@@ -26,7 +26,7 @@ function boundValue(binding: Binding, label: string, sources: Sources): Value | 
       si: binding.fixed,
       from: '',
       howTo: '',
-      provenance: { kind: 'rule', sources: [], note: sources.wording.reason(binding.why) },
+      provenance: { kind: 'choice', sources: [], note: sources.wording.reason(binding.why) },
     }
   if ('fact' in binding) {
     const known = sources.facts.get(binding.fact)

@@ -85,7 +85,7 @@ function allKnown<Ids extends Readonly<Record<string, string>>>(
 /** A fact that the facility does not have, for a value that a reader supposes. */
 function supposed(path: string): Fact<string> | undefined {
   const spec = factSpec(path)
-  const provenance = { kind: 'rule', sources: ['common-practice'], note: '' } as const
+  const provenance = { kind: 'choice', sources: [], note: '' } as const
   return spec && { path, label: path, kind: spec.kind, si: 0, text: '', provenance, howTo: '' }
 }
 

@@ -15,11 +15,9 @@ import { usualValue } from '../../model/usual-value.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 
 function typicalValue(typical: Typical, note: string, locale: Locale): KnownValue {
-  const provenance: Provenance = {
-    kind: typical.basis === 'rule' ? 'rule' : 'typical',
-    sources: typical.sources,
-    note,
-  }
+  const { basis, sources } = typical
+  const kind = basis === 'rule' || basis === 'choice' ? basis : 'typical'
+  const provenance: Provenance = { kind, sources, note }
   return { si: usualValue(typical, locale.system), provenance }
 }
 

@@ -10,6 +10,8 @@ export type ManualTable = {
   readonly about: Text | undefined
   readonly heads: readonly Text[]
   readonly rows: TableRows
+  /** Its numbers stand as plain text, and some of them are estimates. */
+  readonly estimate: boolean
 }
 
 /** A plan of work, a survey, a record or an order list, on pages of its own. */

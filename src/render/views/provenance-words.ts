@@ -22,9 +22,9 @@ export function provenanceWords(p: Provenance, pen: Pen): string {
     case 'stated':
       return `${word} (${placeWords(p.at, pen)})`
     case 'typical':
-      return p.note === '' ? word : `${word}: ${p.note}`
     case 'rule':
-      return p.note === '' ? word : p.note
+    case 'choice':
+      return p.note === '' ? word : `${word}: ${p.note}`
     case 'derived':
       return word
   }

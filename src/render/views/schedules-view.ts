@@ -16,6 +16,7 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   about: t.about === undefined ? undefined : pen.line(t.about),
   // A table that fits on a page is not torn.
   short: t.rows.length <= 16,
+  estimate: t.estimate,
   heads: t.heads.map((h) => pen.line(h)),
   // Columns that a row leaves open are there to be written in.
   rows: t.rows.map(([head = '', ...cells]) => ({

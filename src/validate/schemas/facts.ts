@@ -5,7 +5,7 @@ import { line } from './text.ts'
 const typical = z.strictObject({
   us: z.string(),
   metric: z.string(),
-  basis: z.enum(['rule', 'published', 'common-practice', 'memory']),
+  basis: z.enum(['rule', 'choice', 'published', 'common-practice', 'memory']),
   sources: z.array(z.string()).min(1),
   note: line,
 })

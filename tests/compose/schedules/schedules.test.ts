@@ -21,6 +21,16 @@ describe('plans', () => {
     expect(tables.filter((t) => t.id.startsWith('hours'))).toHaveLength(2)
   })
 
+  it('say which tables rest on usual values where their numbers stand as plain text', async () => {
+    const { manual } = await smallManual()
+    const tables = manual.schedules.flatMap((p) => p.tables)
+    const marked = (id: string) => tables.filter((t) => t.id.startsWith(id)).map((t) => t.estimate)
+    // The last race follows from the program; what the air draws does not.
+    expect(marked('clock')).toEqual([false, false])
+    expect(marked('hours')).toEqual([true, true])
+    expect(marked('stations')).toEqual([false])
+  })
+
   it('move and pile up as much as the survey finds too much and too little', async () => {
     const { manual } = await smallManual()
     const [stations, moves] = manual.schedules.find((p) => p.id === 'depth-survey')?.tables ?? []

@@ -201,7 +201,7 @@ describe('engine', () => {
   it('speaks the words of its system of units', () => {
     const sheet = engineOf().worksheet('inch')
     expect(sheet).toMatchObject({ number: 'W-3', title: 'Layer', about: 'How much lies on it.' })
-    expect(sheet?.inputs[1]?.provenance).toMatchObject({ kind: 'rule', note: '25.4 mm' })
+    expect(sheet?.inputs[1]?.provenance).toMatchObject({ kind: 'choice', note: '25.4 mm' })
   })
 
   it('reports uses that run in a circle', () => {
