@@ -1,6 +1,7 @@
 import { type Hand, textArea } from '../../render/binder/page-rules.ts'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
+import { refuseWide } from '../page/refuse-wide.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
@@ -9,6 +10,7 @@ import type { Press } from '../press/press.ts'
 import { pageFingerprints } from './fingerprints.ts'
 import { placesOf } from './places.ts'
 import { fillSlots, slotsIn } from './slots.ts'
+import { spanWide } from './span-wide.ts'
 import { tightenTails } from './tighten-tails.ts'
 
 /** A part as printed. */
@@ -80,7 +82,9 @@ function printLaidOut(
     { css: part.css[hand], body: fillSlots(part.body, filled) },
     { area: { width: width * inch, height: height * inch }, ranges },
     async (page, { area, ranges }) => {
+      await spanWide(page, area)
       await tightenTails(page, area)
+      await refuseWide(page, area.width)
       return toPdf(page, ranges)
     },
   )

@@ -6,6 +6,7 @@ import { fixIdentity, writeMetadata } from './metadata.ts'
 import { closeOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
 import { dropProbes } from './probes.ts'
+import { refuseShrunk } from './refuse-shrunk.ts'
 import { orderStructure } from './structure/order-structure.ts'
 import { renumberStructure } from './structure/renumber.ts'
 import { lowerDestinations } from './targets.ts'
@@ -33,8 +34,10 @@ const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', 
 /**
  * The part of finishing that is done page by page: what nobody sees or reads is taken out of what a
  * browser has printed, and its tags are set in order.
+ * @throws Error when the browser has printed it smaller than it is.
  */
 export function orderContent(document: PdfDocument): void {
+  refuseShrunk(document)
   dropProbes(document)
   orderStructure(document)
 }

@@ -18,6 +18,8 @@ type PageElement = {
     getPropertyValue(name: string): string
     display: string
   }
+  readonly parentElement: PageElement | null
+  contains(other: PageElement): boolean
   querySelector(selector: string): PageElement | null
   querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
   readonly classList: { add(name: string): void; remove(name: string): void }

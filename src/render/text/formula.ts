@@ -3,16 +3,50 @@ import { escapeHtml, type Html, html } from './html.ts'
 
 const cache = new Map<string, string>()
 
+/** Where a line may end: before an equals sign behind the first, and behind a comma with a space. */
+const ends = /(\\left|\\right|[{}])|(\s*=)|(,\\(?:quad|;))/g
+
+/**
+ * The parts of a formula that stay whole, each on one line: the first with its equals sign, then
+ * what it is equal to, and what it says of its own letters. Inside brackets nothing is parted.
+ */
+function wholeParts(tex: string): readonly string[] {
+  const parts: string[] = []
+  let [depth, from, equals] = [0, 0, 0]
+  for (const { 0: found, 1: bracket, 2: sign, index } of tex.matchAll(ends)) {
+    if (bracket) depth += bracket === '{' || bracket === '\\left' ? 1 : -1
+    else if (depth === 0) {
+      const comma = sign === undefined
+      if (comma) equals = 0
+      else equals++
+      if (!comma && equals === 1) continue
+      const at = comma ? index + found.length : index
+      parts.push(tex.slice(from, at))
+      from = at
+    }
+  }
+  return [...parts, tex.slice(from)].filter((part) => part.trim() !== '')
+}
+
+function mathOf(tex: string): string {
+  const known = cache.get(tex)
+  if (known !== undefined) return known
+  const math = wholeParts(tex)
+    .map((part) =>
+      temml.renderToString(`\\displaystyle {}${part}`, { throwOnError: true, annotate: false }),
+    )
+    .join(' ')
+  cache.set(tex, math)
+  return math
+}
+
 /**
  * A formula as MathML. The wrapper with a label is what a PDF keeps for people who listen.
  * @param tex Formula of a worksheet.
  * @param label The formula in words.
  */
 export function formulaHtml(tex: string, label: string): Html {
-  let math = cache.get(tex)
-  if (math === undefined) {
-    math = temml.renderToString(`\\displaystyle ${tex}`, { throwOnError: true, annotate: false })
-    cache.set(tex, math)
-  }
-  return html(`<span class="formula" role="img" aria-label="${escapeHtml(label)}">${math}</span>`)
+  return html(
+    `<span class="formula" role="img" aria-label="${escapeHtml(label)}">${mathOf(tex)}</span>`,
+  )
 }

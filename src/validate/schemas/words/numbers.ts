@@ -20,6 +20,7 @@ export const worksheet = z.strictObject({
     'sources',
     'noNumber',
   ),
+  sameAs: holding('number'),
   roundedUp: holding('step'),
   roundedDown: holding('step'),
   roundedToNearest: holding('step'),

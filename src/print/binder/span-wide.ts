@@ -1,0 +1,17 @@
+import type { BrowserPage } from '../page/open-page.ts'
+import type { TextArea } from './tighten-tails.ts'
+
+/** Marks what does not fit into its column, so that its style lets it span the columns. */
+function spanInPage(width: number): void {
+  const { body } = document
+  body.style.setProperty('width', `${width}px`)
+  const over = [...document.querySelectorAll('.may-span')].filter(
+    (part) => part.scrollWidth > part.clientWidth,
+  )
+  for (const part of over) part.classList.add('spans')
+  body.style.setProperty('width', '')
+}
+
+/** Lets the parts `may-span` that are wider than their column span all columns. */
+export const spanWide = (page: BrowserPage, { width }: TextArea): Promise<void> =>
+  page.evaluate(spanInPage, width)
