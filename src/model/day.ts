@@ -41,12 +41,6 @@ export const monthOf = (date: string): number => Number(date.slice(5, 7))
 /** Day of its month, 1 to 31. */
 export const dayOfMonth = (date: string): number => Number(date.slice(8, 10))
 
-/** Seconds after midnight of a time such as 13:30. */
-export function secondsOf(clock: string): number {
-  const [hours = 0, minutes = 0] = clock.split(':').map(Number)
-  return hours * 3600 + minutes * 60
-}
-
 /** Whether there is a time zone of this name in the list that the system knows (IANA). */
 export function isZone(name: string): boolean {
   try {

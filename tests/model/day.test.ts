@@ -6,7 +6,6 @@ import {
   dayOfYear,
   isDay,
   isZone,
-  secondsOf,
   weekdayOf,
   zoneOffset,
 } from '../../src/model/day.ts'
@@ -48,11 +47,6 @@ describe('days', () => {
 })
 
 describe('clocks', () => {
-  it('are seconds after midnight', () => {
-    expect(secondsOf('13:30')).toBe(13.5 * 3600)
-    expect(secondsOf('00:05')).toBe(300)
-  })
-
   it('are ahead of or behind Universal Time as their zone says on that day', () => {
     expect(zoneOffset('2027-08-03', 'America/New_York')).toBe(-4 * 3600)
     expect(zoneOffset('2027-12-03', 'America/New_York')).toBe(-5 * 3600)

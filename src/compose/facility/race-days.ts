@@ -7,7 +7,7 @@ import type { ComposeContext } from '../context.ts'
 export const composeRaceDays = ({ facility, locale }: ComposeContext): readonly RaceDay[] =>
   (facility.file['race-days'] ?? []).map((d) => ({
     date: d.date,
-    firstPost: d['first-post'],
+    firstPost: formatExact(d['first-post'], 'clock', locale),
     races: d.races,
     interval:
       d.interval === undefined ? '' : formatExact((d.interval as Quantity).si, 'minutes', locale),

@@ -1,5 +1,5 @@
 import type { Capability } from '../../model/capability.ts'
-import { dayNumber, dayOfYear, monthOf, secondsOf, zoneOffset } from '../../model/day.ts'
+import { dayNumber, dayOfYear, monthOf, zoneOffset } from '../../model/day.ts'
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
 import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
@@ -94,10 +94,7 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
   )
   into.set(
     'race-days.first-post',
-    stated(
-      secondsOf(fullest['first-post']),
-      at(['race-days', days.indexOf(fullest), 'first-post']),
-    ),
+    stated(fullest['first-post'], at(['race-days', days.indexOf(fullest), 'first-post'])),
   )
   const intervals = days.flatMap((d, i) =>
     isQuantity(d.interval) ? [{ si: d.interval.si, i }] : [],

@@ -1,4 +1,4 @@
-import { dayNumber, dayOfYear, secondsOf, zoneOffset } from '../../model/day.ts'
+import { dayNumber, dayOfYear, zoneOffset } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
@@ -21,7 +21,7 @@ export function raceDayValues(
     ['fair.day-of-year', dayOfYear(day.date)],
     ['fair.day-number', dayNumber(day.date)],
     ['race-days.races', day.races],
-    ['race-days.first-post', secondsOf(day['first-post'])],
+    ['race-days.first-post', day['first-post']],
     ['race-days.break-every', siOf(day['break-every']) ?? 0],
     ...(zone === undefined ? [] : [['fair.zone', zone] as const]),
     ...(interval === undefined ? [] : [['race-days.interval', interval] as const]),

@@ -1,3 +1,4 @@
+import { timeOfDay } from '../time-of-day.ts'
 import { type KindName, kindOf, type Rounding, type Style, type UnitSystem } from './kinds.ts'
 import { decimalText, moneyText } from './number-text.ts'
 import { findUnit } from './units.ts'
@@ -138,8 +139,9 @@ export function formatQuantity(
     }
   }
   if (s.form === 'clock') {
-    const text = `${Math.floor(value / 60)}:${String(Math.round(value % 60)).padStart(2, '0')}`
-    return { number: text, unit: '', text, rounding: roundedAs(s, 'min') }
+    const at = timeOfDay(value, locale.system)
+    const text = `${at.number} ${at.unit}`.trimEnd()
+    return { ...at, text, rounding: roundedAs(s, 'min') }
   }
   if (s.form === 'money') {
     const number = moneyText(value, locale.currency, s.step < 1 ? 2 : 0)

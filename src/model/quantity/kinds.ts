@@ -338,13 +338,13 @@ export const kinds = {
   clock: {
     dims: dims('s'),
     means: 'a time of day',
-    example: '6 h',
+    example: '1:30 PM',
     ...both(style('min', 1, { form: 'clock' })),
   },
   quarterClock: {
     dims: dims('s'),
     means: 'a time of day',
-    example: '6 h',
+    example: '1:30 PM',
     ...both(style('min', 15, { form: 'clock' })),
   },
   soundLevel: {

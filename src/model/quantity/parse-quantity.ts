@@ -1,5 +1,6 @@
 import { didYouMean } from '../closest.ts'
 import type { ProblemCode } from '../problem.ts'
+import { readTimeOfDay } from '../time-of-day.ts'
 import {
   type Dims,
   dimensionless,
@@ -119,9 +120,11 @@ const fault = (
   fault: { code, message, at, length: Math.max(1, length), hint },
 })
 
+const timeDims = findUnit('s')?.dims ?? dimensionless
+
 /**
  * Reads a quantity as people write it: `2 1/2 in`, `60 ft`, `2,000 gal`, `120 gal/min`, `452 ft 6
- * in`, `1 h 25 min`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault,
+ * in`, `1 h 25 min`, `1:30 PM`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault,
  * except where a plain number is asked for with `plain`.
  * @param text What stands in the file.
  * @param options.plain Accept a number with no unit at all (counts, ratios).
@@ -131,6 +134,9 @@ export function parseQuantity(
   text: string,
   options: { readonly plain?: boolean } = {},
 ): ParsedQuantity {
+  const clock = readTimeOfDay(text)
+  if (clock !== undefined)
+    return { ok: true, quantity: { si: clock, dims: timeDims, text: text.trim() } }
   // Kept the same length where possible, so that positions in faults still point into the author's
   // text.
   // A minus as it is printed is a minus.

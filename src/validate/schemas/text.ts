@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { readTimeOfDay } from '../../model/time-of-day.ts'
 
 /**
  * What the strings of a schema are: words for readers, which another language says in its own way,
@@ -34,10 +35,13 @@ export const written = z.string().trim().min(1, { error: 'a quantity such as 3 i
 /** A day as it is written everywhere. */
 export const date = z.iso.date({ error: 'a date such as 2027-08-03' })
 
-/** A time of day, such as 13:30. */
-export const clock = z
-  .string()
-  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/, { error: 'a time of day such as 13:30' })
+/** A time of day, such as 13:30 or 1:30 PM; seconds after midnight. */
+export const clock = z.string().transform((text, context) => {
+  const seconds = readTimeOfDay(text)
+  if (seconds !== undefined) return seconds
+  context.addIssue({ code: 'custom', message: 'a time of day such as 13:30 or 1:30 PM' })
+  return z.NEVER
+})
 
 /** Named quantities: a fact's path or a figure's id. */
 export const figureName = z

@@ -8,7 +8,7 @@ it('race days stand as the file has them; an interval that it does not give is l
   - { date: 2027-08-03, first-post: "13:00", races: 8 }
 `)
   expect(composeRaceDays(context)).toEqual([
-    { date: '2027-08-04', firstPost: '13:30', races: 10, interval: '20 min' },
-    { date: '2027-08-03', firstPost: '13:00', races: 8, interval: '' },
+    { date: '2027-08-04', firstPost: '1:30 PM', races: 10, interval: '20 min' },
+    { date: '2027-08-03', firstPost: '1:00 PM', races: 8, interval: '' },
   ])
 })

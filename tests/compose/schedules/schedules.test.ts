@@ -17,7 +17,7 @@ describe('plans', () => {
     const clocks = tables.filter((t) => t.id.startsWith('clock'))
     expect(clocks.map((t) => t.title.split(': ')[1])).toEqual(['Tue, Aug 3', 'Wed, Aug 4'])
     // Nine intervals of 20 min after 13:00, ten after 18:30.
-    expect(clocks.map((t) => t.rows[0]?.[0])).toEqual(['16:00', '21:50'])
+    expect(clocks.map((t) => t.rows[0]?.[0])).toEqual(['4:00 PM', '9:50 PM'])
     expect(tables.filter((t) => t.id.startsWith('hours'))).toHaveLength(2)
   })
 
