@@ -40,7 +40,9 @@ const isReady = (loaded: LoadedManual): loaded is Ready =>
 
 type Job = {
   readonly facility: string
-  readonly date: string
+  /** The date of the manual, where somebody asks for one. */
+  readonly date: string | undefined
+  readonly today: string
   readonly quiet: boolean
   readonly folders: Folders
   readonly progress: Progress
@@ -48,10 +50,17 @@ type Job = {
   readonly started: number
 }
 
-async function load({ facility, date, folders, progress, io }: Job): Promise<Ready | undefined> {
+async function load({
+  facility,
+  date,
+  today,
+  folders,
+  progress,
+  io,
+}: Job): Promise<Ready | undefined> {
   const loaded = await progress.stage(
     'compute',
-    () => loadManual(facility, folders, date),
+    () => loadManual(facility, folders, today, date),
     (l) =>
       l.manual
         ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures`
@@ -102,7 +111,7 @@ type Made = {
 }
 
 /** All files of a manual, the record of the build last. */
-function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made, date: string) {
+function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
   const { site, printed, version, browser, notices } = made
   const files: readonly OutputFile[] = [
     ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
@@ -113,7 +122,7 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made, da
   const counts = countsOf(manual, site.filter(isPage).length)
   const data = buildRecord({
     facility: manual.facility.id,
-    date,
+    date: manual.date,
     toolVersion: version,
     browser,
     contentHash: hashOf(contentFiles),
@@ -127,9 +136,9 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made, da
 }
 
 async function write(ready: Ready, made: Made, job: Job): Promise<void> {
-  const { date, quiet, progress, io, started } = job
+  const { quiet, progress, io, started } = job
   const { printed, target } = made
-  const { counts, files } = outputOf(ready, made, date)
+  const { counts, files } = outputOf(ready, made)
   await progress.stage(
     'write',
     () => replaceFolder(target, (staging) => writeFiles(staging, files)),
@@ -180,8 +189,8 @@ export async function build(
   io: Io,
 ): Promise<ExitCode> {
   const started = performance.now()
-  const date = options.date ?? io.today
-  if (!isDay(date)) {
+  const { date } = options
+  if (date !== undefined && !isDay(date)) {
     io.err(`"${date}" is no date; expected one such as 2027-06-14`)
     return exit.usage
   }
@@ -194,7 +203,16 @@ export async function build(
   // A browser takes a second or two to start, so it starts while the rest is worked out.
   const browser = findBrowser(io.env)
   try {
-    return await buildWith(browser, { facility, date, quiet, folders, progress, io, started })
+    return await buildWith(browser, {
+      facility,
+      date,
+      today: io.today,
+      quiet,
+      folders,
+      progress,
+      io,
+      started,
+    })
   } finally {
     const found = await browser
     if (found.kind === 'found') await found.browser.close()

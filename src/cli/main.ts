@@ -30,7 +30,10 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .description('make the manual and write it to dist/<facility>/')
     .argument('[folder]', facilityHelp)
     .option('--quiet', 'say nothing but errors')
-    .option('--date <date>', 'date printed in the manual, such as 2027-06-14 (default: today)')
+    .option(
+      '--date <date>',
+      'date printed in the manual, such as 2027-06-14 (default: as-of of the facility file, else today)',
+    )
     .option('--into <folder>', 'write below this folder instead of dist/')
     .addHelpText('after', exitCodes)
     .action(

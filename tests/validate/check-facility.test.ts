@@ -2,13 +2,21 @@ import { describe, expect, it } from 'vitest'
 import type { Problem } from '../../src/model/problem.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
+import { checkDates } from '../../src/validate/facility/check-dates.ts'
 import { badFacilities, placesOf } from '../support/bad-input.ts'
+
+/** What the clock says. */
+const today = '2027-06-14'
 
 const { start, cases } = await badFacilities()
 
 function problemsOf(text: string): readonly Problem[] {
   const read = readYaml({ path: 'facility.yaml', text })
-  return read.value ? checkFacility(read.value).problems : read.problems
+  if (!read.value) return read.problems
+  const { value, problems } = checkFacility(read.value)
+  if (!value) return problems
+  const date = value.file['as-of'] ?? today
+  return [...problems, ...checkDates(value, { date, today })]
 }
 
 describe('checkFacility', () => {

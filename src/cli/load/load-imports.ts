@@ -34,13 +34,14 @@ async function loadKind<Entry extends { readonly file: string }, Value>(
   kind: Import<Entry, Value>,
   facility: Facility,
   folder: FacilityRoot,
+  date: string,
 ): Promise<Loaded<readonly Value[]>> {
   const { latitude, longitude } = facility.file.place
   const loaded = await Promise.all(
     filesNamed(facility.file, name, kind).map(async ({ entry, at }): Promise<Loaded<Value>> => {
       const source = await loadNamed(entry.file, at, facility, folder)
       if (!source.value) return { ...source, value: undefined }
-      const context = { at: facility.tree.placeOf(at), latitude, longitude }
+      const context = { at: facility.tree.placeOf(at), date, latitude, longitude }
       return { ...kind.read(source.value, entry, context), files: source.files }
     }),
   )
@@ -53,16 +54,20 @@ async function loadKind<Entry extends { readonly file: string }, Value>(
 
 type AnyImport = Import<{ readonly file: string }, unknown>
 
-/** Adds to a facility what stands in the files that its file names. */
+/**
+ * Adds to a facility what stands in the files that its file names.
+ * @param date Of the manual.
+ */
 export async function loadImports(
   facility: Facility,
   folder: FacilityRoot,
+  date: string,
 ): Promise<Loaded<Facility>> {
   const loaded = await Promise.all(
     Object.entries(imports).map(
       async ([name, kind]) =>
         // Each kind reads its own entries and nothing else; the list of them only has one type.
-        [name, await loadKind(name, kind as unknown as AnyImport, facility, folder)] as const,
+        [name, await loadKind(name, kind as unknown as AnyImport, facility, folder, date)] as const,
     ),
   )
   const imported = Object.fromEntries(loaded.map(([name, { value }]) => [name, value ?? []]))

@@ -19,6 +19,7 @@ import {
   type Sourced,
 } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
+import { checkDates } from '../../validate/facility/check-dates.ts'
 import { factWords } from '../../validate/fact-words.ts'
 import { note } from '../../validate/schemas/facility.ts'
 import { loadImports } from './load-imports.ts'
@@ -105,11 +106,15 @@ const placeProblems = (facility: Facility, { engine }: Computed): Problem[] => [
 /**
  * Reads, checks, computes and composes the manual of a facility folder. All faults of all files are
  * collected; `manual` is there only when there is no error among them.
+ * @param today What the clock says, `YYYY-MM-DD`.
+ * @param wanted The date of the manual, where somebody asks for one; else the facility file says to
+ *   which day it is up to date, else it is today's.
  */
 export async function loadManual(
   folder: string,
   folders: Folders,
-  date: string,
+  today: string,
+  wanted?: string,
 ): Promise<LoadedManual> {
   // Where a folder elsewhere lies concerns no reader of the manual.
   const shownRoot = pathBelow(folders.project, folder) ?? ''
@@ -122,6 +127,7 @@ export async function loadManual(
   const checkedFacility = facilityTree.value
     ? checkFacility(facilityTree.value)
     : { value: undefined, problems: [] }
+  const date = wanted ?? checkedFacility.value?.file['as-of'] ?? today
   const translated = libraryTrees.value
     ? await inLanguageOf(checkedFacility.value, libraryTrees.value, folders.content)
     : { value: undefined, problems: [], files: [] }
@@ -132,11 +138,16 @@ export async function loadManual(
       )
     : { value: undefined, problems: [] }
   const tables = checkedFacility.value
-    ? await loadImports(checkedFacility.value, { root: folder, shown: shownRoot })
+    ? await loadImports(checkedFacility.value, { root: folder, shown: shownRoot }, date)
     : { value: undefined, problems: [], files: [] }
   const facility = tables.value
   const library = checkedLibrary.value
-  const ofFacility = [...facilityTree.problems, ...checkedFacility.problems, ...tables.problems]
+  const ofFacility = [
+    ...facilityTree.problems,
+    ...checkedFacility.problems,
+    ...(checkedFacility.value ? checkDates(checkedFacility.value, { date, today }) : []),
+    ...tables.problems,
+  ]
   const words = {
     facts: factWords(library),
     units: library?.words.units,

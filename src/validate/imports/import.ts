@@ -6,8 +6,10 @@ import type { SourceFile } from '../../read/source-file.ts'
 type Entry = { readonly file: string }
 
 /** What a file is read against: where the facility file names it, and where the facility lies. */
-type ImportContext = {
+export type ImportContext = {
   readonly at: Place
+  /** The date of the manual, `YYYY-MM-DD`: nothing has been seen after it. */
+  readonly date: string
   /** Degrees, north and east positive, where the facility file says so. */
   readonly latitude: number | undefined
   readonly longitude: number | undefined

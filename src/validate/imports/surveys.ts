@@ -12,10 +12,10 @@ import { type CsvCell, type CsvTable, readCsv } from '../../read/read-csv.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { line } from '../schemas/text.ts'
 import { csvName } from './csv-name.ts'
-import type { Import } from './import.ts'
+import type { Import, ImportContext } from './import.ts'
 import { median } from './median.ts'
 import { depthOutliers, levelOutliers, medianSlope } from './survey-outliers.ts'
-import { readRows } from './table-columns.ts'
+import { dayProblems, readRows } from './table-columns.ts'
 
 /** An entry of `surveys` in the facility file: a table of ruler depths or staff levels. */
 const surveyEntry = z.strictObject({ of: z.enum(surveyKinds), file: csvName, by: line })
@@ -28,6 +28,7 @@ export type SurveyRow = Reading & {
     readonly offset: CsvCell
     /** The depth, level or staff reading. */
     readonly value: CsvCell
+    readonly date: CsvCell
   }
 }
 
@@ -210,9 +211,13 @@ type SurveyEntry = z.output<typeof surveyEntry>
 /**
  * Turns a table of readings into surveys by day. All faults are reported at once. Whether readings
  * lie on the track is asked later, when its shape has been worked out.
- * @param at Where the facility file names the table.
+ * @param context Where the facility file names the table, and the date of the manual.
  */
-export function readSurvey(source: SourceFile, entry: SurveyEntry, at: Place): Result<Survey> {
+export function readSurvey(
+  source: SourceFile,
+  entry: SurveyEntry,
+  { at, date }: Pick<ImportContext, 'at' | 'date'>,
+): Result<Survey> {
   const { value: table, problems: tableProblems } = readCsv(source)
   if (!table) return { value: undefined, problems: tableProblems }
   const { rows, problems: cellProblems } = rowsOf[entry.of](table)
@@ -227,6 +232,11 @@ export function readSurvey(source: SourceFile, entry: SurveyEntry, at: Place): R
   const odd = [
     ...oddReadings(table, entry.of, rows),
     ...(entry.of === 'surface-level' ? fallsAway(table, rows, days) : []),
+    ...dayProblems(
+      table,
+      rows.map((row) => ({ values: row, cells: row.cells })),
+      date,
+    ),
   ]
   if (hasErrors(odd)) return { value: undefined, problems: odd }
   return { value: { of: entry.of, by: entry.by, at, days, file: table.file, rows }, problems: odd }
@@ -235,5 +245,5 @@ export function readSurvey(source: SourceFile, entry: SurveyEntry, at: Place): R
 export const surveys = {
   under: 'top',
   entries: z.array(surveyEntry),
-  read: (source, entry, { at }) => readSurvey(source, entry, at),
+  read: readSurvey,
 } as const satisfies Import<SurveyEntry, Survey>

@@ -4,6 +4,7 @@ import { type FactPath, factSpec } from '../../model/fact-spec.ts'
 import type { Problem, Result } from '../../model/problem.ts'
 import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
 import { problemAt } from '../../read/source-file.ts'
+import { dayFault } from '../day-fault.ts'
 import { readMeasured } from '../schemas/quantity.ts'
 
 /**
@@ -164,4 +165,19 @@ export function readRows<const Specs extends ColumnSpecs>(
     return sound ? [{ values, cells } as unknown as TableRow<Specs>] : []
   })
   return { rows, problems }
+}
+
+/** Days on which nothing can have been seen, or long ago; each day is told of once. */
+export function dayProblems(
+  table: CsvTable,
+  rows: readonly { readonly values: { date: string }; readonly cells: { date: CsvCell } }[],
+  date: string,
+): Problem[] {
+  const first = new Map(rows.toReversed().map((row) => [row.values.date, row.cells.date]))
+  return [...first].toReversed().flatMap(([day, cell]) => {
+    const fault = dayFault(day, date)
+    if (!fault) return []
+    const { message, hint, severity } = fault
+    return [problemAt(table.file, cell.place, 'facility/odd', message, { hint, severity })]
+  })
 }

@@ -7,8 +7,8 @@ import type { WeatherDay } from '../../model/weather.ts'
 import { type CsvTable, readCsv } from '../../read/read-csv.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { csvName } from './csv-name.ts'
-import type { Import } from './import.ts'
-import { cellProblem, readRows, type TableRow } from './table-columns.ts'
+import type { Import, ImportContext } from './import.ts'
+import { cellProblem, dayProblems, readRows, type TableRow } from './table-columns.ts'
 
 /**
  * The entry of the facility file: a table of daily weather in the facility folder, with humidity,
@@ -131,11 +131,11 @@ const toDay = ({ values }: Row): WeatherDay => ({
 
 /**
  * Turns a table of daily weather into days, oldest first. All faults are reported at once.
- * @param latitude Degrees, where it is known: the sun shines no longer than the day.
+ * @param context The sun shines no longer than the day at its latitude, where that is known.
  */
 export function readWeather(
   source: SourceFile,
-  latitude: number | undefined,
+  { latitude, date }: Pick<ImportContext, 'latitude' | 'date'>,
 ): Result<readonly WeatherDay[]> {
   const { value: table, problems: tableProblems } = readCsv(source)
   if (!table) return { value: undefined, problems: tableProblems }
@@ -145,6 +145,7 @@ export function readWeather(
     ...datedTwice(table, rows),
     ...upsideDown(table, rows),
     ...tooSunny(table, rows, latitude),
+    ...dayProblems(table, rows, date),
     ...(cellProblems.length > 0 ? [] : oddRecord(table, rows)),
   ]
   if (hasErrors(problems)) return { value: undefined, problems }
@@ -155,5 +156,5 @@ export function readWeather(
 export const weather = {
   under: 'top',
   entries: weatherEntry,
-  read: (source, _, { latitude }) => readWeather(source, latitude),
+  read: (source, _, context) => readWeather(source, context),
 } as const satisfies Import<z.output<typeof weatherEntry>, readonly WeatherDay[]>

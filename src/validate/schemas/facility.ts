@@ -53,6 +53,8 @@ export const facility = z.strictObject({
     .string()
     .regex(/^[A-Z]{3}$/, { error: 'a currency by its three letters, such as USD' })
     .optional(),
+  /** The day to which this file is up to date; the manual is dated by it, else by today. */
+  'as-of': date.optional(),
   revision: z.union([z.string(), z.int()]).transform(String).optional(),
   /**
    * How the binder is printed: on one side of the leaf or both, what a section begins on, and

@@ -29,7 +29,7 @@ cushion: { material: stone-dust }
     ...rows.map((r) => `${r},1,2027-06-12`),
   ].join('\n')
   const entry = { of: 'cushion-depth', file: 'depths.csv', by: 'D. O.' } as const
-  const survey = readSurvey({ path: 'depths.csv', text }, entry, at).value
+  const survey = readSurvey({ path: 'depths.csv', text }, entry, { at, date: '2027-06-14' }).value
   if (!facility || !survey) throw new Error('no facility or survey')
   return surveyPlaceProblems([survey], computeFacility(facility, libraryWords).engine)
 }

@@ -2,10 +2,13 @@ import { describe, expect, it } from 'vitest'
 import { readSurvey } from '../../../src/validate/imports/surveys.ts'
 import { badTables, placesOf } from '../../support/bad-input.ts'
 
-const at = { file: 'facility.yaml', line: 1, column: 1, length: 1 }
+const context = {
+  at: { file: 'facility.yaml', line: 1, column: 1, length: 1 },
+  date: '2027-06-14',
+}
 
 const entry = { of: 'cushion-depth', file: 'depths.csv', by: 'D. O.' } as const
-const check = (text: string) => readSurvey({ path: 'depths.csv', text }, entry, at)
+const check = (text: string) => readSurvey({ path: 'depths.csv', text }, entry, context)
 
 const { start, cases } = await badTables('cushion-depth')
 const good = start.trimEnd().split('\n')
@@ -57,7 +60,7 @@ describe('a survey table', () => {
 describe('a table of levels', async () => {
   const levels = await badTables('surface-level')
   const read = (text: string) =>
-    readSurvey({ path: 'levels.csv', text }, { ...entry, of: 'surface-level' }, at)
+    readSurvey({ path: 'levels.csv', text }, { ...entry, of: 'surface-level' }, context)
 
   it.each(levels.cases.map((c) => [c.name, c] as const))(
     'is refused with %s',

@@ -3,7 +3,7 @@ import { readWeather } from '../../../src/validate/imports/weather.ts'
 import { badTables, placesOf } from '../../support/bad-input.ts'
 
 const check = (...lines: string[]) =>
-  readWeather({ path: 'weather.csv', text: lines.join('\n') }, 41)
+  readWeather({ path: 'weather.csv', text: lines.join('\n') }, { latitude: 41, date: '2027-06-14' })
 
 const { cases } = await badTables('weather')
 const head = 'date,high (°F),low (°F),rain (in),wind (mph)'

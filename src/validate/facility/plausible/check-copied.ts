@@ -1,15 +1,13 @@
 import type { Problem } from '../../../model/problem.ts'
+import { demoIds, isDemo } from '../demos.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
-
-/** The demo fairs, which alone may have what is theirs. */
-const demos = ['larkmoor', 'brambleford', 'ostmere']
 
 /** Numbers that are kept for stories: nobody answers them. */
 const invented = /555-?01\d\d$/
 
 /** Nothing that must be rung or driven to was left over from a demo. */
 export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
-  if (demos.includes(file.id)) return []
+  if (isDemo(file)) return []
   const phones = (file.contacts ?? []).flatMap(({ phone }, i) =>
     phone !== undefined && invented.test(phone)
       ? [
@@ -22,9 +20,20 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
         ]
       : [],
   )
-  const town = demos.some((demo) => file.place.town.toLowerCase() === demo)
+  const kept = demoIds.includes(file.id)
+    ? [
+        tree.problem(
+          tree.placeOf(['id']),
+          'facility/odd',
+          `"${file.id}" is the id of a demo, and this is ${file.name}`,
+          { hint: 'write an id of your own; the folder of the manual is called by it' },
+        ),
+      ]
+    : []
+  const town = demoIds.some((demo) => file.place.town.toLowerCase() === demo)
   return town
     ? [
+        ...kept,
         ...phones,
         tree.problem(
           tree.placeOf(['place', 'town']),
@@ -33,5 +42,5 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
           { hint: 'write your own place; sun and weather are reckoned from it' },
         ),
       ]
-    : phones
+    : [...kept, ...phones]
 }
