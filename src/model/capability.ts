@@ -3,8 +3,10 @@
  * by name.
  */
 export const capabilities = [
-  /** Blade that draws material up the slope and holds a grade: grader, tractor with rear blade. */
+  /** Blade that shapes the whole width to a grade: a grader, often borrowed for a day. */
   'grade',
+  /** Blade that is here every evening and draws loose material up the slope: a tractor's back blade. */
+  'draw',
   /** Teeth that cut a cushion to a set depth and stir it: drag harrow. */
   'harrow',
   /** Powered or heavy cutter that loosens a hard layer to a controlled depth: track conditioner. */

@@ -12,6 +12,7 @@ const machine: Readonly<Record<string, string>> = {
   spray: 'tank: 1,500 gal',
   'roll-tires': 'count: 2',
   grade: 'width: 10 ft',
+  draw: 'width: 8 ft',
   harrow: 'width: 8 ft',
   screen: 'width: 12 ft',
   condition: 'width: 7 ft',

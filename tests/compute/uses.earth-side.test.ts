@@ -27,6 +27,7 @@ const promised: readonly (readonly [number, string, string])[] = [
   [103, 'pile', 'across'],
   [20, 'grade', 'laps distance time'],
   [21, 'grade-band', 'laps time'],
+  [107, 'draw-in', 'laps time'],
   [22, 'harrow', 'laps distance time'],
   [23, 'screen', 'laps time'],
   [24, 'roll', 'laps each time move'],

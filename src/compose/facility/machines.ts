@@ -5,6 +5,7 @@ import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import { factWords } from '../../validate/fact-words.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import type { ComposeContext } from '../context.ts'
+import { bookedDays } from './booked.ts'
 
 type Entry = NonNullable<FacilityFile['equipment']>[number]
 
@@ -34,11 +35,13 @@ function factsOf(
 export const composeMachines = (context: ComposeContext): readonly Machine[] =>
   (context.facility.file.equipment ?? []).map((machine, index) => {
     const whose = context.library.words.ownership[machine.from]
+    const owner = machine.owner === undefined ? whose : `${whose}: ${machine.owner}`
+    const booked = bookedDays(machine, context)
     return {
       id: machine.id,
       name: machine.name,
       can: machine.can,
-      from: machine.owner === undefined ? whose : `${whose}: ${machine.owner}`,
+      from: booked === undefined ? owner : `${owner}; ${booked}`,
       facts: factsOf(machine, index, context),
     }
   })

@@ -1,3 +1,4 @@
+import type { Capability } from '../../model/capability.ts'
 import { bySignal, type ManualCaution } from '../../model/manual/caution.ts'
 import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import { namesIn } from '../../model/placeholders.ts'
@@ -9,6 +10,8 @@ import { applies, type Circumstances } from '../applies.ts'
 export type ProcedureContext = {
   readonly here: Circumstances
   readonly facility: FacilityFile
+  /** Name of the machine that does a kind of work here, with its days where it is not here always. */
+  readonly machine: (can: Capability) => string | undefined
   readonly caution: (id: string) => ManualCaution | undefined
   readonly reckoner: (id: string) => ManualReckoner | undefined
   /** Whether a procedure is part of this facility's manual. */

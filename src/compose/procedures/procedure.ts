@@ -1,4 +1,3 @@
-import { machineFor } from '../../compute/facts/collect.ts'
 import type { ManualMethod, ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Procedure } from '../../validate/schemas/procedure.ts'
 import { cautionsOf, here, ifPresent, isComplete, type ProcedureContext, texts } from './chosen.ts'
@@ -32,7 +31,7 @@ const needs = (
   gear: (p.needs ?? []).map((n) => ({
     can: n.can,
     why: n.why,
-    machine: machineFor(c.facility, n.can)?.name,
+    machine: c.machine(n.can),
     instead: n.instead,
   })),
   tools: p.tools ?? [],

@@ -1,10 +1,21 @@
+import { machineFor } from '../../compute/facts/collect.ts'
 import { isFigureId } from '../../compute/uses/ids.ts'
+import type { Capability } from '../../model/capability.ts'
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, isKnown, itemsOf } from '../context.ts'
+import { bookedDays } from '../facility/booked.ts'
 import { cautionsHere } from './cautions.ts'
 import type { ProcedureContext } from './chosen.ts'
 import { composeProcedure } from './procedure.ts'
+
+/** The name of a machine, and the days on which it is here where these are few. */
+function machineHere(can: Capability, context: ComposeContext): string | undefined {
+  const { file } = context.facility
+  const found = machineFor(file, can)
+  const booked = found && bookedDays(file.equipment?.[found.index], context)
+  return booked === undefined ? found?.name : `${found?.name} (${booked})`
+}
 
 function procedureContext(context: ComposeContext, present: ReadonlySet<string>): ProcedureContext {
   const { here, facility, engine, parts } = context
@@ -12,6 +23,7 @@ function procedureContext(context: ComposeContext, present: ReadonlySet<string>)
   return {
     here,
     facility: facility.file,
+    machine: (can) => machineHere(can, context),
     caution: (id) => cautions.get(id),
     reckoner: (id) => parts.reckoners.find((r) => r.id === id),
     present: (id) => id !== undefined && present.has(id),

@@ -35,6 +35,7 @@ export type FindingRule = {
 /** In the order in which they are looked at; the manual sorts by severity. */
 export const findingRules: readonly FindingRule[] = [
   { id: 'no-grader', holds: lacks('grade') },
+  { id: 'no-blade', holds: lacks('draw') },
   { id: 'no-harrow', holds: lacks('harrow', 'condition') },
   { id: 'no-spray', holds: lacks('spray') },
   { id: 'no-roller', holds: lacks('roll-tires', 'roll-drum') },

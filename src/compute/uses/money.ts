@@ -19,9 +19,11 @@ type TaskId =
 /** A work that has a price, and the machine that does it. */
 type Task = { readonly id: TaskId; readonly can: Capability; readonly time: FigureId }
 
-const tasks: readonly Task[] = [
+const tasksOf = (known: ReadonlySet<string>): readonly Task[] => [
   { id: 'grade-cost', can: 'grade', time: 'grade.time' },
-  { id: 'band-cost', can: 'grade', time: 'grade-band.time' },
+  known.has('gear.draw.width')
+    ? { id: 'band-cost', can: 'draw', time: 'grade-band.time' }
+    : { id: 'band-cost', can: 'harrow', time: 'draw-in.time' },
   { id: 'harrow-cost', can: 'harrow', time: 'harrow.time' },
   { id: 'screen-cost', can: 'screen', time: 'screen.time' },
   { id: 'roll-cost', can: 'roll-tires', time: 'roll.time' },
@@ -162,7 +164,7 @@ const haulUses = (known: ReadonlySet<string>): readonly Use[] =>
 
 /** Costs of tasks, of a race day and of the fair, as far as prices are given. */
 export function moneyUses(known: ReadonlySet<string>): readonly Use[] {
-  const priced = tasks.filter((task) => isPriced(task, known))
+  const priced = tasksOf(known).filter((task) => isPriced(task, known))
   const has = new Set(priced.map((t) => t.id))
   const uses = [...machineUses(known), ...haulUses(known), ...priced.map((t) => taskUse(t, known))]
   const dated = ['race-days.count', 'race-days.first-post']

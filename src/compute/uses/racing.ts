@@ -56,8 +56,8 @@ type Day = {
 }
 
 /**
- * The harrow is the drag harrow, or the conditioner where there is none; what nobody here can do
- * takes no time.
+ * The harrow is the drag harrow, or the conditioner where there is none. The rail is pulled back with
+ * the blade that is here every evening, or with the harrow. What nobody here can do takes no time.
  */
 function dayOf(known: ReadonlySet<string>): Day {
   const spray = known.has('gear.spray.tank')
@@ -67,7 +67,11 @@ function dayOf(known: ReadonlySet<string>): Day {
       : known.has('gear.condition.width')
         ? figure('condition.time')
         : none('nothing-harrows'),
-    pullBack: known.has('gear.grade.width') ? figure('grade-band.time') : none('no-grader'),
+    pullBack: known.has('gear.draw.width')
+      ? figure('grade-band.time')
+      : known.has('gear.harrow.width')
+        ? figure('draw-in.time')
+        : none('no-grader'),
     round: spray ? figure('round.time') : none('no-water-truck'),
   }
 }

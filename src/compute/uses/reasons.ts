@@ -34,6 +34,7 @@ export const reasons = [
   'two-drivers',
   'no-driver',
   'no-grader',
+  'draw-then-blend',
   'no-refill',
   'plan-modules',
   'before-and-after-card',

@@ -99,6 +99,7 @@ export const useTable = {
   packing: [baseDensity(sampleReadings.densities)],
   grade: [coverage],
   'grade-band': [coverage],
+  'draw-in': [coverage],
   harrow: [coverage],
   screen: [coverage],
   roll: [rolling],

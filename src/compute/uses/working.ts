@@ -6,7 +6,15 @@ import { strip } from './oval.ts'
 import type { ReasonId } from './reasons.ts'
 import { type Binding, fact, fixed, type Use, use } from './use.ts'
 
-type WorkId = 'grade' | 'grade-band' | 'harrow' | 'screen' | 'drum' | 'condition' | 'spray'
+type WorkId =
+  | 'grade'
+  | 'grade-band'
+  | 'draw-in'
+  | 'harrow'
+  | 'screen'
+  | 'drum'
+  | 'condition'
+  | 'spray'
 
 /** One way of covering the track: which machine, and which of its widths works. */
 type Work = {
@@ -14,11 +22,14 @@ type Work = {
   readonly can: Capability
   readonly width?: GearField
   readonly band?: FactPath
+  /** Passes that the work itself asks for, whatever its machine usually makes. */
+  readonly twice?: ReasonId
 }
 
 const works: readonly Work[] = [
   { id: 'grade', can: 'grade' },
-  { id: 'grade-band', can: 'grade', band: 'practice.grade.band' },
+  { id: 'grade-band', can: 'draw', band: 'practice.grade.band' },
+  { id: 'draw-in', can: 'harrow', band: 'practice.grade.band', twice: 'draw-then-blend' },
   { id: 'harrow', can: 'harrow' },
   { id: 'screen', can: 'screen' },
   { id: 'drum', can: 'roll-drum' },
@@ -26,7 +37,7 @@ const works: readonly Work[] = [
   { id: 'spray', can: 'spray', width: 'spray-width' },
 ]
 
-function working(known: ReadonlySet<string>, { id, can, width, band }: Work): Use {
+function working(known: ReadonlySet<string>, { id, can, width, band, twice }: Work): Use {
   const gear = (field: GearField): Binding => fact(`gear.${can}.${field}`)
   const or = (field: GearField, why: ReasonId): Binding =>
     known.has(`gear.${can}.${field}`) ? gear(field) : fixed(0, why)
@@ -39,7 +50,7 @@ function working(known: ReadonlySet<string>, { id, can, width, band }: Work): Us
     speed: gear('speed'),
     efficiency: gear('efficiency'),
     machines: gear('count'),
-    passes: gear('passes'),
+    passes: twice === undefined ? gear('passes') : fixed(2, twice),
   })
 }
 

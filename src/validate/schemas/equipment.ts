@@ -2,7 +2,7 @@ import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
 import { gearFields } from '../../model/fact-spec.ts'
 import { gearQuantity } from './quantity.ts'
-import { id, line } from './text.ts'
+import { date, id, line } from './text.ts'
 
 /** Whose a machine is. */
 export const ownerships = ['own', 'borrowed', 'hired'] as const
@@ -15,5 +15,7 @@ export const machine = z.strictObject({
   from: z.enum(ownerships),
   owner: line.optional(),
   note: line.optional(),
+  /** The only days on which it is here; without them it is here every day. */
+  days: z.array(date).min(1).optional(),
   ...Object.fromEntries(gearFields.map((field) => [field, gearQuantity(field)])),
 })

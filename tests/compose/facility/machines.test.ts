@@ -28,6 +28,15 @@ describe('machines', () => {
     ])
   })
 
+  it('say on which days a borrowed one is here', async () => {
+    const booked = equipment.replace(
+      'owner: a neighbor',
+      'owner: a neighbor\n    days: [2027-07-20]',
+    )
+    const [, harrow] = composeMachines(await contextFor(`${halfMile}${booked}`))
+    expect(harrow?.from).toBe('borrowed: a neighbor; here on Tue, Jul 20 only')
+  })
+
   it('are none where the file names none', async () => {
     expect(composeMachines(await contextFor(halfMile))).toEqual([])
   })

@@ -15,6 +15,7 @@ const context = (change: Partial<ProcedureContext> = {}): ProcedureContext => ({
   facility: facilityOf(
     `${halfMile}equipment: [{ id: h, name: the red harrow, can: [harrow], from: own }]\nnotes: [{ procedure: one, text: Mind the soft turn. }]\n`,
   ).file,
+  machine: (can) => (can === 'harrow' ? 'the red harrow' : undefined),
   caution: (id) => ({ id, signal: 'warning', hazard: 'h', avoid: 'a', sources: [] }),
   reckoner: () => undefined,
   present: (id) => id === 'two',

@@ -32,6 +32,18 @@ describe('procedures', () => {
     expect(await ids(`${halfMile}${grader}`)).toContain('grader-day')
   })
 
+  it('say of a borrowed machine on which days it is here', async () => {
+    const gear = async (days: string) => {
+      const grader = `equipment: [{ id: g, name: the grader, can: [grade], from: borrowed${days} }]\n`
+      const { procedures } = await shelves(`${halfMile}${grader}`)
+      return procedures.find((p) => p.id === 'grader-day')?.gear.find((g) => g.can === 'grade')
+    }
+    expect((await gear(''))?.machine).toBe('the grader')
+    expect((await gear(', days: [2027-07-21, 2027-07-20]'))?.machine).toBe(
+      'the grader (here on Tue, Jul 20; Wed, Jul 21 only)',
+    )
+  })
+
   it('are all that a symptom leads to', async () => {
     const { procedures, context } = await shelves(halfMile)
     const present = new Set(procedures.map((p) => p.id))

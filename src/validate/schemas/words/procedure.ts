@@ -26,6 +26,8 @@ export const procedure = z.strictObject({
   ),
   person: holding('count'),
   people: holding('count'),
+  /** What is said of a machine that is here on certain days only. */
+  booked: holding('days'),
 })
 
 export const sheet = z.strictObject({
