@@ -32,6 +32,7 @@ export const problemCodes = {
   'oval/too-little': 'too few dimensions to know the shape of the oval',
   'facility/odd': 'values that cannot be, or do not fit each other',
   'ref/duplicate-id': 'one id given to two things',
+  'ref/twice': 'something that may be named once in its place is named again',
   'ref/missing': 'a reference to something that is not there',
   'text/unknown-figure': 'a figure or fact named in text that does not exist',
   'text/html': 'HTML in Markdown, which is not allowed',

@@ -119,7 +119,6 @@ function checkTexts(item: Sourced<unknown>, terms: ReadonlySet<string>): Problem
 function loose(library: Library): Problem[] {
   const steps = library.procedures.flatMap((p) => [
     ...p.value.cautions,
-    ...p.value.sheet.cautions,
     ...p.value.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions ?? [])),
   ])
   const shown = new Set(steps)

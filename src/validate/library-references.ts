@@ -2,6 +2,7 @@ import { didYouMeanOneOf } from '../model/closest.ts'
 import type { Problem } from '../model/problem.ts'
 import type { Path } from '../read/read-yaml.ts'
 import type { Library, Sourced } from './check-library.ts'
+import { saidTwice } from './said-twice.ts'
 import type { Card } from './schemas/cards.ts'
 import type { Procedure } from './schemas/procedure.ts'
 
@@ -51,7 +52,6 @@ function procedureRefs(item: Sourced<Procedure>, t: Targets): Problem[] {
     ...list(['cautions'], p.cautions, t.cautions),
     ...list(['references'], p.references, t.sources),
     ...list(['reckoners'], p.reckoners, t.reckoners),
-    ...list(['sheet', 'cautions'], p.sheet.cautions, t.cautions),
     ...checkRef(item, ['sheet', 'reckoner'], p.sheet.reckoner, t.reckoners),
     ...p.background.flatMap((b, i) =>
       checkRef(item, ['background', i, 'source'], b.source, t.sources),
@@ -104,7 +104,7 @@ export function libraryReferences(
     sources: { what: 'source', ids: sourceIds },
   }
   return [
-    ...library.procedures.flatMap((item) => procedureRefs(item, t)),
+    ...library.procedures.flatMap((item) => [...procedureRefs(item, t), ...saidTwice(item)]),
     ...library.cautions.flatMap((item) =>
       item.value.sources.flatMap((id, i) => checkRef(item, ['sources', i], id, t.sources)),
     ),

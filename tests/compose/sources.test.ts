@@ -22,7 +22,14 @@ const house: SourceItem = { id: 'house', title: 'From a House', publisher: 'A Ho
 async function sources(references: readonly SourceItem[]) {
   const context = await contextFor(halfMile)
   const procedure = { background: [{ text: '', source: 'book' }], references: ['standard'] }
-  const caution = { id: 'c', signal: 'notice', hazard: '', avoid: '' } as const
+  const caution = {
+    id: 'c',
+    signal: 'notice',
+    hazard: '',
+    avoid: '',
+    more: undefined,
+    machine: false,
+  } as const
   return composeSources({
     ...context,
     references,

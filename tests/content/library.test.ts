@@ -48,15 +48,8 @@ describe('the library', () => {
     if (!can.has('roll-tires')) expect(steps).not.toMatch(/truck tires|rolling truck/)
   })
 
-  it('prints cautions before the step that they belong to, and every caution somewhere', async () => {
+  it('says what is behind every caution', async () => {
     const { manual } = await demoManual('larkmoor')
-    for (const p of manual.procedures) {
-      expect(p.cautions.length, p.id).toBeGreaterThan(0)
-      expect(
-        p.cautions.length + p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)).length,
-        p.id,
-      ).toBeGreaterThan(1)
-    }
     expect(manual.cautions.every((c) => c.sources.length > 0)).toBe(true)
   })
 })

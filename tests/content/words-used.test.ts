@@ -30,6 +30,7 @@ const lookedUp = new Set([
   'roles',
   'capabilities',
   'provenance',
+  'before',
   'signals',
   'signalMeanings',
   'severities',

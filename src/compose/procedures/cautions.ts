@@ -10,9 +10,9 @@ export const cautionsHere = ({
   new Map(
     itemsOf(library.cautions)
       .filter((c) => applies(c.when, here))
-      .map(({ id, signal, hazard, avoid, sources }) => [
+      .map(({ id, signal, hazard, avoid, more, machine, sources }) => [
         id,
-        { id, signal, hazard, avoid, sources },
+        { id, signal, hazard, avoid, more, machine: machine === true, sources },
       ]),
   )
 
@@ -20,7 +20,6 @@ export const cautionsHere = ({
 export function composeCautions({ parts }: ComposeContext): readonly ManualCaution[] {
   const ofProcedures = parts.procedures.flatMap((p) => [
     ...p.cautions,
-    ...p.sheet.cautions,
     ...p.methods.flatMap((m) => m.steps.flatMap((s) => s.cautions)),
   ])
   const met = [...ofProcedures, ...parts.cards.flatMap((c) => c.cautions)]

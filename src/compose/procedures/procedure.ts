@@ -3,6 +3,7 @@ import type { Procedure } from '../../validate/schemas/procedure.ts'
 import { cautionsOf, here, ifPresent, isComplete, type ProcedureContext, texts } from './chosen.ts'
 import { composeMethods } from './methods.ts'
 import { composeSheet } from './sheet.ts'
+import { beforeWhat, worstFirst } from './worst-first.ts'
 
 type Part<Key extends keyof ManualProcedure> = Pick<ManualProcedure, Key>
 
@@ -23,11 +24,8 @@ const head = (
     .map((t) => ({ figure: t.figure, text: t.text })),
 })
 
-/** What is brought to it, and what can hurt. */
-const needs = (
-  p: Procedure,
-  c: ProcedureContext,
-): Part<'gear' | 'tools' | 'materials' | 'cautions'> => ({
+/** What is brought to it. */
+const needs = (p: Procedure, c: ProcedureContext): Part<'gear' | 'tools' | 'materials'> => ({
   gear: (p.needs ?? []).map((n) => ({
     can: n.can,
     why: n.why,
@@ -39,7 +37,6 @@ const needs = (
   materials: here(p.materials, c)
     .filter((m) => m.figure === undefined || c.known(m.figure))
     .map((m) => ({ name: m.name, figure: m.figure })),
-  cautions: cautionsOf(p.cautions, c),
 })
 
 /** What is looked at first, and what is done for what was found. */
@@ -96,12 +93,14 @@ export function composeProcedure(
   number: string,
   c: ProcedureContext,
 ): ManualProcedure {
-  const methods = composeMethods(p.methods, c)
+  const { cautions, methods } = worstFirst(cautionsOf(p.cautions, c), composeMethods(p.methods, c))
   const looked = look(p, methods, c)
   return {
     number,
     ...head(p, c),
     ...needs(p, c),
+    cautions,
+    before: beforeWhat(p, cautions, methods),
     ...looked,
     methods,
     ...done(p, c),

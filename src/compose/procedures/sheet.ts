@@ -8,7 +8,7 @@ import type {
 import { namesIn } from '../../model/placeholders.ts'
 import type { Procedure } from '../../validate/schemas/procedure.ts'
 import { byNumber } from '../figures/figures.ts'
-import { cautionsOf, here, type ProcedureContext, texts } from './chosen.ts'
+import { here, type ProcedureContext, texts } from './chosen.ts'
 
 /** Large numbers that a posted sheet has room for. */
 const mostFigures = 5
@@ -93,7 +93,6 @@ export function composeSheet(
   }
   return {
     when: sheet.when,
-    cautions: cautionsOf(sheet.cautions, c),
     figures,
     calls: sheet.calls === true,
     look: branches.map((b) => ({

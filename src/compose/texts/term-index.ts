@@ -1,6 +1,6 @@
 import type { TermPlaces } from '../../model/manual/glossary.ts'
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
-import { headCautions, partPlace, stepPlace } from '../../model/procedure-places.ts'
+import { partPlace, stepPlace } from '../../model/procedure-places.ts'
 import type { ManualParts } from '../context.ts'
 
 /**
@@ -50,7 +50,7 @@ function partsOf(p: ManualProcedure): readonly Part[] {
       p.gear.map((g) => [g.machine, g.machine === undefined ? g.instead : g.why]),
       p.tools,
       p.materials.map((m) => m.name),
-      warned(headCautions(p)),
+      warned(p.cautions),
       p.notes,
     ),
     part(

@@ -7,6 +7,7 @@ export type ManualStep = {
   readonly number: number
   readonly do: Text
   readonly note: Text | undefined
+  /** Hazards of this step alone. */
   readonly cautions: readonly ManualCaution[]
   /** Names of quantities for the margin. */
   readonly figures: readonly string[]
@@ -32,7 +33,6 @@ export type SheetGroup = {
 
 export type ManualSheet = {
   readonly when: Text
-  readonly cautions: readonly ManualCaution[]
   readonly figures: readonly { readonly name: string; readonly label: Text }[]
   /** Somebody may have to be called: whom and where stands first. */
   readonly calls: boolean
@@ -75,7 +75,10 @@ export type ManualProcedure = {
   }[]
   readonly tools: readonly Text[]
   readonly materials: readonly { readonly name: Text; readonly figure: string | undefined }[]
+  /** What belongs to the whole work: one box, the worst first. */
   readonly cautions: readonly ManualCaution[]
+  /** What the box is read before. */
+  readonly before: 'machine' | 'start' | 'self'
   readonly measure: readonly { readonly do: Text; readonly how: Text | undefined }[]
   readonly branches: readonly {
     readonly found: Text

@@ -1,8 +1,6 @@
-import { bySignal } from '../../model/manual/caution.ts'
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Manual } from '../../model/manual.ts'
 import { type Html, html } from '../text/html.ts'
-import { cautionView } from '../views/caution-view.ts'
 import { emergencyView } from '../views/emergency-view.ts'
 import { facilityView } from '../views/facility-view.ts'
 import { findingsView } from '../views/findings-view.ts'
@@ -88,7 +86,6 @@ export const backData: Readonly<Record<BackPart['id'], (book: Book) => object>> 
   reckoners: ({ manual, reckoner }) => ({ reckoners: manual.reckoners.map(reckoner) }),
   safety: ({ manual, pen }) => ({
     signals: signalView(pen),
-    cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
     hazards: hazardsView(manual, pen),
   }),
   training: ({ manual, pen }) => ({ training: trainingView(manual, pen) }),

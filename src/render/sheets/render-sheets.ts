@@ -12,6 +12,7 @@ import { drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { escapeHtml, type Html, html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
+import { cautionBox } from '../views/caution-box.ts'
 import { cautionView } from '../views/caution-view.ts'
 import { emergencyView } from '../views/emergency-view.ts'
 import { figureView } from '../views/figure-view.ts'
@@ -47,24 +48,16 @@ const inLine = (c: ManualCaution, pen: Pen) => {
   return { signal, word, avoid }
 }
 
-/** Steps of a group; what is warned of at the head of the sheet is not said again at a step. */
-function groupView(group: SheetGroup, shown: ReadonlySet<string>, pen: Pen) {
-  const said = new Set(shown)
-  return {
-    letter: group.letter ?? '',
-    title: group.title === undefined ? html('') : pen.line(group.title),
-    hasTitle: group.title !== undefined,
-    start: group.steps[0]?.number ?? 1,
-    steps: group.steps.map((step) => {
-      const cautions = step.cautions.filter((c) => !said.has(c.id))
-      for (const c of cautions) said.add(c.id)
-      return {
-        ...stepView({ ...step, cautions: [] }, pen),
-        minds: cautions.map((c) => inLine(c, pen)),
-      }
-    }),
-  }
-}
+const groupView = (group: SheetGroup, pen: Pen) => ({
+  letter: group.letter ?? '',
+  title: group.title === undefined ? html('') : pen.line(group.title),
+  hasTitle: group.title !== undefined,
+  start: group.steps[0]?.number ?? 1,
+  steps: group.steps.map((step) => ({
+    ...stepView({ ...step, cautions: [] }, pen),
+    minds: step.cautions.map((c) => inLine(c, pen)),
+  })),
+})
 
 /** What is found, with the letter or the number of the procedure that it leads to. */
 const lookView = (s: ManualSheet, manual: Manual, pen: Pen) =>
@@ -77,7 +70,6 @@ const lookView = (s: ManualSheet, manual: Manual, pen: Pen) =>
 
 function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawings) {
   const s = p.sheet
-  const shown = new Set(s.cautions.map((c) => c.id))
   const drawing = drawingOf(s.drawing, drawings)
   const qr = qrCode(manual, p.id, pen.words.sheet.scan)
   const look = lookView(s, manual, pen)
@@ -92,7 +84,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
       first: i === 0,
       look: page.look ? look : [],
       calls: page.head && s.calls,
-      groups: page.groups.map((g) => groupView(g, shown, pen)),
+      groups: page.groups.map((g) => groupView(g, pen)),
       hasSteps: page.groups.length > 0,
     })),
   }))
@@ -101,7 +93,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     number: p.number,
     title: pen.line(p.title),
     when: pen.line(s.when),
-    cautions: s.cautions.map((c) => cautionView(c, pen)),
+    box: cautionBox(p, pen),
     figures: s.calls ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
     layouts,
     drawing: drawing ? drawingFigure(drawing, 'paper') : html(''),

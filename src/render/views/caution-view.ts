@@ -20,7 +20,10 @@ const triangle = html(
 )
 const nothing = html('')
 
-export const cautionView = (c: ManualCaution, pen: Pen): CautionView => ({
+export const cautionView = (
+  c: Pick<ManualCaution, 'signal' | 'hazard' | 'avoid'>,
+  pen: Pen,
+): CautionView => ({
   signal: c.signal,
   word: pen.words.signals[c.signal],
   alert: c.signal === 'notice' ? nothing : triangle,

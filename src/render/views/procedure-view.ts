@@ -1,7 +1,7 @@
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
-import { headCautions, type ProcedurePart, partPlace } from '../../model/procedure-places.ts'
+import { type ProcedurePart, partPlace } from '../../model/procedure-places.ts'
 import { type Html, html } from '../text/html.ts'
-import { type CautionView, cautionView } from './caution-view.ts'
+import { type CautionBox, cautionBox } from './caution-box.ts'
 import type { DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 import { type FactRow, factRows } from './procedure-facts.ts'
@@ -27,7 +27,7 @@ export type ProcedureView = {
   readonly measure: readonly { readonly do: Html; readonly how: Html; readonly hasHow: boolean }[]
   readonly branches: readonly ({ readonly found: Html; readonly do: Html } & Lead)[]
   readonly hasBranches: boolean
-  readonly cautions: readonly CautionView[]
+  readonly box: CautionBox
   readonly methods: readonly MethodView[]
   readonly checks: readonly Html[]
   readonly failures: readonly ({ readonly see: Html; readonly do: Html } & Lead)[]
@@ -117,7 +117,7 @@ export const procedureView = (
   notes: p.notes.map(pen.block),
   measure: measureView(p, pen),
   ...tables(p, pen, methodHref),
-  cautions: headCautions(p).map((c) => cautionView(c, pen)),
+  box: cautionBox(p, pen),
   methods: p.methods.map((m) => methodView(p.id, m, pen, draw)),
   checks: p.checks.map(pen.line),
   stop: p.stop.map(pen.line),

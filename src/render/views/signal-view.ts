@@ -6,11 +6,9 @@ export const signalView = (pen: Pen): readonly CautionView[] =>
   (['danger', 'warning', 'caution', 'notice'] as const).map((signal) =>
     cautionView(
       {
-        id: signal,
         signal,
         hazard: pen.words.signalMeanings[signal],
         avoid: '',
-        sources: [],
       },
       pen,
     ),

@@ -18,6 +18,10 @@ const caution = z.strictObject({
    * moves."
    */
   avoid: line,
+  /** What else is worth knowing; it stands in the chapter of hazards alone. */
+  more: line.optional(),
+  /** Somebody drives or runs a machine wherever this can happen. */
+  machine: z.literal(true).optional(),
   /** Law, standard or practice behind it. */
   sources: z.array(id).min(1),
   when: when.optional(),

@@ -13,7 +13,7 @@ const step = z.strictObject({
   note: line.optional(),
   /** The note saves a life, so that it stands on the posted sheet too. */
   vital: z.literal(true).optional(),
-  /** Cautions that print directly above this step, by id. */
+  /** Hazards of this step alone, by id: each a box above it. */
   cautions: z.array(id).optional(),
   /** Figures that stand in the margin beside this step. */
   figures: z.array(figureName).max(3).optional(),
@@ -98,8 +98,11 @@ export const procedure = z.strictObject({
   materials: z
     .array(z.strictObject({ name: line, figure: figureName.optional(), when: when.optional() }))
     .optional(),
-  /** Cautions for the whole work, printed before anything else. */
-  cautions: z.array(id).min(1),
+  /**
+   * Hazards of the whole work, or of several of its steps, by id: lines of one box that stands
+   * before anything else.
+   */
+  cautions: z.array(id).min(1).max(5),
   /** What to look at or measure before starting. */
   measure: z
     .array(z.strictObject({ do: line, how: line.optional(), when: when.optional() }))
@@ -123,7 +126,6 @@ export const procedure = z.strictObject({
   sheet: z.strictObject({
     /** One line under the title: when to do it. */
     when: line,
-    cautions: z.array(id).min(1).max(2),
     /** Up to five large figures, each with the words that stand under it. */
     figures: z
       .array(z.strictObject({ figure: figureName, label: line, when: when.optional() }))

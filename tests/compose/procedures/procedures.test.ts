@@ -58,7 +58,7 @@ describe('procedures', () => {
     const { procedures, context } = await shelves(halfMile)
     const cautions = composeCautions(context).map((c) => c.id)
     expect(new Set(cautions).size).toBe(cautions.length)
-    const shown = procedures.flatMap((p) => [...p.cautions, ...p.sheet.cautions].map((c) => c.id))
+    const shown = procedures.flatMap((p) => p.cautions.map((c) => c.id))
     expect(shown.filter((id) => !cautions.includes(id))).toEqual([])
   })
 })

@@ -17,6 +17,7 @@ const procedure = (said: Partial<ManualProcedure>): ManualProcedure => ({
   tools: [],
   materials: [],
   cautions: [],
+  before: 'start',
   measure: [],
   branches: [],
   methods: [],
@@ -31,7 +32,6 @@ const procedure = (said: Partial<ManualProcedure>): ManualProcedure => ({
   notes: [],
   sheet: {
     when: '',
-    cautions: [],
     figures: [],
     calls: false,
     look: [],

@@ -17,7 +17,6 @@ const group = (steps: number, letter?: string): SheetGroup => ({
 
 const sheet = (groups: readonly SheetGroup[], more: Partial<ManualSheet> = {}): ManualSheet => ({
   when: 'Daily.',
-  cautions: [],
   figures: [],
   calls: false,
   look: [{ found: 'Dry.', do: 'Water.', letter: 'A', procedure: undefined }],

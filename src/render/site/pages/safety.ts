@@ -1,5 +1,3 @@
-import { bySignal } from '../../../model/manual/caution.ts'
-import { cautionView } from '../../views/caution-view.ts'
 import { emergencyView } from '../../views/emergency-view.ts'
 import { facilityView } from '../../views/facility-view.ts'
 import { hazardsView } from '../../views/hazards-view.ts'
@@ -11,7 +9,6 @@ export const safety: SitePage = {
   words: ['menu', 'link', 'about'],
   data: ({ manual, pen }) => ({
     signals: signalView(pen),
-    cautions: [...manual.cautions].sort(bySignal).map((c) => cautionView(c, pen)),
     at: facilityView(manual, pen),
   }),
 }

@@ -1,6 +1,9 @@
 import * as z from 'zod'
 import { entries, group, holding, plain } from './group.ts'
 
+/** What the box of hazards at the head of a procedure is read before. */
+export const before = group('machine', 'start', 'self')
+
 export const procedure = z.strictObject({
   ...entries(
     'when',

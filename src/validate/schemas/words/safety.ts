@@ -17,18 +17,12 @@ export const findings = group(
 )
 
 export const safety = group(
-  'title',
-  'about',
   'signals',
   'call',
   'limits',
   'hazards',
   'hazardsAbout',
-  'whole',
-  'signal',
-  'hazard',
-  'avoid',
-  'step',
+  'belongs',
   'behind',
 )
 
