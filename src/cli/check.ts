@@ -2,12 +2,14 @@ import { baseLanguage } from '../model/language.ts'
 import { hasErrors } from '../model/problem.ts'
 import { checkPageTemplates } from '../render/site/check-pages.ts'
 import { checkTemplates } from '../render/text/check-templates.ts'
+import { checkNotSaid } from '../validate/check-not-said.ts'
 import { checkWords } from '../validate/check-words.ts'
 import { findingsText } from './findings-text.ts'
 import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 import { loadManual } from './load/load-manual.ts'
 import { loadTemplates } from './load/load-templates.ts'
+import { readTree } from './load/read-tree.ts'
 import { problemsText } from './problem-text.ts'
 import { checkSpelling } from './spelling.ts'
 
@@ -19,9 +21,14 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
   // The words are looked at here only: a manual is not held up by a long sentence. Dictionary and
   // reading grade are those of the library's own language.
   const inBase = (facility?.file.language ?? baseLanguage) === baseLanguage
+  const notSaid = await readTree(folders.content, 'not-said.yaml', 'content')
   const style =
     library && inBase && !hasErrors(faults)
-      ? [...checkWords(library), ...checkSpelling(library)]
+      ? [
+          ...checkWords(library),
+          ...(notSaid.value ? checkNotSaid(library, notSaid.value) : notSaid.problems),
+          ...checkSpelling(library),
+        ]
       : []
   const { templates } = await loadTemplates(folders)
   const problems = [

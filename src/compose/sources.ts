@@ -59,7 +59,6 @@ export function composeSources({
     .map((s) => ({
       id: s.id,
       text: referenceText(s, unpublished[s.id] ?? s.title),
-      short:
-        s.id === 'common-practice' ? library.words.figure.commonPractice : (s.number ?? s.title),
+      short: s.id === 'common-practice' ? words.sources.commonPracticeMark : (s.number ?? s.title),
     }))
 }

@@ -58,7 +58,7 @@ describe('sources', () => {
       [
         ['standard', 'S 12'],
         ['book', 'A Book'],
-        ['common-practice', 'common practice'],
+        ['common-practice', '†'],
       ],
     )
   })

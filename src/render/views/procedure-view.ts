@@ -33,7 +33,12 @@ export type ProcedureView = {
   readonly failures: readonly ({ readonly see: Html; readonly do: Html } & Lead)[]
   readonly stop: readonly Html[]
   readonly records: readonly Html[]
-  readonly background: readonly { readonly text: Html; readonly source: string }[]
+  readonly background: readonly {
+    readonly text: Html
+    readonly source: string
+    /** The sign that stands for a source which is told once, in front. */
+    readonly mark: string | undefined
+  }[]
   readonly reckoners: readonly ReckonerView[]
   readonly next: Lead | false
 }
@@ -125,6 +130,7 @@ export const procedureView = (
   background: p.background.map((b) => ({
     text: pen.line(b.text),
     source: pen.manual.sources.find((s) => s.id === b.source)?.text ?? b.source,
+    mark: b.source === 'common-practice' ? pen.words.sources.commonPracticeMark : undefined,
   })),
   reckoners: p.reckoners.map((r) => reckonerView(r, pen)),
 })

@@ -55,6 +55,11 @@ export const glossary = z.strictObject({
   terms: z.array(z.strictObject({ term: line, means: line })).min(1),
 })
 
+/** Words that readers would not say, each with what they would; of this language alone. */
+export const notSaid = z.strictObject({
+  words: z.record(z.string(), z.string()),
+})
+
 /**
  * An input, by fact path, and its values as people write them; of those up to a fact of the
  * facility only the last few are kept.

@@ -44,9 +44,9 @@ describe('quantities that text can name', () => {
     expect(all['grade.time']).toMatchObject({
       ok: false,
       text: 'not known',
-      reason: 'nothing here can do this work',
+      reason: 'no machine here does this work',
     })
-    expect(all['prices.budget']?.reason).toMatch(/ is not in the facility file$/)
+    expect(all['prices.budget']?.reason).toMatch(/ is not known here yet$/)
   })
 
   it('are found in all parts of a manual, however deep, and stand in the order of their names', async () => {

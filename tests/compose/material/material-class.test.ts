@@ -18,10 +18,7 @@ describe('the class of the material', () => {
     // sieves D10, D30 and D60 are 0.09, 0.28 and 0.93 mm, so that the curvature is below one.
     expect(group?.[0]).toBe('Soil group')
     expect(group?.[1]).toMatch(/^SP-SM: .+; .+/)
-    expect(texture).toEqual([
-      'Texture',
-      'cannot be told without the share of clay from a laboratory',
-    ])
+    expect(texture).toEqual(['Texture', 'cannot be told without the share of clay from a lab'])
   })
 
   it('cannot be told where fines are few and the finest tenth is finer than the last sieve', async () => {

@@ -3,7 +3,7 @@ import { spelledUnits } from '../../../model/quantity/format-quantity.ts'
 import { entries, group, holding } from './group.ts'
 
 export const figure = z.strictObject({
-  ...entries('estimate', 'measure', 'notKnown', 'noMachine', 'commonPractice'),
+  ...entries('estimate', 'measure', 'notKnown', 'noMachine'),
   /** Why a fact is not known, by its label. */
   notInFile: holding('label'),
 })
@@ -30,7 +30,7 @@ export const worksheet = z.strictObject({
 export const units = group(...spelledUnits)
 
 /** What is cited and no publication. */
-export const sources = group('commonPractice', 'geometry')
+export const sources = group('commonPractice', 'commonPracticeMark', 'geometry')
 
 export const reckoner = group('worksheet', 'own', 'estimate')
 
