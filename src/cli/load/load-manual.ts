@@ -1,5 +1,6 @@
 import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
+import { findingsNamed } from '../../compute/findings/check-named.ts'
 import { findingWordProblems } from '../../compute/findings/check-words.ts'
 import { shapeProblems } from '../../compute/oval/shape-problems.ts'
 import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
@@ -162,6 +163,7 @@ export async function loadManual(
     ...translated.problems,
     ...checkedLibrary.problems,
     ...(library ? findingWordProblems(library.findings) : []),
+    ...(library ? findingsNamed(library.schedules) : []),
     ...(library ? worksheetWordProblems(library.worksheets) : []),
     ...(library ? [...checkDrawings(library), ...checkPages(library.wordsFile.tree)] : []),
     ...(facility && library ? textProblems(library, facility) : []),

@@ -1,5 +1,5 @@
 import { addDays, secondsPerDay } from '../../model/day.ts'
-import type { ScheduleRow } from '../../validate/schemas/plans.ts'
+import type { Belongs, ScheduleRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, isKnown, namedNumber } from '../context.ts'
 import { raceWeek } from '../dates.ts'
@@ -8,10 +8,17 @@ import { raceWeek } from '../dates.ts'
 const daysOf = (names: readonly string[], context: ComposeContext): number =>
   names.reduce((total, name) => total + (namedNumber(name, context) ?? 0), 0) / secondsPerDay
 
-const isKept = (row: ScheduleRow, context: ComposeContext): boolean =>
-  applies(row.when, context.here) &&
-  (row.needs ?? []).every((name) => isKnown(name, context)) &&
-  !(row.lacks ?? []).some((name) => isKnown(name, context))
+/** Whether a row or a job of a plan belongs in the manual of this facility. */
+export function isKept(item: Belongs, context: ComposeContext): boolean {
+  const found = (id: string): boolean => context.parts.findings.some((f) => f.id === id)
+  return (
+    applies(item.when, context.here) &&
+    (item.needs ?? []).every((name) => isKnown(name, context)) &&
+    !(item.lacks ?? []).some((name) => isKnown(name, context)) &&
+    (item.finding?.some(found) ?? true) &&
+    !(item['no-finding']?.some(found) ?? false)
+  )
+}
 
 /**
  * The date that a row begins with; undefined for rows without one, and where there are no race

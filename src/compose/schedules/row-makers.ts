@@ -8,6 +8,7 @@ import { raceDayHourInputs, raceDayHourRows } from './race-day-hours.ts'
 import { symptomChartRows } from './symptom-chart.ts'
 import { eveningRows, halfDayRows, signOffRows } from './training.ts'
 import { weatherDayInputs, weatherDayRows } from './weather-days.ts'
+import { workDailyRows, workDayRows, workLeftRows } from './work-rows.ts'
 
 /** Who makes the rows of a table that no author writes. */
 export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => TableRows>> = {
@@ -23,6 +24,9 @@ export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => 
   'training-evenings': eveningRows,
   'sign-off': signOffRows,
   'symptom-chart': symptomChartRows,
+  'work-daily': workDailyRows,
+  'work-days': workDayRows,
+  'work-left': workLeftRows,
 }
 
 /** Names of the figures and facts that made rows are worked out from, beside readings. */

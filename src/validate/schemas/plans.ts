@@ -16,8 +16,24 @@ const rowSources = [
   'training-evenings',
   'sign-off',
   'symptom-chart',
+  'work-daily',
+  'work-days',
+  'work-left',
 ] as const
 export type RowSource = (typeof rowSources)[number]
+
+/** Where a row or a job belongs, beside `when`. */
+const belongs = {
+  /** Figures and facts without which it says nothing here. */
+  needs: z.array(figureName).optional(),
+  /** Figures that, where they have a value, make it superfluous. */
+  lacks: z.array(figureName).optional(),
+  /** It belongs where any of these findings holds. */
+  finding: z.array(id).min(1).optional(),
+  /** It belongs where none of these findings holds. */
+  'no-finding': z.array(id).min(1).optional(),
+  when: when.optional(),
+}
 
 const row = z.strictObject({
   cells: z.array(line).min(1),
@@ -33,11 +49,36 @@ const row = z.strictObject({
   on: z.array(figureName).min(1).optional(),
   /** Days after the last race day instead. */
   after: z.array(figureName).min(1).optional(),
-  /** Figures and facts without which the row says nothing here. */
-  needs: z.array(figureName).optional(),
-  /** Figures that, where they have a value, make this row superfluous. */
-  lacks: z.array(figureName).optional(),
-  when: when.optional(),
+  ...belongs,
+})
+
+/** Work that is laid into days by its hours; see `src/compute/people/work-days.ts`. */
+const job = z.strictObject({
+  does: line,
+  /** How many work on it at once. */
+  people: z.int().min(1),
+  /** What it takes each of them: figures and facts that are added up. */
+  takes: z.array(figureName).min(1),
+  /** The first day on which it can be done; the first of all where nothing is said. */
+  from: z.int().min(1).optional(),
+  daily: z.literal(true).optional(),
+  /** May be stopped in the evening and taken up again. */
+  split: z.literal(true).optional(),
+  ...belongs,
+})
+
+/** Days of a small crew, filled with jobs in their order. */
+const work = z.strictObject({
+  /** The fact that says how many days there are, up to the first race day. */
+  days: figureName,
+  /** The fact that says how long each of them works in a day. */
+  shift: figureName,
+  /** What each person is called, and all of them together. */
+  people: z.array(line).min(2),
+  all: line,
+  /** What a day says that has no work but the daily one. */
+  daily: line,
+  jobs: z.array(job).min(1),
 })
 
 const table = z.strictObject({
@@ -63,6 +104,8 @@ const schedule = z.strictObject({
   needs: z.array(figureName).optional(),
   when: when.optional(),
   drawings: z.array(id).min(1).optional(),
+  /** What tables with rows from `work-daily`, `work-days` and `work-left` are made of. */
+  work: work.optional(),
   tables: z.array(table).min(1),
 })
 
@@ -71,4 +114,7 @@ export const plans = z.strictObject({ plans: z.array(schedule).min(1) })
 
 export type Schedule = z.infer<typeof schedule>
 export type ScheduleTable = z.infer<typeof table>
+export type Belongs = Pick<ScheduleRow, keyof typeof belongs>
+export type Work = z.infer<typeof work>
+export type WorkJob = z.infer<typeof job>
 export type ScheduleRow = z.infer<typeof row>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { datedRows } from '../../../src/compose/schedules/dated-rows.ts'
+import type { Finding } from '../../../src/model/manual/finding.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
 const fair = `${halfMile}race-days:
@@ -8,6 +9,16 @@ const fair = `${halfMile}race-days:
 practice: { order-before: 21 days }
 delivery: { lead-time: 10 days }
 `
+
+const noSpray: Finding = {
+  id: 'no-spray',
+  severity: 'note',
+  title: '',
+  text: '',
+  do: '',
+  figures: [],
+  where: [],
+}
 
 describe('rows with a date', () => {
   it('count back from the first race day, by all facts that they name, or on from the last', async () => {
@@ -52,5 +63,18 @@ describe('rows with a date', () => {
       await contextFor(fair),
     )
     expect(rows.map((r) => r.row.cells[0])).toEqual(['kept'])
+  })
+
+  it('belong to the findings that they name, where one of these holds', async () => {
+    const rows = datedRows(
+      [
+        { finding: ['no-harrow', 'no-spray'], cells: ['one of them'] },
+        { finding: ['no-grader'], cells: ['another'] },
+        { 'no-finding': ['no-spray'], cells: ['not with it'] },
+        { 'no-finding': ['no-grader'], cells: ['without'] },
+      ],
+      await contextFor(fair, {}, { findings: [noSpray] }),
+    )
+    expect(rows.map((r) => r.row.cells[0])).toEqual(['one of them', 'without'])
   })
 })

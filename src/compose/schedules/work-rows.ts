@@ -1,0 +1,98 @@
+import { type Left, type Part, type WorkPlan, workDays } from '../../compute/people/work-days.ts'
+import { addDays, secondsPerDay } from '../../model/day.ts'
+import type { TableRows } from '../../model/manual/schedule.ts'
+import type { Work, WorkJob } from '../../validate/schemas/plans.ts'
+import { type ComposeContext, isKnown, itemsOf, namedNumber, printed } from '../context.ts'
+import { raceWeek, shortDate } from '../dates.ts'
+import { isKept } from './dated-rows.ts'
+
+type Planned = {
+  readonly work: Work
+  readonly plan: WorkPlan
+  readonly jobOf: (id: string) => WorkJob
+}
+
+/** The jobs that belong here, laid into the days; undefined where no plan has any. */
+function plannedWork(context: ComposeContext): Planned | undefined {
+  const work = itemsOf(context.library.schedules).find((s) => s.work)?.work
+  const shift = work && namedNumber(work.shift, context)
+  const span = work && namedNumber(work.days, context)
+  if (!work || shift === undefined || span === undefined) return undefined
+  const known = work.jobs.filter(
+    (job) => isKept(job, context) && job.takes.every((name) => isKnown(name, context)),
+  )
+  const jobs = known.map((job, i) => ({
+    id: String(i),
+    people: job.people,
+    time: job.takes.reduce((sum, name) => sum + (namedNumber(name, context) ?? 0), 0),
+    from: job.from ?? 1,
+    daily: job.daily === true,
+    split: job.split === true,
+  }))
+  const days = Math.floor(span / secondsPerDay)
+  const plan = workDays(jobs, { people: work.people.length, days, shift })
+  const jobOf = (id: string): WorkJob => {
+    const job = known[Number(id)]
+    if (!job) throw new RangeError(`no job ${id}`)
+    return job
+  }
+  return { work, plan, jobOf }
+}
+
+const whoDoes = ({ who }: Part, { people, all }: Work): string =>
+  who.length === people.length ? all : who.map((p) => people[p]).join(', ')
+
+const timeOf = (seconds: number, context: ComposeContext): string =>
+  printed(seconds, 'duration', context)
+
+/** What is done every day, from which day on, by whom. */
+export function workDailyRows(context: ComposeContext): TableRows {
+  const planned = plannedWork(context)
+  if (!planned) return []
+  const { work, plan, jobOf } = planned
+  const all = plan.days.flatMap((d) => d.daily.map((part) => ({ day: d.day, part })))
+  const firsts = [...new Map(all.toReversed().map((a) => [a.part.id, a])).values()]
+  return firsts
+    .toSorted((a, b) => Number(a.part.id) - Number(b.part.id))
+    .map(({ day, part }) => [
+      jobOf(part.id).does,
+      String(day),
+      whoDoes(part, work),
+      timeOf(part.time, context),
+    ])
+}
+
+/** Each day with its work, and how long everybody works on it. */
+export function workDayRows(context: ComposeContext): TableRows {
+  const planned = plannedWork(context)
+  if (!planned) return []
+  const { work, plan, jobOf } = planned
+  const first = raceWeek(context.facility.file)?.first
+  return plan.days.flatMap(({ day, parts, worked }) => {
+    const date = first && shortDate(addDays(first, day - 1 - plan.days.length), context)
+    const hours = worked.map((w, p) => `${work.people[p]} ${timeOf(w, context)}`).join('; ')
+    const rows = [
+      ...parts.map((part) => [
+        jobOf(part.id).does,
+        whoDoes(part, work),
+        timeOf(part.time, context),
+      ]),
+    ]
+    if (rows.length === 0) rows.push([work.daily, work.all, ''])
+    return rows.map((row, i) =>
+      i === 0
+        ? [date === undefined ? String(day) : `${day}: ${date}`, ...row, hours]
+        : ['', ...row, ''],
+    )
+  })
+}
+
+/** What two people cannot do in these days, with the hours that it would still take. */
+export function workLeftRows(context: ComposeContext): TableRows {
+  const planned = plannedWork(context)
+  if (!planned) return []
+  const byJob = new Map<string, Left>()
+  for (const l of planned.plan.left)
+    byJob.set(l.id, { ...l, time: l.time + (byJob.get(l.id)?.time ?? 0) })
+  return [...byJob.values()].map(({ id, time }) => [planned.jobOf(id).does, timeOf(time, context)])
+}

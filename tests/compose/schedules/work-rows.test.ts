@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest'
+import { demoManual, demos } from '../../support/demo.ts'
+
+/** Minutes of every "2 h 35 min", "8 h" or "40 min" in a text. */
+const minutesIn = (text: string): readonly number[] =>
+  [...text.matchAll(/(?:(\d+) h)?(?:\s?(\d+) min)?/g)]
+    .filter((m) => m[0] !== '')
+    .map((m) => Number(m[1] ?? 0) * 60 + Number(m[2] ?? 0))
+
+/** Printed times are rounded up to five minutes, each on its own. */
+const rounding = 5
+
+describe.each(demos)('the ten days of %s', (id) => {
+  const tablesOf = async (): Promise<ReadonlyMap<string, readonly (readonly string[])[]>> => {
+    const { manual } = await demoManual(id)
+    const plan = manual.schedules.find((s) => s.id === 'ten-days')
+    return new Map(plan?.tables.map((t) => [t.id, t.rows as readonly (readonly string[])[]]))
+  }
+
+  it('are ten, and nobody works longer than a shift on any', async () => {
+    const days = (await tablesOf()).get('ten-days')?.filter((r) => r[0] !== '') ?? []
+    expect(days.map((r) => Number.parseInt(r[0] ?? '', 10))).toEqual([
+      1, 2, 3, 4, 5, 6, 7, 8, 9, 10,
+    ])
+    for (const day of days) {
+      const hours = minutesIn(day[4] ?? '')
+      expect(hours, day[0]).toHaveLength(2)
+      for (const h of hours) expect(h, day[0]).toBeLessThanOrEqual(8 * 60)
+    }
+  })
+
+  it('say as hours of a day what its work adds up to for each person', async () => {
+    const tables = await tablesOf()
+    const daily = tables.get('ten-days-daily') ?? []
+    const rows = tables.get('ten-days') ?? []
+    const heads = rows.flatMap((r, i) => (r[0] === '' ? [] : [i]))
+    heads.forEach((start, d) => {
+      const parts = [
+        ...rows.slice(start, heads[d + 1]).map((r) => ({ who: r[2], takes: r[3] ?? '' })),
+        ...daily
+          .filter((r) => Number(r[1]) <= d + 1)
+          .map((r) => ({ who: r[2], takes: r[3] ?? '' })),
+      ]
+      const [you = 0, helper = 0] = minutesIn(rows[start]?.[4] ?? '')
+      const sum = parts.reduce(
+        (total, p) => total + (minutesIn(p.takes)[0] ?? 0) * (p.who === 'Both' ? 2 : 1),
+        0,
+      )
+      expect(Math.abs(sum - you - helper)).toBeLessThanOrEqual(rounding * (2 * parts.length + 2))
+    })
+  })
+
+  it('find room for all but work that may be left in the middle', async () => {
+    const tables = await tablesOf()
+    const over = (tables.get('ten-days-over') ?? []).map((r) => r[0] ?? '')
+    for (const text of over) expect(text).toMatch(/^(Move material|Rake the build-up|Set the )/)
+    const said = (tables.get('ten-days') ?? []).map((r) => r[1] ?? '').join()
+    expect(said).toContain('Last inspection')
+    expect(said).toContain('Train the volunteers')
+  })
+
+  it('ask for no machine that is not here', async () => {
+    const { manual } = await demoManual(id)
+    const can = new Set(manual.machines.flatMap((m) => m.can))
+    const text = [...(await tablesOf())]
+      .filter(([table]) => table === 'ten-days' || table === 'ten-days-daily')
+      .flatMap(([, rows]) => rows.flat())
+      .join()
+    expect(text.includes('with the blade')).toBe(can.has('draw'))
+    expect(text.includes('[Water]')).toBe(can.has('spray'))
+  })
+})
