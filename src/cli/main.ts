@@ -2,6 +2,17 @@ import { Command, CommanderError } from 'commander'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { PreviewOptions } from './preview/preview.ts'
 
+/** How a facility is chosen, and what other inputs do. */
+const explainExamples = `
+Examples:
+  npm run explain -- content/facilities/ostmere harrow.time speed="4 mph"
+                              Ostmere's harrow at another speed
+  npm run explain -- --facility content/facilities/ostmere W-20
+                              the same facility, named by option
+  npm run explain -- --all heat temperature="95 °F" humidity="40 %"
+                              a calculation with all inputs of your own
+`
+
 const exitCodes = `
 Exit codes:
   0   done
@@ -50,25 +61,25 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
       done(await (await import('./check.ts')).check(folder, io)),
     )
   p.command('explain')
-    .description(
-      'print the working of a figure, also with other inputs; without one, list all calculations',
-    )
+    .description('print the working of a figure, also with other inputs; without one, list all')
     .argument(
       '[figure]',
-      'such as grade.time, grade, or W-20; before it a facility folder, if not the demo',
+      'such as grade.time, grade, or W-20; before it a facility folder, if not the demo; with --all the name of any calculation',
     )
     .argument(
       '[inputs...]',
       'inputs to work it with, such as speed="4 mph"; the rest stay as the facility has them',
     )
     .option('--facility <folder>', facilityHelp)
+    .option('--all', 'calculations for inputs of your own, also those of no facility')
     .option('--json', 'print the same entry as in figures.json')
+    .addHelpText('after', explainExamples)
     .addHelpText('after', exitCodes)
     .action(
       async (
         figure: string | undefined,
         inputs: string[],
-        options: { facility?: string; json?: boolean },
+        options: { facility?: string; json?: boolean; all?: boolean },
       ) => done(await (await import('./explain/explain.ts')).explain(figure, inputs, options, io)),
     )
   p.command('preview')

@@ -43,6 +43,17 @@ export type Told = Readonly<
   Record<string, string | { readonly si: number; readonly kind: KindName }>
 >
 
+/**
+ * Partial values behind an output, as a table: readings with what each adds, or steps that no
+ * single formula holds.
+ */
+export type Steps = {
+  /** TeX of each column's head; numbers are SI of the kind, or bare where there is none. */
+  readonly columns: readonly { readonly symbol: string; readonly kind?: KindName }[]
+  /** Numbers, or TeX; what has no value in a row is empty. */
+  readonly rows: readonly (readonly (number | string)[])[]
+}
+
 /** One small pure function with everything a reader needs to check it, save words. */
 export type Calculation = {
   readonly id: string
@@ -55,6 +66,8 @@ export type Calculation = {
   readonly told?: Told
   /** What stands in `\\text{…}` of the formulas and is a word, not a unit. */
   readonly terms?: readonly string[]
+  /** Tables that `explain` prints besides the formulas, by their ids. */
+  readonly steps?: Readonly<Record<string, (x: Readonly<Record<string, number>>) => Steps>>
   /** SI numbers in, SI numbers out, not rounded except to whole things (laps, loads). */
   readonly compute: (
     x: Readonly<Record<string, number>>,
@@ -85,6 +98,7 @@ export function calculation<
   readonly refusals?: readonly R[]
   readonly told?: Told
   readonly terms?: readonly string[]
+  readonly steps?: Readonly<Record<string, (x: Readonly<Record<NoInfer<I>, number>>) => Steps>>
   readonly compute: (
     x: Readonly<Record<I, number>>,
   ) => Readonly<Record<O, number | Refusal<NoInfer<R>>>>

@@ -22,6 +22,9 @@ export type Computed = {
   readonly engine: Engine
   readonly locale: Locale
   readonly capabilities: ReadonlySet<Capability>
+  /** Paths of the facts that there are here, with what is no quantity but decides. */
+  readonly known: ReadonlySet<string>
+  readonly data: Readings
   readonly words: ComputeWords
 }
 
@@ -60,6 +63,8 @@ export function computeFacility(facility: Facility, words: ComputeWords): Comput
     engine: createEngine(uses, facts, locale, words.worksheets),
     locale,
     capabilities: here,
+    known,
+    data,
     words,
   }
 }

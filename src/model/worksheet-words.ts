@@ -16,6 +16,8 @@ type CalculationWords = {
   readonly refusals?: Readonly<Record<string, string>> | undefined
   /** Words inside its formulas. */
   readonly terms?: Readonly<Record<string, string>> | undefined
+  /** Titles of the tables of its steps. */
+  readonly steps?: Readonly<Record<string, string>> | undefined
 }
 
 /** A worksheet of the manual: its number, which is never given to another, and its own title. */

@@ -45,10 +45,49 @@ describe('explain', () => {
     expect(out).toMatch(/^\d worksheets work with "coverage"/)
     expect(out).toContain('harrow')
   })
-  it('says that a figure is known which this facility has not', async () => {
-    expect(await run('explain', 'condition.time')).toMatchObject({
+  it('says which machine a facility lacks for a figure, with the key that would supply it', async () => {
+    const { code, err } = await run('explain', 'condition.time')
+    expect(code).toBe(2)
+    expect(err).toContain(
+      'a machine that can "condition" (equipment: can: [condition], with width)',
+    )
+  })
+  it('prints every term of the heat index, and of what it is made', async () => {
+    const { out } = await run('explain', 'heat')
+    expect(out).toContain('- 0.00000199 × 83² × 74² = 89.5 °F')
+    expect(out).not.toContain('…')
+  })
+  it('prints the steps of daylight and takes a day as a date', async () => {
+    const winter = await run('explain', 'daylight', 'day=2027-01-15', 'zone=-6 h')
+    expect(winter.out).toMatch(/^ {2}day +D += 2027-01-15/m)
+    expect(winter.out).toMatch(/cos H = .*\n +\d+\.\d+ /)
+    expect(await run('explain', 'daylight', 'day=215')).toMatchObject({
       code: 2,
-      err: expect.stringContaining('this one lacks'),
+      err: expect.stringContaining('expected a date such as "2027-08-03"'),
+    })
+  })
+  it('gives a result in the unit of its formula too', async () => {
+    const { out } = await run('explain', 'air.rate')
+    expect(out).toContain('mm/day = 0.17505 in/day')
+    expect(out).toContain('(28.333 °C in the formula)')
+  })
+  it('lists the calculations of no facility and works one with all inputs typed', async () => {
+    const list = await run('explain', '--all')
+    expect(list.out).toMatch(/^coverage +.*straight, radius/m)
+    expect(list.out).not.toMatch(/^depth-survey/m)
+    const { code, out } = await run(
+      ...['explain', '--all', 'wind-chill', 'air=0 °F', 'wind=15 mph', '--json'],
+    )
+    expect([code, JSON.parse(out)[0].printed]).toEqual([0, '−19 °F'])
+  })
+  it('says which inputs a calculation of no facility still needs', async () => {
+    expect(await run('explain', '--all', 'wind-chill', 'air=0 °F')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('wind="5 mph"'),
+    })
+    expect(await run('explain', '--all', 'wind-chil')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('did you mean "wind-chill"?'),
     })
   })
   it('takes back a minus as it prints one', async () => {

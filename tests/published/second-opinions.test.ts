@@ -1,7 +1,7 @@
 import { convert, type Unit } from 'convert'
 import suncalc from 'suncalc'
 import { describe, expect, it } from 'vitest'
-import { horizon, sunTimes } from '../../src/compute/daylight/sun.ts'
+import { sunEvent } from '../../src/compute/daylight/sun.ts'
 import { parseQuantity } from '../../src/model/quantity/parse-quantity.ts'
 
 // Independent libraries of others, asked the same questions. They are no sources; where they
@@ -39,7 +39,7 @@ describe('second opinion on sunrise and sunset: suncalc (BSD-2-Clause)', () => {
     [-37.8, 145, '2027-12-20', 11],
     [60.2, 24.9, '2027-03-20', 2],
   ])('at %f, %f on %s', (latitude, longitude, date, zone) => {
-    const ours = sunTimes(date, latitude, longitude, zone, horizon)
+    const at = (side: -1 | 1) => sunEvent({ date, latitude, longitude, zone }, side)?.minutes
     const theirs = suncalc.getTimes(
       new Date(Date.parse(`${date}T12:00:00Z`) - zone * 3_600_000),
       latitude,
@@ -47,7 +47,7 @@ describe('second opinion on sunrise and sunset: suncalc (BSD-2-Clause)', () => {
     )
     const minutes = (at: Date): number =>
       (at.getTime() - Date.parse(`${date}T00:00:00Z`)) / 60_000 + zone * 60
-    expect(Math.abs((ours?.rise ?? 0) - minutes(theirs.sunrise))).toBeLessThan(3)
-    expect(Math.abs((ours?.set ?? 0) - minutes(theirs.sunset))).toBeLessThan(3)
+    expect(Math.abs((at(-1) ?? 0) - minutes(theirs.sunrise))).toBeLessThan(3)
+    expect(Math.abs((at(1) ?? 0) - minutes(theirs.sunset))).toBeLessThan(3)
   })
 })

@@ -2,44 +2,63 @@ import type { Computed } from '../../compute/compute-facility.ts'
 import { createEngine } from '../../compute/engine/engine.ts'
 import { type Binding, fixed, type Use } from '../../compute/uses/use.ts'
 import { didYouMean } from '../../model/closest.ts'
-import type { Worksheet } from '../../model/figure.ts'
+import { dayNumber, isDay } from '../../model/day.ts'
+import type { FigureInput, Worksheet } from '../../model/figure.ts'
 import { kindOf } from '../../model/quantity/kinds.ts'
 import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
 import { dimensionless, sameDims } from '../../model/quantity/units.ts'
 
 /** Values in SI by the names of a worksheet's inputs. */
-type Given = ReadonlyMap<string, number>
+export type Given = ReadonlyMap<string, number>
 
 /** Kinds of things that come whole. */
 const counted: ReadonlySet<string> = new Set(['count', 'whole'])
 
-/** `width="9 ft"` as a name and a value, or what is wrong with it. */
-function readInput(text: string, sheet: Worksheet): readonly [string, number] | string {
-  const [name = '', ...rest] = text.split('=')
-  const input = sheet.inputs.find((i) => i.name === name)
-  if (!input) {
-    const known = sheet.inputs.map((i) => i.name)
-    const hint = didYouMean(name, known) ?? `it has: ${known.join(', ')}`
-    return `${text}: ${sheet.id} has no input "${name}"; ${hint}`
-  }
-  const kind = kindOf(input.kind)
-  const parsed = parseQuantity(rest.join('='), { plain: sameDims(kind.dims, dimensionless) })
-  if (!parsed.ok)
-    return `${text}: ${parsed.fault.message}; expected ${kind.means} such as "${kind.example}"`
+/** An input that may be typed. */
+export type TypedInput = Pick<FigureInput, 'name' | 'kind' | 'label'>
+
+/** The value of an input as it is typed, SI, or what is wrong with it. */
+function readValue(text: string, { kind: name, label }: TypedInput): number | string {
+  const kind = kindOf(name)
+  const expected = `expected ${kind.means} such as "${kind.example}"`
+  if (name === 'date') return isDay(text) ? dayNumber(text) : `no date; ${expected}`
+  const parsed = parseQuantity(text, { plain: sameDims(kind.dims, dimensionless) })
+  if (!parsed.ok) return `${parsed.fault.message}; ${expected}`
   if (!sameDims(parsed.quantity.dims, kind.dims))
-    return `${text}: not ${kind.means}; expected such as "${kind.example}"`
+    return `not ${kind.means}; expected such as "${kind.example}"`
   const { si } = parsed.quantity
-  if (counted.has(input.kind) && !Number.isInteger(si))
-    return `${text}: ${input.label} are counted; expected a whole number`
-  return [name, si]
+  return counted.has(name) && !Number.isInteger(si)
+    ? `${label} are counted; expected a whole number`
+    : si
 }
 
-/** Inputs as they are typed, by the names of the worksheet's inputs; all faults at once. */
+/** `width="9 ft"` as a name and a value, or what is wrong with it. */
+function readInput(
+  text: string,
+  of: string,
+  inputs: readonly TypedInput[],
+): readonly [string, number] | string {
+  const [name = '', ...rest] = text.split('=')
+  const input = inputs.find((i) => i.name === name)
+  if (!input) {
+    const known = inputs.map((i) => i.name)
+    const hint = didYouMean(name, known) ?? `it has: ${known.join(', ')}`
+    return `${text}: ${of} has no input "${name}"; ${hint}`
+  }
+  const value = readValue(rest.join('='), input)
+  return typeof value === 'string' ? `${text}: ${value}` : [name, value]
+}
+
+/**
+ * Inputs as they are typed, by their names; all faults at once.
+ * @param of The worksheet or calculation that they are for.
+ */
 export function readInputs(
   texts: readonly string[],
-  sheet: Worksheet,
+  of: string,
+  inputs: readonly TypedInput[],
 ): { readonly values: Given; readonly faults: readonly string[] } {
-  const read = texts.map((text) => readInput(text, sheet))
+  const read = texts.map((text) => readInput(text, of, inputs))
   const names = texts.map((text) => text.split('=')[0])
   const twice = names.filter((name, i) => names.indexOf(name) < i)
   return {

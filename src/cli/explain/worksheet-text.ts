@@ -1,7 +1,19 @@
 import { roundingText } from '../../compose/figures-file.ts'
+import type { Calculation } from '../../compute/calculation.ts'
 import { formulaText } from '../../compute/formula/formula-text.ts'
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
 import type { Manual } from '../../model/manual.ts'
+import { exactNumber } from '../../model/quantity/format-exact.ts'
+import { type Locale, styleOf } from '../../model/quantity/format-quantity.ts'
+import type { WorksheetWords } from '../../model/worksheet-words.ts'
+import { stepsText } from './steps-text.ts'
+
+/** What a worksheet was worked with. */
+export type Worked = {
+  readonly calculation: Calculation
+  readonly locale: Locale
+  readonly words: WorksheetWords
+}
 
 function origin({ provenance: p }: FigureInput): string {
   switch (p.kind) {
@@ -20,9 +32,17 @@ function origin({ provenance: p }: FigureInput): string {
   }
 }
 
+/** The number that a formula asks for in a unit of its own, where the value is printed in another. */
+function inFormula({ name, kind, si }: FigureInput, { calculation, locale }: Worked): string {
+  const unit = calculation.inputs[name]?.formulaUnit
+  return unit === undefined || unit === styleOf(kind, locale.system).unit
+    ? ''
+    : ` (${`${exactNumber(si, unit)} ${unit}`.trim()} in the formula)`
+}
+
 /** The name by which an input may be given, its symbol in formulas, its value. */
-const inputText = (i: FigureInput): string =>
-  `  ${i.name.padEnd(14)} ${formulaText(i.symbol).padEnd(6)} = ${i.text.padEnd(14)} ${i.label}\n  ${' '.repeat(38)} ${origin(i)}`
+const inputText = (i: FigureInput, worked: Worked): string =>
+  `  ${i.name.padEnd(14)} ${formulaText(i.symbol).padEnd(6)} = ${i.text.padEnd(14)} ${i.label}${inFormula(i, worked)}\n  ${' '.repeat(38)} ${origin(i)}`
 
 function outputText(output: Worksheet['outputs'][number], { formulas }: Worksheet): string[] {
   const { id, label, value, estimate } = output
@@ -38,19 +58,24 @@ function outputText(output: Worksheet['outputs'][number], { formulas }: Workshee
   ]
 }
 
-/** A worksheet for the terminal. */
-export function worksheetText(sheet: Worksheet, { sources, facility }: Manual): string {
+/** A worksheet for the terminal, with the tables of its steps. */
+export function worksheetText(
+  sheet: Worksheet,
+  { sources, facility }: Manual,
+  worked: Worked,
+): string {
   return [
     facility.name,
-    `${sheet.number}  ${sheet.title}`,
+    `${sheet.number}  ${sheet.title}`.trim(),
     '',
     sheet.about,
     '',
     'What goes in (the first word is the name to give it by)',
-    ...sheet.inputs.map(inputText),
+    ...sheet.inputs.map((i) => inputText(i, worked)),
     '',
     'What comes out',
     ...sheet.outputs.flatMap((o) => outputText(o, sheet)),
+    ...stepsText(sheet, worked.calculation, worked.locale, worked.words),
     'Sources',
     ...sheet.sources.map((id) => `  ${sources.find((s) => s.id === id)?.text ?? id}`),
   ].join('\n')

@@ -1,14 +1,12 @@
 import type { Engine } from '../../compute/engine/engine.ts'
 import { factPathOf } from '../../compute/uses/ids.ts'
-import { addDays, dayOfYear, monthOf } from '../../model/day.ts'
+import { dayNumber, dayOf, monthOf } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { ComposeContext } from '../context.ts'
 
-/** Day of the year of the middle of a month. */
-const middle = (month: number): number => dayOfYear(`2027-${String(month).padStart(2, '0')}-15`)
-
-const monthOfDay = (number: number): number => monthOf(addDays('2027-01-01', number - 1))
+/** The middle of a month. */
+const middle = (month: number): number => dayNumber(`2027-${String(month).padStart(2, '0')}-15`)
 
 /** The facility as it is in one month of the year; `own` is the month of the fair. */
 export type MonthEngine = { readonly month: number; readonly own: boolean; readonly engine: Engine }
@@ -18,7 +16,7 @@ export function monthEngines({
   engine,
   facility,
 }: Pick<ComposeContext, 'engine' | 'facility'>): readonly MonthEngine[] {
-  const fairDay = engine.si('fair.day-of-year')
+  const fairDay = engine.si('fair.day')
   return (facility.file.climate ?? [])
     .toSorted((a, b) => a.month - b.month)
     .map(({ month, ...climate }) => {
@@ -26,13 +24,13 @@ export function monthEngines({
         factPathOf(`climate.${key}`),
         (value as unknown as Quantity).si,
       ])
-      const own = fairDay !== undefined && monthOfDay(fairDay) === month
+      const own = fairDay !== undefined && monthOf(dayOf(fairDay)) === month
       // The month of the fair stands for its first race day, as all other figures do.
       const day = own ? fairDay : middle(month)
       return {
         month,
         own,
-        engine: engine.vary(new Map<FactPath, number>([...given, ['fair.day-of-year', day]])),
+        engine: engine.vary(new Map<FactPath, number>([...given, ['fair.day', day]])),
       }
     })
 }

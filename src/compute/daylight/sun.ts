@@ -1,4 +1,4 @@
-import { dayNumber } from '../../model/day.ts'
+import { dayNumber, dayOf } from '../../model/day.ts'
 
 /**
  * Sunrise and sunset: NOAA Global Monitoring Laboratory, solar calculations (after Meeus,
@@ -21,6 +21,17 @@ export type SunGeometry = {
   readonly obliquity: number
   readonly declination: number
   readonly equationOfTime: number
+}
+
+/** The sun at one moment of a day, with what it was worked out from. */
+export type SunEvent = {
+  /** Minutes after local midnight. */
+  readonly minutes: number
+  /** The moment worked with, minutes after midnight UTC. */
+  readonly moment: number
+  readonly sun: SunGeometry
+  /** Hour angle, degrees. */
+  readonly angle: number
 }
 
 /** The sun at a time in Julian centuries from the year 2000; equation of time in minutes. */
@@ -83,36 +94,50 @@ export function riseAngle(
   return Math.abs(c) > 1 ? undefined : Math.acos(c) / rad
 }
 
-export type SunTimes = { readonly rise: number; readonly noon: number; readonly set: number }
+/** Where and on which day, in degrees and hours; east and north positive. */
+export type SunPlace = {
+  /** `YYYY-MM-DD`. */
+  readonly date: string
+  readonly latitude: number
+  readonly longitude: number
+  /** Hours ahead of UTC on that day. */
+  readonly zone: number
+}
 
 /**
- * Sunrise, noon and sunset in minutes after local midnight; undefined where there is none.
- * @param date `YYYY-MM-DD`.
- * @param latitude Degrees, north positive.
- * @param longitude Degrees, east positive.
- * @param zone Hours ahead of UTC on that day.
- * @param zenith Zenith angle that counts as rising and setting.
+ * The sun at a zenith angle in the morning (−1) or in the evening (1), or at noon (0); undefined
+ * where it does not reach the angle that day. Worked at the event itself: three rounds bring it to
+ * a second.
  */
-export function sunTimes(
-  date: string,
-  latitude: number,
-  longitude: number,
-  zone: number,
+export function sunEvent(
+  { date, latitude, longitude, zone }: SunPlace,
+  side: -1 | 0 | 1,
   zenith = horizon,
-): SunTimes | undefined {
-  /** Worked at the event itself: three rounds bring it to a second. */
-  const event = (side: -1 | 0 | 1): number | undefined => {
-    let minutes = 720 - 4 * longitude
-    for (let round = 0; round < 3; round++) {
-      const sun = sunGeometry(julianCentury(date, minutes))
-      const angle = side === 0 ? 0 : riseAngle(latitude, sun.declination, zenith)
-      if (angle === undefined) return undefined
-      minutes = 720 - 4 * (longitude - side * angle) - sun.equationOfTime
-    }
-    return minutes + 60 * zone
+): SunEvent | undefined {
+  let moment = 720 - 4 * longitude
+  let event: SunEvent | undefined
+  for (let round = 0; round < 3; round++) {
+    const sun = sunGeometry(julianCentury(date, moment))
+    const angle = side === 0 ? 0 : riseAngle(latitude, sun.declination, zenith)
+    if (angle === undefined) return undefined
+    const next = 720 - 4 * (longitude - side * angle) - sun.equationOfTime
+    event = { minutes: next + 60 * zone, moment, sun, angle }
+    moment = next
   }
-  const [rise, noon, set] = [event(-1), event(0), event(1)]
-  return rise === undefined || noon === undefined || set === undefined
-    ? undefined
-    : { rise, noon, set }
+  return event
 }
+
+const degrees = (radians: number): number => radians / rad
+
+/** The place of a calculation, whose angles are radians and whose times are seconds. */
+export const sunPlaceOf = (x: {
+  readonly day: number
+  readonly latitude: number
+  readonly longitude: number
+  readonly zone: number
+}): SunPlace => ({
+  date: dayOf(Math.round(x.day)),
+  latitude: degrees(x.latitude),
+  longitude: degrees(x.longitude),
+  zone: x.zone / 3600,
+})

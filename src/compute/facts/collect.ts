@@ -1,5 +1,5 @@
 import type { Capability } from '../../model/capability.ts'
-import { dayNumber, dayOfYear, monthOf, zoneOffset } from '../../model/day.ts'
+import { dayNumber, monthOf, zoneOffset } from '../../model/day.ts'
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
 import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
@@ -80,8 +80,7 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
   const at = (path: Path): Place => tree.placeOf(path)
   into.set('race-days.count', stated(days.length, at(['race-days'])))
   const dated = at(['race-days', days.indexOf(first), 'date'])
-  into.set('fair.day-of-year', stated(dayOfYear(first.date), dated))
-  into.set('fair.day-number', stated(dayNumber(first.date), dated))
+  into.set('fair.day', stated(dayNumber(first.date), dated))
   const zone =
     file.place['time-zone'] === undefined
       ? undefined

@@ -1,4 +1,4 @@
-import { dayNumber, dayOfYear, zoneOffset } from '../../model/day.ts'
+import { dayNumber, zoneOffset } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
 import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
@@ -18,8 +18,7 @@ export function raceDayValues(
   const interval = siOf(day.interval)
   const pause = siOf(day.break)
   return new Map<FactPath, number>([
-    ['fair.day-of-year', dayOfYear(day.date)],
-    ['fair.day-number', dayNumber(day.date)],
+    ['fair.day', dayNumber(day.date)],
     ['race-days.races', day.races],
     ['race-days.first-post', day['first-post']],
     ['race-days.break-every', siOf(day['break-every']) ?? 0],

@@ -151,7 +151,7 @@ export const cushionIs =
 /** Material is wanted, the fair is ahead, and the day to order it has gone by. */
 export const orderIsLate: Condition = ({ engine, today }) => {
   const days = engine.siOfAll({
-    fair: 'fair.day-number',
+    fair: 'fair.day',
     before: 'practice.order-before',
     lead: 'delivery.lead-time',
   })

@@ -6,7 +6,7 @@ import {
   styleOf,
   unitText,
 } from '../../model/quantity/format-quantity.ts'
-import { type Calculation, isRefusal, type Refusal } from '../calculation.ts'
+import { type Calculation, isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 import type { Formula } from './formula.ts'
 import { formulaTex } from './formula-tex.ts'
@@ -74,15 +74,31 @@ export function formulaLines(
       numbers:
         value === undefined || isRefusal(value)
           ? ''
-          : `${spec.symbol} = ${numbers()} = ${formulaTex(quantityFormula(exactText(value, spec.kind, locale)))}`,
+          : [`${spec.symbol} = ${numbers()}`, ...resultsIn(spec, value, locale)].join(' = '),
     }
   })
+}
+
+/**
+ * A result in the unit that its formula gives, where that is another than the one it is printed in,
+ * and in that one.
+ */
+function resultsIn({ kind, formulaUnit }: OutputSpec, value: number, locale: Locale): string[] {
+  const own = formulaUnit === '' ? undefined : formulaUnit
+  const texts = [
+    ...(own === undefined || own === styleOf(kind, locale.system).unit
+      ? []
+      : [`${exactNumber(value, own)} ${own.replace('m2', 'm²')}`]),
+    exactText(value, kind, locale),
+  ]
+  return texts.map((text) => formulaTex(quantityFormula(text)))
 }
 
 /** A result before rounding: five significant digits in the unit of its kind. */
 function exactText(si: number, kind: Parameters<typeof styleOf>[0], locale: Locale): string {
   const style = styleOf(kind, locale.system)
-  if (style.form === 'money' || style.form === 'clock') return formatExact(si, kind, locale)
+  if (style.form === 'money' || style.form === 'clock' || style.form === 'date')
+    return formatExact(si, kind, locale)
   const unit = unitText(style, locale)
   return unit === '' ? exactNumber(si, style.unit) : `${exactNumber(si, style.unit)} ${unit}`
 }

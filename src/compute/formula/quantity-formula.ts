@@ -19,11 +19,11 @@ const plain = /^(?<minus>[−-])?(?<money>[A-Z]*[$€£])?(?<whole>[\d,]+(?:\.\d
 
 /**
  * A printed quantity as part of a formula: `2 1/4 in` and `25 %` as the number, then its unit
- * upright; a time of day, `13:00` or `1:00 PM`, as it is.
+ * upright; a time of day, `13:00` or `1:00 PM`, and a date as they are.
  * @throws RangeError when it is no printed quantity.
  */
 export function quantityFormula(text: string): Formula {
-  if (/^\d+:\d\d( [AP]M)?$/.test(text)) return [upright(text)]
+  if (/^(\d+:\d\d( [AP]M)?|\d{4}-\d\d-\d\d)$/.test(text)) return [upright(text)]
   const read = (fractional.exec(text) ?? plain.exec(text))?.groups
   if (!read) throw new RangeError(`"${text}" is no printed quantity`)
   return [

@@ -83,7 +83,7 @@ function water(known: ReadonlySet<string>): Use[] {
     'climate.tmin',
     'place.latitude',
     'place.longitude',
-    'fair.day-of-year',
+    'fair.day',
     'fair.zone',
   ]
   if (!needed.every((path) => known.has(path))) return []
@@ -135,7 +135,7 @@ const training = use('lesson', lesson, {
 /** Until when there is light to work by: all night under lights, else until the last light. */
 function light(known: ReadonlySet<string>): Binding {
   if (known.has('lights')) return fixed(secondsPerDay, 'lit-track')
-  const sun = ['place.latitude', 'place.longitude', 'fair.zone', 'fair.day-of-year']
+  const sun = ['place.latitude', 'place.longitude', 'fair.zone', 'fair.day']
   return sun.every((path) => known.has(path))
     ? figure('daylight.dusk')
     : fixed(secondsPerDay, 'light-unknown')

@@ -21,6 +21,16 @@ const sampleDay: SurveyDay = {
   ),
 }
 
+/** Calculations over readings, which cannot be typed. */
+export const ofReadings: ReadonlySet<string> = new Set([
+  'level-survey',
+  'depth-survey',
+  'depth-balance',
+  'weather-record',
+  'sieve-analysis',
+  'base-density',
+])
+
 /** Data of every kind, so that uses made with it have every figure there can be. */
 export const sampleReadings = {
   depths: sampleDay,

@@ -56,7 +56,7 @@ function rain(known: ReadonlySet<string>): readonly Use[] {
     { id: 'rain-flattened', clock: 'back-flattened', surface: 'flattened' },
     { id: 'rain-rolled', clock: 'back-rolled', surface: 'rolled' },
   ] as const
-  const clock = all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone')
+  const clock = all(known, 'place.latitude', 'place.longitude', 'fair.day', 'fair.zone')
   return states.flatMap(({ id, clock: clockId, surface }) => [
     use(id, rainBalance, {
       ...uncertain(surface),
@@ -87,12 +87,12 @@ function rain(known: ReadonlySet<string>): readonly Use[] {
 }
 
 function air(known: ReadonlySet<string>): Use[] {
-  if (!all(known, 'climate.tmax', 'climate.tmin', 'place.latitude', 'fair.day-of-year')) return []
+  if (!all(known, 'climate.tmax', 'climate.tmin', 'place.latitude', 'fair.day')) return []
   const shared = {
     tmax: fact('climate.tmax'),
     tmin: fact('climate.tmin'),
     latitude: fact('place.latitude'),
-    day: fact('fair.day-of-year'),
+    day: fact('fair.day'),
   }
   const whole = all(known, 'climate.humidity', 'climate.wind', 'climate.sun', 'place.elevation')
   return [
@@ -161,12 +161,12 @@ export const weatherUses = (known: ReadonlySet<string>): readonly Use[] => [
         }),
       ]
     : []),
-  ...(all(known, 'place.latitude', 'place.longitude', 'fair.day-number', 'fair.zone')
+  ...(all(known, 'place.latitude', 'place.longitude', 'fair.day', 'fair.zone')
     ? [
         use('daylight', daylight, {
           latitude: fact('place.latitude'),
           longitude: fact('place.longitude'),
-          day: fact('fair.day-number'),
+          day: fact('fair.day'),
           zone: fact('fair.zone'),
         }),
       ]

@@ -1,6 +1,12 @@
 import { secondsPerDay } from '../../model/day.ts'
-import { daylightHours } from '../../model/day-length.ts'
 import { calculation, refuse } from '../calculation.ts'
+import {
+  dayInput,
+  dayLengthOutputs,
+  dayLengthSteps,
+  latitudeInput,
+  yearDayTerms,
+} from './sun-on-a-day.ts'
 import { wetSurface } from './wet-surface.ts'
 
 /**
@@ -14,14 +20,15 @@ export const drying = calculation({
   inputs: {
     rate: { symbol: 'ET_o', kind: 'dailyWater', range: [0, 3e-7] },
     depth: { symbol: 'd', kind: 'waterDepth', range: [0.0001, 0.013] },
-    latitude: { symbol: '\\varphi', kind: 'fineAngle', range: [-1.16, 1.16] },
-    day: { symbol: 'J', kind: 'count', range: [1, 366] },
+    latitude: latitudeInput,
+    day: dayInput,
   },
   outputs: {
+    ...dayLengthOutputs,
     daylight: {
       symbol: 'N',
       kind: 'hours',
-      tex: '\\frac{24\\,\\text{h}}{\\pi}\\,\\omega_s(@latitude,\\,@day)',
+      tex: '\\frac{24\\,\\text{h}}{\\pi}\\,@sunset',
     },
     peak: {
       symbol: 'E',
@@ -30,14 +37,16 @@ export const drying = calculation({
     },
     hours: { symbol: 't', kind: 'duration', tex: '\\frac{@depth}{@peak}', round: 'down' },
   },
+  terms: yearDayTerms,
   refusals: ['nothing-dries'],
   compute: (x) => {
-    const daylight = daylightHours(x.latitude, x.day) * 3600
+    const steps = dayLengthSteps(x)
+    const daylight = (steps.sunset * secondsPerDay) / Math.PI
     const peak = (wetSurface * x.rate * secondsPerDay * Math.PI) / (2 * daylight)
     if (!(daylight > 0 && peak > 0)) {
       const no = refuse('nothing-dries')
-      return { daylight, peak: no, hours: no }
+      return { ...steps, daylight, peak: no, hours: no }
     }
-    return { daylight, peak, hours: x.depth / peak }
+    return { ...steps, daylight, peak, hours: x.depth / peak }
   },
 })

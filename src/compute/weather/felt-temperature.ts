@@ -3,7 +3,8 @@
  * percent, wind in mph.
  */
 
-function regression(t: number, rh: number): number {
+/** The sum of nine terms, °F. */
+export function regression(t: number, rh: number): number {
   return (
     -42.379 +
     2.04901523 * t +
@@ -17,18 +18,23 @@ function regression(t: number, rh: number): number {
   )
 }
 
-function adjustment(t: number, rh: number): number {
+/** What very dry or very moist air changes, °F. */
+export function adjustment(t: number, rh: number): number {
   if (rh < 13 && t >= 80 && t <= 112)
     return -((13 - rh) / 4) * Math.sqrt((17 - Math.abs(t - 95)) / 17)
   return rh > 85 && t >= 80 && t <= 87 ? ((rh - 85) / 10) * ((87 - t) / 5) : 0
 }
+
+/** A first guess, °F; below 80 it is the answer. */
+export const simpleIndex = (t: number, rh: number): number =>
+  0.5 * (t + 61 + 1.2 * (t - 68) + 0.094 * rh)
 
 /**
  * Heat index in the shade, °F (Weather Prediction Center, heat index equation). Full sun adds up to
  * 15 °F. The printed chart leaves the adjustments for very dry and very moist air out.
  */
 export function heatIndex(t: number, rh: number): number {
-  const simple = 0.5 * (t + 61 + 1.2 * (t - 68) + 0.094 * rh)
+  const simple = simpleIndex(t, rh)
   return simple < 80 ? simple : regression(t, rh) + adjustment(t, rh)
 }
 

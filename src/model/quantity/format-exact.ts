@@ -37,6 +37,7 @@ export function formatExact(
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
   if (
     style.form === 'clock' ||
+    style.form === 'date' ||
     Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)
   )
     return formatQuantity(si, kind, locale, 'nearest').text

@@ -1,3 +1,4 @@
+import { dayOf } from '../day.ts'
 import { timeOfDay } from '../time-of-day.ts'
 import { type KindName, kindOf, type Rounding, type Style, type UnitSystem } from './kinds.ts'
 import { decimalText, moneyText } from './number-text.ts'
@@ -142,6 +143,10 @@ export function formatQuantity(
     const at = timeOfDay(value, locale.system)
     const text = `${at.number} ${at.unit}`.trimEnd()
     return { ...at, text, rounding: roundedAs(s, 'min') }
+  }
+  if (s.form === 'date') {
+    const text = dayOf(value)
+    return { number: text, unit: '', text, rounding: roundedAs(s, '') }
   }
   if (s.form === 'money') {
     const number = moneyText(value, locale.currency, s.step < 1 ? 2 : 0)

@@ -12,9 +12,9 @@ export type Style = Rounding & {
   readonly label?: string
   /**
    * `fraction`: 2 1/4; `decimal`: as many places as the step has; `duration`: 1 h 25 min; `clock`:
-   * 6:34.
+   * 6:34; `date`: 2027-08-03.
    */
-  readonly form: 'fraction' | 'decimal' | 'duration' | 'clock' | 'money'
+  readonly form: 'fraction' | 'decimal' | 'duration' | 'clock' | 'date' | 'money'
 }
 
 type Kind = {
@@ -346,6 +346,12 @@ export const kinds = {
     means: 'a time of day',
     example: '1:30 PM',
     ...both(style('min', 15, { form: 'clock' })),
+  },
+  date: {
+    dims: [0, 0, 0, 0, 0, 0],
+    means: 'a date',
+    example: '2027-08-03',
+    ...both(style('', 1, { form: 'date' })),
   },
   soundLevel: {
     dims: [0, 0, 0, 0, 0, 0],

@@ -16,6 +16,7 @@ const calculation = z.strictObject({
   outputs: z.record(name, line),
   refusals: z.record(id, line).optional(),
   terms: z.record(id, line).optional(),
+  steps: z.record(id, line).optional(),
 })
 
 /** A worksheet of the manual: its number is never given to another, even when it is gone. */

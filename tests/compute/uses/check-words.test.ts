@@ -44,7 +44,7 @@ function fileOf(path: string, text: string) {
   return { value, tree, path: [], schema: worksheets }
 }
 
-const declared = { uses: { ground: [area], second: [area] }, reasons: ['as-at-sea'] }
+const declared = { uses: { ground: [area], second: [area] }, loose: [], reasons: ['as-at-sea'] }
 
 const problemsOf = (text: string): readonly string[] =>
   worksheetWordProblems([fileOf('oval.yaml', text)], declared).map(

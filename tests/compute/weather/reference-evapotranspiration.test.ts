@@ -4,6 +4,7 @@ import {
   evapotranspiration,
   evapotranspirationByTemperature,
 } from '../../../src/compute/weather/reference-evapotranspiration.ts'
+import { dayNumber } from '../../../src/model/day.ts'
 
 const kelvin = (c: number): number => c + 273.15
 
@@ -23,7 +24,7 @@ const example17 = {
   tmax: kelvin(34.8),
   tmin: kelvin(25.6),
   latitude: radians(13.73),
-  day: 105,
+  day: dayNumber('2027-04-15'),
   humidity: 2.85 / 4.42,
   wind: 2,
   height: 2,
@@ -71,7 +72,7 @@ describe('evapotranspiration', () => {
             tmax: kelvin(26.6),
             tmin: kelvin(14.8),
             latitude: radians(45.72),
-            day: 196,
+            day: dayNumber('2027-07-15'),
           }),
           'rate',
         ),

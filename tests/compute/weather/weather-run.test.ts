@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { evapotranspiration } from '../../../src/compute/weather/reference-evapotranspiration.ts'
 import { observedEvapotranspiration, weatherRun } from '../../../src/compute/weather/weather-run.ts'
+import { dayNumber } from '../../../src/model/day.ts'
 import type { WeatherDay } from '../../../src/model/weather.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, whole } from '../support/realistic.ts'
@@ -35,7 +36,7 @@ describe('a record of weather', () => {
       tmax: 302,
       tmin: 289,
       latitude: place.latitude,
-      day: 187,
+      day: dayNumber(weather().date),
       humidity: 0.7,
       wind: 3,
       height: 10,

@@ -45,6 +45,7 @@ describe('formatQuantity', () => {
           'minutes',
           'clock',
           'quarterClock',
+          'date',
         ].includes(k),
     ) as KindName[]
     fc.assert(

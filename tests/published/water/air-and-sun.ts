@@ -2,8 +2,8 @@ import {
   civilTwilight,
   julianCentury,
   riseAngle,
+  sunEvent,
   sunGeometry,
-  sunTimes,
 } from '../../../src/compute/daylight/sun.ts'
 import {
   airPressure,
@@ -123,16 +123,22 @@ function geometry(t: number): Answers {
 }
 
 function riseAndSet(x: Inputs): Answers {
-  const s = sunTimes(day(x), x.n('lat'), x.n('lon'), x.n('tz'))
-  if (!s) throw new Error('the sun does not rise')
-  const twilight = sunTimes(day(x), x.n('lat'), x.n('lon'), x.n('tz'), civilTwilight)
+  const place = {
+    date: day(x),
+    latitude: x.n('lat'),
+    longitude: x.n('lon'),
+    zone: x.n('tz'),
+  }
+  const at = (side: -1 | 0 | 1, zenith?: number) => sunEvent(place, side, zenith)?.minutes
+  const [rise, noon, set] = [at(-1), at(0), at(1)]
+  if (rise === undefined || set === undefined) throw new Error('the sun does not rise')
   return {
-    dawn_civil: twilight?.rise,
-    dusk_civil: twilight?.set,
-    sunrise: s.rise,
-    noon: s.noon,
-    sunset: s.set,
-    daylight_h: (s.set - s.rise) / 60,
+    dawn_civil: at(-1, civilTwilight),
+    dusk_civil: at(1, civilTwilight),
+    sunrise: rise,
+    noon,
+    sunset: set,
+    daylight_h: (set - rise) / 60,
   }
 }
 
