@@ -71,6 +71,13 @@ describe('explain', () => {
     expect(out).toContain('mm/day = 0.17505 in/day')
     expect(out).toContain('(28.333 °C in the formula)')
   })
+  it('prints the readings behind a sum with what each adds', async () => {
+    const { out } = await run('explain', 'balance')
+    const volumes = [...out.matchAll(/^ +[\d,]+ +[\d.]+ +[\d.]+ +[\d,.]+ +([\d.]+) +[\d.]+$/gm)]
+    expect(volumes.length).toBeGreaterThan(20)
+    const total = volumes.reduce((sum, [, over]) => sum + Number(over), 0)
+    expect(out).toContain(`= ${total.toFixed(2)} yd³`)
+  })
   it('lists the calculations of no facility and works one with all inputs typed', async () => {
     const list = await run('explain', '--all')
     expect(list.out).toMatch(/^coverage +.*straight, radius/m)

@@ -1,13 +1,9 @@
 import { afterAll, describe, expect, it } from 'vitest'
-import { useTable } from '../../src/compute/uses/use-table.ts'
+import { calculationsOf, declaredWorksheets } from '../../src/compute/uses/declared-worksheets.ts'
 import { factSpec } from '../../src/model/fact-spec.ts'
 import { type Case, compare, inputsOf, type Runner, titleOf } from './case.ts'
 
-const shown: ReadonlySet<string> = new Set(
-  Object.values(useTable)
-    .flat()
-    .map((calculation) => calculation.id),
-)
+const shown: ReadonlySet<string> = new Set([...calculationsOf(declaredWorksheets).keys()])
 
 /** Whether a manual or `explain` can show what a case checks. */
 export const isReached = ({ checks }: Case): boolean =>

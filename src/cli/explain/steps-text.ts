@@ -1,5 +1,6 @@
 import type { Calculation, Steps } from '../../compute/calculation.ts'
 import { formulaText } from '../../compute/formula/formula-text.ts'
+import { dayOf } from '../../model/day.ts'
 import type { Worksheet } from '../../model/figure.ts'
 import { exactNumber } from '../../model/quantity/format-exact.ts'
 import { type Locale, styleOf, unitText } from '../../model/quantity/format-quantity.ts'
@@ -20,6 +21,7 @@ const headText = ({ symbol, kind }: Column, locale: Locale): string => {
 
 function cellText(cell: number | string, column: Column | undefined, locale: Locale): string {
   if (typeof cell === 'string') return formulaText(cell)
+  if (column?.kind === 'date') return dayOf(cell)
   return column?.kind === undefined
     ? exactNumber(cell, '', digitsOfSteps)
     : exactNumber(cell, styleOf(column.kind, locale.system).unit, digitsOfReadings)

@@ -37,6 +37,20 @@ export const baseDensity = (tests: readonly DensityTest[]) =>
       },
       wetter: { symbol: '\\Delta w', kind: 'fineShare', tex: '@moisture - @best' },
     },
+    steps: {
+      tests: ({ highest }) => ({
+        columns: [
+          { symbol: '\\rho', kind: 'unitWeight' },
+          { symbol: 'w', kind: 'fineShare' },
+          { symbol: '\\frac{\\rho}{1 + w}', kind: 'unitWeight' },
+          { symbol: 'RC', kind: 'share' },
+        ],
+        rows: tests.map((t) => {
+          const dry = dryDensity(t.wet, t.moisture)
+          return [t.wet, t.moisture, dry, relativeCompaction(dry, highest)]
+        }),
+      }),
+    },
     compute: ({ highest, best }) => {
       const mean = (values: readonly number[]): number =>
         values.reduce((a, b) => a + b, 0) / values.length

@@ -72,6 +72,16 @@ export const sieveAnalysis = (test: SieveTest) => {
     told: { date: test.date },
     terms: ['finer-10', 'finer-30', 'finer-60'],
     refusals: ['sieves-miss-share', 'size-outside-sieves', 'sieves-miss-grit'],
+    steps: {
+      sieves: () => ({
+        columns: [
+          { symbol: 'd', kind: 'sieveSize' },
+          { symbol: 'p(d)', kind: 'share' },
+          { symbol: '\\ln d' },
+        ],
+        rows: curve.map(({ opening, passing }) => [opening, passing, Math.log(opening * 1000)]),
+      }),
+    },
     compute: ({ grit }) => {
       const [d10, d30, d60] = [grainSize(0.1, curve), grainSize(0.3, curve), grainSize(0.6, curve)]
       const [sand, coarser] = [between(fine, gravel, curve), coarserThan(fine, curve)]

@@ -27,6 +27,12 @@ export const haul = calculation({
     trucks: { symbol: 'n', kind: 'count', range: [1, 40] },
   },
   outputs: {
+    buckets: {
+      symbol: 'n_b',
+      kind: 'whole',
+      tex: '\\left\\lceil \\frac{@bed}{@weight\\,@bucket\\,@fill} \\right\\rceil',
+    },
+    way: { symbol: 't_w', kind: 'minutes', tex: '\\frac{@lap}{4 \\cdot @speed}' },
     load: {
       symbol: 't_l',
       kind: 'minutes',
@@ -35,7 +41,7 @@ export const haul = calculation({
     trip: {
       symbol: 'T',
       kind: 'minutes',
-      tex: '@load + 2 \\cdot \\frac{@lap}{4 \\cdot @speed} + @dump + @spot',
+      tex: '@load + 2 \\cdot @way + @dump + @spot',
     },
     balance: {
       symbol: 'n_1',
@@ -59,6 +65,8 @@ export const haul = calculation({
     const way = drivingTime(x.lap / 4, x.speed)
     const trip = tripTime({ load, haul: way, dump: x.dump, back: way, spot: x.spot })
     return {
+      buckets: wholeUp(x.bed / (x.weight * x.bucket * x.fill)),
+      way,
       load,
       trip,
       balance: wholeUp(trucksInBalance(trip, load)),

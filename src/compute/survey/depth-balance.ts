@@ -11,6 +11,14 @@ import { aroundRail, widthAt } from './along.ts'
 import { ringVolume } from './ring-volumes.ts'
 import { sectionParts } from './station-section.ts'
 import { surveyCells } from './survey-cells.ts'
+import { balanceSteps, endAreaSteps } from './survey-steps.ts'
+
+/** Sections above and below the wanted depth, one a station. */
+const depthSections = (day: SurveyDay, oval: SurveyedOval, target: number) =>
+  aroundRail(day.readings, oval).map(({ station, readings }) => ({
+    station,
+    ...sectionParts(readings, () => target, widthAt(oval, station)),
+  }))
 
 /**
  * Volumes above and below the wanted depth by average end areas: the second way, as a check on the
@@ -21,10 +29,7 @@ function byEndAreas(
   oval: SurveyedOval,
   target: number,
 ): { over: number; short: number } {
-  const sections = aroundRail(day.readings, oval).map(({ station, readings }) => ({
-    station,
-    ...sectionParts(readings, () => target, widthAt(oval, station)),
-  }))
+  const sections = depthSections(day, oval, target)
   return {
     over: ringVolume(
       sections.map((s) => ({ station: s.station, area: s.over })),
@@ -84,6 +89,18 @@ export const depthBalance = (day: SurveyDay) =>
         tex: "\\textstyle\\sum_k \\tfrac12 (F'_k + F'_{k+1})\\,L_k",
         restsOn: depthsAndOval,
       },
+    },
+    steps: {
+      readings: ({ target, ...oval }) => balanceSteps(day, target, oval),
+      sections: ({ target, ...oval }) =>
+        endAreaSteps(
+          depthSections(day, oval, target).map(({ station, over, short }) => ({
+            station,
+            areas: [over, short],
+          })),
+          ['F', "F'"],
+          oval,
+        ),
     },
     compute: ({ target, unitWeight, ...oval }) => {
       const cells = surveyCells(day.readings, oval)

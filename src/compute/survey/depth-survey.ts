@@ -1,6 +1,7 @@
 import type { SurveyDay } from '../../model/survey.ts'
 import { calculation } from '../calculation.ts'
 import { depthTargetInput } from '../cushion/cushion-inputs.ts'
+import { depthSteps } from './survey-steps.ts'
 
 /** Room for rounding: a reading exactly on the limit counts as within it. */
 const hair = 1e-6
@@ -38,6 +39,10 @@ export const depthSurvey = (day: SurveyDay) => {
       share: { symbol: 'p', kind: 'share', tex: '\\frac{@within}{@readings}' },
     },
     told: { date: day.date },
+    steps: {
+      readings: ({ target, tolerance }) =>
+        depthSteps(day, { within: (d) => Math.abs(d - target) <= tolerance + hair }),
+    },
     compute: ({ target, tolerance }) => {
       const readings = depths.length
       const total = depths.reduce((sum, d) => sum + d, 0)

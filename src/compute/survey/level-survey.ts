@@ -17,6 +17,7 @@ import { aroundRail, turnShare, widthAt } from './along.ts'
 import { levelLine } from './level-line.ts'
 import { ringVolume } from './ring-volumes.ts'
 import { sectionParts } from './station-section.ts'
+import { levelSteps, stationSteps } from './survey-steps.ts'
 
 /** One station of a level survey against what is wanted there. */
 export type LevelStation = {
@@ -124,6 +125,22 @@ const outputs = {
   'base-mass': { symbol: 'M_b', kind: 'mass', tex: '@base\\,@baseWeight' },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
+/** What stations are worked from. */
+type Wanted = SurveyedOval & {
+  readonly wantedStraights: number
+  readonly wantedTurns: number
+  readonly blend: number
+  readonly depth: number
+}
+
+const stationsFor = (day: SurveyDay, x: Wanted): readonly LevelStation[] =>
+  levelStations(day, x, {
+    straights: x.wantedStraights,
+    turns: x.wantedTurns,
+    blend: x.blend,
+    depth: x.depth,
+  })
+
 /**
  * Cross-fall found by levels, and the material that stands too high at one side of a station and is
  * missing at the other.
@@ -148,13 +165,12 @@ export const levelSurvey = (day: SurveyDay) =>
     outputs,
     told: { date: day.date },
     refusals: ['no-station-on-straight', 'no-station-on-turn'],
-    compute: ({ wantedStraights, wantedTurns, blend, depth, unitWeight, baseWeight, ...oval }) => {
-      const stations = levelStations(day, oval, {
-        straights: wantedStraights,
-        turns: wantedTurns,
-        blend,
-        depth,
-      })
+    steps: {
+      stations: (x) => stationSteps(stationsFor(day, x), x),
+      readings: (x) => levelSteps(day, stationsFor(day, x)),
+    },
+    compute: ({ unitWeight, baseWeight, ...x }) => {
+      const stations = stationsFor(day, x)
       const [flat, bent] = [
         stations.filter((s) => s.onTurn === 0),
         stations.filter((s) => s.onTurn === 1),
@@ -162,7 +178,7 @@ export const levelSurvey = (day: SurveyDay) =>
       const around = (area: (s: LevelStation) => number): number =>
         ringVolume(
           stations.map((s) => ({ station: s.station, area: area(s) })),
-          oval,
+          x,
         )
       const [volume, base] = [around((s) => s.high), around((s) => s.base)]
       return {

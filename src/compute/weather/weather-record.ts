@@ -1,3 +1,4 @@
+import { dayNumber } from '../../model/day.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 import { calculation, type InputSpec } from '../calculation.ts'
 import { depthTargetInput, workedWeightInput } from '../cushion/cushion-inputs.ts'
@@ -119,6 +120,30 @@ export const weatherRecord = (days: readonly WeatherDay[]) =>
       water: { symbol: 'V', kind: 'waterVolume', tex: '@short\\,@area', round: 'up' },
     },
     told: { first: days[0]?.date ?? '', last: days.at(-1)?.date ?? '' },
+    steps: {
+      days: (x) => ({
+        columns: [
+          { symbol: 'D', kind: 'date' },
+          { symbol: 'P', kind: 'waterDepth' },
+          { symbol: 'ET_o', kind: 'waterDepth' },
+          { symbol: 'E', kind: 'waterDepth' },
+          { symbol: 'B', kind: 'waterDepth' },
+          { symbol: 'Q', kind: 'waterDepth' },
+          { symbol: '\\text{stands}', kind: 'waterDepth' },
+          { symbol: 'D_n', kind: 'waterDepth' },
+        ],
+        rows: recordedDays(days, x).map((d) => [
+          dayNumber(d.day.date),
+          d.day.rain,
+          d.drawn,
+          d.lost,
+          d.base,
+          d.runs,
+          d.stands,
+          d.depleted,
+        ]),
+      }),
+    },
     compute: (x) => {
       const run = recordedDays(days, x)
       const sum = (of: (d: RecordedDay) => number): number =>

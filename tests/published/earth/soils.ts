@@ -1,6 +1,9 @@
 import { coefficients } from '../../../src/compute/materials/gradation.ts'
+import { oversize } from '../../../src/compute/materials/oversize.ts'
+import { plasticity } from '../../../src/compute/materials/plasticity.ts'
 import { soilGroup } from '../../../src/compute/materials/soil-group.ts'
 import { soilTexture } from '../../../src/compute/materials/soil-texture.ts'
+import { toUnit } from '../../../src/model/quantity/format-quantity.ts'
 import { sieveOpening } from '../../../src/model/sieves.ts'
 import type { Inputs, Runner } from '../case.ts'
 
@@ -23,6 +26,25 @@ export const soils: Readonly<Record<string, Runner>> = {
   gradation: (x) => {
     const { uniformity, curvature } = coefficients(x.n('D10'), x.n('D30'), x.n('D60'))
     return { Cu: uniformity, Cc: curvature }
+  },
+  oversize: (x) => {
+    const share = (name: string): number => x.n(name) / 100
+    const out = oversize.compute({
+      highest: x.si('highest', 'pcf'),
+      best: share('best'),
+      coarse: share('coarse'),
+      gravity: x.n('gravity'),
+      moisture: share('moisture'),
+    })
+    return { highest: toUnit(Number(out.highest), 'pcf'), best: Number(out.best) * 100 }
+  },
+  plasticity: (x) => {
+    const out = plasticity.compute({
+      liquid: x.n('liquid') / 100,
+      plastic: x.n('plastic') / 100,
+      moisture: x.n('moisture') / 100,
+    })
+    return { index: Number(out.index) * 100, liquidity: Number(out.liquidity) }
   },
   uscs: (x) => ({ group: group(x) }),
   usda_texture: texture,

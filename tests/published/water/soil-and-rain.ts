@@ -1,6 +1,8 @@
 import { rolling } from '../../../src/compute/coverage/rolling.ts'
+import { timedSpeed } from '../../../src/compute/coverage/timed-speed.ts'
 import { sheetFlow } from '../../../src/compute/drainage/sheet-flow.ts'
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
+import { sprayPressure } from '../../../src/compute/water/spray-pressure.ts'
 import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
 import { evaporableWater } from '../../../src/compute/weather/bare-soil.ts'
 import { heatIndex, windChill } from '../../../src/compute/weather/felt-temperature.ts'
@@ -170,6 +172,23 @@ const celsius = (f: number): number => ((f - 32) * 5) / 9
 const fahrenheit = (c: number): number => (c * 9) / 5 + 32
 
 export const soilAndRain: Readonly<Record<string, Runner>> = {
+  spray_pressure: (x) => {
+    const flow = x.si('gpm', 'gal/min')
+    const out = sprayPressure.compute({
+      flow,
+      pressure: x.si('psi', 'psi'),
+      other: x.si('other', 'psi'),
+      wanted: flow,
+    })
+    return { gpm: toUnit(given(out, 'flow'), 'gal/min') }
+  },
+  timed_speed: (x) => ({
+    mph: x
+      .list('s')
+      .map((time) =>
+        toUnit(given(timedSpeed.compute({ distance: x.si('ft', 'ft'), time }), 'speed'), 'mph'),
+      ),
+  }),
   tew: (x) => ({ tew: evaporableWater(x.n('theta_fc'), x.n('theta_wp'), x.n('ze')) }),
   addwater_dry: (x) => {
     const mass = waterFor(x.n('dry_density') * x.n('volume'), x.n('w_now'), x.n('w_target'))
