@@ -71,6 +71,11 @@ describe('explain', () => {
     expect(out).toContain('mm/day = 0.17505 in/day')
     expect(out).toContain('(28.333 °C in the formula)')
   })
+  it('prints the constants of a formula, and no other', async () => {
+    expect((await run('explain', 'point')).out).toContain('  ρ_water = 62.428 lb/ft³')
+    expect((await run('explain', 'press')).out).toContain('  g = 32.174 ft/s²')
+    expect((await run('explain', 'sieve')).out).not.toContain('Constants')
+  })
   it('prints the readings behind a sum with what each adds', async () => {
     const { out } = await run('explain', 'balance')
     const volumes = [...out.matchAll(/^ +[\d,]+ +[\d.]+ +[\d.]+ +[\d,.]+ +([\d.]+) +[\d.]+$/gm)]

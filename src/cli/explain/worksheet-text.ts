@@ -6,6 +6,7 @@ import type { Manual } from '../../model/manual.ts'
 import { exactNumber } from '../../model/quantity/format-exact.ts'
 import { type Locale, styleOf } from '../../model/quantity/format-quantity.ts'
 import type { WorksheetWords } from '../../model/worksheet-words.ts'
+import { constantsText } from './constants-text.ts'
 import { stepsText } from './steps-text.ts'
 
 /** What a worksheet was worked with. */
@@ -75,6 +76,7 @@ export function worksheetText(
     '',
     'What comes out',
     ...sheet.outputs.flatMap((o) => outputText(o, sheet)),
+    ...constantsText(sheet, worked.locale.system),
     ...stepsText(sheet, worked.calculation, worked.locale, worked.words),
     'Sources',
     ...sheet.sources.map((id) => `  ${sources.find((s) => s.id === id)?.text ?? id}`),

@@ -20,7 +20,7 @@ const moistureOutputs = {
   water: {
     symbol: 'V',
     kind: 'waterVolume',
-    tex: '\\frac{@area\\,@depth\\,@weight\\,(@target - @found)}{\\rho_w}',
+    tex: '\\frac{@area\\,@depth\\,@weight\\,(@target - @found)}{\\rho_{water}}',
     round: 'up',
   },
   depth: { symbol: 'd_w', kind: 'waterDepth', tex: '\\frac{@water}{@area}' },
@@ -105,7 +105,7 @@ export const onePoint = calculation({
     water: {
       symbol: 'V_1',
       kind: 'waterVolume',
-      tex: '\\frac{0.01\\,@area\\,@depth\\,@weight}{\\rho_w}',
+      tex: '\\frac{0.01\\,@area\\,@depth\\,@weight}{\\rho_{water}}',
     },
   },
   compute: (x) => ({ water: (0.01 * x.area * x.depth * x.weight) / waterDensity }),
