@@ -1,9 +1,13 @@
 import type { Calculation, Steps } from '../../compute/calculation.ts'
 import { formulaText } from '../../compute/formula/formula-text.ts'
-import { dayOf } from '../../model/day.ts'
 import type { Worksheet } from '../../model/figure.ts'
 import { exactNumber } from '../../model/quantity/format-exact.ts'
-import { type Locale, styleOf, unitText } from '../../model/quantity/format-quantity.ts'
+import {
+  formatQuantity,
+  type Locale,
+  styleOf,
+  unitText,
+} from '../../model/quantity/format-quantity.ts'
 import type { WorksheetWords } from '../../model/worksheet-words.ts'
 
 /** Long sums lose a digit or two on the way; readings need fewer than the sun does. */
@@ -15,13 +19,14 @@ const longest = 12
 type Column = Steps['columns'][number]
 
 const headText = ({ symbol, kind }: Column, locale: Locale): string => {
-  const unit = kind && unitText(styleOf(kind, locale.system), locale)
+  const unit = kind && kind !== 'clock' && unitText(styleOf(kind, locale.system), locale)
   return `${formulaText(symbol)}${unit ? ` [${unit}]` : ''}`
 }
 
 function cellText(cell: number | string, column: Column | undefined, locale: Locale): string {
   if (typeof cell === 'string') return formulaText(cell)
-  if (column?.kind === 'date') return dayOf(cell)
+  if (column?.kind === 'date' || column?.kind === 'clock')
+    return formatQuantity(cell, column.kind, locale).text
   return column?.kind === undefined
     ? exactNumber(cell, '', digitsOfSteps)
     : exactNumber(cell, styleOf(column.kind, locale.system).unit, digitsOfReadings)

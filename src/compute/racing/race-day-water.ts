@@ -1,7 +1,7 @@
 import { secondsPerDay } from '../../model/day.ts'
-import { calculation, type InputSpec } from '../calculation.ts'
+import { calculation, type InputSpec, type Steps } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
-import { raceDayHours } from './race-day-hours.ts'
+import { type RaceDayHour, raceDayHours } from './race-day-hours.ts'
 
 const clock = (symbol: string): InputSpec => ({
   symbol,
@@ -71,9 +71,29 @@ const terms = ['behind', 'truck', 'store']
 
 type Inputs = Readonly<Record<keyof typeof inputs, number>>
 
-function amounts(x: Inputs, store: { full: number; recharge: number } | undefined) {
+type Store = { readonly full: number; readonly recharge: number }
+
+function hoursOf(x: Inputs, store: Store | undefined): readonly RaceDayHour[] {
   const before = x.parade + x.reserve
-  const hours = raceDayHours({ ...x, before, ...(store === undefined ? {} : { store }) })
+  return raceDayHours({ ...x, before, ...(store === undefined ? {} : { store }) })
+}
+
+/** Hour by hour what the air draws, what can be put down, and what is behind. */
+const hourSteps = (hours: readonly RaceDayHour[]): Steps => ({
+  columns: [
+    { symbol: 'h', kind: 'clock' },
+    { symbol: 'd_h', kind: 'waterDepth' },
+    { symbol: 'n_h' },
+    { symbol: 'm_h' },
+    { symbol: 'V_h', kind: 'waterVolume' },
+    { symbol: 'd_b', kind: 'waterDepth' },
+    { symbol: 'S_h', kind: 'waterVolume' },
+  ],
+  rows: hours.map((h) => [h.from, h.lost, h.needed, h.possible, h.given, h.behind, h.left ?? '']),
+})
+
+function amounts(x: Inputs, store: Store | undefined) {
+  const hours = hoursOf(x, store)
   const lost = hours.reduce((sum, h) => sum + h.lost, 0)
   return {
     lost,
@@ -92,6 +112,7 @@ export const raceDayWater = calculation({
   terms,
   inputs,
   outputs,
+  steps: { hours: (x) => hourSteps(hoursOf(x, undefined)) },
   compute: ({ ...x }) => {
     const { low: _, ...rest } = amounts(x, undefined)
     return rest
@@ -111,6 +132,9 @@ export const raceDayWaterFromStore = calculation({
   outputs: {
     ...outputs,
     low: { symbol: 'S_0', kind: 'waterVolume', tex: '\\min_h S_h', round: 'down', restsOn: 'all' },
+  },
+  steps: {
+    hours: ({ full, recharge, ...x }) => hourSteps(hoursOf(x, { full, recharge })),
   },
   compute: ({ full, recharge, ...x }) => amounts(x, { full, recharge }),
 })
