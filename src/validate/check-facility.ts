@@ -12,10 +12,15 @@ import type { ParsedFacility } from './facility/parsed-facility.ts'
 import { checkClimate } from './facility/plausible/check-climate.ts'
 import { checkClocks } from './facility/plausible/check-clocks.ts'
 import { checkCopied } from './facility/plausible/check-copied.ts'
-import { checkMachines } from './facility/plausible/check-machines.ts'
 import { checkMaterial } from './facility/plausible/check-material.ts'
+import { checkMeasured } from './facility/plausible/check-measured.ts'
 import { checkMoney } from './facility/plausible/check-money.ts'
+import { checkPlace } from './facility/plausible/check-place.ts'
 import { checkRaces } from './facility/plausible/check-races.ts'
+import { checkShape } from './facility/plausible/check-shape.ts'
+import { checkUnits } from './facility/plausible/check-units.ts'
+import { checkUsual } from './facility/plausible/check-usual.ts'
+import { checkWork } from './facility/plausible/check-work.ts'
 import { type Imported, nothingImported } from './imports/imports.ts'
 import { readDensityTests } from './materials/density-tests.ts'
 import { readSieveTests } from './materials/sieve-tests.ts'
@@ -43,7 +48,12 @@ const checks = [
   checkClocks,
   checkClimate,
   checkMaterial,
-  checkMachines,
+  checkUsual,
+  checkPlace,
+  checkUnits,
+  checkShape,
+  checkMeasured,
+  checkWork,
   checkRaces,
   checkMoney,
   checkCopied,

@@ -61,7 +61,8 @@ describe('every oval within reach', () => {
       fc.property(shapes, (shape) => {
         const tree = readYaml({ path: 'facility.yaml', text: facility(shape) }).value
         const checked = tree && checkFacility(tree)
-        expect(checked?.problems).toEqual([])
+        // Ovals that are hardly built so are asked about.
+        expect(checked?.problems.filter((p) => p.severity === 'error')).toEqual([])
         if (!checked?.value) throw new Error('faults')
         const { engine } = computeFacility(checked.value, libraryWords)
         for (const id of engine.figureIds) {

@@ -38,7 +38,10 @@ describe('checkFacility', () => {
   })
 
   it('takes a gate near the place of the facility, and an empty group', () => {
-    const placed = start.replace('Nowhere }', 'Nowhere, latitude: 40.8, longitude: -89.1 }')
+    const placed = start.replace(
+      'latitude: 41, longitude: -89,',
+      'latitude: 40.8, longitude: -89.1,',
+    )
     const gate = 'emergency:\n  coordinates: { latitude: 40.82942, longitude: -89.08101 }\n'
     expect(problemsOf(placed + gate)).toEqual([])
     expect(problemsOf(`${start}emergency: {}\n`)).toEqual([])

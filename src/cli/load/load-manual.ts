@@ -2,8 +2,6 @@ import { composeManual } from '../../compose/compose-manual.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
 import { findingsNamed } from '../../compute/findings/check-named.ts'
 import { findingWordProblems } from '../../compute/findings/check-words.ts'
-import { shapeProblems } from '../../compute/oval/shape-problems.ts'
-import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
 import { worksheetWordProblems } from '../../compute/uses/check-words.ts'
 import { figureIds } from '../../compute/uses/ids.ts'
 import { worksheetWords } from '../../compute/uses/worksheet-words.ts'
@@ -12,7 +10,7 @@ import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem } from '../../model/problem.ts'
 import { checkDrawings } from '../../render/drawings/check-drawings.ts'
 import { checkPages } from '../../render/site/check-pages.ts'
-import { checkFacility, type Facility } from '../../validate/check-facility.ts'
+import type { Facility } from '../../validate/check-facility.ts'
 import {
   checkLibrary,
   type Library,
@@ -20,13 +18,12 @@ import {
   type Sourced,
 } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
-import { checkDates } from '../../validate/facility/check-dates.ts'
 import { factWords } from '../../validate/fact-words.ts'
 import { note } from '../../validate/schemas/facility.ts'
-import { loadImports } from './load-imports.ts'
+import { loadFacility, placeProblems } from './load-facility.ts'
 import { inLanguageOf } from './load-language.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
-import { type ReadFile, readTree, readTrees } from './read-tree.ts'
+import { type ReadFile, readTrees } from './read-tree.ts'
 import { pathBelow } from './shown-path.ts'
 
 /** Where the project's own folders are. */
@@ -98,12 +95,6 @@ const withOwn = (trees: LibraryTrees, own: LibraryTrees['procedures']): LibraryT
   procedures: [...trees.procedures, ...own],
 })
 
-/** What can be judged only once the shape of the oval has been worked out. */
-const placeProblems = (facility: Facility, { engine }: Computed): Problem[] => [
-  ...shapeProblems(facility, engine),
-  ...surveyPlaceProblems(facility.imported.surveys, engine),
-]
-
 /**
  * Reads, checks, computes and composes the manual of a facility folder. All faults of all files are
  * collected; `manual` is there only when there is no error among them.
@@ -119,18 +110,15 @@ export async function loadManual(
 ): Promise<LoadedManual> {
   // Where a folder elsewhere lies concerns no reader of the manual.
   const shownRoot = pathBelow(folders.project, folder) ?? ''
-  const [libraryTrees, sources, facilityTree, ownTrees] = await Promise.all([
+  const [libraryTrees, sources, loaded, ownTrees] = await Promise.all([
     loadLibrary(folders.content, folders.shared),
     loadSources(folders.shared),
-    readTree(folder, 'facility.yaml', shownRoot),
+    loadFacility({ root: folder, shown: shownRoot }, { today, wanted }),
     readTrees(folder, 'procedures', shownRoot),
   ])
-  const checkedFacility = facilityTree.value
-    ? checkFacility(facilityTree.value)
-    : { value: undefined, problems: [] }
-  const date = wanted ?? checkedFacility.value?.file['as-of'] ?? today
+  const { facility, date } = loaded
   const translated = libraryTrees.value
-    ? await inLanguageOf(checkedFacility.value, libraryTrees.value, folders.content)
+    ? await inLanguageOf(facility, libraryTrees.value, folders.content)
     : { value: undefined, problems: [], files: [] }
   const checkedLibrary = translated.value
     ? checkLibrary(
@@ -138,25 +126,16 @@ export async function loadManual(
         new Set(sources.map((s) => s.id)),
       )
     : { value: undefined, problems: [] }
-  const tables = checkedFacility.value
-    ? await loadImports(checkedFacility.value, { root: folder, shown: shownRoot }, date)
-    : { value: undefined, problems: [], files: [] }
-  const facility = tables.value
   const library = checkedLibrary.value
-  const ofFacility = [
-    ...facilityTree.problems,
-    ...checkedFacility.problems,
-    ...(checkedFacility.value ? checkDates(checkedFacility.value, { date, today }) : []),
-    ...tables.problems,
-  ]
   const words = {
     facts: factWords(library),
     units: library?.words.units,
     worksheets: worksheetWords((library?.worksheets ?? []).map((f) => f.value)),
   }
-  const computed = facility && !hasErrors(ofFacility) ? computeFacility(facility, words) : undefined
+  const computed =
+    facility && !hasErrors(loaded.problems) ? computeFacility(facility, words) : undefined
   const problems = [
-    ...ofFacility,
+    ...loaded.problems,
     ...(facility && computed ? placeProblems(facility, computed) : []),
     ...ownTrees.problems,
     ...libraryTrees.problems,
@@ -170,7 +149,7 @@ export async function loadManual(
   ]
   const read = {
     contentFiles: [...libraryTrees.files, ...translated.files],
-    facilityFiles: [...facilityTree.files, ...ownTrees.files, ...tables.files],
+    facilityFiles: [...loaded.files, ...ownTrees.files],
   }
   if (!facility || !library || !computed || hasErrors(problems))
     return { manual: undefined, computed: undefined, library, facility, problems, ...read }

@@ -8,14 +8,15 @@ import type { FacilityFile } from '../schemas/facility.ts'
 import type { ParsedFacility } from './parsed-facility.ts'
 
 /** What a file states of the shape, m. */
-type Stated = {
+export type StatedShape = {
   readonly lap: number | undefined
   readonly straight: number | undefined
   readonly radius: number | undefined
   readonly offset: number
 }
 
-function stated({ oval, cushion, units }: FacilityFile): Stated {
+/** The shape as a file states it. */
+export function statedShape({ oval, cushion, units }: FacilityFile): StatedShape {
   const si = (key: string): number | undefined =>
     (oval as Readonly<Record<string, Quantity | undefined>>)[key]?.si
   return {
@@ -28,7 +29,8 @@ function stated({ oval, cushion, units }: FacilityFile): Stated {
   }
 }
 
-const smallestRadius = 15
+/** No turn is tighter, m. */
+export const smallestRadius = 15
 
 /** A stated radius may differ from that of lap and straight by this part of it. */
 const closing = 0.005
@@ -43,7 +45,7 @@ type Impossible = {
   readonly hint: string
 }
 
-function fromStraight(lap: number, straight: number, given: Stated): Impossible | undefined {
+function fromStraight(lap: number, straight: number, given: StatedShape): Impossible | undefined {
   const found = radiusFrom(lap, straight, given.offset)
   if (found < smallestRadius)
     return {
@@ -60,7 +62,7 @@ function fromStraight(lap: number, straight: number, given: Stated): Impossible 
   }
 }
 
-function impossible(given: Stated): Impossible | undefined {
+function impossible(given: StatedShape): Impossible | undefined {
   const { lap, straight, radius, offset } = given
   if (lap === undefined) return undefined
   if (straight !== undefined) return fromStraight(lap, straight, given)
@@ -75,7 +77,7 @@ function impossible(given: Stated): Impossible | undefined {
 
 /** An oval needs two of lap, straight and radius, and they must close. */
 export function checkOval({ file, tree }: ParsedFacility): Problem[] {
-  const given = stated(file)
+  const given = statedShape(file)
   const known = [given.lap, given.straight, given.radius].filter((x) => x !== undefined)
   if (known.length < 2)
     return [

@@ -167,17 +167,22 @@ export function readRows<const Specs extends ColumnSpecs>(
   return { rows, problems }
 }
 
-/** Days on which nothing can have been seen, or long ago; each day is told of once. */
+/** The first day on which nothing can have been seen, or long ago, and how many more there are. */
 export function dayProblems(
   table: CsvTable,
   rows: readonly { readonly values: { date: string }; readonly cells: { date: CsvCell } }[],
   date: string,
 ): Problem[] {
-  const first = new Map(rows.toReversed().map((row) => [row.values.date, row.cells.date]))
-  return [...first].toReversed().flatMap(([day, cell]) => {
-    const fault = dayFault(day, date)
-    if (!fault) return []
-    const { message, hint, severity } = fault
-    return [problemAt(table.file, cell.place, 'facility/odd', message, { hint, severity })]
+  const odd = rows.flatMap(({ values, cells }) => {
+    const fault = dayFault(values.date, date)
+    return fault ? [{ ...fault, cell: cells.date, day: values.date }] : []
   })
+  const first = odd.find((o) => o.severity === 'error') ?? odd[0]
+  if (!first) return []
+  const more = new Set(odd.map((o) => o.day)).size - 1
+  const { cell, message, hint, severity } = first
+  const others = more > 0 ? `; so ${more === 1 ? 'is one more day' : `are ${more} more days`}` : ''
+  return [
+    problemAt(table.file, cell.place, 'facility/odd', `${message}${others}`, { hint, severity }),
+  ]
 }

@@ -15,6 +15,8 @@ const si = (text: string): number => {
 
 const isPlain = (spec: FactSpec): boolean => ['ratio', 'count', 'whole'].includes(spec.kind)
 
+const isWhole = (spec: FactSpec): boolean => ['count', 'whole'].includes(spec.kind)
+
 type Fault = { message: string; params: IssueParams }
 
 /** Checks one written quantity against what is known of the fact. */
@@ -43,6 +45,11 @@ function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
     return {
       message: `"${written}" is not ${kind.means}`,
       params: { code: 'quantity/dimension', hint: expected },
+    }
+  if (isWhole(spec) && !Number.isInteger(parsed.quantity.si))
+    return {
+      message: `"${written}" is no whole number`,
+      params: { code: 'quantity/number', hint: `${spec.label} are counted; ${expected}` },
     }
   const [low, high] = spec.range
   // A tolerance of one part in a million keeps "1.6 km" from failing against "1 mi" limits by

@@ -1,6 +1,7 @@
 import { monthOf } from '../../../model/day.ts'
 import { daylightHours } from '../../../model/day-length.ts'
 import type { Problem } from '../../../model/problem.ts'
+import { median } from '../../imports/median.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { statedAt, written } from './valued.ts'
 
@@ -16,12 +17,41 @@ const longestDay = (latitude: number, month: number): number =>
 /** What a clock shows beyond the geometric day, s: the sun is seen when it is below the horizon. */
 const refraction = 900
 
+/** How many times the middle month a month may have of each, before a slip is likelier. */
+const swings = { rain: 8, wind: 1.7 } as const
+
+/** No month stands out from the others as a slip of the decimal point does. */
+const standingOut = (parsed: ParsedFacility): Problem[] =>
+  (['rain', 'wind'] as const).flatMap((key) => {
+    const months = (parsed.file.climate ?? []).flatMap(
+      (_, i) => statedAt(parsed, ['climate', i, key]) ?? [],
+    )
+    const middle = median(months.map((m) => m.si))
+    return months.length < 3
+      ? []
+      : months.flatMap(({ si, path }) =>
+          path === undefined || (si <= middle * swings[key] && si >= middle / swings[key])
+            ? []
+            : [
+                parsed.tree.problem(
+                  parsed.tree.placeOf(path),
+                  'facility/odd',
+                  `${key} ${written(parsed, path)} stands out: ${(si / middle).toFixed(1)} times the middle month`,
+                  {
+                    hint: 'are unit and decimal point right? where it is so, leave it',
+                    severity: 'warning',
+                  },
+                ),
+              ],
+        )
+  })
+
 /** Months of the climate are such as can be, and race days have theirs. */
-export function checkClimate(parsed: ParsedFacility): Problem[] {
+function months(parsed: ParsedFacility): Problem[] {
   const { file, tree } = parsed
-  const months = file.climate ?? []
+  const given = file.climate ?? []
   const { latitude } = file.place
-  const odd = months.flatMap(({ month }, i): Problem[] => {
+  const odd = given.flatMap(({ month }, i): Problem[] => {
     const at = (key: string) => statedAt(parsed, ['climate', i, key])
     const [high, low, sun] = [at('tmax'), at('tmin'), at('sun')]
     const problems: Problem[] = []
@@ -45,9 +75,9 @@ export function checkClimate(parsed: ParsedFacility): Problem[] {
       )
     return problems
   })
-  const known = new Set(months.map((m) => m.month))
+  const known = new Set(given.map((m) => m.month))
   const lacking = (file['race-days'] ?? []).flatMap(({ date }, i) =>
-    months.length === 0 || known.has(monthOf(date))
+    given.length === 0 || known.has(monthOf(date))
       ? []
       : [
           tree.problem(
@@ -63,3 +93,9 @@ export function checkClimate(parsed: ParsedFacility): Problem[] {
   )
   return [...odd, ...lacking]
 }
+
+/** The climate is one that can be, and no month of it a slip. */
+export const checkClimate = (parsed: ParsedFacility): Problem[] => [
+  ...months(parsed),
+  ...standingOut(parsed),
+]

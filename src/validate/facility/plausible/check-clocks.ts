@@ -1,15 +1,44 @@
-import { startOf, zoneOffset } from '../../../model/day.ts'
+import { isZone, startOf, zoneOffset } from '../../../model/day.ts'
 import type { Problem } from '../../../model/problem.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
+import { written } from './valued.ts'
 
 /** How far a clock may stand from the sun, h: China's west is three hours off, with summer time four. */
 const furthest = 4
 
+/** Nobody races before or begins after, hours of the day. */
+const [earliest, latest] = [7, 21]
+
+/** Races begin in daylight or in the evening: 1:00 is an hour after midnight. */
+const firstPosts = (parsed: ParsedFacility): Problem[] =>
+  (parsed.file['race-days'] ?? []).flatMap((day, i) => {
+    const hour = day['first-post'] / 3600
+    if (hour >= earliest && hour <= latest) return []
+    const path = ['race-days', i, 'first-post']
+    return [
+      parsed.tree.problem(
+        parsed.tree.placeOf(path),
+        'facility/odd',
+        `the first race of ${day.date} would be at ${written(parsed, path)}`,
+        { hint: '1 in the afternoon is 1:00 PM or 13:00', severity: 'warning' },
+      ),
+    ]
+  })
+
 /** The time zone fits the longitude; without one nothing is printed by the clock. */
-export function checkClocks({ file, tree }: ParsedFacility): Problem[] {
-  const { 'time-zone': zone, longitude } = file.place
+function timeZone({ file, tree }: ParsedFacility): Problem[] {
+  const { 'time-zone': zone, latitude, longitude } = file.place
   const first = (file['race-days'] ?? []).map((d) => d.date).sort()[0]
-  if (first === undefined || longitude === undefined) return []
+  if (first === undefined) return []
+  if (latitude === undefined || longitude === undefined)
+    return [
+      tree.problem(
+        tree.keyPlaceOf(['place']),
+        'facility/odd',
+        'without latitude and longitude neither first nor last light is known, and no work after dark is found',
+        { hint: 'read both from a phone at the track', severity: 'warning' },
+      ),
+    ]
   if (zone === undefined)
     return [
       tree.problem(
@@ -19,7 +48,8 @@ export function checkClocks({ file, tree }: ParsedFacility): Problem[] {
         { hint: 'add time-zone, such as America/Chicago', severity: 'warning' },
       ),
     ]
-  const offset = Number.isNaN(startOf(first).getTime()) ? undefined : zoneOffset(first, zone)
+  const offset =
+    Number.isNaN(startOf(first).getTime()) || !isZone(zone) ? undefined : zoneOffset(first, zone)
   if (offset === undefined) return []
   const apart = offset / 3600 - longitude / 15
   // Around the line of the date a day is 24 hours apart.
@@ -34,3 +64,9 @@ export function checkClocks({ file, tree }: ParsedFacility): Problem[] {
     ),
   ]
 }
+
+/** Clocks are those of the place, and races begin at a time at which people race. */
+export const checkClocks = (parsed: ParsedFacility): Problem[] => [
+  ...timeZone(parsed),
+  ...firstPosts(parsed),
+]

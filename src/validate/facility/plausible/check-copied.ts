@@ -20,6 +20,18 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
         ]
       : [],
   )
+  const address = file['site-address']
+  const site =
+    address !== undefined && demoIds.some((demo) => address.includes(`//${demo}.example`))
+      ? [
+          tree.problem(
+            tree.placeOf(['site-address']),
+            'facility/odd',
+            `"${address}" is the address of a demo, and leads nowhere`,
+            { hint: 'write the address of your own site, or leave it out' },
+          ),
+        ]
+      : []
   const kept = demoIds.includes(file.id)
     ? [
         tree.problem(
@@ -34,6 +46,7 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
   return town
     ? [
         ...kept,
+        ...site,
         ...phones,
         tree.problem(
           tree.placeOf(['place', 'town']),
@@ -42,5 +55,5 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
           { hint: 'write your own place; sun and weather are reckoned from it' },
         ),
       ]
-    : [...kept, ...phones]
+    : [...kept, ...site, ...phones]
 }

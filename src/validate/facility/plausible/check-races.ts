@@ -2,8 +2,24 @@ import type { Problem } from '../../../model/problem.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { factAt, statedAt, written } from './valued.ts'
 
+/** A break comes before the last race. */
+const breaks = (parsed: ParsedFacility): Problem[] =>
+  (parsed.file['race-days'] ?? []).flatMap(({ races }, i) => {
+    const path = ['race-days', i, 'break-every']
+    const every = statedAt(parsed, path)
+    if (!every || every.si < races) return []
+    return [
+      parsed.tree.problem(
+        parsed.tree.placeOf(path),
+        'facility/odd',
+        `a break after every ${written(parsed, path)} races never comes on a day of ${races}`,
+        { hint: 'leave break-every out where there is none', severity: 'warning' },
+      ),
+    ]
+  })
+
 /** An interval leaves time beside the horses'. */
-export function checkRaces(parsed: ParsedFacility): Problem[] {
+function intervals(parsed: ParsedFacility): Problem[] {
   const horses = (
     ['practice.clear-track', 'practice.open-before', 'practice.kept-in-hand'] as const
   )
@@ -26,3 +42,9 @@ export function checkRaces(parsed: ParsedFacility): Problem[] {
     ]
   })
 }
+
+/** The program of a race day leaves time for work. */
+export const checkRaces = (parsed: ParsedFacility): Problem[] => [
+  ...intervals(parsed),
+  ...breaks(parsed),
+]

@@ -27,6 +27,18 @@ export function statedAt({ file }: ParsedFacility, path: Path): Valued | undefin
   return isQuantity(value) ? { si: value.si, path } : undefined
 }
 
+/** Every quantity of a tree of entries, those in lists too. */
+export function quantitiesOf(
+  data: unknown,
+  path: Path = [],
+): { readonly path: Path; readonly si: number }[] {
+  if (isQuantity(data)) return [{ path, si: data.si }]
+  if (typeof data !== 'object' || data === null) return []
+  return Object.entries(data).flatMap(([key, value]) =>
+    quantitiesOf(value, [...path, Array.isArray(data) ? Number(key) : key]),
+  )
+}
+
 /** What a fact is for this facility: as stated, else what stands in for it. */
 export function factAt(parsed: ParsedFacility, fact: FactPath): Valued | undefined {
   const stated = statedAt(parsed, fact.split('.'))
