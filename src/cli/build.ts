@@ -92,7 +92,7 @@ async function print(
   return progress.stage(
     'print',
     (tell) => printManual(job, tell),
-    (p) => `binder of ${p.binderPages} pages, ${p.sheets} sheets`,
+    (p) => `binder of ${p.binderPages} pages, field book of ${p.fieldBookPages}, ${p.sheets} sheets`,
   )
 }
 

@@ -6,6 +6,7 @@ import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
 import type { BinderMemory } from '../print/binder/settle-parts.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printCards } from '../print/cards/print-cards.ts'
+import { printFieldBook } from '../print/field-book/print-field-book.ts'
 import type { PdfAbout } from '../print/finish/finish-pdf.ts'
 import { printForms } from '../print/forms/print-forms.ts'
 import { openPress, type Press } from '../print/press/press.ts'
@@ -17,6 +18,7 @@ import { type Binder, renderBinder } from '../render/binder/render-binder.ts'
 import { renderDividers } from '../render/binder/render-dividers.ts'
 import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
+import { renderFieldBook } from '../render/field-book/render-field-book.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets, type Sheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
@@ -29,6 +31,7 @@ import { printingProgram } from './printing-program.ts'
 export type Printed = {
   readonly files: readonly OutputFile[]
   readonly binderPages: number
+  readonly fieldBookPages: number
   readonly sheets: number
   /** Pages of each sheet, and how high the capitals of its steps are, mm, by paper. */
   readonly posted: readonly PostedSheet[]
@@ -68,6 +71,8 @@ export type PrintJob = {
 }
 
 type Tell = (what: string) => void
+
+type FieldBookFiles = { readonly files: readonly OutputFile[]; readonly pages: number }
 
 /** What all documents of one build share. */
 type Printing = {
@@ -134,6 +139,22 @@ async function cardFiles({ press, manual, assets, about }: Printing): Promise<Ou
   return [{ path: 'cards.pdf', data: await printCards(press, renderCards(manual, assets), titled) }]
 }
 
+async function fieldBookFiles({ press, manual, assets, about }: Printing): Promise<FieldBookFiles> {
+  if (manual.fieldBook.pages.length === 0) return { files: [], pages: 0 }
+  const { title, booklet } = assets.words.fieldBook
+  const printed = await printFieldBook(press, renderFieldBook(manual, assets), {
+    book: about(title, 'field-book'),
+    booklet: about(booklet, 'field-book-booklet'),
+  })
+  return {
+    files: [
+      { path: 'field-book.pdf', data: printed.book },
+      { path: 'field-book-booklet.pdf', data: printed.booklet },
+    ],
+    pages: printed.pages,
+  }
+}
+
 async function dividerFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
   if (manual.facility.binder.dividers !== 'tab-stock') return []
   const titled = about(assets.words.binder.dividers, 'dividers')
@@ -167,10 +188,11 @@ async function printDocuments(
   const posted = renderSheets(manual, assets)
   const rendered = renderBinder(manual, assets)
   const job = { binder: rendered, about: about(assets.words.binder.subject, 'binder'), last }
-  const [binder, forms, cards, dividers, sheets] = await Promise.all([
+  const [binder, forms, cards, fieldBook, dividers, sheets] = await Promise.all([
     printBinder(press, job, tell),
     formFiles(printing),
     cardFiles(printing),
+    fieldBookFiles(printing),
     dividerFiles(printing),
     sheetFiles(printing, posted),
   ])
@@ -179,9 +201,10 @@ async function printDocuments(
   return {
     files: [
       { path: 'binder.pdf', data: binder.bytes },
-      ...[replacement.files, forms, cards, dividers, sheets.files].flat(),
+      ...[replacement.files, forms, cards, fieldBook.files, dividers, sheets.files].flat(),
     ],
     binderPages: binder.laid.length,
+    fieldBookPages: fieldBook.pages,
     sheets: posted.sheets.length,
     posted: sheets.posted,
     binder: binder.memory,

@@ -12,6 +12,7 @@ import { composeGeometry } from './facility/geometry.ts'
 import { composeGlance } from './facility/glance.ts'
 import { composeMachines } from './facility/machines.ts'
 import { composeRaceDays } from './facility/race-days.ts'
+import { composeFieldBook } from './field-book.ts'
 import { composeFigures, composeWorksheets } from './figures/figures.ts'
 import { composeQuantities } from './figures/quantities.ts'
 import { composeToMeasure } from './figures/to-measure.ts'
@@ -61,6 +62,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   schedules: composeSchedules,
   forms: composeForms,
   cards: composeCards,
+  fieldBook: composeFieldBook,
   cushionMap: composeCushionMap,
   grainCurve: composeGrainCurve,
   charts: composeCharts,

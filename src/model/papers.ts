@@ -86,11 +86,26 @@ export const binderStock = (paper: Paper): BinderStock => papers[paper].binder
 export const usualSheetPapers = (paper: Paper): readonly SheetPaper[] =>
   sheetPapers.filter((p) => papers[p].isUsual && papers[p].system === papers[paper].system)
 
+/** Lengths as style sheets say them, in the unit that a paper is measured in. */
+function lengthsOf(paper: SheetPaper, size: readonly [number, number]): readonly [string, string] {
+  const length = (mm: number): string =>
+    papers[paper].system === 'us' ? `${mm / mmOfInch}in` : `${mm}mm`
+  return [length(size[0]), length(size[1])]
+}
+
+/** The same of a leaf folded in half: `5.5in` and `8.5in`. */
+export const foldedLengths = (paper: SheetPaper): readonly [string, string] =>
+  lengthsOf(paper, foldedSize(paper))
+
 /** Width and height as style sheets say them: `8.5in` and `11in`. */
 export function paperLengths(paper: SheetPaper): readonly [string, string] {
-  const { size, system } = papers[paper]
-  const length = (mm: number): string => (system === 'us' ? `${mm / mmOfInch}in` : `${mm}mm`)
-  return [length(size[0]), length(size[1])]
+  return lengthsOf(paper, papers[paper].size)
+}
+
+/** Width and height of a leaf of this paper folded in half, mm: its pages are those of a booklet. */
+export const foldedSize = (paper: SheetPaper): readonly [number, number] => {
+  const [width, height] = papers[paper].size
+  return [height / 2, width]
 }
 
 export const mmOfInch = 25.4

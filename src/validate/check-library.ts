@@ -2,9 +2,11 @@ import * as z from 'zod'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
+import { fieldBookReferences } from './field-book-references.ts'
 import { libraryReferences } from './library-references.ts'
 import { type Card, cards } from './schemas/cards.ts'
 import { type FactsFile, facts } from './schemas/facts.ts'
+import { type FieldBookFile, fieldBook } from './schemas/field-book.ts'
 import { type Form, forms } from './schemas/forms.ts'
 import {
   type Caution,
@@ -38,6 +40,7 @@ export type LibraryTrees = {
   readonly plans: SourceTree
   readonly forms: SourceTree
   readonly cards: SourceTree
+  readonly 'field-book': SourceTree
   readonly words: SourceTree
   readonly worksheets: readonly SourceTree[]
   readonly facts: SourceTree
@@ -54,7 +57,7 @@ export type Sourced<T> = {
 /** A shelf of the binder. */
 type Section = { readonly id: string; readonly title: string; readonly about: string }
 
-type Term = { readonly term: string; readonly means: string }
+type Term = { readonly term: string; readonly means: string; readonly pocket?: true | undefined }
 
 /** All procedures and what they share, checked. */
 export type Library = {
@@ -69,6 +72,8 @@ export type Library = {
   readonly schedules: readonly Sourced<Schedule>[]
   readonly forms: readonly Sourced<Form>[]
   readonly cards: readonly Sourced<Card>[]
+  /** One file; a list as all others. */
+  readonly fieldBook: readonly Sourced<FieldBookFile>[]
   readonly worksheets: readonly Sourced<WorksheetFile>[]
   readonly facts: readonly Sourced<FactsFile>[]
   readonly words: Words
@@ -137,6 +142,7 @@ function readParts(trees: LibraryTrees) {
     schedules: listOf<Schedule>(trees.plans, plans, 'plans'),
     forms: listOf<Form>(trees.forms, forms, 'forms'),
     cards: listOf<Card>(trees.cards, cards, 'cards'),
+    fieldBook: each<FieldBookFile>([trees['field-book']], fieldBook),
     worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
     facts: each<FactsFile>([trees.facts], facts),
   }
@@ -175,6 +181,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   schedules: parts.schedules.list,
   forms: parts.forms.list,
   cards: parts.cards.list,
+  fieldBook: parts.fieldBook.list,
   worksheets: parts.worksheets.list,
   facts: parts.facts.list,
 })
@@ -187,7 +194,13 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   const ofSchemas = [...Object.values(parts), checkedWords].flatMap((p) => p.problems)
   // A file that failed its schema is missing from the lists, so references to it would be false
   // alarms.
-  const references = ofSchemas.length > 0 ? [] : libraryReferences(lists, sourceIds)
+  const references = 
+    ofSchemas.length > 0
+      ? []
+      : [
+          ...libraryReferences(lists, sourceIds),
+          ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),
+        ]
   const problems = [...ofSchemas, ...namedTwice(parts), ...references]
   const { value } = checkedWords
   if (!value) return { value: undefined, problems }

@@ -16,6 +16,7 @@ const single = [
   'plans',
   'forms',
   'cards',
+  'field-book',
   'words',
 ] as const
 

@@ -81,6 +81,7 @@ function textProblems(library: Library, facility: Facility): Problem[] {
     library.schedules,
     library.forms,
     library.cards,
+    library.fieldBook,
   ]
   return [
     ...unknownNotes,

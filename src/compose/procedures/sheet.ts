@@ -35,16 +35,24 @@ const numbered = (steps: readonly ManualStep[], before: number): ManualStep[] =>
 function groupsOf(methods: readonly ManualMethod[]): readonly SheetGroup[] {
   const [only] = methods
   if (only && methods.length === 1)
-    return [{ letter: undefined, title: undefined, steps: only.steps }]
+    return [{ letter: undefined, method: only.id, title: undefined, steps: only.steps }]
   const common = commonSteps(methods)
   const first: SheetGroup[] =
     common === 0 || !only
       ? []
-      : [{ letter: undefined, title: undefined, steps: only.steps.slice(0, common) }]
+      : [
+          {
+            letter: undefined,
+            method: undefined,
+            title: undefined,
+            steps: only.steps.slice(0, common),
+          },
+        ]
   return [
     ...first,
     ...methods.map((m, i) => ({
       letter: letterOf(i),
+      method: m.id,
       title: m.title,
       steps: numbered(m.steps.slice(common), common),
     })),

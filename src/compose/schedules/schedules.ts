@@ -58,6 +58,7 @@ const byRaceDay = (table: ScheduleTable, context: ComposeContext): ManualTable[]
     id: `${table.id}-${i + 1}`,
     title: `${table.title}: ${dates}`,
     about: i === 0 && table.about !== undefined ? filled(table.about, day) : undefined,
+    days: dates,
     heads: table.heads,
     rows,
     estimate,
@@ -69,7 +70,7 @@ function composeTable(table: ScheduleTable, context: ComposeContext): ManualTabl
   const rows = rowsOf(table, context)
   // Where cells name their figures, each carries its own mark.
   const estimate = table.from !== undefined && restsOnUsual(table, rows, context)
-  return [{ id, title, about, heads, rows, estimate }]
+  return [{ id, title, about, days: undefined, heads, rows, estimate }]
 }
 
 /** The schedules that this facility's facts allow, with their tables. */

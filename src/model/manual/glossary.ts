@@ -1,6 +1,11 @@
 import type { Text } from './text.ts'
 
-export type GlossaryTerm = { readonly term: string; readonly means: Text }
+export type GlossaryTerm = {
+  readonly term: string
+  readonly means: Text
+  /** It stands in the field book too. */
+  readonly pocket?: true | undefined
+}
 
 /**
  * Where a term of the glossary is used: procedures, and ids of places in them, at most one for each

@@ -26,6 +26,8 @@ export type ManualMethod = {
 export type SheetGroup = {
   /** What leads here in the table of what was found; undefined where there is no choice. */
   readonly letter: string | undefined
+  /** Id of its way of working; undefined for what every way has in common. */
+  readonly method: string | undefined
   /** Undefined for what every way has in common, and where there is one way alone. */
   readonly title: string | undefined
   readonly steps: readonly ManualStep[]

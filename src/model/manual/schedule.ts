@@ -8,6 +8,8 @@ export type ManualTable = {
   readonly id: string
   readonly title: Text
   readonly about: Text | undefined
+  /** Race days that it is for, where others have one of their own. */
+  readonly days: string | undefined
   readonly heads: readonly Text[]
   readonly rows: TableRows
   /** Its numbers stand as plain text, and some of them are estimates. */

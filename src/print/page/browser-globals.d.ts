@@ -24,9 +24,15 @@ type PageElement = {
   querySelectorAll(selector: string): ArrayLike<PageElement> & Iterable<PageElement>
   readonly classList: { add(name: string): void; remove(name: string): void }
   readonly lastElementChild: PageElement | null
+  readonly children: ArrayLike<PageElement> & Iterable<PageElement>
   readonly childNodes: Iterable<PageNode>
   append(...nodes: PageNode[]): void
-  replaceChildren(): void
+  prepend(...nodes: PageNode[]): void
+  after(...nodes: PageNode[]): void
+  replaceChildren(...nodes: PageNode[]): void
+  replaceWith(...nodes: PageNode[]): void
+  cloneNode(deep: true): PageElement
+  removeAttribute(name: string): void
   remove(): void
   getBoundingClientRect(): {
     readonly top: number
@@ -48,6 +54,7 @@ declare var document: PageElement & {
   }>
   getElementById(id: string): PageElement | null
   createDocumentFragment(): PageElement
+  createElement(name: 'div'): PageElement
 }
 
 /** Set by `openPage`, for `freshFonts`. */

@@ -20,6 +20,12 @@ export const pageCount = (document: PdfDocument): number => theirs(document).get
 export const pageHeight = (document: PdfDocument, page: number): number =>
   theirs(document).getPage(page).getHeight()
 
+/** Width and height, points. @param page From 0. */
+export function pageSize(document: PdfDocument, page: number): readonly [number, number] {
+  const { width, height } = theirs(document).getPage(page).getSize()
+  return [width, height]
+}
+
 /**
  * Gives a document these pages in this order, in place of those that it had.
  * @throws Error when the document has no page tree.

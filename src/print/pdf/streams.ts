@@ -40,7 +40,11 @@ export const rawStream = (
 ): PdfStream => ours(PDFRawStream.of(theirs(dictionary(document, entries)), bytes))
 
 /** A compressed stream of content. */
-export function contentStream(document: PdfDocument, text: string): PdfStream {
+export function contentStream(
+  document: PdfDocument,
+  text: string,
+  entries: LiteralRecord = {},
+): PdfStream {
   const bytes = deflateSync(Buffer.from(text, 'latin1'))
-  return rawStream(document, bytes, { Length: bytes.length, Filter: 'FlateDecode' })
+  return rawStream(document, bytes, { ...entries, Length: bytes.length, Filter: 'FlateDecode' })
 }

@@ -43,4 +43,11 @@ export const checkDrawings = (library: Library): readonly Problem[] => [
   ...library.schedules.flatMap((p) =>
     (p.value.drawings ?? []).flatMap((name, i) => unknownName(p, name, ['drawings', i])),
   ),
+  ...library.fieldBook.flatMap((b) =>
+    b.value.pages.flatMap((page, i) =>
+      page.parts.flatMap((part, j) =>
+        unknownName(b, part.drawing, ['pages', i, 'parts', j, 'drawing']),
+      ),
+    ),
+  ),
 ]

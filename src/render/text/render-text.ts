@@ -17,8 +17,8 @@ export type TextContext = {
   /** Link to a procedure by id; undefined where it is not part of this manual. */
   readonly procedureHref: (id: string) => string | undefined
   /**
-   * Number of a procedure, for a medium whose links cannot be touched; it stands behind their
-   * words.
+   * Where a procedure is found, as HTML, for a medium whose links cannot be touched; it stands
+   * behind their words.
    */
   readonly procedureNumber?: (id: string) => string | undefined
   readonly cache: Map<string, string>
@@ -77,9 +77,8 @@ function finish(rendered: string, context: TextContext): string {
     .replace(/<a href="procedure:([a-z0-9-]+)">(.*?)<\/a>/gs, (_, id: string, words: string) => {
       const href = context.procedureHref(id)
       const number = context.procedureNumber?.(id)
-      return href === undefined
-        ? words
-        : `<a href="${href}">${words}</a>${number === undefined ? '' : ` (${number})`}`
+      const linked = href === undefined ? words : `<a href="${href}">${words}</a>`
+      return number === undefined ? linked : `${linked} (${number})`
     })
     .replace(marks, (_, name: string) => quantitySpan(context.quantities[name], name, context))
 }

@@ -10,6 +10,8 @@ import type { Pen } from './pen.ts'
 const cell = (text: string, pen: Pen): Html =>
   /^−?[\d,./ ]+(?: ?[a-zA-Z°%/²³]+){0,2}$/.test(text) ? html(quantityHtml(text)) : pen.line(text)
 
+export type TableView = ReturnType<typeof tableView>
+
 const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
   title: pen.line(t.title),
@@ -29,7 +31,7 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   })),
 })
 
-const scheduleView = (s: ManualSchedule, pen: Pen, draw: DrawingPrinter) => ({
+export const scheduleView = (s: ManualSchedule, pen: Pen, draw: DrawingPrinter) => ({
   id: s.id,
   title: s.title,
   about: pen.block(s.about),

@@ -2,6 +2,7 @@ import type * as z from 'zod'
 import type { LibraryTrees } from '../check-library.ts'
 import { cards } from './cards.ts'
 import { facts } from './facts.ts'
+import { fieldBook } from './field-book.ts'
 import { forms } from './forms.ts'
 import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } from './library.ts'
 import { plans } from './plans.ts'
@@ -22,6 +23,7 @@ export const librarySchemas = {
   plans,
   forms,
   cards,
+  'field-book': fieldBook,
   words,
   worksheets,
   facts,

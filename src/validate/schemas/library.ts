@@ -52,7 +52,16 @@ export const sections = z.strictObject({
 })
 
 export const glossary = z.strictObject({
-  terms: z.array(z.strictObject({ term: line, means: line })).min(1),
+  terms: z
+    .array(
+      z.strictObject({
+        term: line,
+        means: line,
+        /** A beginner carries it along in the field book. */
+        pocket: z.literal(true).optional(),
+      }),
+    )
+    .min(1),
 })
 
 /** Words that readers would not say, each with what they would; of this language alone. */

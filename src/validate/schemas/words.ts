@@ -17,7 +17,7 @@ import {
 } from './words/names.ts'
 import { facility, figure, months, reckoner, sources, units, worksheet } from './words/numbers.ts'
 import { forms, plans, soils } from './words/plans.ts'
-import { before, cards, procedure, sheet, training } from './words/procedure.ts'
+import { before, cards, fieldBook, procedure, sheet, training } from './words/procedure.ts'
 import { emergency, findings, safety, symptoms } from './words/safety.ts'
 import { pages, site } from './words/site.ts'
 
@@ -57,6 +57,7 @@ export const words = z.strictObject({
   sources,
   reckoner,
   cards,
+  fieldBook,
   forms,
   plans,
   soils,

@@ -5,6 +5,7 @@ import { sheetLayouts } from '../../../src/render/sheets/sheet-pages.ts'
 
 const group = (steps: number, letter?: string): SheetGroup => ({
   letter,
+  method: letter,
   title: letter,
   steps: Array.from({ length: steps }, (_, i) => ({
     number: i + 1,

@@ -51,6 +51,13 @@ export const sheet = z.strictObject({
 
 export const cards = group('title')
 
+export const fieldBook = z.strictObject({
+  ...entries('title', 'about', 'front', 'notes', 'booklet', 'readFirst', 'readFirstAbout'),
+  page: holding('page'),
+  rest: holding('places'),
+  before: holding('page'),
+})
+
 export const training = z.strictObject({
   ...entries('about', 'aims', 'show', 'practice', 'questions', 'answer', 'name', 'date', 'trainer'),
   /** What answers to choose from are called, between spaces. */

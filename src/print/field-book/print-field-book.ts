@@ -1,0 +1,43 @@
+import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
+import { freshFonts } from '../page/open-page.ts'
+import { toPdf } from '../page/to-pdf.ts'
+import { openDocument } from '../pdf/documents.ts'
+import { pageCount } from '../pdf/pages.ts'
+import type { Copy, Press } from '../press/press.ts'
+import { fitFieldBook } from './fit-field-book.ts'
+import { foldBooklet } from './fold-booklet.ts'
+
+/** What somebody carries: six leaves, folded. */
+const mostPages = 24
+
+export type FieldBookPrint = {
+  /** The book, one page after the other. */
+  readonly book: Uint8Array
+  /** The same to be printed on both sides of leaves twice as large, and folded. */
+  readonly booklet: Uint8Array
+  readonly pages: number
+}
+
+/**
+ * Prints the field book.
+ * @throws Error when a page holds too much, or the book has too many.
+ */
+export async function printFieldBook(
+  press: Press,
+  copy: Copy,
+  { book, booklet }: { readonly book: PdfAbout; readonly booklet: PdfAbout },
+): Promise<FieldBookPrint> {
+  const raw = await press.run(copy, { most: mostPages }, async (page, { most }) => {
+    const fitted = await fitFieldBook(page, most)
+    // Of all the sizes that were tried only the last may be on paper.
+    await freshFonts(page)
+    return { bytes: await toPdf(page), pages: fitted.length }
+  })
+  return press.keep([JSON.stringify([book, booklet]), raw.bytes], async () => {
+    const printed = await openDocument(raw.bytes)
+    const pages = pageCount(printed)
+    if (pages !== raw.pages) throw new Error(`${pages} pages instead of ${raw.pages}`)
+    const finished = await finishPdf(printed, book)
+    return { book: finished, booklet: await foldBooklet(await openDocument(finished), booklet), pages }
+  })
+}
