@@ -26,7 +26,9 @@ export type Built = {
 
 /** The last line of a build. */
 export function summary({ name, counts: c, printed, files, folder, seconds }: Built): string {
-  const paper = printed ? `, binder of ${printed.binderPages} pages, ${printed.sheets} sheets` : ''
+  const paper = printed
+    ? `, binder of ${printed.binderPages} pages, field book of ${printed.fieldBookPages}, ${printed.sheets} sheets`
+    : ''
   const exchange = printed?.before
     ? `, ${printed.toExchange} leaves to exchange since revision ${printed.before.revision}`
     : ''

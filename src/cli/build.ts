@@ -92,7 +92,8 @@ async function print(
   return progress.stage(
     'print',
     (tell) => printManual(job, tell),
-    (p) => `binder of ${p.binderPages} pages, field book of ${p.fieldBookPages}, ${p.sheets} sheets`,
+    (p) =>
+      `binder of ${p.binderPages} pages, field book of ${p.fieldBookPages}, ${p.sheets} sheets`,
   )
 }
 
@@ -116,6 +117,7 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
   const files: readonly OutputFile[] = [
     ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...(printed?.files ?? []),
+    ...(printed?.besideSite ?? []).map((f) => ({ path: `site/${f.path}`, data: f.data })),
     { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
     { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
   ]
@@ -129,6 +131,7 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
     facilityHash: hashOf(facilityFiles),
     counts,
     sheets: printed?.posted,
+    fieldBook: printed && { pages: printed.fieldBookPages },
     binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before },
     files,
   })
@@ -160,15 +163,15 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Pro
   const ready = await load(job)
   if (!ready) return exit.faults
   const { manual, library } = ready
+  const found = await browser
   const site = await progress.stage(
     'render',
-    () => siteFiles(manual, library.words, folders),
+    () => siteFiles(manual, library.words, folders, found.kind === 'found'),
     (files) => `${files.filter(isPage).length} site pages`,
   )
   const version = await versionOf(folders)
   const notices = thirdPartyNotices((await loadFonts()).licences)
   const target = path.join(folders.dist, manual.facility.id)
-  const found = await browser
   if (found.kind === 'found') {
     const printed = await print(found, ready, { version, target }, job)
     await write(ready, { site, printed, version, browser: found.version, target, notices }, job)

@@ -18,6 +18,7 @@ import { type Binder, renderBinder } from '../render/binder/render-binder.ts'
 import { renderDividers } from '../render/binder/render-dividers.ts'
 import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
+import { fieldBookFiles as names } from '../render/field-book/files.ts'
 import { renderFieldBook } from '../render/field-book/render-field-book.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets, type Sheets } from '../render/sheets/render-sheets.ts'
@@ -32,6 +33,8 @@ export type Printed = {
   readonly files: readonly OutputFile[]
   readonly binderPages: number
   readonly fieldBookPages: number
+  /** What the site leads to. */
+  readonly besideSite: readonly OutputFile[]
   readonly sheets: number
   /** Pages of each sheet, and how high the capitals of its steps are, mm, by paper. */
   readonly posted: readonly PostedSheet[]
@@ -148,8 +151,8 @@ async function fieldBookFiles({ press, manual, assets, about }: Printing): Promi
   })
   return {
     files: [
-      { path: 'field-book.pdf', data: printed.book },
-      { path: 'field-book-booklet.pdf', data: printed.booklet },
+      { path: names.book, data: printed.book },
+      { path: names.booklet, data: printed.booklet },
     ],
     pages: printed.pages,
   }
@@ -205,6 +208,7 @@ async function printDocuments(
     ],
     binderPages: binder.laid.length,
     fieldBookPages: fieldBook.pages,
+    besideSite: fieldBook.files,
     sheets: posted.sheets.length,
     posted: sheets.posted,
     binder: binder.memory,

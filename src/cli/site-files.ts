@@ -6,14 +6,18 @@ import { loadFonts } from './load/load-fonts.ts'
 import type { Folders } from './load/load-manual.ts'
 import { loadTemplates } from './load/load-templates.ts'
 
-/** Everything below `site/`: pages, style sheet, fonts. */
+/**
+ * Everything below `site/`: pages, style sheet, fonts.
+ * @param printed Whether the field book will lie beside the pages.
+ */
 export async function siteFiles(
   manual: Manual,
   words: Words,
   folders: Folders,
+  printed: boolean,
 ): Promise<readonly OutputFile[]> {
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
-  const pages = renderSite(manual, { ...templates, words, fontCss: fonts.linked })
+  const pages = renderSite(manual, { ...templates, words, fontCss: fonts.linked }, printed)
   return [...pages, ...fonts.files.map((f) => ({ path: `assets/${f.path}`, data: f.data }))]
 }
 

@@ -67,9 +67,7 @@ function composePart(part: FieldBookPart, context: ComposeContext): readonly Com
     ...(card ? [{ kind: 'figures' as const, figures: card.figures }] : []),
     ...(figures.length > 0 ? [{ kind: 'figures' as const, figures }] : []),
     ...(chapter ? [{ kind: 'chapter' as const, chapter }] : []),
-    ...(part.drawing === undefined
-      ? []
-      : [{ kind: 'drawing' as const, drawing: part.drawing }]),
+    ...(part.drawing === undefined ? [] : [{ kind: 'drawing' as const, drawing: part.drawing }]),
     ...(cautions.length > 0 ? [{ kind: 'cautions' as const, cautions }] : []),
     ...(symptoms.length > 0 ? [{ kind: 'symptoms' as const, symptoms }] : []),
     ...(part.terms ? [{ kind: 'terms' as const, terms: parts.terms.filter((t) => t.pocket) }] : []),

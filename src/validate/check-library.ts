@@ -194,7 +194,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
   const ofSchemas = [...Object.values(parts), checkedWords].flatMap((p) => p.problems)
   // A file that failed its schema is missing from the lists, so references to it would be false
   // alarms.
-  const references = 
+  const references =
     ofSchemas.length > 0
       ? []
       : [

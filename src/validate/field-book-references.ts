@@ -50,7 +50,7 @@ function emptyShows(book: Book, path: Path, part: FieldBookPart, library: Lists)
     drawing: !procedure.sheet.drawing && !procedure.methods.some((m) => m.drawing),
     figures: procedure.sheet.figures.length === 0,
     look: (procedure.branches ?? []).length === 0,
-    cautions: (procedure.sheet.cautions ?? []).length === 0,
+    cautions: (procedure.cautions ?? []).length === 0,
   }
   return (part.show ?? []).flatMap((show, i) =>
     show in lacks && lacks[show as keyof typeof lacks]

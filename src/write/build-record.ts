@@ -37,9 +37,11 @@ export function buildRecord(input: {
   readonly binder: object | undefined
   /** Pages and legibility of posted sheets. */
   readonly sheets: readonly object[] | undefined
+  /** Pages of the field book. */
+  readonly fieldBook: { readonly pages: number } | undefined
   readonly files: readonly OutputFile[]
 }): string {
-  const { files, counts, binder, sheets, ...went } = input
+  const { files, counts, binder, sheets, fieldBook, ...went } = input
   const out = [...files]
     .sort((a, b) => a.path.localeCompare(b.path, 'en'))
     .map((f) => ({
@@ -47,5 +49,5 @@ export function buildRecord(input: {
       bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length,
       sha256: sha256(f.data),
     }))
-  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, sheets, files: out }, null, 1)}\n`
+  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, sheets, fieldBook, files: out }, null, 1)}\n`
 }

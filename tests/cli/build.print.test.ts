@@ -43,10 +43,16 @@ describe('a build', () => {
     const record = JSON.parse(await readFile(path.join(first.folder, 'build.json'), 'utf8')) as {
       readonly contentHash: string
       readonly facilityHash: string
+      readonly fieldBook: { readonly pages: number }
       readonly files: readonly { readonly path: string; readonly bytes: number }[]
     }
     expect(record.contentHash).toMatch(/^[0-9a-f]{64}$/)
-    expect(record.files.map((f) => f.path)).toContain('binder.pdf')
+    const paths = record.files.map((f) => f.path)
+    for (const file of ['binder.pdf', 'field-book.pdf', 'field-book-booklet.pdf'])
+      expect(paths).toContain(file)
+    // The site leads to the book, wherever it is put.
+    expect(paths).toContain('site/field-book.pdf')
+    expect(record.fieldBook.pages).toBeLessThanOrEqual(24)
     for (const f of record.files)
       expect((await readFile(path.join(first.folder, f.path))).length).toBe(f.bytes)
   })
@@ -54,7 +60,7 @@ describe('a build', () => {
   it('says how it went on plain lines when nobody watches, and nothing when asked to be quiet', () => {
     const said = first.said.join('\n')
     expect(said).toMatch(
-      /^Brambleford.*: \d+ site pages, binder of \d+ pages, \d+ sheets; \d+ figures/m,
+      /^Brambleford.*: \d+ site pages, binder of \d+ pages, field book of \d+, \d+ sheets; \d+ figures/m,
     )
     expect(said).not.toContain('\u001b')
     expect(again.filter((line) => line.startsWith('Brambleford'))).toEqual([])

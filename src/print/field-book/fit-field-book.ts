@@ -1,25 +1,25 @@
 import type { BrowserPage } from '../page/open-page.ts'
+import { pagesOfLeaf } from './booklet-order.ts'
 
 /** How pages may be laid out. */
 type Limits = {
   /** Sizes of type that are tried, points, the largest first. */
   readonly sizes: readonly number[]
-  /** A book folded from leaves is a multiple of this. */
-  readonly perLeaf: number
   /** Pages that one page of the declaration may need. */
   readonly mostPages: number
-  /** A line to write on, and the least that is left free below what is printed, CSS pixels. */
-  readonly line: number
-  /** Pages that somebody carries. */
-  readonly most: number
 }
 
 /** Nothing smaller than the last is read under stress. */
-const limits: Omit<Limits, 'most'> = {
-  sizes: [10.6, 10.2, 9.8, 9.4, 9, 8.75, 8.5],
-  perLeaf: 4,
-  mostPages: 4,
-  line: 28.5,
+const limits: Limits = { sizes: [10.6, 10.2, 9.8, 9.4, 9, 8.75, 8.5], mostPages: 4 }
+
+type Numbering = {
+  /** Pages that somebody carries. */
+  readonly most: number
+  readonly perLeaf: number
+  /** A line to write on, and the least that is left free below what is printed, CSS pixels. */
+  readonly line: number
+  /** Type of pages that nothing is printed on. */
+  readonly size: number
 }
 
 /** A page as it has come out. */
@@ -31,20 +31,17 @@ type FittedPage = {
   readonly free: number
 }
 
-type Fitted = { readonly full: readonly string[]; readonly pages: readonly FittedPage[] }
-
 /**
  * Sets every page in the largest type at which it fits; what does not fit in the smallest goes on on
- * further pages, row by row. Ruled lines fill what is left, pages of notes fill the last leaf, and
- * every page gets its number. Self-contained, since it is sent to the browser.
+ * further pages, row by row. Self-contained, since it is sent to the browser.
+ * @returns ids of pages that do not fit at all.
  */
-function fitInPage({ sizes, perLeaf, mostPages, line, most }: Limits): Fitted {
-  const one = (e: PageElement, selector: string): PageElement => {
-    const found = e.querySelector(selector)
-    if (!found) throw new Error(`a page without ${selector}`)
-    return found
+function layOutInPage({ sizes, mostPages }: Limits): string[] {
+  const blocksOf = (leaf: PageElement): PageElement => {
+    const blocks = leaf.querySelector('.blocks')
+    if (!blocks) throw new Error(`a page without blocks: ${leaf.id}`)
+    return blocks
   }
-  const blocksOf = (leaf: PageElement): PageElement => one(leaf, '.blocks')
   const rowsOf = (block: PageElement): PageElement | null =>
     block.querySelector('tbody, ol.steps, .terms, ul.items')
   const over = (leaf: PageElement): boolean => {
@@ -91,6 +88,7 @@ function fitInPage({ sizes, perLeaf, mostPages, line, most }: Limits): Fitted {
     if (!over(leaf)) return [leaf]
     const next = leaf.cloneNode(true)
     next.id = ''
+    next.dataset['of'] = leaf.dataset['of'] ?? leaf.id
     blocksOf(next).replaceChildren()
     leaf.after(next)
     while (over(leaf)) if (!moveLast(blocksOf(leaf), blocksOf(next))) return undefined
@@ -99,64 +97,65 @@ function fitInPage({ sizes, perLeaf, mostPages, line, most }: Limits): Fitted {
     const others = layOut(next, size)
     return others && [leaf, ...others]
   }
-  /** As few pages as possible, and of these the largest type. */
-  const settle = (leaf: PageElement): { pages: readonly PageElement[]; size: number } | undefined => {
+  /** As few pages as possible, and of these the largest type. @returns whether that was possible. */
+  const settle = (leaf: PageElement): boolean => {
     const holder = document.createElement('div')
     leaf.replaceWith(holder)
     for (let count = 1; count <= mostPages; count++)
       for (const size of sizes) {
         const trial = leaf.cloneNode(true)
         holder.replaceChildren(trial)
+        trial.dataset['size'] = String(size)
         const pages = layOut(trial, size)
         if (!pages || pages.length > count) continue
         holder.replaceWith(...pages)
-        return { pages, size }
+        return true
       }
     holder.replaceWith(leaf)
-    return undefined
+    return false
   }
-  const notes = one(document.body, '.notes')
-  notes.remove()
-  const full: string[] = []
-  const all: { readonly leaf: PageElement; readonly size: number }[] = []
-  for (const leaf of [...document.querySelectorAll('.leaf')]) {
-    const settled = settle(leaf)
-    if (settled) all.push(...settled.pages.map((page) => ({ leaf: page, size: settled.size })))
-    else full.push(leaf.id)
-  }
-  // What can be spared goes, the last of it first, before the book is longer than what is carried.
-  for (const spare of [...document.querySelectorAll('[data-spare]')].reverse()) {
-    if (all.length <= most) break
-    const at = all.findIndex(({ leaf }) => leaf === spare)
-    spare.remove()
-    all.splice(at, 1)
-  }
-  while (full.length === 0 && all.length % perLeaf !== 0) {
-    const leaf = notes.cloneNode(true)
-    document.body.append(leaf)
-    all.push({ leaf, size: sizes[0] ?? 0 })
-  }
-  const pages = all.map(({ leaf, size }, i) => {
+  const full = [...document.querySelectorAll('.leaf')].filter((leaf) => !settle(leaf))
+  return full.map((leaf) => leaf.id)
+}
+
+/**
+ * Numbers the pages that were laid out. Before that what can be spared goes, where the book would be
+ * longer than what is carried, and pages of notes fill the last leaf; ruled lines fill what is left
+ * free. Self-contained, since it is sent to the browser.
+ */
+function numberInPage({ perLeaf, line, most, size }: Numbering): FittedPage[] {
+  const notes = document.querySelector('.notes')
+  notes?.remove()
+  const count = (): number => document.querySelectorAll('.leaf').length
+  for (const { id } of [...document.querySelectorAll('.leaf[data-spare]')].reverse())
+    if (id !== '' && count() > most)
+      for (const gone of document.querySelectorAll(`#${id}, [data-of="${id}"]`)) gone.remove()
+  while (notes && count() % perLeaf !== 0) document.body.append(notes.cloneNode(true))
+  const pages = [...document.querySelectorAll('.leaf')].map((leaf, i) => {
     leaf.classList.add(i % 2 === 0 ? 'right' : 'left')
-    one(leaf, '.folio').textContent = String(i + 1)
-    const blocks = blocksOf(leaf)
-    const { top, bottom } = blocks.getBoundingClientRect()
-    const free = bottom - (blocks.lastElementChild?.getBoundingClientRect().bottom ?? top)
+    const folio = leaf.querySelector('.folio')
+    if (folio) folio.textContent = String(i + 1)
+    const blocks = leaf.querySelector('.blocks')
+    const { top, bottom } = (blocks ?? leaf).getBoundingClientRect()
+    const free = bottom - (blocks?.lastElementChild?.getBoundingClientRect().bottom ?? top)
     for (let lines = Math.floor(free / line) - 1; lines > 0; lines--) {
       const ruled = document.createElement('div')
       ruled.className = 'ruled'
-      blocks.append(ruled)
+      blocks?.append(ruled)
     }
-    const { height } = leaf.getBoundingClientRect()
-    return { id: leaf.id, title: one(leaf, 'h1').textContent ?? '', size, free: free / height }
+    return {
+      id: leaf.id,
+      title: leaf.querySelector('h1')?.textContent ?? '',
+      size: Number(leaf.dataset['size'] ?? size),
+      free: free / leaf.getBoundingClientRect().height,
+    }
   })
   for (const slot of document.querySelectorAll('[data-page]')) {
     const at = pages.findIndex((p) => p.id === slot.dataset['page'])
-    const says = slot.dataset['says'] ?? ''
-    if (at >= 0) slot.textContent = says.replace('{page}', String(at + 1))
+    if (at >= 0) slot.textContent = (slot.dataset['says'] ?? '').replace('{page}', String(at + 1))
     else if (slot.textContent === '') slot.parentElement?.remove()
   }
-  return { full, pages }
+  return pages
 }
 
 /**
@@ -164,9 +163,14 @@ function fitInPage({ sizes, perLeaf, mostPages, line, most }: Limits): Fitted {
  * @param most Pages that somebody carries.
  * @throws Error naming the pages that hold more than there is room for, or that are too many.
  */
-export async function fitFieldBook(page: BrowserPage, most: number): Promise<readonly FittedPage[]> {
-  const { full, pages } = await page.evaluate(fitInPage, { ...limits, most })
+export async function fitFieldBook(
+  page: BrowserPage,
+  most: number,
+): Promise<readonly FittedPage[]> {
+  const full = await page.evaluate(layOutInPage, limits)
   if (full.length > 0) throw new Error(`more than a page has room for: ${full.join(', ')}`)
+  const numbering = { most, perLeaf: pagesOfLeaf, line: 28.5, size: limits.sizes[0] ?? 0 }
+  const pages = await page.evaluate(numberInPage, numbering)
   if (pages.length > most)
     throw new Error(`the field book has ${pages.length} pages, and at most ${most} are carried`)
   return pages

@@ -38,6 +38,10 @@ export async function printFieldBook(
     const pages = pageCount(printed)
     if (pages !== raw.pages) throw new Error(`${pages} pages instead of ${raw.pages}`)
     const finished = await finishPdf(printed, book)
-    return { book: finished, booklet: await foldBooklet(await openDocument(finished), booklet), pages }
+    return {
+      book: finished,
+      booklet: await foldBooklet(await openDocument(finished), booklet),
+      pages,
+    }
   })
 }

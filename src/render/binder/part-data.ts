@@ -65,6 +65,7 @@ export const frontData = (book: Book, sections: readonly ReturnType<typeof secti
     cover: html(drawings.plan?.svg ?? ''),
     material: words.materials[manual.facility.material],
     emergency: emergencyView(pen, 'paper'),
+    readFirst: manual.fieldBook.readFirst,
     sections,
     backList: book.back,
     plans: manual.schedules,

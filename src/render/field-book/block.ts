@@ -1,10 +1,11 @@
-import type { ReckonerView } from '../views/reckoner-view.ts'
+import type { Html } from '../text/html.ts'
+import type { CautionBox } from '../views/caution-box.ts'
 import type { CautionView } from '../views/caution-view.ts'
-import type { FigureView } from '../views/figure-view.ts'
 import type { emergencyView } from '../views/emergency-view.ts'
+import type { FigureView } from '../views/figure-view.ts'
+import type { ReckonerView } from '../views/reckoner-view.ts'
 import type { TableView } from '../views/schedules-view.ts'
 import type { SymptomView } from '../views/symptoms-view.ts'
-import type { Html } from '../text/html.ts'
 
 type Words = Html | string
 
@@ -49,7 +50,7 @@ type Contents = {
   readonly steps: StepsOfBlock | undefined
   readonly failures: readonly { readonly see: Html; readonly do: Html }[] | undefined
   readonly figures: readonly FigureView[] | undefined
-  readonly cautions: readonly CautionView[] | undefined
+  readonly box: CautionBox | undefined
   readonly drawing: Html | undefined
   readonly emergency: ReturnType<typeof emergencyView> | undefined
   readonly table: TableView | undefined
@@ -83,7 +84,7 @@ const empty: Contents = {
   steps: undefined,
   failures: undefined,
   figures: undefined,
-  cautions: undefined,
+  box: undefined,
   drawing: undefined,
   emergency: undefined,
   table: undefined,

@@ -53,7 +53,7 @@ export function partBlocks(part: FieldBookPart, setter: Setter): readonly Block[
       return drawing.toString() === '' ? [] : [block({ drawing })]
     }
     case 'cautions':
-      return [cautionsBlock(part.cautions, pen)]
+      return [cautionsBlock(part.cautions, 'machine', pen)]
     case 'symptoms':
       return part.symptoms.map((s) => symptomBlock(s, setter))
     case 'terms':

@@ -79,11 +79,11 @@ const makers: Readonly<Record<ProcedureShown, Maker>> = {
   ],
   look: lookBlock,
   cautions: ({ procedure }, { pen, common }, said) => {
-    const own = procedure.sheet.cautions.filter((c) => !common.has(c.id))
+    const own = procedure.cautions.filter((c) => !common.has(c.id))
     for (const c of own) said.add(c.id)
     return [
-      ...(own.length < procedure.sheet.cautions.length ? [block({ before: true })] : []),
-      ...(own.length === 0 ? [] : [cautionsBlock(own, pen)]),
+      ...(own.length < procedure.cautions.length ? [block({ before: true })] : []),
+      ...(own.length === 0 ? [] : [cautionsBlock(own, procedure.before, pen)]),
     ]
   },
   drawing: drawingBlock,

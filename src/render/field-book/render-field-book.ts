@@ -46,7 +46,8 @@ function pageOf(
 
 /** Where the rest of a part stands in the binder, such as `2.1`. */
 function inBinder(part: FieldBookPart, manual: Manual, words: Words): string | undefined {
-  const back = (id: string): string => String(backPartsOf(manual, words).find((b) => b.id === id)?.number)
+  const back = (id: string): string =>
+    String(backPartsOf(manual, words).find((b) => b.id === id)?.number)
   switch (part.kind) {
     case 'procedure':
       return part.procedure.number
@@ -73,7 +74,8 @@ function restOf(page: FieldBookPage, manual: Manual, words: Words): string {
     : fill(words.fieldBook.rest, { places: [...new Set(places)].join(', ') })
 }
 
-function setterOf(manual: Manual, words: Words): Omit<Setter, 'title' | 'named'> {
+/** What all pages of a manual's field book are made with. */
+export function fieldBookSetter(manual: Manual, words: Words): Omit<Setter, 'title' | 'named'> {
   const { pages, common } = manual.fieldBook
   const placeOf = (procedure: string, method?: string): string => {
     const page = pageOf(pages, procedure, method)
@@ -121,7 +123,7 @@ export function renderFieldBook(
 ): { readonly css: string; readonly body: string } {
   const { words } = assets
   const [width, height] = foldedLengths(manual.facility.paper)
-  const setter = setterOf(manual, words)
+  const setter = fieldBookSetter(manual, words)
   const { pages } = manual.fieldBook
   const data = {
     words,
@@ -140,7 +142,7 @@ export function renderFieldBook(
     })),
   }
   return {
-    css: `@page{size:${width} ${height};margin:0}:root{--page-width:${width};--page-height:${height}}\n${stylesOf(assets, 'shared', 'emergency', 'field-book')}`,
+    css: `@page{size:${width} ${height};margin:0}:root{--page-width:${width};--page-height:${height}}\n${stylesOf(assets, 'shared', 'emergency', 'field-book', 'field-book-parts')}`,
     body: createTemplates(assets.templates).render('field-book', data),
   }
 }

@@ -1,7 +1,8 @@
 import { bySignal, type ManualCaution } from '../../model/manual/caution.ts'
+import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Drawings } from '../drawings/drawings.ts'
 import type { Html } from '../text/html.ts'
-import { cautionView } from '../views/caution-view.ts'
+import { cautionBox } from '../views/caution-box.ts'
 import { figureView } from '../views/figure-view.ts'
 import type { Pen } from '../views/pen.ts'
 import { type Block, block } from './block.ts'
@@ -25,5 +26,9 @@ export const figuresBlock = (
   pen: Pen,
 ): Block => block({ figures: figures.map((f) => figureView(f.name, pen, f.label)) })
 
-export const cautionsBlock = (cautions: readonly ManualCaution[], pen: Pen): Block =>
-  block({ cautions: [...cautions].sort(bySignal).map((c) => cautionView(c, pen)) })
+/** One box, the worst first. */
+export const cautionsBlock = (
+  cautions: readonly ManualCaution[],
+  before: ManualProcedure['before'],
+  pen: Pen,
+): Block => block({ box: cautionBox({ cautions: [...cautions].sort(bySignal), before }, pen) })

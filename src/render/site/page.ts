@@ -12,6 +12,8 @@ export type SiteContext = {
   readonly drawings: Drawings
   /** Writes with the links of the page at hand: those of pages in a folder lead up first. */
   readonly pen: Pen
+  /** Whether the field book lies beside the pages: only where a browser could print. */
+  readonly printed: boolean
   /** Pages that the first one offers below its doors, in their order. */
   readonly offered: readonly {
     readonly id: string

@@ -30,7 +30,7 @@ type Page = {
 }
 
 /** Every page that this manual has. */
-function pagesOf(manual: Manual, words: RenderAssets['words']): readonly Page[] {
+function pagesOf(manual: Manual, words: RenderAssets['words'], printed: boolean): readonly Page[] {
   const called = allPages.map((page) => ({
     page,
     own: pageWords(page).parse(words.pages[page.id]),
@@ -40,6 +40,7 @@ function pagesOf(manual: Manual, words: RenderAssets['words']): readonly Page[] 
     words,
     drawings: renderDrawings(manual, words),
     pen: penFor(manual, words, ''),
+    printed,
     offered: called.flatMap(({ page: { id }, own: { link, about } }) =>
       link === undefined || about === undefined ? [] : [{ id, link, about }],
     ),
@@ -81,8 +82,13 @@ const menuOf = (words: RenderAssets['words'], entry: string | undefined) =>
 /**
  * All pages of the site and its style sheet, each made when it is asked for. Links are relative,
  * nothing is fetched from elsewhere, no script is needed.
+ * @param printed Whether the field book lies beside the pages.
  */
-export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<string, () => string> {
+export function sitePages(
+  manual: Manual,
+  assets: RenderAssets,
+  printed = false,
+): ReadonlyMap<string, () => string> {
   const { words } = assets
   const templates = createTemplates(assets.templates)
   const make = (page: Page) => (): string => {
@@ -106,11 +112,18 @@ export function sitePages(manual: Manual, assets: RenderAssets): ReadonlyMap<str
   }
   const css = `${assets.fontCss}\n${stylesOf(assets, 'shared', 'emergency', 'site')}`
   return new Map([
-    ...pagesOf(manual, words).map((page): [string, () => string] => [page.path, make(page)]),
+    ...pagesOf(manual, words, printed).map((page): [string, () => string] => [
+      page.path,
+      make(page),
+    ]),
     ['assets/site.css', () => css],
   ])
 }
 
 /** The whole site at once. */
-export const renderSite = (manual: Manual, assets: RenderAssets): readonly SiteFile[] =>
-  [...sitePages(manual, assets)].map(([path, make]) => ({ path, data: make() }))
+export const renderSite = (
+  manual: Manual,
+  assets: RenderAssets,
+  printed = false,
+): readonly SiteFile[] =>
+  [...sitePages(manual, assets, printed)].map(([path, make]) => ({ path, data: make() }))

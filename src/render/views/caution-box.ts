@@ -13,7 +13,7 @@ export type CautionBox = {
   readonly lines: readonly CautionView[]
 }
 
-export function cautionBox(p: ManualProcedure, pen: Pen): CautionBox {
+export function cautionBox(p: Pick<ManualProcedure, 'cautions' | 'before'>, pen: Pen): CautionBox {
   const worst = worstOf(p.cautions)
   const lines = p.cautions.map((c) => cautionView(c, pen))
   const { signal, word, alert } = worst

@@ -19,15 +19,20 @@ describe.each(printedDemos)('PDFs of %s', (id) => {
     ;({ folder } = await printedDemo(id))
   })
 
-  it.each(['binder', 'forms', 'cards', 'sheets/sheets', 'sheets/sheets-black', 'sheets/seal'])(
-    'keep the rules of sound PDFs: %s',
-    async (name) => {
-      const bytes = await readFile(path.join(folder, `${name}.pdf`))
-      expect(brokenRules(await openDocument(bytes))).toEqual([])
-    },
-  )
+  it.each([
+    'binder',
+    'forms',
+    'cards',
+    'field-book',
+    'sheets/sheets',
+    'sheets/sheets-black',
+    'sheets/seal',
+  ])('keep the rules of sound PDFs: %s', async (name) => {
+    const bytes = await readFile(path.join(folder, `${name}.pdf`))
+    expect(brokenRules(await openDocument(bytes))).toEqual([])
+  })
 
-  it.each(['binder', 'forms', 'cards', 'sheets/sheets', 'sheets/sheets-black'])(
+  it.each(['binder', 'forms', 'cards', 'field-book', 'sheets/sheets', 'sheets/sheets-black'])(
     'carry no fonts but ours: %s',
     async (name) => {
       const document = await openDocument(await readFile(path.join(folder, `${name}.pdf`)))

@@ -1,4 +1,5 @@
 import { drawingFigure } from '../../drawings/drawing-figure.ts'
+import { fieldBookFiles } from '../../field-book/files.ts'
 import { html } from '../../text/html.ts'
 import { symptomsView } from '../../views/symptoms-view.ts'
 import type { SiteContext } from '../page.ts'
@@ -16,6 +17,8 @@ export const home = {
       sections,
       symptoms: symptomsView(site.manual, site.pen),
       offered: site.offered,
+      // The files bear the names under which they are written.
+      books: site.printed && site.manual.fieldBook.pages.length > 0 ? [fieldBookFiles] : [],
       plan: plan ? drawingFigure(plan, 'screen') : html(''),
     }
   },

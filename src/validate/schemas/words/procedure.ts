@@ -52,7 +52,17 @@ export const sheet = z.strictObject({
 export const cards = group('title')
 
 export const fieldBook = z.strictObject({
-  ...entries('title', 'about', 'front', 'notes', 'booklet', 'readFirst', 'readFirstAbout'),
+  ...entries(
+    'title',
+    'about',
+    'front',
+    'notes',
+    'carry',
+    'booklet',
+    'fold',
+    'readFirst',
+    'readFirstAbout',
+  ),
   page: holding('page'),
   rest: holding('places'),
   before: holding('page'),
