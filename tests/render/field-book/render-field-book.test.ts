@@ -35,7 +35,7 @@ describe.each(demos)('the field book of %s', (id) => {
     expect(placeOf('harrow').toString()).toContain('data-page="page-harrow"')
     const hard = manual.procedures.find((p) => p.id === 'hard')
     expect(placeOf('hard').toString()).toBe(`binder ${hard?.number}`)
-    expect(placeOf('accident', 'horse').toString()).toContain('data-page="page-horses"')
+    expect(placeOf('accident', 'horse').toString()).toContain('data-page="page-stop"')
     expect(placeOf('accident', 'person').toString()).toContain('data-page="page-person-hurt"')
   })
 })
