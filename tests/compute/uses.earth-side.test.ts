@@ -37,7 +37,7 @@ const promised: readonly (readonly [number, string, string])[] = [
   [30, 'creep', 'volume mass depth left ridge'],
   [31, 'ridge', 'taken dam-width dam-volume lift-width'],
   [50, 'seal', 'time start-before'],
-  [51, 'press', 'tire drum ratio'],
+  [51, 'press', 'tire short long hardest softest least most'],
   [60, 'washout', 'volume loose mass lifts water barrows thin-share time'],
   [62, 'deep', 'excess volume mass windrow-height loads time'],
   [63, 'hard', 'missing mass loads cost cut'],
@@ -115,7 +115,7 @@ describe('earth-side uses', () => {
           'screen.time',
           'roll.time',
           'seal.time',
-          'press.ratio',
+          'press.least',
         ] as const
       ).map((id) => bare.figureIds.includes(id)),
     ).toEqual([true, false, false, false, false, false])

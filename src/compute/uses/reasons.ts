@@ -5,7 +5,6 @@
 export const reasons = [
   'one-step-out',
   'one-step-deep',
-  'damp-print',
   'nothing-flattens',
   'nothing-rolls',
   'nothing-presses',

@@ -1,4 +1,3 @@
-import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { contactPressure } from '../sealing/contact-pressure.ts'
 import { sealingTime } from '../sealing/sealing-time.ts'
 import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
@@ -21,9 +20,8 @@ function rolling(
  * Time to seal, and what presses how hard. Where no drum stands on the grounds, the tires are held
  * against a rented one.
  * @param known Paths of the facts that the facility has.
- * @param system Decides whether the stripe under a drum is three inches or 7.5 cm.
  */
-export function sealingUses(known: ReadonlySet<string>, system: UnitSystem): readonly Use[] {
+export function sealingUses(known: ReadonlySet<string>): readonly Use[] {
   const flatten = known.has('gear.screen.width') ? figure('screen.time') : undefined
   const roll = rolling(known)
   const uses: Use[] = []
@@ -48,7 +46,9 @@ export function sealingUses(known: ReadonlySet<string>, system: UnitSystem): rea
         width: fact(
           known.has('gear.roll-drum.width') ? 'gear.roll-drum.width' : 'practice.drum.width-low',
         ),
-        contact: fixed(system === 'us' ? 0.0762 : 0.075, 'damp-print'),
+        diameter: fact('practice.drum.diameter'),
+        leastSink: fact('practice.drum.sink-low'),
+        mostSink: fact('practice.drum.sink-high'),
       }),
     )
   }

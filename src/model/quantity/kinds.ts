@@ -59,6 +59,20 @@ export const kinds = {
     us: style('in', 1 / 8, { form: 'fraction' }),
     metric: style('mm', 1),
   },
+  dent: {
+    dims: length,
+    means: 'a very small depth',
+    example: '1/16 in',
+    us: style('in', 1 / 16, { form: 'fraction' }),
+    metric: style('mm', 0.5),
+  },
+  stripe: {
+    dims: length,
+    means: 'a width',
+    example: '1.7 in',
+    us: style('in', 0.1),
+    metric: style('cm', 0.1),
+  },
   waterDepth: {
     dims: length,
     means: 'a depth of water',

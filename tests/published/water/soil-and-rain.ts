@@ -1,6 +1,7 @@
 import { rolling } from '../../../src/compute/coverage/rolling.ts'
 import { timedSpeed } from '../../../src/compute/coverage/timed-speed.ts'
 import { sheetFlow } from '../../../src/compute/drainage/sheet-flow.ts'
+import { contactPressure } from '../../../src/compute/sealing/contact-pressure.ts'
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
 import { sprayPressure } from '../../../src/compute/water/spray-pressure.ts'
 import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
@@ -125,6 +126,24 @@ function balance(x: Inputs): Answers {
   }
 }
 
+/** A drum that sinks in as far everywhere, against a tire. */
+function drum(x: Inputs): Answers {
+  const out = contactPressure.compute({
+    inflation: x.si('tire', 'psi'),
+    mass: x.si('load', 'lb'),
+    share: 1,
+    width: x.si('width', 'in'),
+    diameter: x.si('diameter', 'in'),
+    leastSink: x.si('sink', 'in'),
+    mostSink: x.si('sink', 'in'),
+  })
+  return {
+    contact: toUnit(given(out, 'short'), 'in'),
+    pressure: toUnit(given(out, 'hardest'), 'psi'),
+    ratio: given(out, 'least'),
+  }
+}
+
 /** Minutes for a sheet of water under so many inches an hour. */
 function travelMinutes(x: Inputs, rate: number): number {
   const out = sheetFlow.compute({
@@ -238,6 +257,7 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
   // Under an inch an hour the formula is its coefficient.
   kinematic_c: (x) => ({ coefficient: travelMinutes(x, 1) }),
   rolling_pattern: (x) => pattern(x),
+  drum: (x) => drum(x),
   hi: (x) => ({ hi: heatIndex(x.n('t'), x.n('rh')) }),
   hi_c: (x) => ({ hi: celsius(heatIndex(fahrenheit(x.n('t')), x.n('rh'))) }),
   wc: (x) => ({ wc: windChill(x.n('t'), x.n('v')) }),
