@@ -103,7 +103,7 @@ export function paperLengths(paper: SheetPaper): readonly [string, string] {
 }
 
 /** Width and height of a leaf of this paper folded in half, mm: its pages are those of a booklet. */
-export const foldedSize = (paper: SheetPaper): readonly [number, number] => {
+const foldedSize = (paper: SheetPaper): readonly [number, number] => {
   const [width, height] = papers[paper].size
   return [height / 2, width]
 }

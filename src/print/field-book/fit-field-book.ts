@@ -49,7 +49,9 @@ function layOutInPage({ sizes, mostPages }: Limits): string[] {
     const end = blocks.lastElementChild?.getBoundingClientRect().bottom ?? 0
     // A pixel and a half for the border of a box.
     return (
-      end > blocks.getBoundingClientRect().bottom - 1.5 || blocks.scrollWidth > blocks.clientWidth
+      end > blocks.getBoundingClientRect().bottom - 1.5 ||
+      blocks.scrollHeight > blocks.clientHeight ||
+      blocks.scrollWidth > blocks.clientWidth
     )
   }
   /** The same block on the next page, for its last rows; its heading is not said again. */

@@ -10,9 +10,9 @@ import type { SymptomView } from '../views/symptoms-view.ts'
 type Words = Html | string
 
 /** A warning of a step in one line. */
-export type Mind = Pick<CautionView, 'signal' | 'word' | 'avoid'>
+type Mind = Pick<CautionView, 'signal' | 'word' | 'avoid'>
 
-export type StepsOfBlock = {
+type StepsOfBlock = {
   readonly start: number
   readonly list: readonly {
     readonly number: number

@@ -110,7 +110,9 @@ function headedBy({ title, parts }: FieldBookPage): Pick<Setter, 'title' | 'name
 /** Words on the page with the warnings that all work has in common. */
 function beforeWords({ pages }: Manual['fieldBook'], words: Words): Html {
   const page = pages.find((p) => p.parts.some((part) => part.kind === 'cautions'))
-  return html(page ? slot(page.id, words.fieldBook.before, '') : '')
+  // As long as it will be, so that the page is laid out with room for it.
+  const without = fill(words.fieldBook.before, { page: '–' })
+  return html(page ? slot(page.id, words.fieldBook.before, without) : '')
 }
 
 /**

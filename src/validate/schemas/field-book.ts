@@ -4,7 +4,7 @@ import { figureName, id, line } from './text.ts'
 import { when } from './when.ts'
 
 /** What can be taken from a procedure, in its short form as posted sheets have it. */
-export const procedureShows = [
+const procedureShows = [
   'when',
   'figures',
   'measure',
@@ -16,7 +16,6 @@ export const procedureShows = [
   'failures',
   'stop',
 ] as const
-export type ProcedureShow = (typeof procedureShows)[number]
 
 /** What a part is taken from: exactly one of these is named. */
 const sources = [
@@ -117,5 +116,4 @@ export const fieldBook = z.strictObject({
 })
 
 export type FieldBookFile = z.infer<typeof fieldBook>
-export type FieldBookPage = z.infer<typeof page>
 export type FieldBookPart = z.infer<typeof part>
