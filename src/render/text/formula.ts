@@ -3,8 +3,14 @@ import { escapeHtml, type Html, html } from './html.ts'
 
 const cache = new Map<string, string>()
 
-/** Where a line may end: before an equals sign behind the first, and behind a comma with a space. */
-const ends = /(\\left|\\right|[{}])|(\s*=)|(,\\(?:quad|;))/g
+/**
+ * Where a line may end: before an equals sign behind the first, behind a comma with a space, and
+ * before a sign of a long sum.
+ */
+const ends = /(\\left|\\right|[{}])|(\s*=)|(,\\(?:quad|;))|(\s[+-])(?=\s)/g
+
+/** Letters of TeX that stay on one line, about half a page's width. */
+const longSum = 70
 
 /**
  * The parts of a formula that stay whole, each on one line: the first with its equals sign, then
@@ -13,13 +19,13 @@ const ends = /(\\left|\\right|[{}])|(\s*=)|(,\\(?:quad|;))/g
 function wholeParts(tex: string): readonly string[] {
   const parts: string[] = []
   let [depth, from, equals] = [0, 0, 0]
-  for (const { 0: found, 1: bracket, 2: sign, index } of tex.matchAll(ends)) {
+  for (const { 0: found, 1: bracket, 2: sign, 3: comma, index } of tex.matchAll(ends)) {
     if (bracket) depth += bracket === '{' || bracket === '\\left' ? 1 : -1
     else if (depth === 0) {
-      const comma = sign === undefined
       if (comma) equals = 0
-      else equals++
-      if (!comma && equals === 1) continue
+      else if (sign) equals++
+      const stays = sign ? equals === 1 : !comma && index - from < longSum
+      if (stays) continue
       const at = comma ? index + found.length : index
       parts.push(tex.slice(from, at))
       from = at

@@ -12,6 +12,9 @@ const cell = (text: string, pen: Pen): Html =>
 
 export type TableView = ReturnType<typeof tableView>
 
+/** Letters of a date or a name that stays on one line. */
+const shortHead = 24
+
 const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
   title: pen.line(t.title),
@@ -24,6 +27,7 @@ const tableView = (t: ManualTable, pen: Pen) => ({
   rows: t.rows.map(([head = '', ...cells]) => ({
     blank: [head, ...cells].every((c) => c === ''),
     head: cell(head, pen),
+    long: head.length > shortHead,
     cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({
       text: cell(c, pen),
       head: pen.plain(t.heads[i + 1] ?? ''),

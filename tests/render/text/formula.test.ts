@@ -17,6 +17,12 @@ describe('a formula on a page', () => {
     expect(parts('A = t(b),\\; t(x) = x^2 = 4')).toBe(3)
   })
 
+  it('may end it before a sign of a long sum, and not of a short one', () => {
+    const sum = Array.from({ length: 9 }, (_, i) => `0.0054817${i}\\,x^${i}`).join(' + ')
+    expect(parts(`A = ${sum}`)).toBe(3)
+    expect(parts('A = b + c - d')).toBe(1)
+  })
+
   it('is never parted inside brackets', () => {
     expect(parts('A = \\sum_{i = 1} \\left(b = c = d\\right)')).toBe(1)
   })
