@@ -21,7 +21,7 @@ afterAll(() => rm(path.dirname(folders.content), { recursive: true, force: true 
 
 /** Symbols of units and of names that every language writes alike. */
 const symbols = new Set(
-  'in min gal mi yd kPa psi dBA lb ac ft mph oz fl cm mm km kg ha kN lbf CA USD CFR No NIOSH OSHA QR pdf yaml csv geojson gpx'.split(
+  'in min rad gal mi yd kPa psi dBA lb ac ft mph oz fl cm mm km kg ha kN lbf CA USD CFR No NIOSH OSHA QR pdf yaml csv geojson gpx'.split(
     ' ',
   ),
 )

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { readTree } from '../../src/cli/load/read-tree.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import type { Library } from '../../src/validate/check-library.ts'
 import { checkNotSaid } from '../../src/validate/check-not-said.ts'
-import { loadDemo } from '../support/demo.ts'
+import { folders, loadDemo } from '../support/demo.ts'
 
 async function library(): Promise<Library> {
   const { library: found } = await loadDemo('larkmoor')
@@ -30,5 +31,12 @@ describe('words that readers would not say', () => {
 
   it('are listed in a file of its own form', async () => {
     expect((await said('words: [a, b]')).join()).toMatch(/not-said\.yaml:true error/)
+  })
+
+  it('stand nowhere in the library', async () => {
+    const { value } = await readTree(folders.content, 'not-said.yaml', 'content')
+    if (!value) throw new Error('no list')
+    const found = checkNotSaid(await library(), value)
+    expect(found.map((p) => `${p.place.file}:${p.place.line} ${p.message}`)).toEqual([])
   })
 })

@@ -85,10 +85,13 @@ export function formulaLines(
  */
 function resultsIn({ kind, formulaUnit }: OutputSpec, value: number, locale: Locale): string[] {
   const own = formulaUnit === '' ? undefined : formulaUnit
+  const style = styleOf(kind, locale.system)
   const texts = [
-    ...(own === undefined || own === styleOf(kind, locale.system).unit
+    ...(own === undefined || own === style.unit
       ? []
-      : [`${exactNumber(value, own)} ${own.replace('m2', 'm²')}`]),
+      : [
+          `${exactNumber(value, own)} ${unitText({ ...style, label: own.replace('m2', 'm²') }, locale)}`,
+        ]),
     exactText(value, kind, locale),
   ]
   return texts.map((text) => formulaTex(quantityFormula(text)))

@@ -14,7 +14,7 @@ export type Job = {
 /** Some work on one day, by people counted from 0. */
 export type Part = { readonly id: string; readonly who: readonly number[]; readonly time: number }
 
-export type WorkDay = {
+type WorkDay = {
   readonly day: number
   readonly daily: readonly Part[]
   readonly parts: readonly Part[]

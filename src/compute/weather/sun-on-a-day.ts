@@ -15,7 +15,7 @@ export const latitudeInput: InputSpec = {
 export const dayInput: InputSpec = { symbol: 'D', kind: 'date', range: [0, 60_000] }
 
 /** Place of a numbered day in its year. */
-export const yearDay = (day: number): number => dayOfYear(dayOf(Math.round(day)))
+const yearDay = (day: number): number => dayOfYear(dayOf(Math.round(day)))
 
 /** The word in the formula of the day's number. */
 export const yearDayTerms = ['day-of-year'] as const

@@ -23,8 +23,8 @@ export type Locale = {
   readonly unitWords?: UnitWords
 }
 
-/** Units that are written out, for one and for more. */
-export const spelledUnits = ['ton', 'tons', 'day', 'days', 'acre', 'acres'] as const
+/** Units that are written out, for one and for more, and the halves of a day. */
+export const spelledUnits = ['ton', 'tons', 'day', 'days', 'acre', 'acres', 'AM', 'PM'] as const
 export type UnitWords = Readonly<Record<(typeof spelledUnits)[number], string>>
 
 const isSpelled = (unit: string): unit is (typeof spelledUnits)[number] =>
@@ -140,9 +140,10 @@ export function formatQuantity(
     }
   }
   if (s.form === 'clock') {
-    const at = timeOfDay(value, locale.system)
-    const text = `${at.number} ${at.unit}`.trimEnd()
-    return { ...at, text, rounding: roundedAs(s, 'min') }
+    const { number, unit: half } = timeOfDay(value, locale.system)
+    const unit = spelledUnit(half, locale) ?? half
+    const text = `${number} ${unit}`.trimEnd()
+    return { number, unit, text, rounding: roundedAs(s, 'min') }
   }
   if (s.form === 'date') {
     const text = dayOf(value)

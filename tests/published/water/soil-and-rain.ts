@@ -144,14 +144,14 @@ function drum(x: Inputs): Answers {
   }
 }
 
-/** Minutes for a sheet of water under so many inches an hour. */
-function travelMinutes(x: Inputs, rate: number): number {
+/** Minutes for a sheet of water under so much rain in an hour. */
+function travelMinutes(x: Inputs, rate: number, length = 'ft', rain = 'in'): number {
   const out = sheetFlow.compute({
-    length: x.si('L', 'ft'),
+    length: x.si('L', length),
     slope: x.n('S'),
     roughness: x.n('n'),
     // All of an hour's rain, evenly: a twelfth of it in five minutes.
-    hourRain: si(rate, 'in'),
+    hourRain: si(rate, rain),
     burstShare: 1 / 12,
     runoff: 1,
     rail: 1,
@@ -255,6 +255,7 @@ export const soilAndRain: Readonly<Record<string, Runner>> = {
   rain_balance: (x) => balance(x),
   kinematic: (x) => ({ t: travelMinutes(x, x.n('i')) }),
   // Under an inch an hour the formula is its coefficient.
+  kinematic_si: (x) => ({ t: travelMinutes(x, x.n('i'), 'm', 'mm') }),
   kinematic_c: (x) => ({ coefficient: travelMinutes(x, 1) }),
   rolling_pattern: (x) => pattern(x),
   drum: (x) => drum(x),
