@@ -92,8 +92,44 @@ describe('Larkmoor by hand', () => {
     expect(await rounds('race-day.day-water')).toBe(`$${upTo(water, 5)}`)
   })
 
+  // Readings of 12 June at the rail, in the middle and outside, every 330 ft, in eighths of an inch.
+  const eighths = [
+    [16, 14, 11],
+    [15, 13, 13],
+    [16, 14, 14],
+    [12, 9, 8],
+    [13, 9, 10],
+    [14, 13, 13],
+    [16, 13, 12],
+    [18, 14, 12],
+  ]
+
+  /** Their mean by ground, foot by foot along the rail: each foot has the nearest station's readings. */
+  function meanByGround(): number {
+    const rail = lapAt(600, radius, 0)
+    const turn = Math.PI * radius
+    let [ground, sum] = [0, 0]
+    for (let foot = 0.5; foot < rail; foot++) {
+      const nearest = eighths
+        .map((_, i) => ({ i, off: Math.abs(foot - i * 330) }))
+        .concat({ i: 0, off: rail - foot })
+        .sort((a, b) => a.off - b.off)[0]?.i
+      const onTurn = (at: number): boolean => (at > 600 && at < 600 + turn) || at > 1200 + turn
+      const width = onTurn((nearest ?? 0) * 330) ? 70 : 65
+      // Halfway between the offsets of 5, 32 and 60 ft; the last lane reaches to the outside.
+      const lanes = [0, 18.5, 46, width]
+      for (const lane of [0, 1, 2]) {
+        const [from = 0, to = 0] = lanes.slice(lane)
+        const longer = onTurn(foot) ? (radius + (from + to) / 2) / radius : 1
+        ground += (to - from) * longer
+        sum += (to - from) * longer * ((eighths[nearest ?? 0]?.[lane] ?? 0) / 8)
+      }
+    }
+    return sum / ground
+  }
+
   it('has a heap of what is too deep, and its loads', async () => {
-    const cubicFeet = (area * (1.625 - 1.25)) / 12
+    const cubicFeet = (area * (meanByGround() - 1.25)) / 12
     const tons = (cubicFeet * 104) / 2000
     expect(await rounds('deep.volume')).toBe(`${whole(cubicFeet / 27)} yd³`)
     expect(await rounds('deep.mass')).toBe(`${whole(tons)} tons`)

@@ -8,7 +8,6 @@ import { usualValue } from '../../model/usual-value.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { Facility } from '../../validate/check-facility.ts'
 import type { RailLine } from '../../validate/imports/rail-line.ts'
-import type { Survey } from '../../validate/imports/surveys.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import { readMeasured } from '../../validate/schemas/quantity.ts'
 import { isRefusal } from '../calculation.ts'
@@ -16,6 +15,7 @@ import { coarserThan } from '../materials/gradation.ts'
 import { curveOf } from '../materials/sieve-analysis.ts'
 import { fitOval } from '../oval/rail-line/fit-oval.ts'
 import type { KnownValue, KnownValues } from './known.ts'
+import { surveyedDepths } from './surveyed-depths.ts'
 
 const isQuantity = (x: unknown): x is Quantity =>
   typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
@@ -147,20 +147,6 @@ function listedMeasurements(file: FacilityFile, tree: SourceTree): Measured[] {
   })
 }
 
-/** The mean of each depth survey is a measurement of the depth found. */
-const surveyedDepths = (surveys: readonly Survey[]): Measured[] =>
-  surveys
-    .filter((s) => s.of === 'cushion-depth')
-    .flatMap((s) =>
-      s.days.map((d) => ({
-        of: 'cushion.depth.found',
-        si: d.readings.reduce((sum, r) => sum + r.value, 0) / d.readings.length,
-        date: d.date,
-        by: s.by,
-        at: s.at,
-      })),
-    )
-
 /** Grit read from each sieve analysis, at the grit size of the file or the usual one. */
 function sievedGrit({ file, tests, tree }: Facility): Measured[] {
   const given = (file.cushion.grit as Readonly<Record<string, Quantity>> | undefined)?.['size']?.si
@@ -188,13 +174,21 @@ function sievedGrit({ file, tests, tree }: Facility): Measured[] {
  * or a sieve analysis outranks a single value of the same day.
  */
 function measurements(facility: Facility, into: Map<string, KnownValue>): void {
-  const list = [
-    ...listedMeasurements(facility.file, facility.tree),
-    ...surveyedDepths(facility.imported.surveys),
-    ...sievedGrit(facility),
-  ].sort((a, b) => a.date.localeCompare(b.date))
+  const list = [...listedMeasurements(facility.file, facility.tree), ...sievedGrit(facility)].sort(
+    (a, b) => a.date.localeCompare(b.date),
+  )
   for (const { of, si, date, by, at } of list)
     into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
+  depthFound(facility, into)
+}
+
+/** The depth found is that of the latest survey, unless it was measured later in another way. */
+function depthFound({ file, imported }: Facility, into: Map<string, KnownValue>): void {
+  const dateOf = (value: KnownValue | undefined): string =>
+    value?.provenance.kind === 'measured' ? value.provenance.date : ''
+  for (const depth of surveyedDepths(imported.surveys, into, file.units))
+    if (dateOf(depth) >= dateOf(into.get('cushion.depth.found')))
+      into.set('cushion.depth.found', depth)
 }
 
 /** What the walked line of the rail measures. */

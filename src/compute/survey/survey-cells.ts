@@ -16,6 +16,10 @@ export type SurveyCell = Reading & {
   readonly area: number
 }
 
+/** The track, m². */
+const areaOf = ({ straight, radius, widthStraights, widthTurns }: SurveyedOval): number =>
+  2 * straight * widthStraights + Math.PI * widthTurns * (2 * radius + widthTurns)
+
 const middle = (a: number, b: number): number => (a + b) / 2
 
 /**
@@ -33,7 +37,7 @@ export function surveyCells(
 ): readonly SurveyCell[] {
   const rail = railOf(oval)
   const stations = aroundRail(readings, oval)
-  return stations.flatMap(({ station, readings: across }, i) => {
+  const cells = stations.flatMap(({ station, readings: across }, i) => {
     const last = stations[i - 1]?.station ?? (stations.at(-1)?.station ?? 0) - rail
     const next = stations[i + 1]?.station ?? (stations[0]?.station ?? 0) + rail
     const [from, to] = [middle(last, station), middle(station, next)]
@@ -54,4 +58,7 @@ export function surveyCells(
       }
     })
   })
+  // A cell takes the width at its station, also where it reaches over onto a turn of another width.
+  const share = areaOf(oval) / cells.reduce((sum, c) => sum + c.area, 0)
+  return cells.map((c) => ({ ...c, area: c.area * share }))
 }
