@@ -14,6 +14,9 @@ const steepest = 0.3
 /** How far a level may lie off the line through its station, and no surface lies further; m. */
 const [oddLevel, wrongLevel] = [0.1, 0.3]
 
+/** How far three readings may bend, m, and two may fall otherwise than the track mostly does. */
+const [oddBend, oddSlope] = [0.12, 0.1]
+
 /** Rise for each meter between any two readings of a station. */
 const slopes = (readings: readonly Reading[]): number[] =>
   readings.flatMap((a, i) =>
@@ -46,16 +49,28 @@ const largest = <R extends Reading>(found: readonly Outlier<R>[]): Outlier<R> | 
     undefined,
   )
 
+/** The middle one of three readings, with how far it lies off the line through the outer two. */
+function bent<R extends Reading>(station: readonly R[]): readonly Outlier<R>[] {
+  const [inner, reading, outer] = station
+  if (!inner || !reading || !outer || station.length !== 3) return []
+  const along = (reading.offset - inner.offset) / (outer.offset - inner.offset)
+  const off = reading.value - inner.value - along * (outer.value - inner.value)
+  return Math.abs(off) > oddBend ? [{ reading, off, credible: Math.abs(off) < wrongLevel }] : []
+}
+
 /** Levels that lie off the others of their station; at most one a station, the worst. */
-export const levelOutliers = <R extends Reading>(readings: readonly R[]): readonly Outlier<R>[] =>
-  byStation(readings).flatMap(({ readings: station }) => {
+export function levelOutliers<R extends Reading>(readings: readonly R[]): readonly Outlier<R>[] {
+  const stations = byStation(readings)
+  const usual = median(stations.map(({ readings: station }) => medianSlope(station)))
+  return stations.flatMap(({ readings: station }) => {
     const worst = largest(offLine(station))
     if (!worst) return []
     if (station.length > 3) return Math.abs(worst.off) > oddLevel ? [worst] : []
-    return slopes(station).some((s) => Math.abs(s) > steepest)
-      ? [{ ...worst, credible: false }]
-      : []
+    if (slopes(station).some((s) => Math.abs(s) > steepest)) return [{ ...worst, credible: false }]
+    const steep = station.length === 2 && Math.abs(medianSlope(station) - usual) > oddSlope
+    return steep ? [{ ...worst, credible: true }] : bent(station)
   })
+}
 
 /** Spread of the middle half, as a standard deviation, and the least that counts as spread; m. */
 const [perDeviation, leastSpread] = [1.4826, 0.003]
@@ -63,16 +78,38 @@ const [perDeviation, leastSpread] = [1.4826, 0.003]
 /** Deviations beyond which a depth is asked about, and a depth that no cushion has; m. */
 const [asked, deepest] = [8, 0.15]
 
-/** Depths far from the middle one of their day (median absolute deviation). */
+/** The same against the readings around it, and the least that is asked about; m. */
+const [askedNearby, leastNearby] = [4, 0.03]
+
+/** The middle depth of a station and the two beside it. */
+function depthsNearby(readings: readonly Reading[]): ReadonlyMap<number, number> {
+  const stations = byStation(readings)
+  return new Map(
+    stations.map(({ station }, i) => {
+      const around = [i - 1, i, i + 1].flatMap(
+        (k) => stations.at(k % stations.length)?.readings ?? [],
+      )
+      return [station, median(around.map((r) => r.value))]
+    }),
+  )
+}
+
+/**
+ * Depths far from the middle one of their day (median absolute deviation), or from those around
+ * them.
+ */
 export function depthOutliers<R extends Reading>(readings: readonly R[]): readonly Outlier<R>[] {
   const middle = median(readings.map((r) => r.value))
   const spread = Math.max(
     leastSpread,
     perDeviation * median(readings.map((r) => Math.abs(r.value - middle))),
   )
+  const nearby = depthsNearby(readings)
+  const odd = Math.max(leastNearby, askedNearby * spread)
   return readings.flatMap((reading) => {
     const off = reading.value - middle
-    return Math.abs(off) > asked * spread
+    const lone = Math.abs(reading.value - (nearby.get(reading.station) ?? middle)) > odd
+    return lone || Math.abs(off) > asked * spread
       ? [{ reading, off, credible: Math.abs(off) < deepest }]
       : []
   })
