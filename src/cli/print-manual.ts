@@ -6,7 +6,7 @@ import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
 import type { BinderMemory } from '../print/binder/settle-parts.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printCards } from '../print/cards/print-cards.ts'
-import { printFieldBook } from '../print/field-book/print-field-book.ts'
+import { printFieldBook, printHandout } from '../print/field-book/print-field-book.ts'
 import type { PdfAbout } from '../print/finish/finish-pdf.ts'
 import { printForms } from '../print/forms/print-forms.ts'
 import { openPress, type Press } from '../print/press/press.ts'
@@ -19,7 +19,7 @@ import { renderDividers } from '../render/binder/render-dividers.ts'
 import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
 import { fieldBookFiles as names } from '../render/field-book/files.ts'
-import { renderFieldBook } from '../render/field-book/render-field-book.ts'
+import { renderFieldBook, renderHandout } from '../render/field-book/render-field-book.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets, type Sheets } from '../render/sheets/render-sheets.ts'
 import type { Words } from '../validate/schemas/words.ts'
@@ -144,15 +144,17 @@ async function cardFiles({ press, manual, assets, about }: Printing): Promise<Ou
 
 async function fieldBookFiles({ press, manual, assets, about }: Printing): Promise<FieldBookFiles> {
   if (manual.fieldBook.pages.length === 0) return { files: [], pages: 0 }
-  const { title, booklet } = assets.words.fieldBook
+  const { title, booklet, handout } = assets.words.fieldBook
   const printed = await printFieldBook(press, renderFieldBook(manual, assets), {
     book: about(title, 'field-book'),
     booklet: about(booklet, 'field-book-booklet'),
   })
+  const handed = await printHandout(press, renderHandout(manual, assets), about(handout, 'handout'))
   return {
     files: [
       { path: names.book, data: printed.book },
       { path: names.booklet, data: printed.booklet },
+      { path: names.handout, data: handed },
     ],
     pages: printed.pages,
   }

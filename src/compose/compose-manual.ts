@@ -12,7 +12,7 @@ import { composeGeometry } from './facility/geometry.ts'
 import { composeGlance } from './facility/glance.ts'
 import { composeMachines } from './facility/machines.ts'
 import { composeRaceDays } from './facility/race-days.ts'
-import { composeFieldBook } from './field-book.ts'
+import { composeFieldBook, composeHandout } from './field-book.ts'
 import { composeFigures, composeWorksheets } from './figures/figures.ts'
 import { composeQuantities } from './figures/quantities.ts'
 import { composeToMeasure } from './figures/to-measure.ts'
@@ -63,6 +63,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   forms: composeForms,
   cards: composeCards,
   fieldBook: composeFieldBook,
+  handout: composeHandout,
   cushionMap: composeCushionMap,
   grainCurve: composeGrainCurve,
   charts: composeCharts,

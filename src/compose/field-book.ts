@@ -1,6 +1,7 @@
 import type {
   FieldBookPart as ComposedPart,
   FieldBookPage,
+  ManualBooklet,
   ManualFieldBook,
   ReadFirst,
 } from '../model/manual/field-book.ts'
@@ -78,8 +79,11 @@ function composePart(part: FieldBookPart, context: ComposeContext): readonly Com
   return all
 }
 
-const composePages = (file: FieldBookFile, context: ComposeContext): readonly FieldBookPage[] =>
-  file.pages
+const composePages = (
+  pages: FieldBookFile['pages'],
+  context: ComposeContext,
+): readonly FieldBookPage[] =>
+  pages
     .filter((page) => applies(page.when, context.here))
     .map(({ id, title, spare, parts }) => ({
       id,
@@ -99,12 +103,26 @@ function readFirst(file: FieldBookFile, parts: Parts): readonly ReadFirst[] {
   ])
 }
 
+/** Cautions that stand on a page of their own. */
+const commonOf = (pages: readonly FieldBookPage[]): readonly string[] =>
+  pages.flatMap((page) =>
+    page.parts.flatMap((part) => (part.kind === 'cautions' ? part.cautions.map((c) => c.id) : [])),
+  )
+
 /** The pages that a beginner carries, of what applies here. */
 export function composeFieldBook(context: ComposeContext): ManualFieldBook {
   const files = itemsOf(context.library.fieldBook)
-  const pages = files.flatMap((file) => composePages(file, context))
-  const common = pages.flatMap((page) =>
-    page.parts.flatMap((part) => (part.kind === 'cautions' ? part.cautions.map((c) => c.id) : [])),
-  )
-  return { pages, common, readFirst: files.flatMap((file) => readFirst(file, context.parts)) }
+  const pages = files.flatMap((file) => composePages(file.pages, context))
+  return {
+    pages,
+    common: commonOf(pages),
+    readFirst: files.flatMap((file) => readFirst(file, context.parts)),
+  }
+}
+
+/** The pages that every volunteer is handed. */
+export function composeHandout(context: ComposeContext): ManualBooklet {
+  const files = itemsOf(context.library.fieldBook)
+  const pages = files.flatMap((file) => composePages(file.handout, context))
+  return { pages, common: commonOf(pages) }
 }

@@ -5,7 +5,7 @@ import type { ManualChapter } from './manual/chapter.ts'
 import type { Charts } from './manual/charts.ts'
 import type { Contact, Emergency } from './manual/emergency.ts'
 import type { GlanceGroup, Machine, ManualFacility, RaceDay } from './manual/facility.ts'
-import type { ManualFieldBook } from './manual/field-book.ts'
+import type { ManualBooklet, ManualFieldBook } from './manual/field-book.ts'
 import type { Finding, ToMeasure } from './manual/finding.ts'
 import type { ManualForm } from './manual/form.ts'
 import type { OvalGeometry } from './manual/geometry.ts'
@@ -44,6 +44,8 @@ export type Manual = {
   readonly forms: readonly ManualForm[]
   readonly cards: readonly ManualCard[]
   readonly fieldBook: ManualFieldBook
+  /** Two pages for volunteers. */
+  readonly handout: ManualBooklet
   readonly cushionMap: CushionMap | undefined
   readonly grainCurve: GrainCurve | undefined
   readonly charts: Charts

@@ -84,14 +84,17 @@ function partRefs(book: Book, path: Path, part: FieldBookPart, library: Lists): 
   return wrong.length > 0 ? wrong : [...many, ...emptyShows(book, path, part, library)]
 }
 
-function twice(book: Book): Problem[] {
+/** Lists of pages of the file. */
+const lists = ['pages', 'handout'] as const
+
+function twice(book: Book, list: (typeof lists)[number]): Problem[] {
   const seen = new Set<string>()
-  return book.value.pages.flatMap((page, i) => {
+  return book.value[list].flatMap((page, i) => {
     if (!seen.has(page.id)) {
       seen.add(page.id)
       return []
     }
-    const place = book.tree.placeOf([...book.path, 'pages', i, 'id'])
+    const place = book.tree.placeOf([...book.path, list, i, 'id'])
     return [
       book.tree.problem(place, 'ref/duplicate-id', `page "${page.id}" exists already`, {
         hint: 'give it another id',
@@ -102,12 +105,13 @@ function twice(book: Book): Problem[] {
 
 /** Whatever the field book takes and does not find. */
 export function fieldBookReferences(book: Book, library: Lists): Problem[] {
-  const { pages } = book.value
   return [
-    ...twice(book),
-    ...pages.flatMap((page, i) =>
-      page.parts.flatMap((part, j) => partRefs(book, ['pages', i, 'parts', j], part, library)),
-    ),
+    ...lists.flatMap((list) => [
+      ...twice(book, list),
+      ...book.value[list].flatMap((page, i) =>
+        page.parts.flatMap((part, j) => partRefs(book, [list, i, 'parts', j], part, library)),
+      ),
+    ]),
     ...book.value['read-first'].flatMap((first, i) =>
       partRefs(book, ['read-first', i], first, library),
     ),

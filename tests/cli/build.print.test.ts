@@ -48,7 +48,7 @@ describe('a build', () => {
     }
     expect(record.contentHash).toMatch(/^[0-9a-f]{64}$/)
     const paths = record.files.map((f) => f.path)
-    for (const file of ['binder.pdf', 'field-book.pdf', 'field-book-booklet.pdf'])
+    for (const file of ['binder.pdf', 'field-book.pdf', 'field-book-booklet.pdf', 'handout.pdf'])
       expect(paths).toContain(file)
     // The site leads to the book, wherever it is put.
     expect(paths).toContain('site/field-book.pdf')

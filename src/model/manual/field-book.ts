@@ -60,10 +60,14 @@ export type ReadFirst = {
   readonly title: string
 }
 
-/** What a beginner carries, made of the rest of the manual. */
-export type ManualFieldBook = {
+/** Small pages, made of the rest of the manual. */
+export type ManualBooklet = {
   readonly pages: readonly FieldBookPage[]
   /** Ids of cautions that stand on a page of their own, so that steps need not repeat them. */
   readonly common: readonly string[]
+}
+
+/** What a beginner carries, and reads first. */
+export type ManualFieldBook = ManualBooklet & {
   readonly readFirst: readonly ReadFirst[]
 }

@@ -174,6 +174,6 @@ export async function fitFieldBook(
   const numbering = { most, perLeaf: pagesOfLeaf, line: 28.5, size: limits.sizes[0] ?? 0 }
   const pages = await page.evaluate(numberInPage, numbering)
   if (pages.length > most)
-    throw new Error(`the field book has ${pages.length} pages, and at most ${most} are carried`)
+    throw new Error(`the booklet has ${pages.length} pages, and at most ${most} are carried`)
   return pages
 }

@@ -4,6 +4,7 @@ import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Copy, Press } from '../press/press.ts'
+import { finishPrinted } from '../press/print-pages.ts'
 import { fitFieldBook } from './fit-field-book.ts'
 import { foldBooklet } from './fold-booklet.ts'
 
@@ -16,6 +17,22 @@ export type FieldBookPrint = {
   /** The same to be printed on both sides of leaves twice as large, and folded. */
   readonly booklet: Uint8Array
   readonly pages: number
+}
+
+/** Both sides of half a leaf. */
+const handoutPages = 2
+
+/**
+ * Prints the pages that volunteers are handed.
+ * @throws Error when they hold more than two pages.
+ */
+export async function printHandout(press: Press, copy: Copy, about: PdfAbout): Promise<Uint8Array> {
+  const bytes = await press.run(copy, { most: handoutPages }, async (page, { most }) => {
+    await fitFieldBook(page, most)
+    await freshFonts(page)
+    return toPdf(page)
+  })
+  return finishPrinted(press, bytes, about)
 }
 
 /**

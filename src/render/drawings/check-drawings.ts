@@ -44,9 +44,11 @@ export const checkDrawings = (library: Library): readonly Problem[] => [
     (p.value.drawings ?? []).flatMap((name, i) => unknownName(p, name, ['drawings', i])),
   ),
   ...library.fieldBook.flatMap((b) =>
-    b.value.pages.flatMap((page, i) =>
-      page.parts.flatMap((part, j) =>
-        unknownName(b, part.drawing, ['pages', i, 'parts', j, 'drawing']),
+    (['pages', 'handout'] as const).flatMap((list) =>
+      b.value[list].flatMap((page, i) =>
+        page.parts.flatMap((part, j) =>
+          unknownName(b, part.drawing, [list, i, 'parts', j, 'drawing']),
+        ),
       ),
     ),
   ),

@@ -1,4 +1,4 @@
-import type { FieldBookPage, FieldBookPart } from '../../model/manual/field-book.ts'
+import type { FieldBookPage, FieldBookPart, ManualBooklet } from '../../model/manual/field-book.ts'
 import type { Manual } from '../../model/manual.ts'
 import { foldedLengths } from '../../model/papers.ts'
 import { fill } from '../../model/pattern.ts'
@@ -74,9 +74,12 @@ function restOf(page: FieldBookPage, manual: Manual, words: Words): string {
     : fill(words.fieldBook.rest, { places: [...new Set(places)].join(', ') })
 }
 
-/** What all pages of a manual's field book are made with. */
-export function fieldBookSetter(manual: Manual, words: Words): Omit<Setter, 'title' | 'named'> {
-  const { pages, common } = manual.fieldBook
+/** What all pages of a booklet are made with. */
+export function bookletSetter(
+  { pages, common }: ManualBooklet,
+  manual: Manual,
+  words: Words,
+): Omit<Setter, 'title' | 'named'> {
   const placeOf = (procedure: string, method?: string): string => {
     const page = pageOf(pages, procedure, method)
     const number = manual.procedures.find((p) => p.id === procedure)?.number ?? ''
@@ -108,34 +111,39 @@ function headedBy({ title, parts }: FieldBookPage): Pick<Setter, 'title' | 'name
 }
 
 /** Words on the page with the warnings that all work has in common. */
-function beforeWords({ pages }: Manual['fieldBook'], words: Words): Html {
+function beforeWords({ pages }: ManualBooklet, words: Words): Html {
   const page = pages.find((p) => p.parts.some((part) => part.kind === 'cautions'))
   // As long as it will be, so that the page is laid out with room for it.
   const without = fill(words.fieldBook.before, { page: '–' })
   return html(page ? slot(page.id, words.fieldBook.before, without) : '')
 }
 
+type Rendered = { readonly css: string; readonly body: string }
+
 /**
- * The field book as one document, `css` and `body`: a section `.leaf` for each page, of which the
- * printer makes as many pages as its type needs, and fills in their numbers.
+ * A booklet as one document, `css` and `body`: a section `.leaf` for each page, of which the printer
+ * makes as many pages as its type needs, and fills in their numbers.
+ * @param covered Whether it has a cover, with its contents, and pages for notes.
  */
-export function renderFieldBook(
+function renderBooklet(
+  book: ManualBooklet,
   manual: Manual,
   assets: RenderAssets,
-): { readonly css: string; readonly body: string } {
+  covered: boolean,
+): Rendered {
   const { words } = assets
   const [width, height] = foldedLengths(manual.facility.paper)
-  const setter = fieldBookSetter(manual, words)
-  const { pages } = manual.fieldBook
+  const setter = bookletSetter(book, manual, words)
   const data = {
     words,
+    covered,
     facility: manual.facility,
     material: words.materials[manual.facility.material],
     date: manual.date,
     emergency: { number: manual.emergency.number, radio: manual.emergency.radio },
     cover: html(setter.drawings['plan-small']?.svg ?? ''),
-    before: beforeWords(manual.fieldBook, words),
-    pages: pages.map((page) => ({
+    before: beforeWords(book, words),
+    pages: book.pages.map((page) => ({
       id: anchor(page.id),
       title: page.title,
       spare: page.spare,
@@ -148,3 +156,11 @@ export function renderFieldBook(
     body: createTemplates(assets.templates).render('field-book', data),
   }
 }
+
+/** The field book, with its cover. */
+export const renderFieldBook = (manual: Manual, assets: RenderAssets): Rendered =>
+  renderBooklet(manual.fieldBook, manual, assets, true)
+
+/** The volunteers' handout: its pages alone. */
+export const renderHandout = (manual: Manual, assets: RenderAssets): Rendered =>
+  renderBooklet(manual.handout, manual, assets, false)

@@ -109,9 +109,13 @@ const first = z
     error: 'one of: procedure, chapter, plan',
   })
 
-/** The field book: pages that take all they say from the rest of the library, by id. */
+/**
+ * The field book, and the handout for volunteers: pages that take all they say from the rest of the
+ * library, by id.
+ */
 export const fieldBook = z.strictObject({
   'read-first': z.array(first).min(1),
+  handout: z.array(page).min(1),
   pages: z.array(page).min(1),
 })
 

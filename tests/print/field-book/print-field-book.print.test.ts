@@ -3,10 +3,11 @@ import { bookletSides } from '../../../src/print/field-book/booklet-order.ts'
 import {
   type FieldBookPrint,
   printFieldBook,
+  printHandout,
 } from '../../../src/print/field-book/print-field-book.ts'
 import { openDocument } from '../../../src/print/pdf/documents.ts'
-import { pageSize } from '../../../src/print/pdf/pages.ts'
-import { renderFieldBook } from '../../../src/render/field-book/render-field-book.ts'
+import { pageCount, pageSize } from '../../../src/print/pdf/pages.ts'
+import { renderFieldBook, renderHandout } from '../../../src/render/field-book/render-field-book.ts'
 import { assetsFor, demoManual } from '../../support/demo.ts'
 import { brokenRules } from '../../support/pdf-rules/broken-rules.ts'
 import { allWords, openBytes, type Word } from '../../support/read-pdf.ts'
@@ -83,5 +84,20 @@ describe.each([
     const again = await printed(id)
     expect(Buffer.compare(again.book, print.book)).toBe(0)
     expect(Buffer.compare(again.booklet, print.booklet)).toBe(0)
+  })
+})
+
+describe.each(['larkmoor', 'brambleford', 'ostmere'])('the handout for volunteers of %s', (id) => {
+  it('has two pages, which keep the rules of sound PDFs, with the number to call on both', async () => {
+    const { manual, words } = await demoManual(id)
+    const copy = renderHandout(manual, await assetsFor(words, 'inline'))
+    const bytes = await printHandout(press(), copy, { ...about, seed: 'handout' })
+    const document = await openDocument(bytes)
+    expect(pageCount(document)).toBe(2)
+    expect(brokenRules(document)).toEqual([])
+    for (const page of await allWords(await openBytes(bytes))) {
+      expect(overlaps(textBoxes(page))).toEqual([])
+      expect(page.map((w) => w.text).join(' ')).toContain(manual.emergency.number)
+    }
   })
 })

@@ -24,6 +24,7 @@ describe.each(printedDemos)('PDFs of %s', (id) => {
     'forms',
     'cards',
     'field-book',
+    'handout',
     'sheets/sheets',
     'sheets/sheets-black',
     'sheets/seal',

@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { partBlocks } from '../../../src/render/field-book/part-blocks.ts'
-import {
-  fieldBookSetter,
-  renderFieldBook,
-} from '../../../src/render/field-book/render-field-book.ts'
+import { bookletSetter, renderFieldBook } from '../../../src/render/field-book/render-field-book.ts'
 import { assetsFor, demoManual, demos } from '../../support/demo.ts'
 import { bareFacility, manualOf, smallManual } from '../../support/small.ts'
 import { visibleText } from '../../support/visible-text.ts'
@@ -11,7 +8,7 @@ import { visibleText } from '../../support/visible-text.ts'
 describe.each(demos)('the field book of %s', (id) => {
   it('has something to show in every part of every page', async () => {
     const { manual, words } = await demoManual(id)
-    const setter = { ...fieldBookSetter(manual, words), title: '', named: true }
+    const setter = { ...bookletSetter(manual.fieldBook, manual, words), title: '', named: true }
     expect(manual.fieldBook.pages.length).toBeGreaterThan(18)
     const empty = manual.fieldBook.pages.flatMap((page) =>
       page.parts
@@ -31,7 +28,7 @@ describe.each(demos)('the field book of %s', (id) => {
 
   it('leads to its own pages where a procedure is in it, and to the binder where it is not', async () => {
     const { manual, words } = await demoManual(id)
-    const { placeOf } = fieldBookSetter(manual, words)
+    const { placeOf } = bookletSetter(manual.fieldBook, manual, words)
     expect(placeOf('harrow').toString()).toContain('data-page="page-harrow"')
     const hard = manual.procedures.find((p) => p.id === 'hard')
     expect(placeOf('hard').toString()).toBe(`binder ${hard?.number}`)

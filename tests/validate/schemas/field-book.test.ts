@@ -16,6 +16,11 @@ pages:
       - plan: race-days
         tables: [rota]
       - cautions: [rollover]
+handout:
+  - id: helping
+    title: Helping
+    parts:
+      - cautions: [no-riders]
 `
 
 /** What is said of the file, as `line:column message (hint)`. */
@@ -43,6 +48,11 @@ describe('the file of the field book', () => {
   })
 
   it.each([
+    [
+      'cautions: [no-riders]',
+      'cautions: [no-rider]',
+      '17:20 there is no caution "no-rider" (did you mean "no-riders"?)',
+    ],
     [
       'procedure: harrow',
       'procedure: harow',
@@ -101,7 +111,7 @@ describe('the file of the field book', () => {
 
   it('is refused where two pages have one id', async () => {
     const page = '  - { id: harrow, title: Again, parts: [{ chapter: duties }] }\n'
-    expect(await said(start + page)).toEqual([
+    expect(await said(start.replace('handout:', `${page}handout:`))).toEqual([
       '13:11 page "harrow" exists already (give it another id)',
     ])
   })

@@ -60,6 +60,8 @@ export const fieldBook = z.strictObject({
     'carry',
     'booklet',
     'fold',
+    'handout',
+    'handoutAbout',
     'readFirst',
     'readFirstAbout',
   ),
