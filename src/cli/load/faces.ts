@@ -28,7 +28,7 @@ const latin = (
  * Greek, and the letters of other languages.
  */
 export const beyondLatin =
-  'U+100-130,U+132-151,U+154-2BA,U+2BD-2C5,U+2C7-2D9,U+2DB,U+2DD-2FF,U+370-1FFF,U+2070-20AB,U+20AD-2121,U+2123-2190,U+2192,U+2194-2211,U+2213-2214,U+2216-FEFE'
+  'U+100-130,U+132-151,U+154-2BA,U+2BD-2C5,U+2C7-2D9,U+2DB,U+2DD-2FF,U+370-1FFF,U+2020-2021,U+2070-20AB,U+20AD-2121,U+2123-2190,U+2192,U+2194-2211,U+2213-2214,U+2216-FEFE'
 
 const whole = (
   family: string,

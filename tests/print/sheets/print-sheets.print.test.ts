@@ -39,7 +39,7 @@ describe.each(printedDemos)('posted sheets of %s', (id) => {
         expect(text, p.id).toContain(closed(p.title))
         for (const s of p.sheet.groups.flatMap((g) => g.steps))
           expect(text, p.id).toContain(closed(s.do.replace(/\{[^}]*\}.*$/, '')))
-        expect(text).toMatch(/Stepsreadwellto\d/)
+        expect(text).toMatch(/Stepscanbereadfrom\d/)
       }
     }
   })
@@ -64,7 +64,7 @@ describe.each(printedDemos)('posted sheets of %s', (id) => {
       const text = (await pageTexts(pdf)).join()
       for (const c of [...manual.emergency.stops, ...manual.emergency.contacts])
         expect(text, c.role).toContain(c.phone)
-      expect(text).toMatch(/Steps read well to \d/)
+      expect(text).toMatch(/Steps can be read from \d/)
     }
   })
 
