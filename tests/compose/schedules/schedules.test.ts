@@ -11,6 +11,15 @@ describe('plans', () => {
     expect(days).toEqual([...days].sort((a, b) => a - b))
   })
 
+  it('say of a day that it is past when the manual is made', async () => {
+    // The manual is of 14 June; material that takes 40 days to come was to be ordered on 3 June.
+    const { manual } = await changedSmallManual((text) =>
+      text.replace('lead-time: 10 days', 'lead-time: 40 days'),
+    )
+    const rows = manual.schedules.find((p) => p.id === 'countdown')?.tables[0]?.rows ?? []
+    expect(rows.find((r) => r[1] === 'Order material')?.[0]).toBe('Thu, Jun 3: past')
+  })
+
   it('give each race day its own clock and its own water, though the last of them ends after midnight', async () => {
     const { manual } = await smallManual()
     const tables = manual.schedules.find((p) => p.id === 'race-days')?.tables ?? []

@@ -1,18 +1,21 @@
 import * as z from 'zod'
 import { entries, group, holding } from './group.ts'
 
-export const plans = group(
-  'about',
-  'stockpile',
-  'across',
-  'sample',
-  'group',
-  'texture',
-  'feel',
-  'notTold',
-  'noSizes',
-  'noClay',
-)
+export const plans = z.strictObject({
+  ...entries(
+    'about',
+    'stockpile',
+    'across',
+    'sample',
+    'group',
+    'texture',
+    'feel',
+    'notTold',
+    'noSizes',
+    'noClay',
+  ),
+  past: holding('date'),
+})
 
 export const forms = z.strictObject({
   ...entries('title', 'row', 'who', 'moment', 'kept', 'rail', 'middle', 'outside', 'line'),
