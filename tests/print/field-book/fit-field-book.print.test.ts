@@ -120,7 +120,7 @@ describe('laying out', () => {
   it('refuses what nobody would carry', async () => {
     const leaves = Array.from({ length: 9 }, (_, i) => ({ id: `page${i}`, rows: 2 }))
     await expect(laidOut(leaves, 8)).rejects.toThrow(
-      'the field book has 12 pages, and at most 8 are carried',
+      'the booklet has 12 pages, and at most 8 are carried',
     )
   })
 })
