@@ -1,19 +1,25 @@
 import type { Calculation } from './calculation.ts'
+import { putNames } from './formula/put-names.ts'
+import { readFormula } from './formula/read-formula.ts'
 
-const named = /@([A-Za-z](?:-?[A-Za-z0-9])*)/g
+/** The names that a formula holds. */
+function namesIn(tex: string): readonly string[] {
+  const names: string[] = []
+  putNames(readFormula(tex), (name) => {
+    names.push(name)
+    return undefined
+  })
+  return names
+}
 
 function follow(calculation: Calculation, output: string, found: Set<string>): void {
   const spec = calculation.outputs[output]
   if (!spec) throw new RangeError(`${calculation.id} has no output ${output}`)
-  const all = Object.keys(calculation.inputs)
-  const names =
-    spec.restsOn === 'all'
-      ? all
-      : (spec.restsOn ?? [...spec.tex.matchAll(named)].map(([, name = '']) => name))
+  const { restsOn } = spec
+  const names = restsOn === 'all' ? Object.keys(calculation.inputs) : (restsOn ?? namesIn(spec.tex))
   for (const name of names) {
     if (name in calculation.inputs) found.add(name)
-    // A name that is neither is a word of the formula.
-    else if (name !== output && name in calculation.outputs) follow(calculation, name, found)
+    else if (name !== output) follow(calculation, name, found)
   }
 }
 
@@ -21,10 +27,11 @@ function follow(calculation: Calculation, output: string, found: Set<string>): v
  * Names of the inputs that one output rests on: those in its formula, and those in the formulas of
  * the outputs that it names, so that a number is not called an estimate for the sake of an input
  * that it never meets.
+ * @returns In the order in which the calculation declares them.
  * @throws RangeError when the calculation has no such output.
  */
 export function inputsOf(calculation: Calculation, output: string): ReadonlySet<string> {
   const found = new Set<string>()
   follow(calculation, output, found)
-  return found
+  return new Set(Object.keys(calculation.inputs).filter((name) => found.has(name)))
 }

@@ -32,3 +32,10 @@ export const radiusFrom = (lap: number, straight: number, out: number): number =
  */
 export const straightFrom = (lap: number, radius: number, out: number): number =>
   lap / 2 - Math.PI * (radius + out)
+
+/** Area of both straights, m². @see geometry */
+export const straightsArea = (straight: number, width: number): number => 2 * straight * width
+
+/** Area of both turns, a ring outside the rail, m². @see geometry */
+export const turnsArea = (radius: number, width: number): number =>
+  Math.PI * width * (2 * radius + width)

@@ -1,5 +1,4 @@
-import type { FactPath } from '../../model/fact-spec.ts'
-import { factSpec } from '../../model/fact-spec.ts'
+import { type FactPath, factSpec } from '../../model/fact-spec.ts'
 import { radiusFrom, straightFrom } from '../../model/oval-shape.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Reading, SurveyedOval } from '../../model/survey.ts'
@@ -8,7 +7,10 @@ import type { Survey } from '../../validate/imports/surveys.ts'
 import { surveyCells } from '../survey/survey-cells.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 
-/** What the file says of a length of the oval, else what is usual; NaN where neither is known. */
+/**
+ * What the file says of a length of the oval, else what is usual, whatever the cushion is made of;
+ * NaN where neither is known.
+ */
 function lengthOf(path: FactPath, known: KnownValues, system: UnitSystem): number {
   const usual = factSpec(path)?.typical('stone-dust')
   return known.get(path)?.si ?? (usual ? usualValue(usual, system) : Number.NaN)

@@ -1,3 +1,4 @@
+import { straightsArea, turnsArea } from '../../model/oval-shape.ts'
 import { calculation } from '../calculation.ts'
 import { radiusInput, straightInput, widthStraightsInput, widthTurnsInput } from './oval-inputs.ts'
 
@@ -22,8 +23,8 @@ export const trackArea = calculation({
   },
   sources: ['geometry'],
   compute: ({ straight, radius, widthStraights, widthTurns }) => {
-    const straights = 2 * straight * widthStraights
-    const turns = Math.PI * widthTurns * (2 * radius + widthTurns)
+    const straights = straightsArea(straight, widthStraights)
+    const turns = turnsArea(radius, widthTurns)
     return { straights, turns, total: straights + turns, acres: straights + turns }
   },
 })

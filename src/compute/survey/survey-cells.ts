@@ -1,3 +1,4 @@
+import { straightsArea, turnsArea } from '../../model/oval-shape.ts'
 import type { Reading, SurveyedOval } from '../../model/survey.ts'
 import { aroundRail, lengthAt, railOf, widthAt } from './along.ts'
 
@@ -18,7 +19,7 @@ export type SurveyCell = Reading & {
 
 /** The track, m². */
 const areaOf = ({ straight, radius, widthStraights, widthTurns }: SurveyedOval): number =>
-  2 * straight * widthStraights + Math.PI * widthTurns * (2 * radius + widthTurns)
+  straightsArea(straight, widthStraights) + turnsArea(radius, widthTurns)
 
 const middle = (a: number, b: number): number => (a + b) / 2
 

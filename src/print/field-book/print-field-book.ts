@@ -19,6 +19,15 @@ export type FieldBookPrint = {
   readonly pages: number
 }
 
+/** Lays a booklet out and prints it as it has come out. */
+const printLaidOut = (press: Press, copy: Copy, most: number) =>
+  press.run(copy, { most }, async (page, limit) => {
+    const fitted = await fitFieldBook(page, limit.most)
+    // Of all the sizes that were tried only the last may be on paper.
+    await freshFonts(page)
+    return { bytes: await toPdf(page), pages: fitted.length }
+  })
+
 /** Both sides of half a leaf. */
 const handoutPages = 2
 
@@ -27,11 +36,7 @@ const handoutPages = 2
  * @throws Error when they hold more than two pages.
  */
 export async function printHandout(press: Press, copy: Copy, about: PdfAbout): Promise<Uint8Array> {
-  const bytes = await press.run(copy, { most: handoutPages }, async (page, { most }) => {
-    await fitFieldBook(page, most)
-    await freshFonts(page)
-    return toPdf(page)
-  })
+  const { bytes } = await printLaidOut(press, copy, handoutPages)
   return finishPrinted(press, bytes, about)
 }
 
@@ -44,12 +49,7 @@ export async function printFieldBook(
   copy: Copy,
   { book, booklet }: { readonly book: PdfAbout; readonly booklet: PdfAbout },
 ): Promise<FieldBookPrint> {
-  const raw = await press.run(copy, { most: mostPages }, async (page, { most }) => {
-    const fitted = await fitFieldBook(page, most)
-    // Of all the sizes that were tried only the last may be on paper.
-    await freshFonts(page)
-    return { bytes: await toPdf(page), pages: fitted.length }
-  })
+  const raw = await printLaidOut(press, copy, mostPages)
   return press.keep([JSON.stringify([book, booklet]), raw.bytes], async () => {
     const printed = await openDocument(raw.bytes)
     const pages = pageCount(printed)
