@@ -1,4 +1,5 @@
 import { dayOfMonth, monthOf, weekdayOf } from '../model/day.ts'
+import { fill } from '../model/pattern.ts'
 import type { UnitSystem } from '../model/quantity/kinds.ts'
 import type { FacilityFile } from '../validate/schemas/facility.ts'
 import { months, weekdays } from '../validate/schemas/words/calendar.ts'
@@ -29,6 +30,16 @@ export function shortDate(date: string, dating: Dating): string {
 /** "Tue, Aug 3, 2027" or "Tue 3 Aug, 2027". */
 export const dateWithYear = (date: string, dating: Dating): string =>
   `${shortDate(date, dating)}, ${date.slice(0, 4)}`
+
+/** Whether a day was over when the manual was made. */
+export const isPast = (date: string, { date: made }: Pick<ComposeContext, 'date'>): boolean =>
+  date < made
+
+/** A day by which something is due; where it is past it says so. */
+export function dueDate(date: string, context: Dating & Pick<ComposeContext, 'date'>): string {
+  const written = shortDate(date, context)
+  return isPast(date, context) ? fill(context.library.words.plans.past, { date: written }) : written
+}
 
 /** "Aug 3" or "3 Aug". */
 export function dayAndMonth(date: string, dating: Dating): string {

@@ -1,7 +1,15 @@
 import { addDays, dayOfMonth, secondsPerDay } from '../../model/day.ts'
 import type { Countdown, CountdownDay } from '../../model/manual/charts.ts'
 import { type ComposeContext, itemsOf } from '../context.ts'
-import { type Dating, dayAndMonth, placeInWeek, raceWeek, shortDate, weekdaysOf } from '../dates.ts'
+import {
+  type Dating,
+  dayAndMonth,
+  dueDate,
+  isPast,
+  placeInWeek,
+  raceWeek,
+  weekdaysOf,
+} from '../dates.ts'
 import { datedRows } from '../schedules/dated-rows.ts'
 
 type Task = { readonly date: string; readonly task: string }
@@ -48,13 +56,12 @@ export function composeCountdown(context: ComposeContext): Countdown | undefined
       date,
       label: dayLabel(date, date === start, context),
       isRaceDay: raceDays.has(date),
+      isPast: isPast(date, context),
       tasks: tasks.filter((t) => t.date === date).map((t) => t.task),
     }),
   )
   const listed = (keep: (date: string) => boolean): readonly Task[] =>
-    tasks
-      .filter((t) => keep(t.date))
-      .map((t) => ({ date: shortDate(t.date, context), task: t.task }))
+    tasks.filter((t) => keep(t.date)).map((t) => ({ date: dueDate(t.date, context), task: t.task }))
   return {
     weekdays: weekdaysOf(context),
     weeks: Array.from({ length: days.length / 7 }, (_, i) => days.slice(i * 7, i * 7 + 7)),

@@ -1,20 +1,12 @@
 import type { ManualSchedule, ManualTable, TableRows } from '../../model/manual/schedule.ts'
-import { fill } from '../../model/pattern.ts'
 import { namesIn } from '../../model/placeholders.ts'
 import type { ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, filled, isEstimate, isKnown, itemsOf } from '../context.ts'
-import { shortDate } from '../dates.ts'
+import { dueDate } from '../dates.ts'
 import { datedRows } from './dated-rows.ts'
 import { raceDayGroups } from './race-day-groups.ts'
 import { madeFrom, rowMakers } from './row-makers.ts'
-
-/** A day by which something is due; where the manual was made later it says so. */
-function dueDate(date: string, context: ComposeContext): string {
-  const written = shortDate(date, context)
-  const { words } = context.library
-  return date < context.date ? fill(words.plans.past, { date: written }) : written
-}
 
 function rowsOf(table: ScheduleTable, context: ComposeContext): TableRows {
   if (table.from) return rowMakers[table.from](context)

@@ -113,6 +113,8 @@ export type CountdownDay = {
   readonly date: string
   readonly label: string
   readonly isRaceDay: boolean
+  /** Over when the manual was made. */
+  readonly isPast: boolean
   readonly tasks: readonly string[]
 }
 

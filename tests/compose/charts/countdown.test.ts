@@ -36,3 +36,20 @@ describe.each([
     )
   })
 })
+
+describe('countdown of a manual that is made late', () => {
+  it('tells the days that are over from those to come', async () => {
+    const { manual } = await changedSmallManual((text) =>
+      text
+        .replaceAll('date: 2027-08-0', 'date: 2027-07-0')
+        .replace('lead-time: 10 days', 'lead-time: 40 days'),
+    )
+    const { earlier = [], weeks = [] } = manual.charts.countdown ?? {}
+    const days = weeks.flat()
+    expect(days[0]?.date).toBe('2027-05-30')
+    expect(days.filter((d) => d.isPast).at(-1)?.date).toBe('2027-06-13')
+    expect(days.find((d) => !d.isPast)?.date).toBe('2027-06-14')
+    // What was due before the calendar begins says so beside its date.
+    expect(earlier.map((t) => t.date)).toEqual(['Mon, May 3: past'])
+  })
+})

@@ -3,7 +3,7 @@ import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { box, hatchBox, line, svg, text } from '../svg.ts'
 
-const wording = labels('countdown', entries('raceDay', 'beforeThat', 'afterFair'))
+const wording = labels('countdown', entries('raceDay', 'past', 'beforeThat', 'afterFair'))
 type Context = ContextFor<typeof wording>
 
 const [left, right] = [2, 898]
@@ -33,8 +33,9 @@ const linesOf = (
 ): readonly { readonly words: string; readonly begins: boolean }[] =>
   day.tasks.flatMap((t) => wrapWords(t).map((words, i) => ({ words, begins: i === 0 })))
 
-/** How many lines a cell holds, the words “race day” among them. */
-const linesIn = (day: CountdownDay): number => linesOf(day).length + (day.isRaceDay ? 1 : 0)
+/** How many lines a cell holds, the words “race day” and “past” among them. */
+const linesIn = (day: CountdownDay): number =>
+  linesOf(day).length + (day.isRaceDay ? 1 : 0) + (day.isPast ? 1 : 0)
 
 type Dated = { readonly date: string; readonly task: string }
 
@@ -51,6 +52,7 @@ function numbers({ manual, words }: Context): string {
   if (!calendar) return ''
   const days = calendar.weeks
     .flat()
+    .map((d) => ({ ...d, date: d.isPast ? `${d.date} (${words.past})` : d.date }))
     .flatMap((d) => [
       ...(d.isRaceDay ? [`${d.date}: ${words.raceDay}`] : []),
       ...d.tasks.map((t) => `${d.date}: ${t}`),
@@ -78,11 +80,25 @@ function taskList(y: number, head: string, tasks: readonly Dated[]): Part {
   }
 }
 
+/** A day that is over, crossed out as on a calendar at the wall; what was due stays readable. */
+const crossedOut = (x: number, y: number, high: number, past: string): string =>
+  [
+    line([x, y + high], [x + wide, y], 'thin', 'class="past"'),
+    text([x + wide - 6, y + high - 6], past, 'end', size),
+  ].join('')
+
 /** One day: its date, and its tasks with a box to tick before each. */
-function dayCell(day: CountdownDay, x: number, y: number, high: number, raceDay: string): string {
+function dayCell(
+  day: CountdownDay,
+  x: number,
+  y: number,
+  high: number,
+  { raceDay, past }: Context['words'],
+): string {
   const from = y + 38 + (day.isRaceDay ? leading : 0)
   return [
     box([x, y], wide, high, 'thin', `class="${day.isRaceDay ? 'race-day' : 'day'}"`),
+    day.isPast ? crossedOut(x, y, high, past) : '',
     ...(day.isRaceDay
       ? [
           hatchBox([x + 58, y + 5], wide - 64, 14, 7),
@@ -98,10 +114,10 @@ function dayCell(day: CountdownDay, x: number, y: number, high: number, raceDay:
   ].join('')
 }
 
-function weekRow(y: number, week: readonly CountdownDay[], raceDay: string): Part {
+function weekRow(y: number, week: readonly CountdownDay[], words: Context['words']): Part {
   const high = 30 + Math.max(4, ...week.map(linesIn)) * leading
   return {
-    drawn: week.map((day, i) => dayCell(day, left + i * wide, y, high, raceDay)).join(''),
+    drawn: week.map((day, i) => dayCell(day, left + i * wide, y, high, words)).join(''),
     end: y + high,
   }
 }
@@ -123,7 +139,7 @@ function draw({ manual, words, alt }: Context): string {
   const makers: readonly ((y: number) => Part)[] = [
     (y) => taskList(y, words.beforeThat, calendar.earlier),
     (y) => weekHead(y, calendar.weekdays),
-    ...calendar.weeks.map((week) => (y: number) => weekRow(y, week, words.raceDay)),
+    ...calendar.weeks.map((week) => (y: number) => weekRow(y, week, words)),
     (y) => taskList(y, words.afterFair, calendar.later),
   ]
   // Each part begins where the one above it ends.

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { wrapWords } from '../../../../src/render/drawings/charts/countdown.ts'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { smallManual } from '../../../support/small.ts'
+import { changedSmallManual, smallManual } from '../../../support/small.ts'
 
 describe('calendar', () => {
   it('shows every day and every task once, race days apart from others', async () => {
@@ -15,6 +15,19 @@ describe('calendar', () => {
       for (const line of wrapWords(t)) expect(svg).toContain(`>${line}<`)
       expect(alt).toContain(t)
     }
+  })
+
+  it('crosses out the days that are over, and no other', async () => {
+    const { manual, words } = await changedSmallManual((text) =>
+      text.replaceAll('date: 2027-08-0', 'date: 2027-07-0'),
+    )
+    const { svg, alt } = renderDrawings(manual, words)['countdown'] ?? { svg: '', alt: '' }
+    const over = manual.charts.countdown?.weeks.flat().filter((d) => d.isPast) ?? []
+    expect(over.length).toBeGreaterThan(0)
+    expect(svg.match(/class="past"/g)).toHaveLength(over.length)
+    const tasks = over.flatMap((d) => d.tasks.map((t) => `${d.date} (past): ${t}`))
+    expect(tasks.length).toBeGreaterThan(0)
+    for (const t of tasks) expect(alt).toContain(t)
   })
 })
 
