@@ -47,7 +47,7 @@ function emptyShows(book: Book, path: Path, part: FieldBookPart, library: Lists)
   const procedure = library.procedures.find((p) => p.value.id === part.procedure)?.value
   if (!procedure) return []
   const lacks = {
-    drawing: !procedure.sheet.drawing && !procedure.methods.some((m) => m.drawing),
+    drawing: procedure.sheet.drawing === undefined,
     figures: procedure.sheet.figures.length === 0,
     look: (procedure.branches ?? []).length === 0,
     cautions: (procedure.cautions ?? []).length === 0,

@@ -14,6 +14,22 @@ describe.each(demos)('drawings of %s', (id) => {
     }
   })
 
+  it('tell in words what they show, with its readings', async () => {
+    const { manual, words } = await demoManual(id)
+    for (const [name, { alt, title, called }] of Object.entries(renderDrawings(manual, words)))
+      expect(alt.length - title.length - called.length, name).toBeGreaterThan(20)
+  })
+
+  it('are cited by a step wherever a sheet shows one', async () => {
+    const { manual } = await demoManual(id)
+    for (const { id: name, sheet } of manual.procedures)
+      if (sheet.drawing !== undefined)
+        expect(
+          sheet.groups.flatMap((g) => g.steps.map((s) => s.drawing)),
+          name,
+        ).toContain(sheet.drawing)
+  })
+
   it('keep every text of a chart inside its view box', async () => {
     const { manual, words } = await demoManual(id)
     const drawings = renderDrawings(manual, words)

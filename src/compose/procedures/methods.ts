@@ -9,6 +9,7 @@ function composeSteps(steps: readonly ProcedureStep[], c: ProcedureContext): Man
     note: isComplete(step.note, c) ? step.note : undefined,
     cautions: cautionsOf(step.cautions, c),
     figures: (step.figures ?? []).filter(c.known),
+    drawing: step.drawing,
   }))
 }
 
@@ -22,7 +23,6 @@ export const composeMethods = (
       id: method.id,
       title: method.title,
       choose: method.choose,
-      drawing: method.drawing,
       steps: composeSteps(method.steps, c),
     }))
     .filter((m) => m.steps.length > 0)

@@ -59,6 +59,16 @@ function groupsOf(methods: readonly ManualMethod[]): readonly SheetGroup[] {
   ]
 }
 
+/** The drawing asked for where a step that applies here cites it, else the first that one cites. */
+function sheetDrawing(
+  asked: string | undefined,
+  methods: readonly ManualMethod[],
+): string | undefined {
+  if (asked === undefined) return undefined
+  const cited = methods.flatMap((m) => m.steps.flatMap((s) => s.drawing ?? []))
+  return cited.includes(asked) ? asked : cited[0]
+}
+
 /** Notes that a posted sheet keeps. */
 function withVitalNotes(procedure: Procedure, methods: readonly ManualMethod[]): ManualMethod[] {
   const vital = new Set(
@@ -110,7 +120,7 @@ export function composeSheet(
       procedure: b.procedure,
     })),
     groups: groupsOf(methods),
-    drawing: methods[0]?.drawing ?? sheet.drawing,
+    drawing: sheetDrawing(sheet.drawing, methods),
     done: texts(sheet.done, c),
     stop: texts(stop, c),
     reckoner: sheet.reckoner === undefined ? undefined : c.reckoner(sheet.reckoner),

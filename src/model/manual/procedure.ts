@@ -11,14 +11,14 @@ export type ManualStep = {
   readonly cautions: readonly ManualCaution[]
   /** Names of quantities for the margin. */
   readonly figures: readonly string[]
+  /** Name of the drawing that it cites. */
+  readonly drawing: string | undefined
 }
 
 export type ManualMethod = {
   readonly id: string
   readonly title: string
   readonly choose: Text | undefined
-  /** Id in `renderDrawings`. */
-  readonly drawing: string | undefined
   readonly steps: readonly ManualStep[]
 }
 
@@ -47,7 +47,7 @@ export type ManualSheet = {
   }[]
   /** All ways that apply here; what they have in common at the beginning stands once. */
   readonly groups: readonly SheetGroup[]
-  /** Id in `renderDrawings`. */
+  /** Name of the drawing that stands on the sheet; one of its steps cites it. */
   readonly drawing: string | undefined
   readonly done: readonly Text[]
   readonly stop: readonly Text[]

@@ -1,16 +1,18 @@
 import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { RenderAssets } from '../assets.ts'
+import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
+import { drawingHomes } from '../drawings/homes.ts'
 import {
-  type DrawingName,
-  type Drawings,
-  drawingNamed,
-  renderDrawings,
-} from '../drawings/drawings.ts'
-import { html } from '../text/html.ts'
-import { createDrawingPrinter, type DrawingPrinter, drawingPlace } from '../views/drawing-places.ts'
+  citeInBinder,
+  createDrawingPrinter,
+  type DrawingPrinter,
+  drawingPlace,
+  printingOnce,
+} from '../views/drawing-places.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { type ReckonerView, reckonerView } from '../views/reckoner-view.ts'
+import type { DrawingsHere } from '../views/step-view.ts'
 import { type BackPart, backPartsOf } from './divided-parts.ts'
 
 /** What all parts of a binder are made from. */
@@ -22,10 +24,14 @@ export type Book = {
   readonly drawings: Drawings
   /** Prints a drawing wherever it is asked for. */
   readonly draw: DrawingPrinter
-  /** Prints it where it is met first: one that two procedures share stands in the book once. */
-  readonly drawOnce: DrawingPrinter
-  /** Drawings printed so far, as the list at the front has them. */
-  readonly drawn: () => readonly { readonly place: string; readonly title: string }[]
+  /** Prints those of a procedure that stand in no other place, and cites all. */
+  readonly drawingsOf: (procedure: string) => DrawingsHere
+  /** Drawings printed so far, as the list at the front has them: by their numbers. */
+  readonly drawn: () => readonly {
+    readonly place: string
+    readonly number: number
+    readonly title: string
+  }[]
   readonly reckoner: (r: ManualReckoner) => ReckonerView
   /** Numbered parts behind the sections. */
   readonly back: readonly BackPart[]
@@ -34,23 +40,37 @@ export type Book = {
 }
 
 /** Printers that know which drawings the book has so far. */
-function printersOf(drawings: Drawings): Pick<Book, 'draw' | 'drawOnce' | 'drawn'> {
+function printersOf(
+  drawings: Drawings,
+  manual: Manual,
+  words: RenderAssets['words'],
+): Pick<Book, 'draw' | 'drawingsOf' | 'drawn'> {
   const print = createDrawingPrinter(drawings, 'paper')
   const printed = new Set<string>()
+  const homes = drawingHomes(manual)
   const draw: DrawingPrinter = (name) => {
     if (name !== undefined) printed.add(name)
     return print(name)
   }
+  const once = printingOnce(draw)
   return {
     draw,
-    drawOnce: (name) => (name === undefined || printed.has(name) ? html('') : draw(name)),
+    drawingsOf: (procedure) => ({
+      draw: (name) => {
+        const home = homes.get(name ?? '')
+        return once(home?.kind === 'procedure' && home.id === procedure ? name : undefined)
+      },
+      cite: citeInBinder(drawings, homes, words, procedure),
+    }),
     drawn: () =>
-      (Object.keys(drawings) as DrawingName[]).flatMap((name) => {
-        const drawing = drawingNamed(drawings, name)
-        return drawing && printed.has(name)
-          ? [{ place: drawingPlace(name), title: drawing.title }]
-          : []
-      }),
+      [...printed]
+        .flatMap((name) => {
+          const drawing = drawingNamed(drawings, name)
+          return drawing
+            ? [{ place: drawingPlace(name), number: drawing.number, title: drawing.title }]
+            : []
+        })
+        .sort((a, b) => a.number - b.number),
   }
 }
 
@@ -75,7 +95,7 @@ export function openBook(manual: Manual, words: RenderAssets['words']): Book {
     words,
     pen,
     drawings,
-    ...printersOf(drawings),
+    ...printersOf(drawings, manual, words),
     reckoner: (r) => reckonerView(r, pen, `${reckonersAt}.${placeOf(r)}`),
     back,
     // Headings of shared parts stand two levels below that of their section.

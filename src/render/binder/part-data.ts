@@ -1,5 +1,6 @@
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Manual } from '../../model/manual.ts'
+import { frontDrawings } from '../drawings/homes.ts'
 import { type Html, html } from '../text/html.ts'
 import { emergencyView } from '../views/emergency-view.ts'
 import { facilityView } from '../views/facility-view.ts'
@@ -17,9 +18,9 @@ import type { BackPart } from './divided-parts.ts'
 type Section = Manual['sections'][number]
 
 function procedureData(book: Book, section: Section, p: ManualProcedure, opens: boolean) {
-  const { pen, drawOnce, reckoner } = book
+  const { pen, reckoner } = book
   return {
-    ...procedureView(p, pen, (method) => `#${p.id}-${method}`, drawOnce),
+    ...procedureView(p, pen, (method) => `#${p.id}-${method}`, book.drawingsOf(p.id)),
     opens,
     sectionNumber: section.number,
     sectionTitle: section.title,
@@ -42,11 +43,10 @@ export function sectionData(book: Book, section: Section) {
 }
 
 /** The oval and its sections, which stand at the front. */
-export const glanceDrawings = ({ draw }: Book) => ({
-  plan: draw('plan'),
-  sectionStraight: draw('section-straight'),
-  sectionTurn: draw('section-turn'),
-})
+export const glanceDrawings = ({ draw }: Book) => {
+  const [plan, sectionStraight, sectionTurn] = frontDrawings.map(draw)
+  return { plan, sectionStraight, sectionTurn }
+}
 
 const chaptersAt = (
   { manual, pen }: Book,

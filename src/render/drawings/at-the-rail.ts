@@ -84,8 +84,22 @@ function drawRidge(context: Context): string {
   )
 }
 
+/** Words with a number where it is known. */
+const told = (said: string, number: string): string => (number === '' ? said : `${said}: ${number}`)
+
 /** The heap at the rail, carried up the slope by the blade and spread thin. */
-export const pullback = declareDrawing({ name: 'pullback', labels: wording, draw: drawPullback })
+export const pullback = declareDrawing({
+  name: 'pullback',
+  labels: wording,
+  draw: drawPullback,
+  numbers: ({ words, q }) => [told(words.lump, q('creep.volume')), words.up, words.thin].join('; '),
+})
 
 /** Water that stands behind a ridge, level with its top. */
-export const ridge = declareDrawing({ name: 'ridge', labels: wording, draw: drawRidge })
+export const ridge = declareDrawing({
+  name: 'ridge',
+  labels: wording,
+  draw: drawRidge,
+  numbers: ({ words, q }) =>
+    [told(words.ridge, q('ridge.taken')), told(words.water, q('ridge.dam-width'))].join('; '),
+})

@@ -4,8 +4,30 @@ import type { Problem } from '../../model/problem.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { Library, Sourced } from '../../validate/check-library.ts'
 import { checkSchema } from '../../validate/check-schema.ts'
+import type { Procedure } from '../../validate/schemas/procedure.ts'
 import { drawingWords } from './drawing.ts'
 import { allDrawings } from './drawings.ts'
+
+type Numbered = Readonly<Record<string, { readonly number: number }>>
+
+/** Two drawings never have one number, since sheets, book and site cite them by it. */
+function takenNumbers({ tree }: Library['wordsFile'], drawings: Numbered): Problem[] {
+  const by = new Map<number, string>()
+  return Object.entries(drawings).flatMap(([name, { number }]) => {
+    const taken = by.get(number)
+    by.set(number, name)
+    return taken === undefined
+      ? []
+      : [
+          tree.problem(
+            tree.placeOf(['drawings', name, 'number']),
+            'ref/duplicate-id',
+            `drawing ${number} is "${taken}" already`,
+            { hint: 'take a number that no drawing has' },
+          ),
+        ]
+  })
+}
 
 /** Exactly the words that the drawings ask for; other groups are none of their business. */
 const schema = z.looseObject({
@@ -30,16 +52,42 @@ function unknownName(
   ]
 }
 
+/** Nothing in the steps says when to look at the drawing of a sheet. */
+function uncited({ value: p, tree, path }: Sourced<Procedure>): Problem[] {
+  const { drawing } = p.sheet
+  const cited = p.methods.some((m) => m.steps.some((s) => s.drawing === drawing))
+  if (drawing === undefined || cited) return []
+  return [
+    tree.problem(
+      tree.placeOf([...path, 'sheet', 'drawing']),
+      'ref/missing',
+      `no step cites the drawing "${drawing}"`,
+      { hint: `write "drawing: ${drawing}" at the step that needs it` },
+    ),
+  ]
+}
+
+const procedureDrawings = (p: Sourced<Procedure>): Problem[] => [
+  ...unknownName(p, p.value.sheet.drawing, ['sheet', 'drawing']),
+  ...p.value.methods.flatMap((m, i) =>
+    m.steps.flatMap((s, j) => unknownName(p, s.drawing, ['methods', i, 'steps', j, 'drawing'])),
+  ),
+  ...uncited(p),
+]
+
+/** The words of all drawings, with their labels and numbers. */
+function drawingsInWords(wordsFile: Library['wordsFile']): readonly Problem[] {
+  const { value, problems } = checkSchema(wordsFile.tree, schema)
+  return value === undefined ? problems : [...problems, ...takenNumbers(wordsFile, value.drawings)]
+}
+
 /**
- * Holds the drawings against the library: each has its title, caption and labels in the file of
- * words, and content names no other.
+ * Holds the drawings against the library: each has its number, title, caption and labels in the
+ * file of words, content names no other, and a step cites what stands on a sheet.
  */
 export const checkDrawings = (library: Library): readonly Problem[] => [
-  ...checkSchema(library.wordsFile.tree, schema).problems,
-  ...library.procedures.flatMap((p) => [
-    ...unknownName(p, p.value.sheet.drawing, ['sheet', 'drawing']),
-    ...p.value.methods.flatMap((m, i) => unknownName(p, m.drawing, ['methods', i, 'drawing'])),
-  ]),
+  ...drawingsInWords(library.wordsFile),
+  ...library.procedures.flatMap(procedureDrawings),
   ...library.schedules.flatMap((p) =>
     (p.value.drawings ?? []).flatMap((name, i) => unknownName(p, name, ['drawings', i])),
   ),

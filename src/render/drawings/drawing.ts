@@ -1,11 +1,18 @@
 import * as z from 'zod'
 import type { Manual } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
 import { line } from '../../validate/schemas/text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
 export type Drawing = {
   readonly svg: string
+  /** The same for the side column of a posted sheet and the pages of the field book. */
+  readonly narrow: string
+  /** The same in every form of every manual; never given to another drawing. */
+  readonly number: number
+  /** How it is cited, such as "Drawing 12". */
+  readonly called: string
   /** As in a list of drawings. */
   readonly title: string
   readonly alt: string
@@ -49,26 +56,32 @@ type Spec<N extends string, L> = {
   readonly wide?: boolean
   /** As SVG; empty where this facility has nothing to show. */
   readonly draw: (context: DrawingContext<L>) => string
-  /** Its numbers in words, which the text alternative adds to the caption. */
-  readonly numbers?: (context: DrawingContext<L>) => string
+  /** For narrow places, where it cannot simply be made smaller. */
+  readonly drawNarrow?: (context: DrawingContext<L>) => string
+  /** What it shows, in words: every reading, measure and sign, in the order in which they are met. */
+  readonly numbers: (context: DrawingContext<L>) => string
 }
 
 /** A drawing as the registry holds it. */
 export type DeclaredDrawing<N extends string = string> = {
   readonly name: N
+  /** Read across a page. */
+  readonly wide: boolean
   readonly labels: Labels<unknown>
   /** Undefined where the facility's numbers do not allow it. */
   readonly render: (manual: Manual, words: Words) => Drawing | undefined
 }
 
 /** What the file of words says of every drawing. */
-export const drawingWords = z.strictObject({ title: line, caption: line })
+export const drawingWords = z.strictObject({ number: z.int().min(1), title: line, caption: line })
 
 /** All of one drawing: what it is called, what it needs, how it is drawn, what it says in words. */
 export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): DeclaredDrawing<N> {
-  const { name, needs, draw, numbers } = spec
+  const { name, needs, draw, drawNarrow, numbers } = spec
+  const wide = spec.wide === true
   return {
     name,
+    wide,
     labels: spec.labels,
     render: (manual, words) => {
       const q = (quantity: string): string => {
@@ -76,12 +89,16 @@ export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): Dec
         return found?.ok ? found.text : ''
       }
       if (needs !== undefined && q(needs) === '') return undefined
-      const { title, caption } = drawingWords.parse(words.drawings[name])
+      const { number, title, caption } = drawingWords.parse(words.drawings[name])
       const own = spec.labels.schema.parse(words.labels[spec.labels.group])
-      const said = numbers?.({ manual, words: own, q, alt: '' }) ?? ''
-      const alt = [caption, said].filter((part) => part !== '').join(' ')
-      const svg = draw({ manual, words: own, q, alt })
-      return svg === '' ? undefined : { svg, title, alt, caption, small: spec.wide !== true }
+      const called = fill(words.drawing.number, { number: String(number) })
+      // The caption is read out beside it, and so is not repeated.
+      const alt = `${called}: ${title}. ${numbers({ manual, words: own, q, alt: '' })}`
+      const context = { manual, words: own, q, alt }
+      const svg = draw(context)
+      if (svg === '') return undefined
+      const narrow = drawNarrow?.(context) ?? svg
+      return { svg, narrow, number, called, title, alt, caption, small: !wide }
     },
   }
 }

@@ -10,7 +10,7 @@ import { waterMonths } from './charts/water-months.ts'
 import type { Drawing } from './drawing.ts'
 import { grains } from './grains.ts'
 import { cushion } from './oval/cushion.ts'
-import { plan, planSmall } from './oval/plan.ts'
+import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
 import { rolling } from './rolling.ts'
 import { sectionStraight, sectionTurn } from './section.ts'
@@ -20,7 +20,6 @@ import { waterPass } from './water-pass.ts'
 /** Every drawing there is, in the order of lists. */
 export const allDrawings = [
   plan,
-  planSmall,
   countdown,
   levels,
   sectionStraight,

@@ -79,6 +79,15 @@ function draw({ manual, words, alt }: Context): string {
   )
 }
 
+const percent = (share: number): string => `${Math.round(share * 100)} %`
+
+/** Every sieve with the share that passes it. */
+const numbers = ({ manual, words }: Context): string =>
+  [
+    fill(words.grit, { size: manual.grainCurve?.gritText ?? '' }),
+    `${words.passes}: ${(manual.grainCurve?.points ?? []).map((p) => `${p.name} ${percent(p.passing)}`).join(', ')}`,
+  ].join('; ')
+
 /** The grain-size curve of the cushion, fine grains at the left, on a logarithmic axis. */
 export const grains = declareDrawing({
   name: 'grains',
@@ -86,4 +95,5 @@ export const grains = declareDrawing({
   needs: 'sieve.share',
   wide: true,
   draw,
+  numbers,
 })

@@ -101,6 +101,17 @@ function drawSection(where: Where, context: Context): string {
   )
 }
 
+/** Measures of a section, from the rail outward and from the top down. */
+const numbers = (where: Where, { words, q }: Context): string =>
+  [
+    fill(words.width, { width: q(`oval.width.${where}`) }),
+    `${words.crossFall} ${q(`oval.cross-fall.${where}`)}`,
+    fill(words.raised, { height: q(`rise.${where}`) }),
+    ...(q(`levels.${where}`) === '' ? [] : [`${words.foundSlope} ${q(`levels.${where}`)}`]),
+    `${words.cushion} ${q('cushion.depth.target')}`,
+    [words.base, q('base.depth')].join(' ').trim(),
+  ].join('; ')
+
 /**
  * Cross-section of the straight as wanted, with its layers; where levels were taken, with the
  * cross-fall found.
@@ -109,6 +120,7 @@ export const sectionStraight = declareDrawing({
   name: 'section-straight',
   labels: wording,
   draw: (context) => drawSection('straights', context),
+  numbers: (context) => numbers('straights', context),
 })
 
 /** The same of the turn. */
@@ -116,4 +128,5 @@ export const sectionTurn = declareDrawing({
   name: 'section-turn',
   labels: wording,
   draw: (context) => drawSection('turns', context),
+  numbers: (context) => numbers('turns', context),
 })

@@ -64,4 +64,10 @@ export const washout = declareDrawing({
   labels: wording,
   draw: (context) =>
     svg(400, 232, context.alt, [ground(), lifts(context), measures(context)].join('')),
+  numbers: ({ words, q }) =>
+    [
+      `${words.groove}: ${q('practice.washout.width')} × ${q('practice.washout.depth')}`,
+      fill(words.long, { length: q('practice.washout.length') }),
+      `${words.cut}, ${words.lifts}: ${q('washout.lifts')}`,
+    ].join('; '),
 })

@@ -38,4 +38,6 @@ export const waterPass = declareDrawing({
   labels: wording,
   needs: 'gear.spray.spray-width',
   draw: drawWaterPass,
+  numbers: ({ words, q }) =>
+    `${words.bar} ${q('gear.spray.spray-width')}; ${words.overlap} ${q('gear.spray.overlap')}`,
 })

@@ -2,14 +2,19 @@ import type { FieldBookPart, ProcedureShown } from '../../model/manual/field-boo
 import type { ManualStep, SheetGroup } from '../../model/manual/procedure.ts'
 import { html } from '../text/html.ts'
 import { cautionView } from '../views/caution-view.ts'
-import { createDrawingPrinter } from '../views/drawing-places.ts'
+import { citeBeside, createDrawingPrinter, type DrawingCiter } from '../views/drawing-places.ts'
 import { type Block, block } from './block.ts'
 import { cautionsBlock, figuresBlock, type Setter } from './setter.ts'
 
 type ProcedurePart = Extract<FieldBookPart, { kind: 'procedure' }>
 
 /** Steps of a way; what is warned of elsewhere in the book or on this page is not said again. */
-function stepsBlock(group: SheetGroup, said: Set<string>, { pen }: Setter): Block {
+function stepsBlock(
+  group: SheetGroup,
+  said: Set<string>,
+  { pen }: Setter,
+  cite: DrawingCiter,
+): Block {
   const minds = (step: ManualStep) => {
     const cautions = step.cautions.filter((c) => !said.has(c.id))
     for (const c of cautions) said.add(c.id)
@@ -20,7 +25,7 @@ function stepsBlock(group: SheetGroup, said: Set<string>, { pen }: Setter): Bloc
   }
   const list = group.steps.map((step) => ({
     number: step.number,
-    do: pen.line(step.do),
+    do: html([pen.line(step.do), cite(step.drawing)].join(' ').trim()),
     note: pen.line(step.note ?? ''),
     hasNote: step.note !== undefined,
     minds: minds(step),
@@ -54,9 +59,8 @@ function lookBlock(part: ProcedurePart, { pen, placeOf }: Setter): readonly Bloc
   return rows.length === 0 ? [] : [block({ look: rows })]
 }
 
-const drawingBlock = ({ procedure, methods }: ProcedurePart, { drawings }: Setter): Block[] => {
-  const own = procedure.methods.find((m) => methods.includes(m.id))?.drawing
-  const drawing = createDrawingPrinter(drawings, 'paper')(own ?? procedure.sheet.drawing)
+const drawingBlock = ({ procedure }: ProcedurePart, { drawings }: Setter): Block[] => {
+  const drawing = createDrawingPrinter(drawings, 'narrow')(procedure.sheet.drawing)
   return drawing.toString() === '' ? [] : [block({ drawing })]
 }
 
@@ -87,7 +91,11 @@ const makers: Readonly<Record<ProcedureShown, Maker>> = {
     ]
   },
   drawing: drawingBlock,
-  steps: (part, setter, said) => groupsOf(part).map((group) => stepsBlock(group, said, setter)),
+  steps: (part, setter, said) => {
+    const shown = part.show.includes('drawing') ? part.procedure.sheet.drawing : undefined
+    const cite = citeBeside(setter.drawings, shown)
+    return groupsOf(part).map((group) => stepsBlock(group, said, setter, cite))
+  },
   done: ({ procedure }, { pen }) => [
     block({
       inline: { label: pen.words.sheet.doneRight, items: procedure.sheet.done.map(pen.line) },

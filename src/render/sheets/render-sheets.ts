@@ -7,13 +7,13 @@ import type { SheetPaper } from '../../model/papers.ts'
 import { fill } from '../../model/pattern.ts'
 import { emergencySheet } from '../../model/sheet-names.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
-import type { Drawing } from '../drawings/drawing.ts'
 import { drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { escapeHtml, type Html, html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { cautionBox } from '../views/caution-box.ts'
 import { cautionView } from '../views/caution-view.ts'
+import { citeBeside, type DrawingCiter } from '../views/drawing-places.ts'
 import { emergencyView } from '../views/emergency-view.ts'
 import { figureView } from '../views/figure-view.ts'
 import { createPen, type Pen } from '../views/pen.ts'
@@ -38,23 +38,19 @@ function qrCode(manual: Manual, id: string, label: string): Html {
   )
 }
 
-/** The drawing of a sheet; of the plan the one that is made for its column. */
-const drawingOf = (name: string | undefined, drawings: Drawings): Drawing | undefined =>
-  name === 'plan' ? drawings['plan-small'] : drawingNamed(drawings, name)
-
 /** A warning of a step in one line: what to do about it. */
 const inLine = (c: ManualCaution, pen: Pen) => {
   const { signal, word, avoid } = cautionView(c, pen)
   return { signal, word, avoid }
 }
 
-const groupView = (group: SheetGroup, pen: Pen) => ({
+const groupView = (group: SheetGroup, pen: Pen, cite: DrawingCiter) => ({
   letter: group.letter ?? '',
   title: group.title === undefined ? html('') : pen.line(group.title),
   hasTitle: group.title !== undefined,
   start: group.steps[0]?.number ?? 1,
   steps: group.steps.map((step) => ({
-    ...stepView({ ...step, cautions: [] }, pen),
+    ...stepView({ ...step, cautions: [] }, pen, cite),
     minds: step.cautions.map((c) => inLine(c, pen)),
   })),
 })
@@ -70,12 +66,13 @@ const lookView = (s: ManualSheet, manual: Manual, pen: Pen) =>
 
 function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawings) {
   const s = p.sheet
-  const drawing = drawingOf(s.drawing, drawings)
+  const drawing = drawingNamed(drawings, s.drawing)
   const qr = qrCode(manual, p.id, pen.words.sheet.scan)
   const look = lookView(s, manual, pen)
-  const layouts = sheetLayouts(s).map(({ name, pages }) => ({
-    name,
-    pages: pages.map((page, i) => ({
+  const layouts = sheetLayouts(s).map(({ name, pages }) => {
+    const isDrawn = pages.some((page) => page.side || page.drawn)
+    const cite = citeBeside(drawings, isDrawn ? s.drawing : undefined)
+    const views = pages.map((page, i) => ({
       ...page,
       part:
         pages.length === 1
@@ -84,10 +81,11 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
       first: i === 0,
       look: page.look ? look : [],
       calls: page.head && s.calls,
-      groups: page.groups.map((g) => groupView(g, pen)),
+      groups: page.groups.map((g) => groupView(g, pen, cite)),
       hasSteps: page.groups.length > 0,
-    })),
-  }))
+    }))
+    return { name, pages: views }
+  })
   return {
     id: p.id,
     number: p.number,
@@ -96,7 +94,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     box: cautionBox(p, pen),
     figures: s.calls ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
     layouts,
-    drawing: drawing ? drawingFigure(drawing, 'paper') : html(''),
+    drawing: drawing ? drawingFigure(drawing, 'narrow') : html(''),
     done: s.done.map(pen.line),
     stop: s.stop.map(pen.line),
     hasReckoner: s.reckoner !== undefined,

@@ -2,11 +2,10 @@ import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import { type ProcedurePart, partPlace } from '../../model/procedure-places.ts'
 import { type Html, html } from '../text/html.ts'
 import { type CautionBox, cautionBox } from './caution-box.ts'
-import type { DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 import { type FactRow, factRows } from './procedure-facts.ts'
 import { type ReckonerView, reckonerView } from './reckoner-view.ts'
-import { type MethodView, methodView } from './step-view.ts'
+import { type DrawingsHere, type MethodView, methodView } from './step-view.ts'
 
 /**
  * Where to go from here: a method on the same page, or another procedure with its number where
@@ -104,13 +103,13 @@ const measureView = (p: ManualProcedure, pen: Pen): ProcedureView['measure'] =>
 /**
  * A procedure as its pages show it.
  * @param methodHref Leads to a method on the same page.
- * @param draw Prints a drawing where it is met first; nothing for one that stands there already.
+ * @param drawings Its printer gives nothing for a drawing that stands there already, or elsewhere.
  */
 export const procedureView = (
   p: ManualProcedure,
   pen: Pen,
   methodHref: (method: string) => string,
-  draw: DrawingPrinter,
+  drawings: DrawingsHere,
 ): ProcedureView => ({
   id: p.id,
   number: p.number,
@@ -118,12 +117,12 @@ export const procedureView = (
   title: pen.line(p.title),
   purpose: pen.line(p.purpose),
   facts: factRows(p, pen),
-  drawing: draw(p.sheet.drawing),
+  drawing: drawings.draw(p.sheet.drawing),
   notes: p.notes.map(pen.block),
   measure: measureView(p, pen),
   ...tables(p, pen, methodHref),
   box: cautionBox(p, pen),
-  methods: p.methods.map((m) => methodView(p.id, m, pen, draw)),
+  methods: p.methods.map((m) => methodView(p.id, m, pen, drawings)),
   checks: p.checks.map(pen.line),
   stop: p.stop.map(pen.line),
   records: p.records.map(pen.line),

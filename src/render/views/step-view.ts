@@ -2,7 +2,7 @@ import type { ManualMethod, ManualStep } from '../../model/manual/procedure.ts'
 import { stepPlace } from '../../model/procedure-places.ts'
 import { type Html, html } from '../text/html.ts'
 import { type CautionView, cautionView } from './caution-view.ts'
-import type { DrawingPrinter } from './drawing-places.ts'
+import type { DrawingCiter, DrawingPrinter } from './drawing-places.ts'
 import { type FigureView, figureView } from './figure-view.ts'
 import type { Pen } from './pen.ts'
 
@@ -27,9 +27,15 @@ export type MethodView = {
   readonly steps: readonly PlacedStep[]
 }
 
-export const stepView = (s: ManualStep, pen: Pen): StepView => ({
+/** What is done, with the drawing that shows it. */
+function doing(s: ManualStep, pen: Pen, cite: DrawingCiter): Html {
+  const cites = cite(s.drawing).toString()
+  return cites === '' ? pen.line(s.do) : html(`${pen.line(s.do)} ${cites}`)
+}
+
+export const stepView = (s: ManualStep, pen: Pen, cite: DrawingCiter): StepView => ({
   number: s.number,
-  do: pen.line(s.do),
+  do: doing(s, pen, cite),
   note: s.note === undefined ? html('') : pen.line(s.note),
   hasNote: s.note !== undefined,
   cautions: s.cautions.map((c) => cautionView(c, pen)),
@@ -52,18 +58,21 @@ function saidOnce(steps: readonly StepView[]): StepView[] {
   }))
 }
 
+/** How drawings are printed and cited in one procedure. */
+export type DrawingsHere = { readonly draw: DrawingPrinter; readonly cite: DrawingCiter }
+
 export const methodView = (
   procedure: string,
   m: ManualMethod,
   pen: Pen,
-  draw: DrawingPrinter,
+  { draw, cite }: DrawingsHere,
 ): MethodView => ({
   id: m.id,
   title: pen.line(m.title),
   choose: m.choose === undefined ? html('') : pen.line(m.choose),
   hasChoose: m.choose !== undefined,
-  drawing: draw(m.drawing),
-  steps: saidOnce(m.steps.map((s) => stepView(s, pen))).map((s) => ({
+  drawing: html(m.steps.map((s) => draw(s.drawing)).join('')),
+  steps: saidOnce(m.steps.map((s) => stepView(s, pen, cite))).map((s) => ({
     ...s,
     place: stepPlace(procedure, m.id, s.number),
   })),

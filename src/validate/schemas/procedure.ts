@@ -17,6 +17,8 @@ const step = z.strictObject({
   cautions: z.array(id).optional(),
   /** Figures that stand in the margin beside this step. */
   figures: z.array(figureName).max(3).optional(),
+  /** The drawing that shows it, by name: cited here by its number, and printed with the procedure. */
+  drawing: id.optional(),
   when: when.optional(),
 })
 
@@ -27,8 +29,6 @@ const method = z.strictObject({
   /** When to choose this way, in one sentence. */
   choose: line.optional(),
   when: when.optional(),
-  /** Drawing of this way of working; on the posted sheet it stands before the sheet's own. */
-  drawing: id.optional(),
   steps: z.array(step).min(1),
 })
 
@@ -133,6 +133,7 @@ export const procedure = z.strictObject({
       .max(8),
     /** Somebody may have to be called: whom and where stands first on the sheet. */
     calls: z.literal(true).optional(),
+    /** Which of the drawings that the steps cite stands on the sheet. */
     drawing: id.optional(),
     done: z.array(check).min(1).max(4),
     reckoner: id.optional(),

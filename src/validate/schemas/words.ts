@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { binder, parts } from './words/binder.ts'
 import { calendar } from './words/calendar.ts'
-import { drawings, labels } from './words/drawings.ts'
+import { drawing, drawings, labels } from './words/drawings.ts'
 import {
   capabilities,
   compass,
@@ -63,6 +63,7 @@ export const words = z.strictObject({
   soils,
   months,
   facility,
+  drawing,
   drawings,
   labels,
 })

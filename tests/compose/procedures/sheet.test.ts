@@ -32,13 +32,14 @@ const step = (say: string, more: Partial<ManualStep> = {}): ManualStep => ({
   note: undefined,
   cautions: [],
   figures: [],
+  drawing: undefined,
   ...more,
 })
 
 const method = (
   id: string,
   steps: readonly ManualStep[] = [step(`Do ${id} for {b.n}.`, { figures: ['a.n2'] })],
-): ManualMethod => ({ id, title: id, choose: undefined, drawing: undefined, steps })
+): ManualMethod => ({ id, title: id, choose: undefined, steps })
 
 type Branches = Parameters<typeof composeSheet>[2]
 
@@ -70,6 +71,23 @@ const branch = (found: string, method?: string, procedure?: string): Branches[nu
   do: 'Do it.',
   method,
   procedure,
+})
+
+describe('the drawing of a posted sheet', () => {
+  const citing = (id: string, drawing: string) => method(id, [step('Do it.', { drawing })])
+
+  it('is the one asked for, where a step cites it', () =>
+    expect(sheetOf({}, [citing('a', 'ridge'), citing('b', 'section-turn')]).drawing).toBe(
+      'section-turn',
+    ))
+
+  it('is the first that a step cites, where no step here cites the one asked for', () => {
+    expect(sheetOf({}, [citing('a', 'ridge'), citing('b', 'plan')]).drawing).toBe('ridge')
+    expect(sheetOf({}, [method('a')]).drawing).toBeUndefined()
+  })
+
+  it('is none where none is asked for', () =>
+    expect(sheetOf({ drawing: undefined }, [citing('a', 'ridge')]).drawing).toBeUndefined())
 })
 
 describe('a posted sheet', () => {

@@ -23,13 +23,13 @@ const way = (...ofSteps: readonly (readonly ManualCaution[])[]): ManualMethod =>
   id: 'way',
   title: 'Way',
   choose: undefined,
-  drawing: undefined,
   steps: ofSteps.map((cautions, i) => ({
     number: i + 1,
     do: 'Do it.',
     note: undefined,
     cautions,
     figures: [],
+    drawing: undefined,
   })),
 })
 

@@ -52,6 +52,7 @@ const step = (number: number, say: string) => ({
   note: undefined,
   cautions: [],
   figures: [],
+  drawing: undefined,
 })
 
 const placesOf = (said: Partial<ManualProcedure>) =>
@@ -74,14 +75,12 @@ describe('the index of terms', () => {
         id: 'one',
         title: '',
         choose: undefined,
-        drawing: undefined,
         steps: [step(1, 'Walk.'), step(2, 'Drive a lap.'), step(3, 'Drive a lap.')],
       },
       {
         id: 'two',
         title: '',
         choose: undefined,
-        drawing: undefined,
         steps: [step(1, 'Drive a lap.')],
       },
     ]

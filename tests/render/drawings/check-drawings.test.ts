@@ -29,6 +29,13 @@ const lineOf = (text: string): number => words.slice(0, words.indexOf(text)).spl
 it('finds nothing wrong with the words as they are', async () =>
   expect(await problems(words)).toEqual([]))
 
+it('gives no number to two drawings', async () => {
+  const two = words.replace(/( {2}pullback:\n {4}number: )\d+/, '$11')
+  expect(await problems(two)).toEqual([
+    `words.yaml:${lineOf('  pullback:') + 1} drawing 1 is "plan" already; take a number that no drawing has`,
+  ])
+})
+
 it('asks for the title of every drawing, at its group', async () => {
   const title = '    title: A washout cut square\n'
   expect(await problems(words.replace(title, ''))).toEqual([
@@ -52,6 +59,46 @@ it('asks for the places that the words of a label must hold', async () =>
   expect(await problems(words.replace('"{length} long"', 'long'))).toEqual([
     expect.stringContaining('words that hold {length}'),
   ]))
+
+const withSteps =
+  (change: (drawing: string | undefined) => string | undefined) =>
+  (library: Library): Library => ({
+    ...library,
+    procedures: library.procedures.map((p) => ({
+      ...p,
+      value: {
+        ...p.value,
+        methods: p.value.methods.map((m) => ({
+          ...m,
+          steps: m.steps.map((s) => ({ ...s, drawing: change(s.drawing) })),
+        })),
+      },
+    })),
+  })
+
+it('knows no drawing that a step cites by a slip', async () => {
+  const found = await problems(
+    words,
+    withSteps((d) => (d === 'passes-harrow' ? 'passes-harow' : d)),
+  )
+  expect(found).toEqual([
+    expect.stringMatching(
+      /harrow\.yaml:\d+ there is no drawing "passes-harow"; did you mean "passes-harrow"\?$/,
+    ),
+  ])
+})
+
+it('lets no drawing stand on a sheet that no step cites', async () => {
+  const found = await problems(
+    words,
+    withSteps((d) => (d === 'plan' ? undefined : d)),
+  )
+  expect(found).toEqual([
+    expect.stringMatching(
+      /harrow\.yaml:\d+ no step cites the drawing "plan"; write "drawing: plan" at the step that needs it$/,
+    ),
+  ])
+})
 
 it('knows no drawing that content names by a slip, and says which was meant', async () => {
   const found = await problems(words, (library) => ({

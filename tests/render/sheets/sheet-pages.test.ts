@@ -13,6 +13,7 @@ const group = (steps: number, letter?: string): SheetGroup => ({
     note: undefined,
     cautions: [],
     figures: [],
+    drawing: undefined,
   })),
 })
 

@@ -1,8 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { renderBinder } from '../../../src/render/binder/render-binder.ts'
 import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { drawingHomes } from '../../../src/render/drawings/homes.ts'
+import { renderSheets } from '../../../src/render/sheets/render-sheets.ts'
 import { renderSite } from '../../../src/render/site/render-site.ts'
-import { createDrawingPrinter, drawingPlace } from '../../../src/render/views/drawing-places.ts'
+import {
+  citeBeside,
+  citeInBinder,
+  createDrawingPrinter,
+  drawingPlace,
+  drawingsOnPage,
+} from '../../../src/render/views/drawing-places.ts'
 import { assetsFor } from '../../support/demo.ts'
 import { smallManual } from '../../support/small.ts'
 
@@ -56,5 +64,39 @@ describe('drawings', () => {
     expect(second).not.toContain('drawing-plan"')
     expect(other).toContain(`id="${drawingPlace('washout')}"`)
     expect(none).toBe('')
+  })
+
+  it('bear one number and caption in binder, sheets and site', async () => {
+    const { manual, words } = await smallManual()
+    const assets = await assetsFor(words, 'linked')
+    const { number, caption } = words.drawings['passes-harrow'] ?? {}
+    const figure = `<figcaption><b>Drawing ${number}.</b> ${caption}</figcaption>`
+    const binder = renderBinder(manual, assets).parts.map((p) => p.body)
+    expect(binder.filter((body) => body.includes(figure))).toHaveLength(1)
+    const page = renderSite(manual, assets).find((f) => f.path === 'procedures/harrow.html')
+    expect(String(page?.data)).toContain(figure)
+    const plan = `<b>Drawing ${words.drawings['plan']?.number}.</b>`
+    const sheet = renderSheets(manual, assets).sheets.find((s) => s.id === 'harrow')
+    expect(sheet?.body).toContain(plan)
+  })
+
+  it('are cited by the step that needs them, with the way to where they stand', async () => {
+    const { manual, words } = await smallManual()
+    const drawings = renderDrawings(manual, words)
+    const binder = citeInBinder(drawings, drawingHomes(manual), words, 'harrow')
+    const said = (name: string) => binder(name).toString()
+    expect(said('passes-harrow')).toMatch(/href="#drawing-passes-harrow">Drawing \d+</)
+    expect(said('plan')).toMatch(/>Drawing 1, at the front</)
+    expect(said('cushion')).toMatch(/>Drawing \d+, in [A-Z][^<]+</)
+    expect(
+      citeInBinder(drawings, drawingHomes(manual), words, 'water')('passes-harrow').toString(),
+    ).toMatch(/>Drawing \d+, in \d+\.\d+</)
+    const page = drawingsOnPage(drawings, manual, words)
+    expect(page.cite('cushion').toString()).toMatch(/href="\.\.\/plans\/[^"]+#drawing-cushion"/)
+    expect(page.draw('cushion').toString()).toBe('')
+    expect(page.draw('plan').toString()).toContain('id="drawing-plan"')
+    expect(page.draw('plan').toString()).toBe('')
+    expect(citeBeside(drawings, 'plan')('plan').toString()).toContain('Drawing 1')
+    expect(citeBeside(drawings, 'plan')('passes-harrow').toString()).toBe('')
   })
 })

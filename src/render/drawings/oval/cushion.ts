@@ -5,6 +5,7 @@ import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { line, type Point, path, svg, text } from '../svg.ts'
 import { onOval, ovalPath } from './shape.ts'
+import { stationText } from './zones.ts'
 
 const wording = labels('cushion', entries('tooShallow', 'asWanted', 'tooDeep', 'wider'))
 type Context = ContextFor<typeof wording>
@@ -131,6 +132,23 @@ function draw({ manual, words, q, alt }: Context): string {
   )
 }
 
+/** The readings of each class, with their stations. */
+function numbers({ manual, words }: Context): string {
+  const map = manual.cushionMap
+  if (!map) return ''
+  const feet = manual.facility.system === 'us'
+  const said = (wanted: string): string =>
+    map.cells
+      .filter((cell) => sign(cell.value, map) === wanted)
+      .map((cell) => `${cell.text} (${stationText((cell.from + cell.to) / 2, feet)})`)
+      .join(', ')
+  return [
+    `${words.tooShallow}: ${said('−')}`,
+    `${words.tooDeep}: ${said('+')}`,
+    `${words.asWanted}: ${said('')}`,
+  ].join('; ')
+}
+
 /**
  * The oval with the depth found in every field of the survey; the track is drawn wider than it is,
  * so that the numbers fit.
@@ -141,4 +159,5 @@ export const cushion = declareDrawing({
   needs: 'depths.mean',
   wide: true,
   draw,
+  numbers,
 })

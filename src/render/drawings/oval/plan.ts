@@ -115,13 +115,6 @@ export const plan = declareDrawing({
   labels: wording,
   wide: true,
   draw: (context) => drawPlan(context, 'page'),
+  drawNarrow: (context) => drawPlan(context, 'small'),
   numbers,
-})
-
-/** The same for the side column of a posted sheet. */
-export const planSmall = declareDrawing({
-  name: 'plan-small',
-  labels: wording,
-  // Without gates and drains it would show nothing that anybody looks for.
-  draw: (context) => (context.manual.geometry.marks.length === 0 ? '' : drawPlan(context, 'small')),
 })

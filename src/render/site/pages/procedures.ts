@@ -1,7 +1,4 @@
-import { drawingFigure } from '../../drawings/drawing-figure.ts'
-import { type Drawings, drawingNamed } from '../../drawings/drawings.ts'
-import { html } from '../../text/html.ts'
-import type { DrawingPrinter } from '../../views/drawing-places.ts'
+import { drawingsOnPage } from '../../views/drawing-places.ts'
 import { procedureView } from '../../views/procedure-view.ts'
 import type { PageFamily, SiteContext, SitePage } from '../page.ts'
 
@@ -22,16 +19,6 @@ export const procedures: SitePage = {
   data: (site) => ({ sections: sectionsView(site) }),
 }
 
-/** Prints each drawing of a page once. */
-function drawOnce(drawings: Drawings): DrawingPrinter {
-  const shown = new Set<string>()
-  return (id) => {
-    const drawing = id === undefined || shown.has(id) ? undefined : drawingNamed(drawings, id)
-    if (id !== undefined) shown.add(id)
-    return drawing ? drawingFigure(drawing, 'screen') : html('')
-  }
-}
-
 export const eachProcedure: PageFamily = {
   folder: 'procedures',
   template: 'procedure',
@@ -40,6 +27,12 @@ export const eachProcedure: PageFamily = {
     manual.procedures.map((p) => ({
       id: p.id,
       title: p.title,
-      data: () => procedureView(p, pen, (method) => `#${method}`, drawOnce(drawings)),
+      data: () =>
+        procedureView(
+          p,
+          pen,
+          (method) => `#${method}`,
+          drawingsOnPage(drawings, manual, pen.words),
+        ),
     })),
 }

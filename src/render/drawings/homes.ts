@@ -1,0 +1,39 @@
+import type { Manual } from '../../model/manual.ts'
+
+/** Drawings of the facility at a glance, which stands in front of all procedures. */
+export const frontDrawings = ['plan', 'section-straight', 'section-turn'] as const
+
+/** Where the binder prints a drawing. */
+export type DrawingHome =
+  | { readonly kind: 'front' }
+  | { readonly kind: 'plan'; readonly id: string; readonly title: string }
+  | { readonly kind: 'procedure'; readonly id: string; readonly number: string }
+
+type Homes = ReadonlyMap<string, DrawingHome>
+
+const citedBy = ({ methods }: Manual['procedures'][number]): readonly string[] =>
+  methods.flatMap((m) => m.steps.flatMap((s) => s.drawing ?? []))
+
+/**
+ * The binder prints a drawing once: in front, with the plan that shows it, in the first procedure
+ * whose sheet shows it, else in the first that cites it.
+ */
+export function drawingHomes(manual: Manual): Homes {
+  const at = (p: Manual['procedures'][number]): DrawingHome => ({
+    kind: 'procedure',
+    id: p.id,
+    number: p.number,
+  })
+  const inOrder: readonly (readonly [string, DrawingHome])[] = [
+    ...frontDrawings.map((name) => [name, { kind: 'front' }] as const),
+    ...manual.schedules.flatMap(({ id, title, drawings }) =>
+      drawings.map((name) => [name, { kind: 'plan', id, title }] as const),
+    ),
+    ...manual.procedures.flatMap((p) =>
+      p.sheet.drawing === undefined ? [] : [[p.sheet.drawing, at(p)] as const],
+    ),
+    ...manual.procedures.flatMap((p) => citedBy(p).map((name) => [name, at(p)] as const)),
+  ]
+  // The first entry counts, and a map keeps the last.
+  return new Map([...inOrder].reverse())
+}
