@@ -35,6 +35,21 @@ export const dayOfYear = (date: string): number =>
 /** Day of the week, 0 for Sunday to 6 for Saturday. */
 export const weekdayOf = (date: string): number => startOf(date).getUTCDay()
 
+/** Whether a day is neither a Saturday nor a Sunday; holidays are not known here. */
+const isWorkingDay = (date: string): boolean => weekdayOf(date) % 6 !== 0
+
+/**
+ * The day nearest to a date on which a number of whole working days lie between both; one of these
+ * itself. Days before it when the number is negative.
+ */
+export function workingDaysOff(date: string, days: number): string {
+  const step = days < 0 ? -1 : 1
+  let day = addDays(date, step)
+  for (let between = 0; between < Math.abs(days) || !isWorkingDay(day); day = addDays(day, step))
+    if (isWorkingDay(day)) between += 1
+  return day
+}
+
 /** Month of a date, 1 to 12. */
 export const monthOf = (date: string): number => Number(date.slice(5, 7))
 

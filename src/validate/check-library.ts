@@ -4,6 +4,7 @@ import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { fieldBookReferences } from './field-book-references.ts'
 import { libraryReferences } from './library-references.ts'
+import { planReferences } from './plan-references.ts'
 import { type Card, cards } from './schemas/cards.ts'
 import { type FactsFile, facts } from './schemas/facts.ts'
 import { type FieldBookFile, fieldBook } from './schemas/field-book.ts'
@@ -199,6 +200,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
       ? []
       : [
           ...libraryReferences(lists, sourceIds),
+          ...planReferences(lists),
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),
         ]
   const problems = [...ofSchemas, ...namedTwice(parts), ...references]

@@ -6,14 +6,15 @@ import { saidTwice } from './said-twice.ts'
 import type { Card } from './schemas/cards.ts'
 import type { Procedure } from './schemas/procedure.ts'
 
-type Names = { readonly what: string; readonly ids: ReadonlySet<string> }
+export type Names = { readonly what: string; readonly ids: ReadonlySet<string> }
 
-const names = (what: string, list: readonly Sourced<{ readonly id: string }>[]): Names => ({
+export const names = (what: string, list: readonly Sourced<{ readonly id: string }>[]): Names => ({
   what,
   ids: new Set(list.map((i) => i.value.id)),
 })
 
-function checkRef(
+/** A reference that leads nowhere, with its place. */
+export function checkRef(
   item: Sourced<unknown>,
   path: Path,
   id: string | undefined,

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   addDays,
@@ -7,6 +8,7 @@ import {
   isDay,
   isZone,
   weekdayOf,
+  workingDaysOff,
   zoneOffset,
 } from '../../src/model/day.ts'
 
@@ -30,6 +32,37 @@ describe('days', () => {
     expect(dayOfYear('2027-01-01')).toBe(1)
     expect(dayOfYear('2027-12-31')).toBe(365)
     expect(dayOfYear('2028-12-31')).toBe(366)
+  })
+
+  it('leave whole working days between a call and the work, over weekends too', () => {
+    // Tuesday 20 July 2027: Thursday, Friday and Monday lie between it and Wednesday the 14th.
+    expect(workingDaysOff('2027-07-20', -3)).toBe('2027-07-14')
+    expect(workingDaysOff('2027-07-14', 3)).toBe('2027-07-20')
+    // Called on a Saturday, the days are Monday to Wednesday.
+    expect(workingDaysOff('2027-07-24', 3)).toBe('2027-07-29')
+    expect(workingDaysOff('2027-07-23', 0)).toBe('2027-07-26')
+  })
+
+  it('come back over the same working days, and never land on a weekend', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 40_000 }),
+        fc.integer({ min: 0, max: 14 }),
+        (n, days) => {
+          const later = workingDaysOff(dayOf(n), days)
+          expect([1, 2, 3, 4, 5]).toContain(weekdayOf(later))
+          const between = Array.from({ length: dayNumber(later) - n - 1 }, (_, i) =>
+            dayOf(n + 1 + i),
+          )
+          const working = between.filter((d) => ![0, 6].includes(weekdayOf(d)))
+          expect(working).toHaveLength(days)
+          // Back from there it is the last working day that leaves as many.
+          expect(workingDaysOff(later, -days) >= dayOf(n) || weekdayOf(dayOf(n)) % 6 === 0).toBe(
+            true,
+          )
+        },
+      ),
+    )
   })
 
   // ISO 8601: 2027-01-04 is a Monday.

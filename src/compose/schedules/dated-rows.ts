@@ -1,11 +1,11 @@
-import { addDays, secondsPerDay } from '../../model/day.ts'
+import { addDays, secondsPerDay, workingDaysOff } from '../../model/day.ts'
 import type { Belongs, ScheduleRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, isKnown, namedNumber } from '../context.ts'
 import { raceWeek } from '../dates.ts'
 
 /** Days that facts come to when they are added up. */
-const daysOf = (names: readonly string[], context: ComposeContext): number =>
+export const daysOf = (names: readonly string[], context: ComposeContext): number =>
   names.reduce((total, name) => total + (namedNumber(name, context) ?? 0), 0) / secondsPerDay
 
 /** Whether a row or a job of a plan belongs in the manual of this facility. */
@@ -27,7 +27,10 @@ export function isKept(item: Belongs, context: ComposeContext): boolean {
 function dateOf(row: ScheduleRow, context: ComposeContext): string | undefined {
   const week = raceWeek(context.facility.file)
   if (!week) return undefined
-  if (row.on) return addDays(week.first, -daysOf(row.on, context))
+  if (row.on) {
+    const day = addDays(week.first, -daysOf(row.on, context))
+    return row.notice === undefined ? day : workingDaysOff(day, -daysOf([row.notice], context))
+  }
   return row.after && addDays(week.last, daysOf(row.after, context))
 }
 

@@ -1,16 +1,29 @@
 import { type Left, type Part, type WorkPlan, workDays } from '../../compute/people/work-days.ts'
-import { addDays, secondsPerDay } from '../../model/day.ts'
+import { addDays, dayNumber, secondsPerDay, workingDaysOff } from '../../model/day.ts'
 import type { TableRows } from '../../model/manual/schedule.ts'
 import type { Work, WorkJob } from '../../validate/schemas/plans.ts'
 import { type ComposeContext, isKnown, itemsOf, namedNumber, printed } from '../context.ts'
 import { raceWeek, shortDate } from '../dates.ts'
-import { isKept } from './dated-rows.ts'
+import { daysOf, isKept } from './dated-rows.ts'
 
 type Planned = {
   readonly work: Work
   readonly plan: WorkPlan
   readonly jobOf: (id: string) => WorkJob
 }
+
+/**
+ * The first day, from 1, that a notice given on day 1 allows. Where no race days say which day that
+ * is, the notice is taken to run over as many weekends as it can.
+ */
+function firstDayAfter(notice: number, first: string | undefined): number {
+  const starts = first === undefined ? weekFrom('2027-01-04') : [first]
+  return Math.max(...starts.map((s) => dayNumber(workingDaysOff(s, notice)) - dayNumber(s) + 1))
+}
+
+/** Seven days, one of each name. */
+const weekFrom = (day: string): readonly string[] =>
+  Array.from({ length: 7 }, (_, i) => addDays(day, i))
 
 /** The jobs that belong here, laid into the days; undefined where no plan has any. */
 function plannedWork(context: ComposeContext): Planned | undefined {
@@ -21,15 +34,22 @@ function plannedWork(context: ComposeContext): Planned | undefined {
   const known = work.jobs.filter(
     (job) => isKept(job, context) && job.takes.every((name) => isKnown(name, context)),
   )
+  const days = Math.floor(span / secondsPerDay)
+  const race = raceWeek(context.facility.file)?.first
+  const first = race && addDays(race, -days)
   const jobs = known.map((job, i) => ({
     id: String(i),
     people: job.people,
     time: job.takes.reduce((sum, name) => sum + (namedNumber(name, context) ?? 0), 0),
-    from: job.from ?? 1,
+    from: Math.max(
+      job.from ?? 1,
+      job.notice === undefined ? 1 : firstDayAfter(daysOf([job.notice], context), first),
+    ),
+    to: job.to,
     daily: job.daily === true,
     split: job.split === true,
+    by: job.by === undefined ? undefined : work.people.indexOf(job.by),
   }))
-  const days = Math.floor(span / secondsPerDay)
   const plan = workDays(jobs, { people: work.people.length, days, shift })
   const jobOf = (id: string): WorkJob => {
     const job = known[Number(id)]

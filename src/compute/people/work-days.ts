@@ -6,9 +6,13 @@ export type Job = {
   readonly time: number
   /** The first day on which it can be done, from 1; daily work is done on each day from then on. */
   readonly from: number
+  /** The last day on which it may still be done. */
+  readonly to?: number | undefined
   readonly daily: boolean
   /** May be stopped in the evening and taken up again. */
   readonly split: boolean
+  /** Who does it, counted from 0; whoever has the most room where nobody is named. */
+  readonly by?: number | undefined
 }
 
 /** Some work on one day, by people counted from 0. */
@@ -48,7 +52,7 @@ const freest = (room: readonly number[], people: number): readonly number[] =>
 
 /** Books a job on a day, whole or as much as there is room for; what it takes is off the room. */
 function book(job: Job, time: number, room: number[]): Part | undefined {
-  const who = freest(room, job.people)
+  const who = job.by === undefined ? freest(room, job.people) : [job.by]
   if (who.length === 0) return undefined
   const free = Math.min(...who.map((p) => room[p] ?? 0))
   const fits = free + slack >= time
@@ -82,7 +86,7 @@ export function workDays(jobs: readonly Job[], { people, days, shift }: Crew): W
   for (const job of [...once.filter((j) => !j.split), ...once.filter((j) => j.split)]) {
     let rest = job.time
     for (const { day, parts, room } of plan) {
-      if (rest <= slack || day < job.from) continue
+      if (rest <= slack || day < job.from || day > (job.to ?? days)) continue
       const part = book(job, rest, room)
       if (part) parts.push(part)
       rest -= part?.time ?? 0

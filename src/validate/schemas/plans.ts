@@ -47,6 +47,11 @@ const row = z.strictObject({
    * and rows are sorted by it.
    */
   on: z.array(figureName).min(1).optional(),
+  /**
+   * Working days further back, which must lie whole between the row's date and the day counted by
+   * `on`: notice that runs only on working days.
+   */
+  notice: figureName.optional(),
   /** Days after the last race day instead. */
   after: z.array(figureName).min(1).optional(),
   ...belongs,
@@ -61,7 +66,13 @@ const job = z.strictObject({
   takes: z.array(figureName).min(1),
   /** The first day on which it can be done; the first of all where nothing is said. */
   from: z.int().min(1).optional(),
+  /** The last day on which it may still be done. */
+  to: z.int().min(1).optional(),
   daily: z.literal(true).optional(),
+  /** Working days that must lie whole between the first day of all and this work. */
+  notice: figureName.optional(),
+  /** Who does it, by the name under `people`; whoever has the most time where nothing is said. */
+  by: line.optional(),
   /** May be stopped in the evening and taken up again. */
   split: z.literal(true).optional(),
   ...belongs,

@@ -27,6 +27,7 @@ describe('rows with a date', () => {
         { after: ['delivery.lead-time'], cells: ['after'] },
         { on: ['practice.order-before', 'delivery.lead-time'], cells: ['order'] },
         { on: ['practice.order-before'], cells: ['there'] },
+        { on: ['practice.order-before'], notice: 'practice.locate-notice', cells: ['called'] },
         { cells: ['any day'] },
       ],
       await contextFor(fair),
@@ -34,6 +35,8 @@ describe('rows with a date', () => {
     expect(rows.map((r) => [r.row.cells[0], r.date])).toEqual([
       ['any day', undefined],
       ['order', '2027-07-03'],
+      // Three working days lie between it and Tuesday the 13th, and a weekend.
+      ['called', '2027-07-07'],
       ['there', '2027-07-13'],
       ['after', '2027-08-16'],
     ])

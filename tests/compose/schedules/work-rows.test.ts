@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { addDays, workingDaysOff } from '../../../src/model/day.ts'
 import { demoManual, demos } from '../../support/demo.ts'
 
 /** Minutes of every "2 h 35 min", "8 h" or "40 min" in a text. */
@@ -48,6 +49,18 @@ describe.each(demos)('the ten days of %s', (id) => {
       )
       expect(Math.abs(sum - you - helper)).toBeLessThanOrEqual(rounding * (2 * parts.length + 2))
     })
+  })
+
+  it('dig and drive nothing before the notice of the locating service has run', async () => {
+    const { manual } = await demoManual(id)
+    const first = manual.raceDays.map((d) => d.date).sort()[0] ?? ''
+    const rows = (await tablesOf()).get('ten-days') ?? []
+    const heads = rows.flatMap((r, i) => (r[0] === '' ? [] : [i]))
+    const at = rows.findIndex((r) => r[1]?.startsWith('Drive the posts'))
+    const day = heads.filter((h) => h <= at).length
+    // Three working days, called on the first of the ten.
+    expect(day).toBeGreaterThan(4)
+    expect(addDays(first, day - 11) >= workingDaysOff(addDays(first, -10), 3)).toBe(true)
   })
 
   it('find room for all but work that may be left in the middle', async () => {

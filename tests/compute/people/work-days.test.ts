@@ -39,6 +39,17 @@ describe('work of a small crew', () => {
     expect(workDays(jobs, crew).left.map((l) => l.id)).toEqual(['drive', 'drive', 'drive', 'lift'])
   })
 
+  it('gives work to whoever is named for it, though another has more time', () => {
+    const { days } = workDays([job('walk', 3, { by: 1 }), job('call', 2, { by: 1 })], crew)
+    expect(days[0]?.parts.map((p) => p.who)).toEqual([[1], [1]])
+  })
+
+  it('begins nothing after its last day', () => {
+    const { days, left } = workDays([job('move', 30, { split: true, to: 2 })], crew)
+    expect(days.map((d) => d.parts.length)).toEqual([1, 1, 0])
+    expect(left).toEqual([{ id: 'move', time: 14 * hour }])
+  })
+
   it('refuses a crew without a shift', () => {
     expect(() => workDays([], { ...crew, shift: Number.NaN })).toThrow(RangeError)
   })
