@@ -6,6 +6,7 @@ import type {
   SheetGroup,
 } from '../../model/manual/procedure.ts'
 import { namesIn } from '../../model/placeholders.ts'
+import { wayLetter } from '../../model/way-letter.ts'
 import type { Procedure } from '../../validate/schemas/procedure.ts'
 import { byNumber } from '../figures/figures.ts'
 import { here, type ProcedureContext, texts } from './chosen.ts'
@@ -17,8 +18,6 @@ const mostFigures = 5
 function worksheetsOf(names: readonly string[], c: ProcedureContext): readonly string[] {
   return [...new Set(names.flatMap((name) => c.worksheetOf(name) ?? []))].sort(byNumber)
 }
-
-const letterOf = (i: number): string => String.fromCharCode(65 + i)
 
 /** How many first steps all ways have in common. */
 function commonSteps(methods: readonly ManualMethod[]): number {
@@ -51,7 +50,7 @@ function groupsOf(methods: readonly ManualMethod[]): readonly SheetGroup[] {
   return [
     ...first,
     ...methods.map((m, i) => ({
-      letter: letterOf(i),
+      letter: wayLetter(i, methods.length),
       method: m.id,
       title: m.title,
       steps: numbered(m.steps.slice(common), common),
@@ -105,10 +104,11 @@ export function composeSheet(
       m.steps.flatMap((s) => [...s.figures, ...namesIn(s.do), ...namesIn(s.note ?? '')]),
     ),
   ]
-  const letter = (method: string | undefined): string | undefined => {
-    const i = methods.findIndex((m) => m.id === method)
-    return i < 0 || methods.length === 1 ? undefined : letterOf(i)
-  }
+  const letter = (method: string | undefined): string | undefined =>
+    wayLetter(
+      methods.findIndex((m) => m.id === method),
+      methods.length,
+    )
   return {
     when: sheet.when,
     figures,

@@ -1,5 +1,5 @@
 import type { Hand } from '../../render/binder/page-rules.ts'
-import type { Binder } from '../../render/binder/render-binder.ts'
+import type { Binder, BinderPart } from '../../render/binder/render-binder.ts'
 
 /** Where the parts of a binder come to lie, from their page counts. */
 export type Order = {
@@ -14,15 +14,19 @@ export type Order = {
 /**
  * Lays the parts out one after another; where one side of a leaf is printed every page is a
  * right-hand page.
+ * @param counts Pages of each part.
  */
 export function orderParts(
   counts: readonly number[],
-  { sides, rightHand }: Pick<Binder, 'sides' | 'rightHand'>,
+  {
+    sides,
+    parts,
+  }: Pick<Binder, 'sides'> & { readonly parts: readonly Pick<BinderPart, 'beginsRight'>[] },
 ): Order {
   let at = 0
   const rows = counts.map((count, i) => {
     const start = at
-    const blank = rightHand && count % 2 === 1 && i < counts.length - 1
+    const blank = sides === 2 && parts[i + 1]?.beginsRight === true && (at + count) % 2 === 1
     at += count + (blank ? 1 : 0)
     return {
       start,

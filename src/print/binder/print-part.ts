@@ -8,10 +8,10 @@ import type { PdfDocument } from '../pdf/kinds.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Press } from '../press/press.ts'
 import { pageFingerprints } from './fingerprints.ts'
+import { layOpenings } from './openings/lay-openings.ts'
 import { placesOf } from './places.ts'
 import { fillSlots, slotsIn } from './slots.ts'
 import { spanWide } from './span-wide.ts'
-import { tightenTails } from './tighten-tails.ts'
 
 /** A part as printed. */
 export type PartPrint = {
@@ -83,7 +83,7 @@ function printLaidOut(
     { area: { width: width * inch, height: height * inch }, ranges },
     async (page, { area, ranges }) => {
       await spanWide(page, area)
-      await tightenTails(page, area)
+      await layOpenings(page, area)
       await refuseWide(page, area.width)
       return toPdf(page, ranges)
     },

@@ -1,5 +1,5 @@
 import type { BrowserPage } from '../page/open-page.ts'
-import type { TextArea } from './tighten-tails.ts'
+import type { TextArea } from './openings/lay-openings.ts'
 
 /** Marks what does not fit into its column, so that its style lets it span the columns. */
 function spanInPage(width: number): void {

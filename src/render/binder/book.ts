@@ -99,6 +99,12 @@ export function openBook(manual: Manual, words: RenderAssets['words']): Book {
     reckoner: (r) => reckonerView(r, pen, `${reckonersAt}.${placeOf(r)}`),
     back,
     // Headings of shared parts stand two levels below that of their section.
-    shared: { sub: 'h3', words, facility: manual.facility, date: manual.date },
+    shared: {
+      sub: 'h3',
+      words,
+      facility: manual.facility,
+      date: manual.date,
+      twoSides: manual.facility.binder.sides === 2,
+    },
   }
 }

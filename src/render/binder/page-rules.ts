@@ -1,7 +1,10 @@
 import { mmOfInch, type Paper, paperLengths, paperSize } from '../../model/papers.ts'
 
-/** One named page of a part: what runs at its head. */
-export type NamedPage = { readonly name: string; readonly left: string; readonly right: string }
+/**
+ * One named page of a part: what runs at its head. The part stands over left-hand pages, its subject
+ * over right-hand ones, each outside; over both where only one side is printed.
+ */
+export type NamedPage = { readonly name: string; readonly part: string; readonly subject: string }
 
 /** Sides of a leaf that are printed: on one, every page is a right-hand page. */
 export type Sides = 1 | 2
@@ -19,7 +22,7 @@ export type PartPages = {
   /** Numbered parts of the whole binder, which share the height of the page for their tabs. */
   readonly tabs: number
   readonly pages: readonly NamedPage[]
-  /** What the empty back of a cover or a divider says. */
+  /** What the empty back of the cover says. */
   readonly blank: string
 }
 
@@ -30,7 +33,7 @@ const quoteCss = (text: string): string =>
  * Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text
  * width.
  */
-export const margins = { top: 0.95, bottom: 0.85, bound: 1.15, outer: 0.75 } as const
+export const margins = { top: 0.82, bottom: 0.75, bound: 1.1, outer: 0.7 } as const
 
 /** Room for text on a page, inches. */
 export const textArea = (
@@ -82,10 +85,17 @@ const pageMargin = (hand: Hand): string =>
 
 const blankWords = (words: string): string => `@top-center{content:${quoteCss(words)}}`
 
+/** What stands at the left and the right of the head. */
+function headsOf({ part, subject }: NamedPage, sides: Sides, hand: Hand): [string, string] {
+  if (sides === 1) return [part, subject]
+  return hand === 'left' ? [part, ''] : ['', subject === '' ? part : subject]
+}
+
 /** Page number outside, facility and revision inside. */
 function running(p: PartPages, page: NamedPage, hand: Hand, number: string): string {
   const [left, right] = hand === 'right' ? [quoteCss(p.foot), number] : [number, quoteCss(p.foot)]
-  return `@top-left{content:${quoteCss(page.left)}}@top-right{content:${quoteCss(page.right)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${tabBox(p, hand, tabWidth.page)}`
+  const [part, subject] = headsOf(page, p.sides, hand)
+  return `@top-left{content:${quoteCss(part)}}@top-right{content:${quoteCss(subject)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${tabBox(p, hand, tabWidth.page)}`
 }
 
 export function pageFrame(p: Pick<PartPages, 'paper'>): string {
@@ -117,8 +127,7 @@ export function partPageRules(p: PartPages, first: Hand): string {
   return [
     pageFrame(p),
     ...hands.map(([selector, hand]) => `@page ${selector}{${pageMargin(hand)}}`),
-    // Neither of these counts as a page.
-    `@page leaf-back{counter-increment:page 0;${noBoxes}${blankWords(p.blank)}}`,
+    // This does not count as a page.
     ...hands.map(
       ([selector, hand]) =>
         `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, tabWidth.divider)}}`,
@@ -145,7 +154,7 @@ export function blankPageRules(pages: readonly BlankPage[]): string {
     `@page{${pageMargin('left')}}`,
     ...pages.map(
       ({ part, label, words }, i) =>
-        `@page blank-${i}{${running(part, { name: '', left: '', right: '' }, 'left', quoteCss(label))}${blankWords(words)}}`,
+        `@page blank-${i}{${running(part, { name: '', part: '', subject: '' }, 'left', quoteCss(label))}${blankWords(words)}}`,
     ),
   ].join('\n')
 }

@@ -1,5 +1,6 @@
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import type { Manual } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
 import { frontDrawings } from '../drawings/homes.ts'
 import { type Html, html } from '../text/html.ts'
 import { emergencyView } from '../views/emergency-view.ts'
@@ -17,14 +18,18 @@ import type { BackPart } from './divided-parts.ts'
 
 type Section = Manual['sections'][number]
 
-function procedureData(book: Book, section: Section, p: ManualProcedure, opens: boolean) {
-  const { pen, reckoner } = book
+/** Lines to write on, as many as a page has room for. */
+const ruled = Array.from({ length: 21 })
+
+function procedureData({ pen, words, drawingsOf, reckoner }: Book, p: ManualProcedure) {
+  const view = procedureView(p, pen, (method) => `#${p.id}-${method}`, drawingsOf(p.id))
+  const drawings = [view.drawing, ...view.methods.flatMap((m) => m.drawings)]
   return {
-    ...procedureView(p, pen, (method) => `#${p.id}-${method}`, book.drawingsOf(p.id)),
-    opens,
-    sectionNumber: section.number,
-    sectionTitle: section.title,
-    sectionAbout: pen.line(section.about),
+    ...view,
+    when: p.triggers.slice(0, 1).map(pen.line),
+    drawings: drawings.filter((d) => d.toString() !== ''),
+    recordOf: fill(words.binder.recordOf, { title: view.title.toString() }),
+    recordRows: ruled,
     reckoners: p.reckoners.map(reckoner),
   }
 }
@@ -34,10 +39,12 @@ export function sectionData(book: Book, section: Section) {
   const { manual } = book
   return {
     ...section,
-    procedures: section.procedures.map((id, i) => {
+    about: book.pen.line(section.about),
+    noteRows: ruled,
+    procedures: section.procedures.map((id) => {
       const p = manual.procedures.find((other) => other.id === id)
       if (!p) throw new RangeError(`section ${section.id} names ${id}`)
-      return procedureData(book, section, p, i === 0)
+      return procedureData(book, p)
     }),
   }
 }

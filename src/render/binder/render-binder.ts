@@ -17,8 +17,10 @@ import { backData, frontData, glanceDrawings, sectionData } from './part-data.ts
 export type BinderPart = {
   readonly id: string
   readonly pages: PartPages
-  /** Leading pages without a number: the divider and, where both sides are printed, its back. */
+  /** Leading pages that are not counted: the opener of a section, or a divider. */
   readonly unnumbered: number
+  /** Whether it begins on a right-hand page, after a blank one where need be. */
+  readonly beginsRight: boolean
   /** Style with page rules for a part that begins on this side of a leaf. */
   readonly css: Readonly<Record<Hand, string>>
   /** Empty `data-page-of` slots name the places whose page numbers the printer puts in. */
@@ -28,8 +30,6 @@ export type BinderPart = {
 export type Binder = {
   readonly parts: readonly BinderPart[]
   readonly sides: Sides
-  /** Whether every part begins on a right-hand page, after a blank one where need be. */
-  readonly rightHand: boolean
   /** What a blank page says. */
   readonly blank: string
 }
@@ -51,23 +51,26 @@ function writtenParts(book: Book, templates: Templates): readonly WrittenPart[] 
   const written = sections.map((section) => ({
     id: section.id,
     number: section.number,
-    named: section.procedures.map((p) => ({
-      name: `p-${p.id}`,
-      left: `${section.number}  ${section.title}`,
-      right: `${p.number}  ${p.title}`,
-    })),
+    named: [
+      ...section.procedures.map((p) => ({
+        name: `p-${p.id}`,
+        part: `${section.number}  ${section.title}`,
+        subject: `${p.number}  ${p.title}`,
+      })),
+      { name: 'section-notes', part: `${section.number}  ${section.title}`, subject: '' },
+    ],
     body: templates.render('binder/section', { ...shared, section }),
   }))
   const back = book.back.map((part) => ({
     id: part.id,
     number: part.number,
-    named: [{ name: `b-${part.id}`, left: `${part.number}  ${part.title}`, right: '' }],
+    named: [{ name: `b-${part.id}`, part: `${part.number}  ${part.title}`, subject: '' }],
     body: templates.render(`binder/${part.id}`, { ...shared, part, ...backData[part.id](book) }),
   }))
   const front = {
     id: 'front',
     number: undefined,
-    named: [{ name: 'front', left: manual.facility.name, right: words.binder.subject }],
+    named: [{ name: 'front', part: manual.facility.name, subject: words.binder.subject }],
     body: templates.render('binder/front', { ...shared, ...glance, ...frontData(book, sections) }),
   }
   return [front, ...written, ...back]
@@ -104,24 +107,18 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const parts = writtenParts(book, templates).map((part): BinderPart => {
     const { id, number, named } = part
     const pages: PartPages = { paper, sides, foot, number, tabs, pages: named, blank }
-    const divider = divided.find((d) => d.number === number)
-    const leaf = divider
-      ? templates.render('binder/divider', { ...divider, twoSides: sides === 2 })
-      : ''
+    const isSection = manual.sections.some((s) => s.id === id)
+    const divider = isSection ? undefined : divided.find((d) => d.number === number)
     return {
       id,
       pages,
-      unnumbered: divider ? sides : 0,
+      unnumbered: isSection || divider ? 1 : 0,
+      // The first procedure of a section opens on the back of its opener, and what has a divider
+      // begins on the back of that.
+      beginsRight: isSection || sections === 'right-hand' || dividers !== 'none',
       css: partCss(part, pages, style),
-      body: leaf + part.body,
+      body: (divider ? templates.render('binder/divider', divider) : '') + part.body,
     }
   })
-  // A divider is a leaf of its own, so that its part begins on a right-hand page whether asked to
-  // or not.
-  return {
-    parts: linkParts(parts),
-    sides,
-    rightHand: sides === 2 && (sections === 'right-hand' || dividers !== 'none'),
-    blank,
-  }
+  return { parts: linkParts(parts), sides, blank }
 }

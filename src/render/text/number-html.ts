@@ -12,6 +12,14 @@ export function numberHtml(number: string): string {
   return `${whole}${whole === '' ? '' : `<span class="thin">${noBreak}</span>`}<span class="frac">${fraction}</span>`
 }
 
+/** `1 h 25` set large: the unit between its numbers as small as the unit behind them. */
+export function largeNumberHtml(number: string): string {
+  const m = /^(\d+) (\p{L}+) (\d+)$/u.exec(number)
+  if (!m) return numberHtml(number)
+  const [, first = '', unit = '', second = ''] = m
+  return `${first}${noBreak}<span class="unit">${escapeHtml(unit)}</span>${noBreak}${second}`
+}
+
 /** `2 1/4 in` as it stands in running text: never broken between number and unit. */
 export function quantityHtml(text: string): string {
   const m = /^(−?[\d,]*\s?\d+\/\d+)(?:\s(.*))?$/.exec(text)

@@ -10,14 +10,18 @@ export type CautionBox = {
   readonly word: string
   readonly alert: Html
   readonly title: string
-  readonly lines: readonly CautionView[]
+  /** Each says its own signal word only where it is another than that of the head. */
+  readonly lines: readonly (CautionView & { readonly other: boolean })[]
 }
 
 export function cautionBox(p: Pick<ManualProcedure, 'cautions' | 'before'>, pen: Pen): CautionBox {
   const worst = worstOf(p.cautions)
-  const lines = p.cautions.map((c) => cautionView(c, pen))
   const { signal, word, alert } = worst
     ? cautionView(worst, pen)
     : { signal: 'notice', word: pen.words.signals.notice, alert: html('') }
+  const lines = p.cautions.map((c) => {
+    const line = cautionView(c, pen)
+    return { ...line, other: line.signal !== signal }
+  })
   return { signal, word, alert, title: pen.words.before[p.before], lines }
 }

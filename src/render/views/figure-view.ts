@@ -1,7 +1,7 @@
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import type { Html } from '../text/html.ts'
 import { escapeHtml, html } from '../text/html.ts'
-import { numberHtml } from '../text/number-html.ts'
+import { largeNumberHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 
 /**
@@ -21,7 +21,7 @@ export type FigureView = {
 
 function view(q: NamedQuantity, label: Html, pen: Pen): FigureView {
   return {
-    number: html(numberHtml(q.number)),
+    number: html(largeNumberHtml(q.number)),
     unit: q.unit,
     label,
     known: q.ok,

@@ -1,11 +1,12 @@
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import { type ProcedurePart, partPlace } from '../../model/procedure-places.ts'
+import { wayLetter } from '../../model/way-letter.ts'
 import { type Html, html } from '../text/html.ts'
 import { type CautionBox, cautionBox } from './caution-box.ts'
 import type { Pen } from './pen.ts'
 import { type FactRow, factRows } from './procedure-facts.ts'
 import { type ReckonerView, reckonerView } from './reckoner-view.ts'
-import { type DrawingsHere, type MethodView, methodView } from './step-view.ts'
+import { type DrawingsHere, type MethodView, methodViews } from './step-view.ts'
 
 /**
  * Where to go from here: a method on the same page, or another procedure with its number where
@@ -24,7 +25,12 @@ export type ProcedureView = {
   readonly drawing: Html
   readonly notes: readonly Html[]
   readonly measure: readonly { readonly do: Html; readonly how: Html; readonly hasHow: boolean }[]
-  readonly branches: readonly ({ readonly found: Html; readonly do: Html } & Lead)[]
+  readonly branches: readonly ({
+    readonly found: Html
+    readonly do: Html
+    /** Of the way that it leads to, where there are several. */
+    readonly letter: string
+  } & Lead)[]
   readonly hasBranches: boolean
   readonly box: CautionBox
   readonly methods: readonly MethodView[]
@@ -81,6 +87,11 @@ function tables(p: ManualProcedure, pen: Pen, methodHref: (method: string) => st
     branches: p.branches.map((b) => ({
       found: pen.line(b.found),
       do: pen.line(b.do),
+      letter:
+        wayLetter(
+          p.methods.findIndex((m) => m.id === b.method),
+          p.methods.length,
+        ) ?? '',
       ...(b.procedure === undefined ? toMethod(b.method) : toProcedure(b.procedure)),
     })),
     hasBranches: p.branches.length > 0,
@@ -122,7 +133,7 @@ export const procedureView = (
   measure: measureView(p, pen),
   ...tables(p, pen, methodHref),
   box: cautionBox(p, pen),
-  methods: p.methods.map((m) => methodView(p.id, m, pen, drawings)),
+  methods: methodViews(p, pen, drawings),
   checks: p.checks.map(pen.line),
   stop: p.stop.map(pen.line),
   records: p.records.map(pen.line),

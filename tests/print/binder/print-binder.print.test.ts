@@ -34,15 +34,21 @@ describe.each(printedDemos)('binder of %s', (id) => {
         )
   })
 
-  it('begins its sections where the facility asks for it', () => {
-    const { sections, dividers } = manual.facility.binder
+  it('begins its sections on a right-hand page, and every procedure on a left-hand one', async () => {
+    const texts = await pageTexts(pdf)
     for (const s of manual.sections) {
-      const first = labels.indexOf(`${s.number}-1`)
-      expect(first, s.title).toBeGreaterThan(0)
-      if (sections === 'right-hand') expect(first % 2, s.title).toBe(0)
-      if (dividers === 'leaves')
-        expect([labels[first - 2], labels[first - 1]]).toEqual([String(s.number), ''])
+      const opener = labels.indexOf(String(s.number))
+      expect(opener % 2, s.title).toBe(0)
+      expect(labels[opener + 1]).toBe(`${s.number}-1`)
+      for (const p of manual.procedures.filter(({ section }) => section === s.id)) {
+        const page = texts.findIndex((t, i) => i > opener && t.includes(`${p.number} ${p.title} `))
+        expect(page % 2, p.title).toBe(1)
+      }
     }
+    const { sections } = manual.facility.binder
+    if (sections === 'right-hand')
+      for (const [i, label] of labels.entries())
+        if (/^\d+$/.test(label)) expect(i % 2, `part ${label}`).toBe(0)
   })
 
   it('says of every page without text that it is left blank', async () => {

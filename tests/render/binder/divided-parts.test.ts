@@ -7,9 +7,9 @@ describe('a binder with tab stock', () => {
   it('has no divider leaves of its own, and begins every part on a right-hand page', async () => {
     const { manual, words } = await demoManual('ostmere')
     const assets = await assetsFor(words, 'inline')
-    const { parts, rightHand } = renderBinder(manual, assets)
-    expect(rightHand).toBe(true)
-    expect(parts.every((p) => p.unnumbered === 0 && !p.body.includes('class="divider"'))).toBe(true)
+    const { parts } = renderBinder(manual, assets)
+    expect(parts.every((p) => p.beginsRight)).toBe(true)
+    expect(parts.every((p) => !p.body.includes('class="divider"'))).toBe(true)
     const leaves = renderBinder(
       {
         ...manual,
@@ -19,6 +19,11 @@ describe('a binder with tab stock', () => {
     )
     expect(
       leaves.parts.filter((p) => p.body.includes('class="divider"')).map((p) => p.pages.number),
-    ).toEqual(dividedParts(manual, words).map((p) => p.number))
+    ).toEqual(
+      // A section has an opener, whatever dividers there are.
+      dividedParts(manual, words)
+        .slice(manual.sections.length)
+        .map((p) => p.number),
+    )
   })
 })

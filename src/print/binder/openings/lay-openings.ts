@@ -1,0 +1,107 @@
+import type { BrowserPage } from '../../page/open-page.ts'
+import { type Pages, type Piece, placePieces } from './place-pieces.ts'
+
+/** Room for text on a page, CSS pixels (1/96 in). */
+export type TextArea = { readonly width: number; readonly height: number }
+
+/** A procedure with its pieces as they measure in each setting. */
+type Measured = { readonly id: string; readonly settings: readonly (readonly Piece[])[] }
+
+/** Classes of the settings, the widest first. */
+const settings = ['', 'close'] as const
+
+/** What is left free, so that rounding never pushes a line to a page of its own, CSS pixels. */
+const slack = 4
+
+/** Measures all pieces in all settings. Self-contained, since it is sent to the browser. */
+function measureInPage({ width }: TextArea, classes: readonly string[]): Measured[] {
+  const { body } = document
+  body.style.setProperty('width', `${width}px`)
+  const measured = [...document.querySelectorAll('.procedure')].map((article) => ({
+    id: article.id,
+    settings: classes.map((name) => {
+      if (name !== '') article.classList.add(name)
+      const pieces = [...article.querySelectorAll('.piece')].map((piece) => ({
+        part: (piece.dataset['part'] ?? '') as Piece['part'],
+        height: piece.getBoundingClientRect().height,
+        steps: [...piece.querySelectorAll('.step')].map((s) => s.getBoundingClientRect().height),
+      }))
+      if (name !== '') article.classList.remove(name)
+      return pieces
+    }),
+  }))
+  body.style.setProperty('width', '')
+  return measured
+}
+
+type Laid = { readonly id: string; readonly setting: string; readonly pages: Pages }
+
+/**
+ * Puts the pieces on their pages; an empty last left page is a record to fill in, where pages are
+ * printed on both sides. Self-contained, since it is sent to the browser.
+ * @returns ids of procedures with a page that holds more than it has room for.
+ */
+function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): string[] {
+  document.body.style.setProperty('--area-height', `${height}px`)
+  for (const { id, setting, pages } of laid) {
+    const article = document.getElementById(id)
+    if (!article) continue
+    const pieces = [...article.querySelectorAll('.piece')]
+    const record = article.querySelector('.record')
+    record?.remove()
+    if (setting !== '') article.classList.add(setting)
+    const sides = pages.map((placed) => {
+      const side = document.createElement('div')
+      side.className = 'side'
+      for (const { piece, steps } of placed) {
+        const whole = pieces[piece]
+        if (!whole) continue
+        if (!steps || steps.from > 0) {
+          side.append(whole)
+          continue
+        }
+        // The first steps are a copy, that the last ones keep what follows them.
+        const begun = whole.cloneNode(true)
+        for (const [i, step] of [...begun.querySelectorAll('.step')].entries())
+          if (i >= steps.until) step.remove()
+        for (const said of [...whole.children]) if (!said.querySelector('.step')) said.remove()
+        for (const [i, step] of [...whole.querySelectorAll('.step')].entries())
+          if (i < steps.until) step.remove()
+        side.append(begun)
+      }
+      return side
+    })
+    if (record && sides.length % 2 === 1) {
+      const side = document.createElement('div')
+      side.className = 'side'
+      side.append(record)
+      sides.push(side)
+    }
+    article.append(...sides)
+  }
+  const { body } = document
+  body.style.setProperty('width', `${width}px`)
+  const over = laid.filter(({ id }) =>
+    [...document.querySelectorAll(`#${id} > .side`)].some(
+      (side) => side.scrollHeight > side.clientHeight + 1,
+    ),
+  )
+  body.style.setProperty('width', '')
+  return over.map(({ id }) => id)
+}
+
+/**
+ * Lays every procedure out in openings.
+ * @throws Error naming procedures of which a piece, or a page as it has come out, is higher than a
+ * page.
+ */
+export async function layOpenings(page: BrowserPage, area: TextArea): Promise<void> {
+  const measured = await page.evaluate(measureInPage, area, settings)
+  const laid = measured.map(({ id, settings: pieces }) => {
+    const placed = placePieces(pieces, area.height - slack)
+    if (!placed) throw new Error(`a part of ${id} is higher than a page`)
+    return { id, setting: settings[placed.setting] ?? '', pages: placed.pages }
+  })
+  const over = await page.evaluate(arrangeInPage, laid, area)
+  if (over.length > 0) throw new Error(`pages are overfull: ${over.join(', ')}`)
+}
