@@ -2,6 +2,7 @@ import { renderBlankPages } from '../../render/binder/blank-pages.ts'
 import { elsewhere } from '../../render/binder/link-parts.ts'
 import type { Binder } from '../../render/binder/render-binder.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
+import { keepBookmarks } from '../finish/outline.ts'
 import { joinLinks } from '../merge/join-links.ts'
 import { addDocument, finishMerge, startMerge } from '../merge/merge-documents.ts'
 import { openDocument } from '../pdf/documents.ts'
@@ -41,6 +42,9 @@ export async function joinParts(
   const blank = await blankPages(press, binder, prints)
   const merge = await startMerge()
   const documents = await Promise.all(prints.map(partDocument))
+  binder.parts.forEach(({ methods }, i) => {
+    keepBookmarks(itemAt(documents, i), methods)
+  })
   const pages = documents.map((d) => addDocument(merge, d))
   const fillers = blank ? [...addDocument(merge, blank)] : []
   const document = finishMerge(

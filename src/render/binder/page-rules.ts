@@ -1,10 +1,30 @@
 import { mmOfInch, type Paper, paperLengths, paperSize } from '../../model/papers.ts'
+import {
+  type Edge,
+  edgeIndex,
+  type Hand,
+  indexMargin,
+  noBoxesAt,
+  otherHand,
+  tabBox,
+  tabName,
+  tabWidth,
+} from './edge-tabs.ts'
+import { quoteCss } from './quote-css.ts'
+
+export type { Hand } from './edge-tabs.ts'
 
 /**
  * One named page of a part: what runs at its head. The part stands over left-hand pages, its subject
  * over right-hand ones, each outside; over both where only one side is printed.
  */
-export type NamedPage = { readonly name: string; readonly part: string; readonly subject: string }
+export type NamedPage = {
+  readonly name: string
+  readonly part: string
+  readonly subject: string
+  /** Shows the tabs of all parts, in a wider margin. */
+  readonly showsTabs?: true
+}
 
 /** Sides of a leaf that are printed: on one, every page is a right-hand page. */
 export type Sides = 1 | 2
@@ -19,15 +39,12 @@ export type PartPages = {
    * tab.
    */
   readonly number: number | undefined
-  /** Numbered parts of the whole binder, which share the height of the page for their tabs. */
-  readonly tabs: number
+  /** Titles of the numbered parts of the whole binder, which share the height of the page for tabs. */
+  readonly titles: readonly string[]
   readonly pages: readonly NamedPage[]
   /** What the empty back of the cover says. */
   readonly blank: string
 }
-
-const quoteCss = (text: string): string =>
-  `"${text.replace(/\\/g, '\\\\').replace(/"/g, '\\"').replace(/\n/g, ' ')}"`
 
 /**
  * Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text
@@ -55,33 +72,31 @@ const boxes = [
   'bottom-right',
   'left-top',
   'right-top',
+  'left-bottom',
+  'right-bottom',
 ]
 const noBoxes = boxes.map((b) => `@${b}{content:none;background:none;border:none}`).join('')
 
-export type Hand = 'right' | 'left'
+const edgeOf = (p: PartPages, hand: Hand): Edge => ({
+  hand,
+  height: textArea(p.paper).height,
+  titles: p.titles,
+  color: '#5c4a3a',
+})
 
-const otherHand = (hand: Hand): Hand => (hand === 'right' ? 'left' : 'right')
-
-/** Tabs share the height between the margins; few stand closer together than they need to. */
-const tabStep = (p: PartPages): number =>
-  Math.min(0.82, textArea(p.paper).height / Math.max(1, p.tabs))
-
-/** How wide the tab is, inches: that of a divider reaches further into the page. */
-const tabWidth = { page: 0.38, divider: 0.62 } as const
-
-function tabBox(p: PartPages, hand: Hand, width: number): string {
-  const empty = `@${otherHand(hand)}-top{content:none;background:none}`
-  if (p.number === undefined) return `@${hand}-top{content:none;background:none}${empty}`
-  const step = tabStep(p)
-  const down = ((p.number - 1) * step).toFixed(3)
-  const margin = hand === 'right' ? `${down}in 0 auto auto` : `${down}in auto auto 0`
-  return `@${hand}-top{content:${quoteCss(String(p.number))};background:#5c4a3a;color:#fff;width:${width}in;height:${(step - 0.1).toFixed(3)}in;margin:${margin};vertical-align:middle;text-align:center;font:600 15pt "Barlow Condensed"}${empty}`
+/** What stands along the outer edge; nothing stands along the other. */
+function alongEdge(p: PartPages, page: NamedPage, hand: Hand): string {
+  const edge = edgeOf(p, hand)
+  if (page.showsTabs) return `${edgeIndex(edge)}${noBoxesAt(otherHand(hand))}`
+  return p.number === undefined
+    ? `${noBoxesAt(hand)}${noBoxesAt(otherHand(hand))}`
+    : `${tabBox(edge, p.number, tabWidth.page)}${tabName(edge, p.number)}${noBoxesAt(otherHand(hand))}`
 }
 
-const pageMargin = (hand: Hand): string =>
+const pageMargin = (hand: Hand, outer: number = margins.outer): string =>
   hand === 'right'
-    ? `margin-left:${margins.bound}in;margin-right:${margins.outer}in`
-    : `margin-left:${margins.outer}in;margin-right:${margins.bound}in`
+    ? `margin-left:${margins.bound}in;margin-right:${outer}in`
+    : `margin-left:${outer}in;margin-right:${margins.bound}in`
 
 const blankWords = (words: string): string => `@top-center{content:${quoteCss(words)}}`
 
@@ -95,7 +110,7 @@ function headsOf({ part, subject }: NamedPage, sides: Sides, hand: Hand): [strin
 function running(p: PartPages, page: NamedPage, hand: Hand, number: string): string {
   const [left, right] = hand === 'right' ? [quoteCss(p.foot), number] : [number, quoteCss(p.foot)]
   const [part, subject] = headsOf(page, p.sides, hand)
-  return `@top-left{content:${quoteCss(part)}}@top-right{content:${quoteCss(subject)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${tabBox(p, hand, tabWidth.page)}`
+  return `@top-left{content:${quoteCss(part)}}@top-right{content:${quoteCss(subject)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${alongEdge(p, page, hand)}${page.showsTabs ? pageMargin(hand, indexMargin) : ''}`
 }
 
 export function pageFrame(p: Pick<PartPages, 'paper'>): string {
@@ -130,7 +145,7 @@ export function partPageRules(p: PartPages, first: Hand): string {
     // This does not count as a page.
     ...hands.map(
       ([selector, hand]) =>
-        `@page divider${selector}{counter-increment:page 0;${noBoxes}${tabBox(p, hand, tabWidth.divider)}}`,
+        `@page divider${selector}{counter-increment:page 0;${noBoxes}${p.number === undefined ? '' : tabBox(edgeOf(p, hand), p.number, tabWidth.divider)}}`,
     ),
     `@page cover{${noBoxes}}`,
     `@page cover-back{${noBoxes}${blankWords(p.blank)}}`,

@@ -14,6 +14,7 @@ import { symptomsView } from '../views/symptoms-view.ts'
 import { trainingView } from '../views/training-view.ts'
 import { worksheetView } from '../views/worksheet-view.ts'
 import type { Book } from './book.ts'
+import { contentsOf, frontContents } from './contents.ts'
 import type { BackPart } from './divided-parts.ts'
 
 type Section = Manual['sections'][number]
@@ -64,7 +65,7 @@ const chaptersAt = (
     .map((c) => ({ id: c.id, title: c.title, text: pen.block(c.text) }))
 
 /** Cover, contents, lists, record of revisions, and the facility at a glance. */
-export const frontData = (book: Book, sections: readonly ReturnType<typeof sectionData>[]) => {
+export const frontData = (book: Book) => {
   const { manual, words, pen, drawings } = book
   return {
     // Who to call stands on a right-hand page, behind the cover.
@@ -73,11 +74,9 @@ export const frontData = (book: Book, sections: readonly ReturnType<typeof secti
     material: words.materials[manual.facility.material],
     emergency: emergencyView(pen, 'paper'),
     readFirst: manual.fieldBook.readFirst,
-    sections,
-    backList: book.back,
-    plans: manual.schedules,
+    inFront: frontContents(book),
+    contents: contentsOf(book),
     drawings: book.drawn(),
-    reckoners: manual.reckoners.map(book.reckoner),
     forms: manual.forms.map((f) => pen.line(f.title)),
     at: facilityView(manual, pen),
     front: chaptersAt(book, 'front'),

@@ -23,6 +23,8 @@ export type BinderPart = {
   readonly beginsRight: boolean
   /** Style with page rules for a part that begins on this side of a leaf. */
   readonly css: Readonly<Record<Hand, string>>
+  /** Ways of working in it, which are bookmarks below their procedures; no other headings are. */
+  readonly methods: readonly string[]
   /** Empty `data-page-of` slots name the places whose page numbers the printer puts in. */
   readonly body: string
 }
@@ -67,11 +69,15 @@ function writtenParts(book: Book, templates: Templates): readonly WrittenPart[] 
     named: [{ name: `b-${part.id}`, part: `${part.number}  ${part.title}`, subject: '' }],
     body: templates.render(`binder/${part.id}`, { ...shared, part, ...backData[part.id](book) }),
   }))
-  const front = {
+  const heads = { part: manual.facility.name, subject: words.binder.subject }
+  const front: WrittenPart = {
     id: 'front',
     number: undefined,
-    named: [{ name: 'front', part: manual.facility.name, subject: words.binder.subject }],
-    body: templates.render('binder/front', { ...shared, ...glance, ...frontData(book, sections) }),
+    named: [
+      { name: 'front', ...heads },
+      { name: 'contents', ...heads, showsTabs: true },
+    ],
+    body: templates.render('binder/front', { ...shared, ...glance, ...frontData(book) }),
   }
   return [front, ...written, ...back]
 }
@@ -103,10 +109,10 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
   const style = stylesOf(assets, 'shared', 'emergency', 'binder')
   const divided = dividers === 'leaves' ? dividedParts(manual, words) : []
   const foot = `${name} · ${words.binder.revision} ${revision} · ${manual.date}`
-  const tabs = manual.sections.length + book.back.length
+  const titles = [...manual.sections, ...book.back].map((part) => part.title)
   const parts = writtenParts(book, templates).map((part): BinderPart => {
     const { id, number, named } = part
-    const pages: PartPages = { paper, sides, foot, number, tabs, pages: named, blank }
+    const pages: PartPages = { paper, sides, foot, number, titles, pages: named, blank }
     const isSection = manual.sections.some((s) => s.id === id)
     const divider = isSection ? undefined : divided.find((d) => d.number === number)
     return {
@@ -117,6 +123,9 @@ export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
       // begins on the back of that.
       beginsRight: isSection || sections === 'right-hand' || dividers !== 'none',
       css: partCss(part, pages, style),
+      methods: manual.procedures
+        .filter((p) => p.section === id)
+        .flatMap((p) => p.methods.map((m) => m.title)),
       body: (divider ? templates.render('binder/divider', divider) : '') + part.body,
     }
   })

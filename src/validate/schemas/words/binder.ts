@@ -45,6 +45,10 @@ export const binder = z.strictObject({
   ),
   /** Head of a page to write on, behind its procedure. */
   recordOf: holding('title'),
+  /** A line of the contents that stands for some worksheets in a row. */
+  fromTo: holding('first', 'last'),
+  /** A line of the contents that stands for the lessons of a section. */
+  lessons: holding('section'),
 })
 
 /** Titles of the parts behind the sections. */
