@@ -37,7 +37,7 @@ export type Manual = {
   readonly symptoms: readonly ManualSymptom[]
   readonly chapters: readonly ManualChapter[]
   readonly terms: readonly GlossaryTerm[]
-  /** Where the terms of the glossary are used. */
+  /** What people look for, and where it is found. */
   readonly termIndex: readonly TermPlaces[]
   readonly reckoners: readonly ManualReckoner[]
   readonly schedules: readonly ManualSchedule[]

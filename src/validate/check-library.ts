@@ -3,12 +3,14 @@ import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
 import { fieldBookReferences } from './field-book-references.ts'
+import { indexReferences } from './index-references.ts'
 import { libraryReferences } from './library-references.ts'
 import { planReferences } from './plan-references.ts'
 import { type Card, cards } from './schemas/cards.ts'
 import { type FactsFile, facts } from './schemas/facts.ts'
 import { type FieldBookFile, fieldBook } from './schemas/field-book.ts'
 import { type Form, forms } from './schemas/forms.ts'
+import { type IndexEntry, indexTerms } from './schemas/index-terms.ts'
 import {
   type Caution,
   type Chapter,
@@ -36,6 +38,7 @@ export type LibraryTrees = {
   readonly symptoms: SourceTree
   readonly sections: SourceTree
   readonly glossary: SourceTree
+  readonly index: SourceTree
   readonly reckoners: SourceTree
   readonly findings: SourceTree
   readonly plans: SourceTree
@@ -68,6 +71,7 @@ export type Library = {
   readonly symptoms: readonly Sourced<Symptom>[]
   readonly sections: readonly Sourced<Section>[]
   readonly terms: readonly Sourced<Term>[]
+  readonly indexTerms: readonly Sourced<IndexEntry>[]
   readonly reckoners: readonly Sourced<Reckoner>[]
   readonly findings: readonly Sourced<FindingText>[]
   readonly schedules: readonly Sourced<Schedule>[]
@@ -138,6 +142,7 @@ function readParts(trees: LibraryTrees) {
     symptoms: listOf<Symptom>(trees.symptoms, symptoms, 'symptoms'),
     sections: listOf<Section>(trees.sections, sections, 'sections'),
     terms: listOf<Term>(trees.glossary, glossary, 'terms'),
+    indexTerms: listOf<IndexEntry>(trees.index, indexTerms, 'terms'),
     reckoners: listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners'),
     findings: listOf<FindingText>(trees.findings, findings, 'findings'),
     schedules: listOf<Schedule>(trees.plans, plans, 'plans'),
@@ -177,6 +182,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   symptoms: parts.symptoms.list,
   sections: parts.sections.list,
   terms: parts.terms.list,
+  indexTerms: parts.indexTerms.list,
   reckoners: parts.reckoners.list,
   findings: parts.findings.list,
   schedules: parts.schedules.list,
@@ -200,6 +206,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
       ? []
       : [
           ...libraryReferences(lists, sourceIds),
+          ...indexReferences(lists),
           ...planReferences(lists),
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),
         ]

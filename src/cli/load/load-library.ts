@@ -11,6 +11,7 @@ const single = [
   'symptoms',
   'sections',
   'glossary',
+  'index',
   'reckoners',
   'findings',
   'plans',

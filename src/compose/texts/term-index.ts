@@ -1,13 +1,15 @@
+import { type IndexKind, indexPages, indexPlace, indexTarget } from '../../model/index-places.ts'
 import type { TermPlaces } from '../../model/manual/glossary.ts'
 import type { ManualProcedure } from '../../model/manual/procedure.ts'
 import { partPlace, stepPlace } from '../../model/procedure-places.ts'
-import type { ManualParts } from '../context.ts'
+import type { IndexEntry } from '../../validate/schemas/index-terms.ts'
+import { type ComposeContext, itemsOf } from '../context.ts'
 
 /**
- * A term that stands in more procedures than this is met everywhere; a list of pages would help
- * nobody.
+ * Procedures that are named beside the main places: those that say most of a term. A longer list
+ * would help nobody.
  */
-const everywhere = 14
+const others = 4
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
@@ -73,33 +75,61 @@ function partsOf(p: ManualProcedure): readonly Part[] {
   ]
 }
 
-/**
- * For each term of the glossary the procedures that use it and the places in them, in the order of
- * the binder.
- */
-export function composeTermIndex({
-  parts,
-}: {
-  readonly parts: Pick<ManualParts, 'terms' | 'procedures'>
-}): readonly TermPlaces[] {
-  const said = parts.procedures.map((p) => ({ id: p.id, parts: partsOf(p) }))
-  return parts.terms.flatMap(({ term }) => {
-    const pattern = new RegExp(`\\b${escaped(term)}(?:s|es)?\\b`, 'i')
-    const found = said
-      .map((p) => ({
-        id: p.id,
-        places: p.parts.flatMap((part) => part.find((at) => pattern.test(at.words))?.place ?? []),
-      }))
-      .filter((p) => p.places.length > 0)
-    if (found.length === 0) return []
-    const throughout = found.length > everywhere
-    return [
-      {
-        term,
-        throughout,
-        procedures: throughout ? [] : found.map((p) => p.id),
-        places: throughout ? [] : found.flatMap((p) => p.places),
-      },
-    ]
-  })
+/** A procedure with what is said in its parts. */
+type Said = { readonly id: string; readonly parts: readonly Part[] }
+
+/** In which parts of a procedure one of the words stands: the first place of each. */
+const foundIn = ({ parts }: Said, pattern: RegExp): readonly string[] =>
+  parts.flatMap((part) => part.find((at) => pattern.test(at.words))?.place ?? [])
+
+/** The procedures that say most of a term, each by the first of its places, in their order. */
+function otherPlaces(said: readonly Said[], entry: IndexEntry): readonly string[] {
+  const any = (entry.words ?? [entry.term]).map(escaped).join('|')
+  const pattern = new RegExp(`\\b(?:${any})(?:s|es)?\\b`, 'i')
+  const found = said
+    .filter((p) => !entry.main.includes(`procedure:${p.id}`))
+    .map((p) => foundIn(p, pattern))
+    .filter((places) => places.length > 0)
+  const most = found.toSorted((a, b) => b.length - a.length).slice(0, others)
+  return found.filter((places) => most.includes(places)).flatMap(([first]) => first ?? [])
 }
+
+/**
+ * The index: for each term its main places, as far as this manual has them, and the procedures that
+ * say most of it. What is found nowhere here is left out.
+ * @param ids What this manual has of each kind.
+ */
+export function termIndexOf(
+  entries: readonly IndexEntry[],
+  procedures: readonly ManualProcedure[],
+  ids: Readonly<Record<IndexKind, readonly string[]>>,
+): readonly TermPlaces[] {
+  const said = procedures.map((p) => ({ id: p.id, parts: partsOf(p) }))
+  return entries
+    .toSorted((a, b) => a.term.localeCompare(b.term, 'en'))
+    .flatMap((entry) => {
+      const main = entry.main
+        .filter((written) => {
+          const { kind, id } = indexTarget(written)
+          return ids[kind].includes(id)
+        })
+        .map((written) => ({ place: indexPlace(written), main: true }))
+      const rest = otherPlaces(said, entry).map((place) => ({ place, main: false }))
+      const places = [...main, ...rest]
+      return places.length === 0 ? [] : [{ term: entry.term, places }]
+    })
+}
+
+const idsOf = (list: readonly { readonly id: string }[]): readonly string[] =>
+  list.map((item) => item.id)
+
+export const composeTermIndex = ({ library, parts }: ComposeContext): readonly TermPlaces[] =>
+  termIndexOf(itemsOf(library.indexTerms), parts.procedures, {
+    procedure: idsOf(parts.procedures),
+    hazard: idsOf(parts.cautions),
+    symptom: idsOf(parts.symptoms),
+    plan: idsOf(parts.schedules),
+    reckoner: idsOf(parts.reckoners),
+    chapter: idsOf(parts.chapters),
+    page: indexPages,
+  })

@@ -8,12 +8,10 @@ export type GlossaryTerm = {
 }
 
 /**
- * Where a term of the glossary is used: procedures, and ids of places in them, at most one for each
- * part of a procedure. A term that is met throughout has no list.
+ * A term of the index and its places in a binder, by their ids: first the main ones, then others in
+ * the order of the book.
  */
 export type TermPlaces = {
   readonly term: string
-  readonly procedures: readonly string[]
-  readonly places: readonly string[]
-  readonly throughout: boolean
+  readonly places: readonly { readonly place: string; readonly main: boolean }[]
 }

@@ -9,11 +9,13 @@ const listed = /<span class="at">(?:, )?<a [^>]*>([^<]*)<\/a><\/span>/g
 
 /** Several places on one page are one number in an index. */
 function onceEach(body: string): string {
-  let [end, number] = [-1, '']
+  let end = -1
+  const numbers = new Set<string>()
   return body.replace(listed, (all: string, label: string, at: number) => {
-    const again = at === end && label === number
+    if (at !== end) numbers.clear()
     end = at + all.length
-    number = label
+    const again = numbers.has(label)
+    numbers.add(label)
     return again ? '' : all
   })
 }

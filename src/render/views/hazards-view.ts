@@ -5,6 +5,7 @@ import { type CautionView, cautionView } from './caution-view.ts'
 import type { Pen } from './pen.ts'
 
 type HazardView = CautionView & {
+  readonly id: string
   readonly more: Html
   readonly procedures: readonly {
     readonly title: string
@@ -26,6 +27,7 @@ export function hazardsView(manual: Manual, pen: Pen): readonly HazardView[] {
     )
   return [...manual.cautions].sort(bySignal).map((c) => ({
     ...cautionView(c, pen),
+    id: c.id,
     more: c.more === undefined ? html('') : pen.line(c.more),
     procedures: withHazard(c.id).map((p) => ({
       title: p.title,

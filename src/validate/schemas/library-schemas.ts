@@ -4,6 +4,7 @@ import { cards } from './cards.ts'
 import { facts } from './facts.ts'
 import { fieldBook } from './field-book.ts'
 import { forms } from './forms.ts'
+import { indexTerms } from './index-terms.ts'
 import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } from './library.ts'
 import { plans } from './plans.ts'
 import { procedure } from './procedure.ts'
@@ -18,6 +19,7 @@ export const librarySchemas = {
   symptoms,
   sections,
   glossary,
+  index: indexTerms,
   reckoners,
   findings,
   plans,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { composeTermIndex } from '../../../src/compose/texts/term-index.ts'
+import { termIndexOf } from '../../../src/compose/texts/term-index.ts'
 import type { ManualProcedure } from '../../../src/model/manual/procedure.ts'
-import { smallManual } from '../../support/small.ts'
+import { demoManual, demos, loadDemo } from '../../support/demo.ts'
 
 const procedure = (said: Partial<ManualProcedure>): ManualProcedure => ({
   id: 'any',
@@ -55,10 +55,21 @@ const step = (number: number, say: string) => ({
   drawing: undefined,
 })
 
+/** A manual with nothing but these procedures. */
+const only = (...procedures: readonly string[]) => ({
+  procedure: procedures,
+  hazard: [],
+  symptom: [],
+  plan: [],
+  reckoner: [],
+  chapter: [],
+  page: [],
+})
+
+const lap = { term: 'lap', main: ['procedure:elsewhere'] }
+
 const placesOf = (said: Partial<ManualProcedure>) =>
-  composeTermIndex({
-    parts: { terms: [{ term: 'lap', means: '' }], procedures: [procedure(said)] },
-  }).flatMap((t) => t.places)
+  termIndexOf([lap], [procedure(said)], only('any')).flatMap((t) => t.places.map((p) => p.place))
 
 describe('the index of terms', () => {
   it('takes no word inside another, and no name of a figure', () => {
@@ -69,7 +80,7 @@ describe('the index of terms', () => {
     )
   })
 
-  it('names one place for each part of a procedure: the first step of a method that uses the term', () => {
+  it('names one place in a procedure: the first step that uses the term', () => {
     const methods = [
       {
         id: 'one',
@@ -86,8 +97,6 @@ describe('the index of terms', () => {
     ]
     expect(placesOf({ methods, checks: ['One lap is done.', 'The lap is smooth.'] })).toEqual([
       'any-one-step-2',
-      'any-two-step-1',
-      'any-part-checks',
     ])
   })
 
@@ -97,38 +106,52 @@ describe('the index of terms', () => {
     ).toEqual([])
   })
 
-  it('names the procedures in the order of the binder, each place once', async () => {
-    const { manual } = await smallManual()
-    expect(manual.termIndex).toEqual([
-      {
-        term: 'base',
-        throughout: false,
-        procedures: ['harrow'],
-        places: ['harrow-part-measure', 'harrow-whole-step-2', 'harrow-part-failures'],
-      },
-      {
-        term: 'cushion',
-        throughout: false,
-        procedures: ['harrow', 'water'],
-        places: ['harrow-part-head', 'harrow-part-measure', 'water-part-head'],
-      },
+  it('puts the main places first, as far as the manual has them', () => {
+    const said = [{ ...procedure({ purpose: 'One lap.' }), id: 'other' }, procedure({})]
+    const main = ['procedure:any', 'procedure:none', 'hazard:none']
+    expect(termIndexOf([{ term: 'lap', main }], said, only('any', 'other'))).toEqual([
       {
         term: 'lap',
-        throughout: false,
-        procedures: ['harrow'],
-        places: ['harrow-part-why'],
+        places: [
+          { place: 'procedure-any', main: true },
+          { place: 'other-part-head', main: false },
+        ],
       },
     ])
   })
 
-  it('names no place for a term that is met throughout', () => {
-    const procedures = Array.from({ length: 40 }, (_, i) => ({
-      ...procedure({ purpose: 'One lap.' }),
+  it('leaves out a term that is found nowhere', () => {
+    expect(termIndexOf([lap], [procedure({})], only('any'))).toEqual([])
+  })
+
+  it('finds a term by its words, in few procedures: those that say most of it', () => {
+    const many = Array.from({ length: 9 }, (_, i) => ({
+      ...procedure({ purpose: 'Once around.', checks: i > 6 ? ['Once around.'] : [] }),
       id: `p${i}`,
     }))
-    const terms = [{ term: 'lap', means: '' }]
-    expect(composeTermIndex({ parts: { terms, procedures } })).toEqual([
-      { term: 'lap', throughout: true, procedures: [], places: [] },
+    const entry = { ...lap, words: ['once around'] }
+    const [found] = termIndexOf([entry], many, only())
+    expect(found?.places.map((p) => p.place)).toEqual([
+      'p0-part-head',
+      'p1-part-head',
+      'p7-part-head',
+      'p8-part-head',
     ])
+  })
+
+  it.each(demos)('leads from every term to some place in %s, in alphabetical order', async (id) => {
+    const { manual } = await demoManual(id)
+    const { library } = await loadDemo(id)
+    const terms = manual.termIndex.map((t) => t.term)
+    expect(terms).toEqual(terms.toSorted((a, b) => a.localeCompare(b, 'en')))
+    const written = library?.indexTerms.map((t) => t.value.term) ?? []
+    expect(written.filter((t) => !terms.includes(t))).toEqual([])
+  })
+
+  it('knows what people look for first', async () => {
+    const { manual } = await demoManual('larkmoor')
+    const terms = new Set(manual.termIndex.map((t) => t.term))
+    const first = ['dust', 'drains', 'water', 'lightning', 'fuel', 'radio', 'hard', 'deep']
+    expect(first.filter((t) => !terms.has(t))).toEqual([])
   })
 })

@@ -87,7 +87,9 @@ describe.each(printedDemos)('links in the binder of %s', (id) => {
     const texts = await pageTexts(pdf)
     const inFront = (page: number): boolean => /^[ivx]+$/.test(labels[page] ?? '')
     // The index goes on to the end of the binder.
-    const index = texts.findIndex((text, page) => !inFront(page) && /Index of terms/.test(text))
+    const index = texts.findIndex(
+      (text, page) => !inFront(page) && /Look up what you see/.test(text),
+    )
     const led = new Set<string>()
     for (const link of links) {
       const isIndex = link.page >= index
@@ -100,7 +102,7 @@ describe.each(printedDemos)('links in the binder of %s', (id) => {
     }
     for (const p of manual.procedures) expect(led).toContain(`procedure-${p.id}`)
     for (const { places } of manual.termIndex)
-      if (places[0] !== undefined) expect(led).toContain(places[0])
+      if (places[0] !== undefined) expect(led).toContain(places[0].place)
     for (const r of manual.reckoners) expect(led).toContain(`reckoner-${r.id}`)
     expect(led).toContain('drawing-plan')
   })

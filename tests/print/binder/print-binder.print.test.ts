@@ -3,6 +3,7 @@ import path from 'node:path'
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { Manual } from '../../../src/model/manual.ts'
+import { wayLetter } from '../../../src/model/way-letter.ts'
 import { demoManual } from '../../support/demo.ts'
 import { printedDemo, printedDemos } from '../../support/printed-demos.ts'
 import { openPdf, pageTexts } from '../../support/read-pdf.ts'
@@ -73,7 +74,7 @@ describe.each(printedDemos)('binder of %s', (id) => {
       expect(titles, section.title).toEqual(own.map((p) => `${p.number} ${p.title}`))
       for (const [i, p] of own.entries())
         expect(found?.items[i]?.items.map((x: { title: string }) => spaced(x.title))).toEqual(
-          p.methods.map((m) => m.title),
+          p.methods.map((m, j) => [wayLetter(j, p.methods.length), m.title].join(' ').trim()),
         )
     }
     // A divider names its section, but leads nowhere else.

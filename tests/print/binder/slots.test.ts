@@ -17,5 +17,7 @@ describe('slots for page numbers', () => {
       d: '1-2',
     })
     expect(text.replace(/<[^>]*>/g, '')).toBe('1-1, 1-21-2')
+    const far = fillSlots(listed('a', 'b', 'c'), { a: '5-1', b: '1-2', c: '5-1' })
+    expect(far.replace(/<[^>]*>/g, '')).toBe('5-1, 1-2')
   })
 })

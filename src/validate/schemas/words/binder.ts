@@ -26,7 +26,6 @@ export const binder = z.strictObject({
     'place',
     'index',
     'indexAbout',
-    'throughout',
     'blank',
     'day',
     'procedure',
