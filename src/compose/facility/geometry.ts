@@ -30,6 +30,9 @@ export function composeGeometry({
   if (!worked) throw new RangeError('a checked oval has all of its dimensions')
   return {
     ...worked,
+    foundStraights: engine.si('levels.straights'),
+    foundTurns: engine.si('levels.turns'),
+    baseDepth: engine.si('base.depth'),
     rail: oval.rail ?? 'pylons',
     direction: oval.direction ?? 'counterclockwise',
     homeBearing: oval['home-bearing'],

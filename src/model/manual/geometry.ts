@@ -20,7 +20,12 @@ export type OvalGeometry = {
    * undefined where nobody has said.
    */
   readonly homeBearing: number | undefined
+  /** Cross-fall as found by levels; undefined where none were taken. */
+  readonly foundStraights: number | undefined
+  readonly foundTurns: number | undefined
   readonly cushionDepth: number
+  /** Undefined where nobody has dug or read it from plans. */
+  readonly baseDepth: number | undefined
   readonly ridgeHeight: number
   /**
    * Gates, drains, water points …: station along the rail from the start of the home straight, m;

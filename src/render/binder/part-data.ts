@@ -52,8 +52,8 @@ export function sectionData(book: Book, section: Section) {
 
 /** The oval and its sections, which stand at the front. */
 export const glanceDrawings = ({ draw }: Book) => {
-  const [plan, sectionStraight, sectionTurn] = frontDrawings.map(draw)
-  return { plan, sectionStraight, sectionTurn }
+  const [plan, sections] = frontDrawings.map(draw)
+  return { plan, sectionDrawing: sections }
 }
 
 const chaptersAt = (

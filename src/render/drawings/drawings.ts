@@ -13,7 +13,7 @@ import { cushion } from './oval/cushion.ts'
 import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
 import { rolling } from './rolling.ts'
-import { sectionStraight, sectionTurn } from './section.ts'
+import { sections } from './sections/sections.ts'
 import { washout } from './washout.ts'
 import { waterPass } from './water-pass.ts'
 
@@ -22,8 +22,7 @@ export const allDrawings = [
   plan,
   countdown,
   levels,
-  sectionStraight,
-  sectionTurn,
+  sections,
   washout,
   rolling,
   pullback,

@@ -1,7 +1,7 @@
 import type { Manual } from '../../model/manual.ts'
 
 /** Drawings of the facility at a glance, which stands in front of all procedures. */
-export const frontDrawings = ['plan', 'section-straight', 'section-turn'] as const
+export const frontDrawings = ['plan', 'sections'] as const
 
 /** Where the binder prints a drawing. */
 export type DrawingHome =

@@ -4,8 +4,19 @@ const n = (x: number): string => String(Math.round(x * 100) / 100)
 
 export type Point = readonly [number, number]
 
-type Stroke = 'thin' | 'line' | 'bold'
-const widths: Readonly<Record<Stroke, number>> = { thin: 0.8, line: 1.5, bold: 3 }
+/** Three pens for drawings with a point for their unit, three for those drawn about twice as large. */
+type Stroke = 'hair' | 'pen' | 'heavy' | 'thin' | 'line' | 'bold'
+const widths: Readonly<Record<Stroke, number>> = {
+  hair: 0.5,
+  pen: 1,
+  heavy: 2,
+  thin: 0.8,
+  line: 1.5,
+  bold: 3,
+}
+
+/** Paper around letters that lie on something drawn. */
+export const halo = 'paint-order="stroke" stroke="var(--paper,#fff)" stroke-width="3"'
 
 /** A path through points, or any path data. */
 export const path = (d: string, stroke: Stroke, more = ''): string =>
@@ -44,10 +55,10 @@ export const arrow = (from: Point, to: Point, stroke: Stroke = 'line', more = ''
   line(from, to, stroke, more) + arrowHead(to, Math.atan2(to[1] - from[1], to[0] - from[0]))
 
 /** A dimension line with heads at both ends. */
-export const dimension = (a: Point, b: Point): string =>
+export const dimension = (a: Point, b: Point, head = 7): string =>
   line(a, b, 'thin') +
-  arrowHead(b, Math.atan2(b[1] - a[1], b[0] - a[0]), 7) +
-  arrowHead(a, Math.atan2(a[1] - b[1], a[0] - b[0]), 7)
+  arrowHead(b, Math.atan2(b[1] - a[1], b[0] - a[0]), head) +
+  arrowHead(a, Math.atan2(a[1] - b[1], a[0] - b[0]), head)
 
 /** Short slanting strokes below a line: solid ground. */
 export function hatch(from: Point, to: Point, depth = 12, every = 11): string {

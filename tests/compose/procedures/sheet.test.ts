@@ -56,7 +56,7 @@ const sheetOf = (
       sheet: {
         when: 'Daily.',
         figures: [{ figure: 'a.n1', label: 'one' }],
-        drawing: 'section-turn',
+        drawing: 'sections',
         done: [{ text: 'It is even.' }],
         ...change,
       },
@@ -77,9 +77,7 @@ describe('the drawing of a posted sheet', () => {
   const citing = (id: string, drawing: string) => method(id, [step('Do it.', { drawing })])
 
   it('is the one asked for, where a step cites it', () =>
-    expect(sheetOf({}, [citing('a', 'ridge'), citing('b', 'section-turn')]).drawing).toBe(
-      'section-turn',
-    ))
+    expect(sheetOf({}, [citing('a', 'ridge'), citing('b', 'sections')]).drawing).toBe('sections'))
 
   it('is the first that a step cites, where no step here cites the one asked for', () => {
     expect(sheetOf({}, [citing('a', 'ridge'), citing('b', 'plan')]).drawing).toBe('ridge')

@@ -6,7 +6,7 @@ describe('drawings', () => {
   it('are whole, labelled and free of NaN', async () => {
     const { manual, words } = await smallManual()
     const drawings = renderDrawings(manual, words)
-    for (const name of ['plan', 'section-straight', 'section-turn', 'washout', 'pullback', 'ridge'])
+    for (const name of ['plan', 'sections', 'washout', 'pullback', 'ridge'])
       expect(Object.keys(drawings)).toContain(name)
     for (const [name, d] of Object.entries(drawings)) {
       expect(d.svg, name).not.toMatch(/NaN|undefined|Infinity/)

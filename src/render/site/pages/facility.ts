@@ -7,11 +7,11 @@ export const facility: SitePage = {
   id: 'facility',
   words: ['menu', 'link', 'about'],
   data: ({ manual, pen, drawings }) => {
-    const { plan, 'section-straight': straight, 'section-turn': turn } = drawings
+    const { plan, sections } = drawings
     return {
       at: facilityView(manual, pen),
       plan: plan ? drawingFigure(plan, 'screen') : html(''),
-      sections: [straight, turn].flatMap((d) => (d ? [drawingFigure(d, 'screen')] : [])),
+      sections: sections ? drawingFigure(sections, 'screen') : html(''),
     }
   },
 }

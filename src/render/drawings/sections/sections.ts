@@ -1,0 +1,181 @@
+import { fill } from '../../../model/pattern.ts'
+import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { arrowHead, dimension, halo, line, type Point, svg, text } from '../svg.ts'
+import { type Cut, cutsOf, type Scale, scaleOf } from './frame.ts'
+import {
+  depthBelow,
+  glass,
+  glassScale,
+  layers,
+  type Surface,
+  surfaceOf,
+  trueSlope,
+} from './layers.ts'
+
+const wording = labels('sections', {
+  ...entries('rail', 'cushion', 'base', 'baseUnknown', 'true', 'higher', 'straights', 'turns'),
+  slope: holding('width', 'slope'),
+  found: holding('slope'),
+  heights: holding('factor'),
+  glass: holding('scale'),
+})
+type Context = ContextFor<typeof wording>
+
+/** Where things lie, across a page or in a narrow column; points. */
+type Room = {
+  readonly width: number
+  readonly left: number
+  /** Width of the wider section, and height of the higher one. */
+  readonly across: number
+  readonly high: number
+  readonly size: number
+  readonly glass: boolean
+}
+
+const page: Room = { width: 458, left: 40, across: 258, high: 92, size: 9, glass: true }
+const narrow: Room = { width: 172, left: 7, across: 112, high: 52, size: 8.2, glass: false }
+
+const bold = 'font-weight="600"'
+
+const measures = ({ where }: Cut, { words, q }: Context): string =>
+  fill(words.slope, { width: q(`oval.width.${where}`), slope: q(`oval.cross-fall.${where}`) })
+
+/** How far right of the rail the name of a section begins. */
+const indent = 8
+
+/** How high above the rail the name stands: clear of the surface that rises below its measures. */
+function headingRise(cut: Cut, scale: Scale, context: Context, { size }: Room): number {
+  const end = (indent + measures(cut, context).length * size * 0.5) / scale.k
+  const surface = Math.min(end, cut.width) * cut.slope * scale.ky
+  return Math.max(24 + size, surface + size * 1.35 + 5)
+}
+
+/** The name of a section and its two measures, above the low end of the surface. */
+const heading = (cut: Cut, at: Point, context: Context, { size }: Room): string =>
+  text(at, context.words[cut.where], 'start', size + 3, bold) +
+  text([at[0], at[1] + size * 1.35], measures(cut, context), 'start', size)
+
+/** How much higher the outside edge lies than the rail, and where it was found. */
+function rise(cut: Cut, { from, to }: Surface, scale: Scale, c: Context, room: Room): string {
+  const { words, q } = c
+  const x = to[0] + (room.glass ? 20 : 8)
+  const middle = Math.min((from[1] + to[1]) / 2, from[1] - room.size * 1.2)
+  const found = q(`levels.${cut.where}`)
+  const label = (row: number, said: string, more = ''): string =>
+    text([x + 6, middle + row * room.size * 1.2], said, 'start', room.size, more)
+  return [
+    line(from, [x + 4, from[1]], 'hair', 'stroke-dasharray="4 3"'),
+    line(to, [x + 4, to[1]], 'hair'),
+    dimension([x, from[1]], [x, to[1]], 5),
+    label(0, q(`rise.${cut.where}`), bold),
+    label(1, words.higher),
+    cut.found === undefined || found === ''
+      ? ''
+      : arrowHead([x - 1, from[1] - cut.width * cut.found * scale.ky], 0, 6) +
+        (room.glass ? label(2, fill(words.found, { slope: found })) : ''),
+  ].join('')
+}
+
+/** One section with everything that is said beside it. */
+function section(cut: Cut, y: number, scale: Scale, context: Context, room: Room): string {
+  const g = context.manual.geometry
+  const { left, size } = room
+  const surface = surfaceOf(cut, [left, y], scale)
+  const under = y + depthBelow(g, scale) + 16
+  const post = left - 2
+  return [
+    layers(surface, g, scale),
+    line([post, y + 3], [post, y - 22], 'heavy'),
+    line([post - 3, y - 22], [post + 3, y - 22], 'heavy'),
+    room.glass ? text([post - 5, y - 12], context.words.rail, 'end', size) : '',
+    heading(cut, [left + indent, y - headingRise(cut, scale, context, room)], context, room),
+    rise(cut, surface, scale, context, room),
+    trueSlope(cut, [left, under], scale),
+    text([left + cut.width * scale.k + 4, under], context.words.true, 'start', size),
+  ].join('')
+}
+
+const baseSaid = ({ manual, words, q }: Context): string =>
+  manual.geometry.baseDepth === undefined ? words.baseUnknown : `${words.base} ${q('base.depth')}`
+
+const cushionSaid = ({ words, q }: Context): string =>
+  `${words.cushion} ${q('cushion.depth.target')}`
+
+/** The two layers through a glass, with what they are. */
+function magnified(at: Point, mark: Point, context: Context, size: number): string {
+  const { manual, words } = context
+  const g = manual.geometry
+  const radius = 44
+  const seen = glass(g, at, radius)
+  const scale = fill(words.glass, { scale: String(glassScale(g, radius)) })
+  const more = `${bold} ${halo}`
+  return [
+    line(mark, [at[0] - radius * 0.8, at[1] - radius * 0.6], 'hair'),
+    `<circle cx="${mark[0].toFixed(1)}" cy="${mark[1].toFixed(1)}" r="5" fill="none" stroke="currentColor" stroke-width="1"/>`,
+    seen.drawn,
+    text(seen.cushion, cushionSaid(context), 'middle', size, more),
+    text(seen.base, baseSaid(context), 'middle', size, more),
+    text([at[0], at[1] + radius + 12], scale, 'middle', size),
+  ].join('')
+}
+
+function draw(context: Context, room: Room): string {
+  const { manual, words, alt } = context
+  const g = manual.geometry
+  const cuts = cutsOf(g)
+  const scale = scaleOf(cuts, room.across, room.high)
+  const { size } = room
+  const [turns, straights] = cuts
+  const high = (cut: Cut): number => cut.width * cut.slope * scale.ky
+  const below = depthBelow(g, scale) + 16
+  // The name of a section stands above its low end, or its high end reaches farther up.
+  const above = (cut: Cut): number =>
+    Math.max(high(cut) + 8, headingRise(cut, scale, context, room) + size + 3)
+  const first = above(turns)
+  const second = first + below + 10 + above(straights)
+  const foot = second + below + size * 2
+  const edge = surfaceOf(straights, [room.left, second], scale).to
+  const said = room.glass ? [] : [cushionSaid(context), baseSaid(context)]
+  const notes = [fill(words.heights, { factor: String(scale.factor) }), ...said]
+  return svg(
+    room.width,
+    foot + (notes.length - 1) * size * 1.25 + 5,
+    alt,
+    [
+      section(turns, first, scale, context, room),
+      section(straights, second, scale, context, room),
+      room.glass
+        ? magnified([room.width - 48, second - 22], [edge[0] - 14, edge[1] + 2], context, size)
+        : '',
+      ...notes.map((note, i) => text([room.left, foot + i * size * 1.25], note, 'start', size)),
+    ].join(''),
+  )
+}
+
+/** Measures of both sections, from the top down. */
+function numbers(context: Context): string {
+  const { manual, words, q } = context
+  const told = cutsOf(manual.geometry).map((cut) => {
+    const found = q(`levels.${cut.where}`)
+    return [
+      `${words[cut.where]}: ${measures(cut, context)}`,
+      `${q(`rise.${cut.where}`)} ${words.higher}`,
+      ...(found === '' ? [] : [fill(words.found, { slope: found })]),
+    ].join(', ')
+  })
+  return [...told, cushionSaid(context), baseSaid(context)].join('. ')
+}
+
+/**
+ * Turn and straight in section as wanted, at one scale and one enlargement of heights, with layers
+ * as thick as they are; where levels were taken, with the height found.
+ */
+export const sections = declareDrawing({
+  name: 'sections',
+  labels: wording,
+  wide: true,
+  draw: (context) => draw(context, page),
+  drawNarrow: (context) => draw(context, narrow),
+  numbers,
+})
