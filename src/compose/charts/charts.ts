@@ -8,6 +8,7 @@ import { composeLevelSections } from './level-sections.ts'
 import { composePasses } from './passes.ts'
 import { composeRaceInterval } from './race-interval.ts'
 import { composeRollingBlock } from './rolling-block.ts'
+import { composeWashoutCut } from './washout-cut.ts'
 import { composeWaterMonths } from './water-months.ts'
 
 /** Who composes the data of which chart. */
@@ -19,6 +20,7 @@ const composers: Composers<Charts, ComposeContext> = {
   countdown: composeCountdown,
   levels: composeLevelSections,
   rolling: composeRollingBlock,
+  washout: composeWashoutCut,
   passes: composePasses,
 }
 

@@ -12,8 +12,20 @@ export type Charts = {
   readonly levels: readonly LevelSection[]
   /** Undefined where no truck rolls. */
   readonly rolling: RollingBlock | undefined
+  /** Undefined where its example cannot be worked out. */
+  readonly washout: WashoutCut | undefined
   /** By the figures' name: `grade`, `harrow`, `spray` … */
   readonly passes: Readonly<Record<string, PassPattern>>
+}
+
+/** A washout in section, m: as found it is a V as wide and deep as the square cut. */
+export type WashoutCut = {
+  readonly width: number
+  readonly depth: number
+  readonly lifts: number
+  /** Share of the V that is filled thinner than what holds. */
+  readonly thinShare: number
+  readonly cushion: number
 }
 
 /** Water that a dry day takes in one month, m³. */

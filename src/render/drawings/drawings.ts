@@ -14,7 +14,7 @@ import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
 import { rolling } from './rolling.ts'
 import { sections } from './sections/sections.ts'
-import { washout } from './washout.ts'
+import { washout } from './washout/washout.ts'
 import { waterPass } from './water-pass.ts'
 
 /** Every drawing there is, in the order of lists. */

@@ -33,6 +33,7 @@ describe('a chart', () => {
       countdown: undefined,
       levels: [],
       rolling: undefined,
+      washout: undefined,
       passes: {},
     }
     const drawings = renderDrawings({ ...manual, charts: none }, words)

@@ -44,20 +44,23 @@ it('asks for the title of every drawing, at its group', async () => {
 })
 
 it('asks for every label that a drawing uses', async () =>
-  expect(await problems(words.replace('    groove: as found\n', ''))).toEqual([
-    expect.stringContaining('"labels.washout.groove" is missing'),
+  expect(await problems(words.replace('    found: Filled as found\n', ''))).toEqual([
+    expect.stringContaining('"labels.washout.found" is missing'),
   ]))
 
 it('knows no words that no drawing asks for', async () => {
-  const more = words.replace('    groove: as found\n', '    groove: as found\n    grove: trees\n')
+  const more = words.replace(
+    '    found: Filled as found\n',
+    '    found: Filled as found\n    fond: lover\n',
+  )
   expect(await problems(more)).toEqual([
-    `words.yaml:${lineOf('    groove: as found') + 1} unknown entry "grove"; did you mean "groove"?`,
+    `words.yaml:${lineOf('    found: Filled as found') + 1} unknown entry "fond"; did you mean "found"?`,
   ])
 })
 
 it('asks for the places that the words of a label must hold', async () =>
-  expect(await problems(words.replace('"{length} long"', 'long'))).toEqual([
-    expect.stringContaining('words that hold {length}'),
+  expect(await problems(words.replace('"lift {number}, tamped"', 'tamped'))).toEqual([
+    expect.stringContaining('words that hold {number}'),
   ]))
 
 const withSteps =
