@@ -1,6 +1,6 @@
 import { depthStretches, type Stretch } from '../../compute/survey/depth-stretches.ts'
 import { latestDay } from '../../compute/survey/latest-day.ts'
-import { materialMoves } from '../../compute/survey/material-moves.ts'
+import { type Move, materialMoves } from '../../compute/survey/material-moves.ts'
 import type { TableRows } from '../../model/manual/schedule.ts'
 import { type ComposeContext, printed } from '../context.ts'
 import { dateWithYear } from '../dates.ts'
@@ -57,6 +57,15 @@ export const surveyStationRows = (context: ComposeContext): TableRows =>
 /** Smallest load worth a trip, kg: half a ton. */
 const leastLoad = 500
 
+/** What goes from which station to which, by the latest survey. */
+export function movesOf(context: ComposeContext): readonly Move[] {
+  const balances = stretchesOf(context).flatMap(({ station, over, short }) => [
+    { station, excess: over },
+    { station, excess: -short },
+  ])
+  return materialMoves(balances, context.engine.si('rail.length') ?? 0, leastLoad)
+}
+
 /**
  * What is moved from which station to which; what is left goes to the stockpile or comes from it.
  */
@@ -64,12 +73,7 @@ export function surveyMoveRows(context: ComposeContext): TableRows {
   const { words } = context.library
   const at = (station: number | undefined): string =>
     station === undefined ? words.plans.stockpile : printed(station, 'reach', context)
-  const balances = stretchesOf(context).flatMap(({ station, over, short }) => [
-    { station, excess: over },
-    { station, excess: -short },
-  ])
-  const rail = context.engine.si('rail.length') ?? 0
-  return materialMoves(balances, rail, leastLoad).map(({ from, to, amount, distance }) => [
+  return movesOf(context).map(({ from, to, amount, distance }) => [
     at(from),
     at(to),
     printed(amount, 'mass', context),

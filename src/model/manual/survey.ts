@@ -1,5 +1,7 @@
 /** One reading of the depth survey with the ground that it stands for, for the map; meters. */
 export type MapCell = {
+  /** Where it was read, along the rail. */
+  readonly station: number
   readonly from: number
   readonly to: number
   readonly inner: number
@@ -8,12 +10,30 @@ export type MapCell = {
   readonly text: string
 }
 
+/** Material that goes from one station of the survey to another, or across at one. */
+export type MapMove = {
+  readonly from: number
+  readonly to: number
+  /** Stations and mass as printed. */
+  readonly names: { readonly from: string; readonly to: string }
+  readonly mass: string
+}
+
 /** The latest depth survey, as far as a map needs it; meters. */
 export type CushionMap = {
-  readonly date: string
+  /** Its day as printed. */
+  readonly day: string
   readonly target: number
   readonly tolerance: number
+  /** Depths at which a class begins, as printed. */
+  readonly limits: Readonly<Record<'farTooDeep' | 'tooDeep' | 'tooThin' | 'farTooThin', string>>
+  readonly stations: readonly { readonly at: number; readonly text: string }[]
   readonly cells: readonly MapCell[]
+  /** The largest first. */
+  readonly moves: readonly MapMove[]
+  /** What no stretch needs, and what none can give, as printed. */
+  readonly spare: string | undefined
+  readonly missing: string | undefined
 }
 
 /** The latest sieve analysis: openings and sizes in meters. */

@@ -7,9 +7,9 @@ import { heatIndex } from './charts/heat-index.ts'
 import { levels } from './charts/levels.ts'
 import { raceInterval } from './charts/race-interval.ts'
 import { waterMonths } from './charts/water-months.ts'
+import { depthMap } from './depth-map/depth-map.ts'
 import type { Drawing } from './drawing.ts'
 import { grains } from './grains.ts'
-import { cushion } from './oval/cushion.ts'
 import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
 import { rolling } from './rolling.ts'
@@ -28,7 +28,7 @@ export const allDrawings = [
   pullback,
   ridge,
   waterPass,
-  cushion,
+  depthMap,
   grains,
   waterMonths,
   heatIndex,

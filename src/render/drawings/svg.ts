@@ -4,9 +4,10 @@ const n = (x: number): string => String(Math.round(x * 100) / 100)
 
 export type Point = readonly [number, number]
 
-/** Three pens for drawings with a point for their unit, three for those drawn about twice as large. */
-type Stroke = 'hair' | 'pen' | 'heavy' | 'thin' | 'line' | 'bold'
+/** Paper around a line; three pens for drawings with a point for their unit, three for those drawn about twice as large. */
+type Stroke = 'halo' | 'hair' | 'pen' | 'heavy' | 'thin' | 'line' | 'bold'
 const widths: Readonly<Record<Stroke, number>> = {
+  halo: 5,
   hair: 0.5,
   pen: 1,
   heavy: 2,
@@ -20,7 +21,7 @@ export const halo = 'paint-order="stroke" stroke="var(--paper,#fff)" stroke-widt
 
 /** A path through points, or any path data. */
 export const path = (d: string, stroke: Stroke, more = ''): string =>
-  `<path d="${d}" fill="none" stroke="currentColor" stroke-width="${widths[stroke]}" ${more}/>`
+  `<path d="${d}" fill="none" stroke="${stroke === 'halo' ? 'var(--paper,#fff)' : 'currentColor'}" stroke-width="${widths[stroke]}" ${more}/>`
 
 export const polyline = (points: readonly Point[], stroke: Stroke, more = ''): string =>
   path(points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${n(x)} ${n(y)}`).join(''), stroke, more)
@@ -30,6 +31,26 @@ export const line = (a: Point, b: Point, stroke: Stroke, more = ''): string =>
 
 export const dashed = 'stroke-dasharray="6 4"'
 
+const fractions: Readonly<Record<string, string>> = {
+  '1/8': '⅛',
+  '1/4': '¼',
+  '3/8': '⅜',
+  '1/2': '½',
+  '5/8': '⅝',
+  '3/4': '¾',
+  '7/8': '⅞',
+}
+
+/** Fractions as one letter, close to the number before them. */
+const withFractions = (words: string): string =>
+  words.replace(
+    /(\d )?(?<!\d)([1357]\/[248])(?!\d)/g,
+    (all, whole: string | undefined, part: string) => {
+      const letter = fractions[part]
+      return letter === undefined ? all : `${(whole ?? '').trim()}${letter}`
+    },
+  )
+
 export const text = (
   at: Point,
   words: string,
@@ -37,7 +58,7 @@ export const text = (
   size = 15,
   more = '',
 ): string =>
-  `<text x="${n(at[0])}" y="${n(at[1])}" text-anchor="${anchor}" font-size="${size}" fill="currentColor" ${more}>${escapeHtml(words)}</text>`
+  `<text x="${n(at[0])}" y="${n(at[1])}" text-anchor="${anchor}" font-size="${size}" fill="currentColor" ${more}>${escapeHtml(withFractions(words))}</text>`
 
 /**
  * A solid arrowhead with its tip at `tip`, pointing along `angle` (radians, clockwise from the

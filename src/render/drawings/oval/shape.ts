@@ -24,6 +24,19 @@ export function onOval(g: OvalGeometry, s: number, off: number): { point: Point;
 }
 
 /**
+ * How wide the track is at a station, m. Where straights and turns differ, the fence runs from one
+ * width to the other over the last eighth of a straight, since no fence has a step in it.
+ */
+export function widthAt(g: OvalGeometry, s: number): number {
+  const arc = Math.PI * g.radius
+  const around = ((s % g.railLength) + g.railLength) % g.railLength
+  const onStraight = around < g.straight ? around : around - g.straight - arc
+  if (onStraight < 0 || onStraight > g.straight) return g.widthTurns
+  const toTurn = Math.min(onStraight, g.straight - onStraight) / (g.straight / 8)
+  return g.widthTurns + (g.widthStraights - g.widthTurns) * Math.min(1, toTurn)
+}
+
+/**
  * Path data of the oval: `onStraight` and `onTurn` are distances outside the rail, m; `k` is pixels
  * a meter.
  */

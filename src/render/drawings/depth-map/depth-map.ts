@@ -1,0 +1,215 @@
+import type { CushionMap, MapCell, MapMove } from '../../../model/manual/survey.ts'
+import { fill } from '../../../model/pattern.ts'
+import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import type { Field } from '../fills.ts'
+import { widthAt } from '../oval/shape.ts'
+import { arrow, halo, type Point, polyline, svg, text } from '../svg.ts'
+import { classNames, classOf, type DepthClass, patterned } from './classes.ts'
+import { along, type Frame, fieldOf, frameOf, middleOf, onMap, width } from './frame.ts'
+import { marks } from './marks.ts'
+import { listed, moveArrows, shownMoves } from './moves.ts'
+
+const wording = labels('cushion', {
+  ...entries('asWanted', 'take', 'travel'),
+  wanted: holding('depth', 'tolerance'),
+  farTooDeep: holding('depth'),
+  tooDeep: holding('depth'),
+  tooThin: holding('depth'),
+  farTooThin: holding('depth'),
+  move: holding('from', 'to', 'mass'),
+  across: holding('from', 'mass'),
+  smaller: holding('count'),
+  spare: holding('mass'),
+  missing: holding('mass'),
+  wider: holding('factor', 'date'),
+})
+type Context = ContextFor<typeof wording>
+
+const size = 9
+const bold = 'font-weight="600"'
+
+/** What a class is called, with the depth at which it begins. */
+const classSaid = (of: DepthClass, map: CushionMap, { words }: Context): string =>
+  of === 'asWanted' ? words.asWanted : fill(words[of], { depth: map.limits[of] })
+
+const wantedSaid = ({ words, q }: Context): string =>
+  fill(words.wanted, {
+    depth: q('cushion.depth.target'),
+    tolerance: q('cushion.depth.tolerance'),
+  })
+
+const moveSaid = ({ from, to, names, mass }: MapMove, { words }: Context): string =>
+  from === to
+    ? fill(words.across, { from: names.from, mass })
+    : fill(words.move, { ...names, mass })
+
+/** What is left when all of it is moved. */
+const leftSaid = (map: CushionMap, { words }: Context): readonly string[] => [
+  ...(map.spare === undefined ? [] : [fill(words.spare, { mass: map.spare })]),
+  ...(map.missing === undefined ? [] : [fill(words.missing, { mass: map.missing })]),
+]
+
+const swatch = ([x, y]: Point): Field => [
+  [
+    [x, y],
+    [x + 24, y],
+    [x + 24, y + 11],
+    [x, y + 11],
+  ],
+]
+
+/** The classes, from far too deep to far too thin, three in a row. */
+const legend = (map: CushionMap, [x, y]: Point, context: Context): string =>
+  [
+    text([x, y], wantedSaid(context), 'start', size + 1, bold),
+    ...classNames.map((of, i) => {
+      const at: Point = [x + (i % 3) * 150, y + 7 + Math.floor(i / 3) * 16]
+      return (
+        patterned(swatch(at), of) +
+        text([at[0] + 30, at[1] + 9], classSaid(of, map, context), 'start', size)
+      )
+    }),
+  ].join('')
+
+/** Height of the legend. */
+const legendHigh = 44
+
+/** What stands below the numbered moves: how many more there are, and what is left. */
+function belowMoves(map: CushionMap, context: Context): readonly string[] {
+  const rest = map.moves.length - shownMoves(map).length
+  const smaller = rest > 0 ? [fill(context.words.smaller, { count: String(rest) })] : []
+  return [...smaller, ...leftSaid(map, context)]
+}
+
+/** Room that the list of moves takes. */
+const listWide = 124
+const listHigh = (map: CushionMap, context: Context): number =>
+  shownMoves(map).length * 15 + belowMoves(map, context).length * 13 + 14
+
+/** What to take where, and what is left. */
+function list(map: CushionMap, [x, y]: Point, context: Context): string {
+  const shown = shownMoves(map)
+  const below = y + 12 + shown.length * 15
+  return [
+    shown.length > 0 ? text([x, y], context.words.take, 'start', size + 1, bold) : '',
+    ...shown.map((move, i) => listed(moveSaid(move, context), [x, y + 15 + i * 15], i + 1, size)),
+    ...belowMoves(map, context).map((said, i) =>
+      text([x, below + 4 + i * 13], said, 'start', size, bold),
+    ),
+  ].join('')
+}
+
+/** The depth of a field, upright, without its unit: the foot says it. */
+function depth(cell: MapCell, map: CushionMap, frame: Frame): string {
+  const { at } = onMap(frame, cell.station, middleOf(cell, map, frame))
+  return text(
+    [at[0], at[1] + 3],
+    cell.text.replace(/ (in|mm)$/, ''),
+    'middle',
+    8.2,
+    `${bold} ${halo}`,
+  )
+}
+
+const track = (frame: Frame): string => {
+  const { g } = frame
+  return (
+    polyline(
+      along(frame, 0, g.railLength, (s) => widthAt(g, s)),
+      'pen',
+    ) +
+    polyline(
+      along(frame, 0, g.railLength, () => 0),
+      'heavy',
+    )
+  )
+}
+
+/** Which way horses go on the home straight, at the foot. */
+function travel(frame: Frame, y: number, { words }: Context): string {
+  const way = frame.g.direction === 'clockwise' ? -1 : 1
+  const x = width - 30
+  return (
+    text([x - 30, y + 3], words.travel, 'end', size) +
+    arrow([x - way * 22, y], [x + way * 22, y], 'heavy')
+  )
+}
+
+/** Where the list stands: inside the oval where it has room, else below the legend. */
+function listPlace(map: CushionMap, frame: Frame, legendAt: number, context: Context) {
+  const { g, k, middle: c } = frame
+  const high = listHigh(map, context)
+  const fits = 2 * g.radius * k > high + 20 && (g.straight + 0.6 * g.radius) * k > listWide + 60
+  const at: Point = fits
+    ? [c[0] - listWide / 2, c[1] - high / 2 + 9]
+    : [6, legendAt + legendHigh + 16]
+  const box = {
+    left: at[0],
+    right: at[0] + listWide,
+    top: at[1] - 10,
+    bottom: at[1] + high - 8,
+  }
+  return { at, taken: fits ? [box] : [], below: fits ? 0 : high + 14 }
+}
+
+function draw(context: Context): string {
+  const { manual, words, alt } = context
+  const map = manual.cushionMap
+  if (!map) return ''
+  const frame = frameOf(manual.geometry, map)
+  const { g, k, factor, middle: c, across } = frame
+  const edge = c[1] + k * (g.radius + across * factor)
+  const legendAt = edge + 46
+  const { at, taken, below } = listPlace(map, frame, legendAt, context)
+  const foot = legendAt + legendHigh + below + 16
+  const note = fill(words.wider, { factor: String(factor), date: map.day })
+  return svg(
+    width,
+    foot + 5,
+    alt,
+    [
+      ...map.cells.map((cell) => patterned(fieldOf(cell, map, frame), classOf(cell.value, map))),
+      track(frame),
+      moveArrows(map, frame),
+      ...map.cells.map((cell) => depth(cell, map, frame)),
+      marks(map, frame, edge + 32, taken),
+      legend(map, [6, legendAt], context),
+      list(map, at, context),
+      travel(frame, foot - 3, context),
+      text([6, foot], note, 'start', size),
+    ].join(''),
+  )
+}
+
+/** Station by station every reading with its class, then what to move. */
+function numbers(context: Context): string {
+  const { manual, words } = context
+  const map = manual.cushionMap
+  if (!map) return ''
+  const at = map.stations.map((s) => {
+    const own = map.cells.filter((cell) => cell.station === s.at)
+    const said = own.map((c) => `${c.text} (${classSaid(classOf(c.value, map), map, context)})`)
+    return `${s.text}: ${said.join(', ')}`
+  })
+  const moves = map.moves.map((move) => moveSaid(move, context))
+  return [
+    wantedSaid(context),
+    ...at,
+    ...(moves.length > 0 ? [`${words.take}: ${moves.join(', ')}`] : []),
+    ...leftSaid(map, context),
+  ].join('. ')
+}
+
+/**
+ * The oval with the depth found in every field of the survey, and what to take from where to where;
+ * the track is drawn wider than it is, so that the numbers fit.
+ */
+export const depthMap = declareDrawing({
+  name: 'cushion',
+  labels: wording,
+  needs: 'depths.mean',
+  wide: true,
+  draw,
+  numbers,
+})
