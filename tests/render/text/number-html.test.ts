@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { quantityHtml } from '../../../src/render/text/number-html.ts'
+import { largeNumberHtml, quantityHtml } from '../../../src/render/text/number-html.ts'
 
 describe('numbers in HTML', () => {
   it.each([
@@ -8,5 +8,11 @@ describe('numbers in HTML', () => {
     ['<b>', '&lt;b&gt;'],
   ])('sets %s', (text, expected) => {
     expect(quantityHtml(text)).toBe(expected)
+  })
+
+  it('sets hours and minutes of one size, the unit between them smaller', () => {
+    expect(largeNumberHtml('1 h 25')).toBe('1\u00a0<span class="unit">h</span>\u00a025')
+    expect(largeNumberHtml('10 to 29')).toBe('10\u00a0<span class="unit">to</span>\u00a029')
+    expect(largeNumberHtml('2,640')).toBe('2,640')
   })
 })
