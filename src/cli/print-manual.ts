@@ -82,6 +82,8 @@ type Printing = {
   readonly press: Press
   readonly manual: Manual
   readonly assets: RenderAssets
+  /** The font in which forms are filled in. */
+  readonly typing: Uint8Array
   /** What a document says about itself, from its title and its name among the others. */
   readonly about: (title: string | undefined, name: string) => PdfAbout
   readonly tell: Tell
@@ -131,9 +133,11 @@ async function sheetFiles(
   }
 }
 
-async function formFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
+async function formFiles(printing: Printing): Promise<OutputFile[]> {
+  const { press, manual, assets, about, typing } = printing
   const titled = about(assets.words.forms.title, 'forms')
-  return [{ path: 'forms.pdf', data: await printForms(press, renderForms(manual, assets), titled) }]
+  const forms = { ...renderForms(manual, assets), typing }
+  return [{ path: 'forms.pdf', data: await printForms(press, forms, titled) }]
 }
 
 async function cardFiles({ press, manual, assets, about }: Printing): Promise<OutputFile[]> {
@@ -241,7 +245,8 @@ export async function printManual(job: PrintJob, tell: Tell): Promise<Printed> {
   })
   const assets = { ...templates, words, fontCss: fonts.inline }
   try {
-    const printing = { press, manual, assets, about: aboutDocuments(job), tell }
+    const { typing } = fonts
+    const printing = { press, manual, assets, typing, about: aboutDocuments(job), tell }
     return await printDocuments(printing, job)
   } finally {
     await press.close()

@@ -44,7 +44,6 @@ export async function printSample(): Promise<{
       kind: 'line',
       name: 'name',
       tooltip: 'Your name',
-      typeSize: 10,
       page: 1,
       box: { x: 100, y: 100, width: 80, height: 20 },
     })

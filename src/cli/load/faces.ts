@@ -63,6 +63,12 @@ export const faces: readonly Face[] = [
   whole('Barlow Condensed', 600, 'normal', 'Semibold'),
 ]
 
+/** Text as a file that needs no other program to unpack it; its Latin letters are what is typed. */
+export const typingFace = {
+  from: '@fontsource/source-sans-3',
+  file: 'files/source-sans-3-latin-400-normal.woff',
+} as const
+
 /**
  * Where each family's licence stands, with the notice of its makers: all are under the SIL Open
  * Font License.

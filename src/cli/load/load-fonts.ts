@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import path from 'node:path'
 import type { FontLicence } from '../../write/third-party-notices.ts'
-import { type Face, faces, licences } from './faces.ts'
+import { type Face, faces, licences, typingFace } from './faces.ts'
 
 const require = createRequire(import.meta.url)
 
@@ -21,6 +21,8 @@ export type Fonts = {
   readonly linked: string
   readonly files: readonly { readonly path: string; readonly data: Uint8Array }[]
   readonly licences: readonly FontLicence[]
+  /** The font in which forms are filled in, as WOFF. */
+  readonly typing: Uint8Array
 }
 
 const licencePath = (family: string): string =>
@@ -48,6 +50,7 @@ async function readFonts(): Promise<Fonts> {
       })),
     ],
     licences: texts,
+    typing: new Uint8Array(await readFile(locate(typingFace))),
   }
 }
 

@@ -2,11 +2,12 @@ import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
-import { addField, type Field } from '../pdf/fields.ts'
+import { addField, type Field, setTypingFont } from '../pdf/fields.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import { pageCount, pageHeight } from '../pdf/pages.ts'
 import type { Copy, Press } from '../press/press.ts'
 import { formsIn, type PlaceToWrite, placesToWrite } from './places-to-write.ts'
+import { addTypingFont } from './typing-font.ts'
 
 /** CSS pixels are 1/96 in, points 1/72 in. */
 const points = (px: number): number => (px * 72) / 96
@@ -14,8 +15,11 @@ const points = (px: number): number => (px * 72) / 96
 /** A little air, so that the field's frame does not cover the printed line, points. */
 const inset = 1.5
 
-/** Points. */
-const typeSize = 10
+/**
+ * A line is typed in a field no higher than this, at the foot of its place: type is as large as its
+ * field, points.
+ */
+const lineHeight = 17
 
 const kindOf = ({ kind, lines }: PlaceToWrite): Field['kind'] => {
   if (kind === 'check') return 'check'
@@ -23,17 +27,18 @@ const kindOf = ({ kind, lines }: PlaceToWrite): Field['kind'] => {
 }
 
 function fieldAt(printed: PdfDocument, place: PlaceToWrite): Field {
+  const kind = kindOf(place)
+  const height = points(place.height) - 2 * inset
   return {
-    kind: kindOf(place),
+    kind,
     name: place.name,
     tooltip: place.tip,
-    typeSize,
     page: place.page,
     box: {
       x: points(place.x) + inset,
       y: pageHeight(printed, place.page) - points(place.y + place.height) + inset,
       width: points(place.width) - 2 * inset,
-      height: points(place.height) - 2 * inset,
+      height: kind === 'line' ? Math.min(height, lineHeight) : height,
     },
   }
 }
@@ -49,15 +54,25 @@ async function printPlaced(page: BrowserPage): Promise<{
 
 /**
  * Prints all forms and lays a field with name and tooltip over every place to write.
+ * @param forms With the font in which they are filled in, as WOFF.
  * @throws Error when a form runs off its page.
  */
-export async function printForms(press: Press, forms: Copy, about: PdfAbout): Promise<Uint8Array> {
-  const { bytes, places, pages } = await press.run(forms, {}, printPlaced)
+export async function printForms(
+  press: Press,
+  forms: Copy & { readonly typing: Uint8Array },
+  about: PdfAbout,
+): Promise<Uint8Array> {
+  const { bytes, places, pages } = await press.run(
+    { css: forms.css, body: forms.body },
+    {},
+    printPlaced,
+  )
   return press.keep([JSON.stringify([about, places]), bytes], async () => {
     const printed = await openDocument(bytes)
     if (pageCount(printed) !== pages)
       throw new Error(`${pageCount(printed)} pages instead of ${pages} of forms`)
     for (const place of places) addField(printed, fieldAt(printed, place))
+    setTypingFont(printed, addTypingFont(printed, forms.typing))
     return finishPdf(printed, about)
   })
 }

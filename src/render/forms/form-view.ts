@@ -63,6 +63,19 @@ function rowViews(form: ManualForm, pen: Pen) {
   })
 }
 
+/** A line to sign on, or to type a name on. */
+function signature({ id, title }: ManualForm, pen: Pen) {
+  const name = fieldNames()
+  return (s: ManualForm['sign'][number]) => {
+    const label = pen.plain(s)
+    return {
+      label: pen.line(s),
+      field: `${id}.sign-${name(label)}`,
+      tip: `${pen.plain(title)}: ${fill(pen.words.forms.signature, { who: label })}`,
+    }
+  }
+}
+
 const pageWords = (pages: readonly FormPage[], n: number, { words }: Pen): string =>
   pages.length > 1 ? fill(words.forms.page, { page: n + 1, pages: pages.length }) : ''
 
@@ -73,6 +86,7 @@ export function formView(form: ManualForm, paper: Paper, pen: Pen) {
   const row = rowViews(form, pen)
   // Names are given in this order, whatever page a box stands on.
   const [boxes, after] = [form.boxes.map(box), form.after.map(box)]
+  const sign = form.sign.map(signature(form, pen))
   const pages = layOutForm(form, height, measureForm(form, width, pen))
   return pages.map((page, n) => ({
     id: n === 0 ? form.id : `${form.id}-${n + 1}`,
@@ -83,13 +97,12 @@ export function formView(form: ManualForm, paper: Paper, pen: Pen) {
     moment: pen.line(form.moment),
     kept: pen.line(form.kept),
     boxes: page.first ? boxes : [],
-    hasTable: form.table !== undefined,
     // What stands ready is all: the places below the table take the rest of the page, else the rows
     // share it.
     closed: form.table?.spare === 0,
     columns: columnViews(form, pen),
     rows: page.rows.map((r, i) => row(r, page.from + i)),
     after: page.last ? after : [],
-    sign: page.last ? form.sign.map((s) => pen.line(s)) : [],
+    sign: page.last ? sign : [],
   }))
 }

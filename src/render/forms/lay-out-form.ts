@@ -55,6 +55,25 @@ function rowsThatFit(rows: readonly RowPlan[], free: number, m: Measures): numbe
 }
 
 /**
+ * The rows of this page where only blank ones would be carried over: below rows that stand ready
+ * they are spare, and the next page begins with the places to write behind the table.
+ */
+function withoutSpare(
+  { table, after }: ManualForm,
+  rest: readonly RowPlan[],
+  free: number,
+  m: Measures,
+): readonly RowPlan[] | undefined {
+  if (!table || table.rows.length === 0 || after.length === 0) return undefined
+  let used = 0
+  const fit = rest.filter((row) => {
+    used += m.rowHeight(row)
+    return used <= free
+  })
+  return rest.slice(fit.length).every((row) => row.head === '') ? fit : undefined
+}
+
+/**
  * Shares the rows of a form among as many pages as they need; the last page is filled with blank
  * rows.
  * @param room Height of what is written on, mm.
@@ -75,6 +94,13 @@ export function layOutForm(form: ManualForm, room: number, m: Measures): readonl
       const rows = [...rest, ...Array.from({ length: more }, () => blank)]
       return [...pages, { from, rows, first, last: true }]
     }
+    const few = withoutSpare(form, rest, free, m)
+    if (few && m.again + m.last <= room)
+      return [
+        ...pages,
+        { from, rows: few, first, last: false },
+        { from: from + few.length, rows: [], first: false, last: true },
+      ]
     const taken = rowsThatFit(rest, free, m)
     if (taken < 1) throw new RangeError(`the form "${form.id}" leaves no room for a row`)
     pages.push({ from, rows: rest.slice(0, taken), first, last: false })

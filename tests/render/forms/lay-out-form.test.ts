@@ -55,6 +55,16 @@ describe('laying out a form', () => {
     )
   })
 
+  it('begins no further page with blank rows where places to write follow the table', () => {
+    const m = { first: 30, again: 15, head: 8, last: 80, rowHeight: tall }
+    const after = [{ label: 'Promises', wide: 6, tall: 3, choices: [] }]
+    const pages = layOutForm({ ...form(20, 6), after }, 230, m)
+    expect(pages.map((p) => [p.rows.length, p.from, p.last])).toEqual([
+      [21, 0, false],
+      [0, 21, true],
+    ])
+  })
+
   it('adds no blank row where what stands ready is all', () => {
     const [page] = layOutForm(form(5, 0), 250, {
       first: 30,

@@ -20,6 +20,8 @@ export const plans = z.strictObject({
 export const forms = z.strictObject({
   ...entries('title', 'row', 'who', 'moment', 'kept', 'rail', 'middle', 'outside', 'line'),
   page: holding('page', 'pages'),
+  /** What is said of a line to sign on. */
+  signature: holding('who'),
 })
 
 /**
