@@ -16,21 +16,16 @@ const points = (px: number): number => (px * 72) / 96
 const inset = 1.5
 
 /**
- * A line is typed in a field no higher than this, at the foot of its place: type is as large as its
- * field, points.
+ * From this height on there is room for two lines, and long text is broken instead of made tiny,
+ * points.
  */
-const lineHeight = 17
-
-const kindOf = ({ kind, lines }: PlaceToWrite): Field['kind'] => {
-  if (kind === 'check') return 'check'
-  return lines > 1 ? 'lines' : 'line'
-}
+const twoLines = 18
 
 function fieldAt(printed: PdfDocument, place: PlaceToWrite): Field {
-  const kind = kindOf(place)
   const height = points(place.height) - 2 * inset
+  const text = place.lines > 1 || height >= twoLines ? 'lines' : 'line'
   return {
-    kind,
+    kind: place.kind === 'check' ? 'check' : text,
     name: place.name,
     tooltip: place.tip,
     page: place.page,
@@ -38,7 +33,7 @@ function fieldAt(printed: PdfDocument, place: PlaceToWrite): Field {
       x: points(place.x) + inset,
       y: pageHeight(printed, place.page) - points(place.y + place.height) + inset,
       width: points(place.width) - 2 * inset,
-      height: kind === 'line' ? Math.min(height, lineHeight) : height,
+      height,
     },
   }
 }
