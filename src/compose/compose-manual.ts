@@ -25,7 +25,7 @@ import { composeProcedures } from './procedures/procedures.ts'
 import { composeSections } from './procedures/sections.ts'
 import { composeSymptoms } from './procedures/symptoms.ts'
 import { composeReckoners } from './reckoners/reckoners.ts'
-import { composeSchedules } from './schedules/schedules.ts'
+import { composeBoard, composeSchedules } from './schedules/schedules.ts'
 import { composeSources, type SourceItem } from './sources.ts'
 import { composeCushionMap } from './survey/cushion-map.ts'
 import { composeChapters } from './texts/chapters.ts'
@@ -60,6 +60,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   termIndex: composeTermIndex,
   reckoners: composeReckoners,
   schedules: composeSchedules,
+  board: composeBoard,
   forms: composeForms,
   cards: composeCards,
   fieldBook: composeFieldBook,

@@ -41,6 +41,8 @@ export type Manual = {
   readonly termIndex: readonly TermPlaces[]
   readonly reckoners: readonly ManualReckoner[]
   readonly schedules: readonly ManualSchedule[]
+  /** What the board is asked for, on the page of the findings. */
+  readonly board: readonly ManualSchedule[]
   readonly forms: readonly ManualForm[]
   readonly cards: readonly ManualCard[]
   readonly fieldBook: ManualFieldBook

@@ -121,3 +121,21 @@ describe('findings about machines and hours', () => {
     expect(await onDays([late, early('2027-08-05')])).not.toContain('rest-short')
   })
 })
+
+describe('the findings about the grader', () => {
+  const grader = (days: string): string =>
+    `equipment:\n  - { id: g, name: the grader, can: [grade], from: borrowed, owner: highway garage, days: [${days}], width: 12 ft, speed: 3 mph }\n`
+  const deep = ', depth: { target: 2 in, tolerance: 1/4 in, found: 2 1/2 in }'
+
+  it('see that it is booked for fewer days than taking off and shaping take', async () => {
+    const one = await found({ cushion: deep, more: grader('2027-07-20') })
+    expect(one).toContain('grader-short')
+    const four = await found({
+      cushion: deep,
+      more: grader('2027-07-17, 2027-07-18, 2027-07-19, 2027-07-20'),
+    })
+    expect(four).not.toContain('grader-short')
+    // Without anything to take off one day is enough.
+    expect(await found({ more: grader('2027-07-20') })).not.toContain('grader-short')
+  })
+})

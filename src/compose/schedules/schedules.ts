@@ -1,6 +1,6 @@
 import type { ManualSchedule, ManualTable, TableRows } from '../../model/manual/schedule.ts'
 import { namesIn } from '../../model/placeholders.ts'
-import type { ScheduleTable } from '../../validate/schemas/plans.ts'
+import type { Schedule, ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, filled, isEstimate, isKnown, itemsOf } from '../context.ts'
 import { dueDate } from '../dates.ts'
@@ -73,12 +73,14 @@ function composeTable(table: ScheduleTable, context: ComposeContext): ManualTabl
   return [{ id, title, about, days: undefined, heads, rows, estimate }]
 }
 
-/** The schedules that this facility's facts allow, with their tables. */
-export const composeSchedules = (context: ComposeContext): readonly ManualSchedule[] =>
+/** Schedules that this facility's facts allow, with their tables. */
+const composed = (context: ComposeContext, reader: Schedule['for']): readonly ManualSchedule[] =>
   itemsOf(context.library.schedules)
     .filter(
       (s) =>
-        applies(s.when, context.here) && (s.needs ?? []).every((name) => isKnown(name, context)),
+        s.for === reader &&
+        applies(s.when, context.here) &&
+        (s.needs ?? []).every((name) => isKnown(name, context)),
     )
     .map((s) => ({
       id: s.id,
@@ -88,3 +90,11 @@ export const composeSchedules = (context: ComposeContext): readonly ManualSchedu
       tables: s.tables.flatMap((t) => composeTable(t, context)).filter((t) => t.rows.length > 0),
     }))
     .filter((s) => s.tables.length > 0)
+
+/** The plans, in their order. */
+export const composeSchedules = (context: ComposeContext): readonly ManualSchedule[] =>
+  composed(context, undefined)
+
+/** What the board is asked for, beside the findings. */
+export const composeBoard = (context: ComposeContext): readonly ManualSchedule[] =>
+  composed(context, 'board')

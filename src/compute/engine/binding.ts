@@ -34,6 +34,7 @@ function boundValue(binding: Binding, label: string, sources: Sources): Value | 
     return { si: known.si, from: known.path, provenance: known.provenance, howTo: known.howTo }
   }
   const figure = sources.figureOf(binding.figure)
+  if (binding.otherwise && !figure?.value.ok) return boundValue(binding.otherwise, label, sources)
   if (!figure) return { missing: sources.wording.unknown(label) }
   if (!figure.value.ok) return { missing: figure.value.reason }
   return {

@@ -72,6 +72,15 @@ function gear(
   }
 }
 
+/** For how many days the grader is here, where it is not here always. */
+function graderDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
+  const grader = machineFor(file, 'grade')
+  const days = grader && file.equipment?.[grader.index]?.days
+  if (!days) return
+  const at = tree.placeOf(['equipment', grader.index, 'days'])
+  into.set('grader.days', stated(new Set(days).size, at))
+}
+
 /** What the race dates say: how many, the fullest card with its breaks, the shortest interval, the time of year. */
 function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const days = file['race-days'] ?? []
@@ -207,6 +216,7 @@ export function collectKnown(facility: Facility, capabilities: Iterable<Capabili
   walk(file, [], tree, known)
   coordinates(file, tree, known)
   gear(file, tree, capabilities, known)
+  graderDays(file, tree, known)
   raceDays(file, tree, known)
   climate(file, tree, known)
   if (line) walkedLine(line, known)

@@ -89,6 +89,12 @@ export const findingRules: readonly FindingRule[] = [
     figures: ['between.needed'],
   },
   {
+    id: 'grader-short',
+    holds: positive('booking.more'),
+    facts: ['grader.days', 'practice.long-day'],
+    figures: ['booking.work', 'booking.days', 'booking.more'],
+  },
+  {
     id: 'uneven',
     holds: exceeds('practice.even-share', 'depths.share'),
     facts: ['cushion.depth.found', 'practice.even-share'],

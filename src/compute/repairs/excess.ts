@@ -22,11 +22,12 @@ const outputs = {
   },
   hauled: { symbol: 'M_h', kind: 'mass', tex: '@mass \\cdot (1 + @moisture)', round: 'up' },
   loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@hauled}{@load} \\right\\rceil' },
-  time: {
-    symbol: 't',
+  loading: {
+    symbol: 't_2',
     kind: 'duration',
-    tex: '@grading + \\left\\lceil \\frac{@heap}{@bucket} \\right\\rceil \\frac{@bucketTime}{@loaders}',
+    tex: '\\left\\lceil \\frac{@heap}{@bucket} \\right\\rceil \\frac{@bucketTime}{@loaders}',
   },
+  time: { symbol: 't', kind: 'duration', tex: '@grading + @loading' },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
 /** A cushion that is too deep: what must come off, and what moving it takes. */
@@ -63,6 +64,7 @@ export const excess = calculation({
     const mass = volume * x.worked
     const hauled = asWeighed(mass, x.moisture)
     const heap = mass / x.looseWeight
+    const loading = (wholeUp(heap / x.bucket) * x.bucketTime) / x.loaders
     return {
       excess: over,
       volume,
@@ -71,7 +73,8 @@ export const excess = calculation({
       'windrow-height': Math.sqrt((heap / x.edge) * Math.tan(x.repose)),
       hauled,
       loads: wholeUp(hauled / x.load),
-      time: x.grading + (wholeUp(heap / x.bucket) * x.bucketTime) / x.loaders,
+      loading,
+      time: x.grading + loading,
     }
   },
 })

@@ -10,6 +10,7 @@ import type { Readings } from './readings.ts'
 import { repairUses } from './repairs.ts'
 import { safetyUses } from './safety.ts'
 import { sealingUses } from './sealing.ts'
+import { seasonUses } from './season.ts'
 import { stopgapUses } from './stopgap.ts'
 import { surveyUses } from './survey.ts'
 import type { Use } from './use.ts'
@@ -43,6 +44,7 @@ export function allUses(
     safetyUses,
     racingUses,
     moneyUses,
+    seasonUses,
   ].flatMap((uses) => [...uses(known, system)])
   return [
     ...bySection,

@@ -15,6 +15,8 @@ type TaskId =
   | 'screen-cost'
   | 'roll-cost'
   | 'round-cost'
+  | 'load-cost'
+  | 'haul-cost'
 
 /** A work that has a price, and the machine that does it. */
 type Task = { readonly id: TaskId; readonly can: Capability; readonly time: FigureId }
@@ -28,6 +30,8 @@ const tasksOf = (known: ReadonlySet<string>): readonly Task[] => [
   { id: 'screen-cost', can: 'screen', time: 'screen.time' },
   { id: 'roll-cost', can: 'roll-tires', time: 'roll.time' },
   { id: 'round-cost', can: 'spray', time: 'round.time' },
+  { id: 'load-cost', can: 'load', time: 'deep.loading' },
+  { id: 'haul-cost', can: 'haul', time: 'deep.loading' },
 ]
 
 /** Machines whose hour, and whose fuel, is worked out where nobody states it. */

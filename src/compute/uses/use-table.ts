@@ -12,6 +12,7 @@ import { stonePile } from '../materials/stone-pile.ts'
 import { haul } from '../money/haul.ts'
 import { machineHour } from '../money/machine-hour.ts'
 import { raceDayCost } from '../money/race-day-cost.ts'
+import { evenCost, materialCost, seasonCost, takeOffCost } from '../money/season-cost.ts'
 import { taskCost } from '../money/task-cost.ts'
 import { tractorFuel } from '../money/tractor-fuel.ts'
 import { tractorPower } from '../money/tractor-power.ts'
@@ -40,6 +41,7 @@ import { raceDayClock } from '../racing/race-day-clock.ts'
 import { raceDayWater, raceDayWaterFromStore } from '../racing/race-day-water.ts'
 import { baseCut } from '../repairs/base-cut.ts'
 import { excess } from '../repairs/excess.ts'
+import { graderBooking } from '../repairs/grader-booking.ts'
 import { gritBlend } from '../repairs/grit-blend.ts'
 import { missingDepth, missingDepthUnpriced } from '../repairs/missing-depth.ts'
 import { squareCut } from '../repairs/square-cut.ts'
@@ -148,6 +150,13 @@ export const useTable = {
   'screen-cost': [taskCost],
   'roll-cost': [taskCost],
   'round-cost': [taskCost],
+  'load-cost': [taskCost],
+  'haul-cost': [taskCost],
+  'deep-cost': [takeOffCost],
+  'grit-cost': [materialCost],
+  'even-cost': [evenCost],
+  season: [seasonCost],
+  booking: [graderBooking],
   'harrow-fuel': [tractorFuel],
   'screen-fuel': [tractorFuel],
   'grade-fuel': [tractorFuel],

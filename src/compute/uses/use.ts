@@ -3,17 +3,24 @@ import type { Calculation } from '../calculation.ts'
 import type { CalculationOf, FigureId, UseId } from './ids.ts'
 import type { ReasonId } from './reasons.ts'
 
+type Fixed = { readonly fixed: number; readonly why: string }
+
 /**
  * Where an input of a use comes from: a fact of the facility, another figure, or a number fixed by
  * the use itself.
  */
 export type Binding =
   | { readonly fact: string }
-  | { readonly figure: string }
-  | { readonly fixed: number; readonly why: string }
+  | { readonly figure: string; readonly otherwise?: Fixed }
+  | Fixed
 
 export const fact = (path: FactPath): Binding => ({ fact: path })
 export const figure = (id: FigureId): Binding => ({ figure: id })
+/** A figure, and nothing where it has no value; the worksheet says why nothing is put in. */
+export const figureOr = (id: FigureId, why: ReasonId): Binding => ({
+  figure: id,
+  otherwise: { fixed: 0, why },
+})
 /**
  * A number (SI) that belongs to the question, not to the facility, such as the quarter inch in
  * "what a quarter inch costs".

@@ -2,12 +2,18 @@ import type { Manual } from '../../model/manual.ts'
 import { html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
+import { tableView } from './schedules-view.ts'
 
 const fileName = (where: string): string => where.split('/').at(-1) ?? where
 
-/** Findings, and the list of what nobody has measured with how to measure it. */
+/** What the board is asked for, findings, and the list of what nobody has measured with how to measure it. */
 export function findingsView(manual: Manual, pen: Pen) {
   return {
+    board: manual.board.map((plan) => ({
+      title: plan.title,
+      about: pen.block(plan.about),
+      tables: plan.tables.map((t) => tableView(t, pen)),
+    })),
     list: manual.findings.map((f) => ({
       severity: f.severity,
       word: pen.words.severities[f.severity],

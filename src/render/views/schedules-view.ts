@@ -15,7 +15,7 @@ export type TableView = ReturnType<typeof tableView>
 /** Letters of a date or a name that stays on one line. */
 const shortHead = 24
 
-const tableView = (t: ManualTable, pen: Pen) => ({
+export const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
   title: pen.line(t.title),
   about: t.about === undefined ? undefined : pen.line(t.about),

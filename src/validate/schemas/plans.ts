@@ -107,8 +107,10 @@ const table = z.strictObject({
  * A schedule on pages of its own: a plan of work, a survey or a record, with text, perhaps drawings,
  * and tables.
  */
-const schedule = z.strictObject({
+const shape = z.strictObject({
   id,
+  /** Printed with the findings, on one page for the board, and not among the plans. */
+  for: z.literal('board').optional(),
   title: line,
   about: prose,
   /** Figures and facts without which the schedule says nothing here. */
@@ -118,6 +120,12 @@ const schedule = z.strictObject({
   /** What tables with rows from `work-daily`, `work-days` and `work-left` are made of. */
   work: work.optional(),
   tables: z.array(table).min(1),
+})
+
+/** The page of the findings has no place for drawings. */
+const schedule = shape.refine((s) => s.for === undefined || s.drawings === undefined, {
+  error: 'a plan for the board shows no drawings',
+  path: ['drawings'],
 })
 
 /** The file `content/plans.yaml`. */

@@ -6,6 +6,7 @@ export const symptoms = group('about', 'check', 'cause', 'do', 'stop')
 
 export const findings = group(
   'title',
+  'found',
   'about',
   'do',
   'where',
