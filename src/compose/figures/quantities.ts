@@ -32,10 +32,11 @@ const large = ({
 const without = (
   reason: string,
   words: Words,
-): Pick<NamedQuantity, 'number' | 'unit' | 'text' | 'ok' | 'reason'> => ({
+): Pick<NamedQuantity, 'number' | 'unit' | 'text' | 'si' | 'ok' | 'reason'> => ({
   number: words.figure.notKnown,
   unit: '',
   text: words.figure.notKnown,
+  si: undefined,
   ok: false,
   reason,
 })
@@ -54,7 +55,8 @@ function ofFigure(name: string, { engine, library }: Given): NamedQuantity | und
   }
   if (!figure.value.ok)
     return { ...shared, ...without(figure.value.reason, library.words), estimate: false }
-  return { ...shared, ...large(figure.value), text: figure.value.text, ok: true, reason: '' }
+  const { text, si } = figure.value
+  return { ...shared, ...large(figure.value), text, si, ok: true, reason: '' }
 }
 
 function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefined {
@@ -66,6 +68,7 @@ function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefi
     label: fact.label,
     ...large(formatQuantity(fact.si, fact.kind, locale, 'nearest')),
     text: formatExact(fact.si, fact.kind, locale, 'prose'),
+    si: fact.si,
     ok: true,
     reason: '',
     estimate,

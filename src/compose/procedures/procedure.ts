@@ -48,6 +48,7 @@ const look = (
   measure: here(p.measure, c).map((m) => ({
     do: m.do,
     how: isComplete(m.how, c) ? m.how : undefined,
+    drawing: m.drawing,
   })),
   branches: here(p.branches, c).map((b) => ({
     found: b.found,

@@ -9,6 +9,8 @@ export type NamedQuantity = {
   readonly number: string
   readonly unit: string
   readonly text: string
+  /** In SI, for drawings to scale; undefined where there is no value. */
+  readonly si: number | undefined
   readonly ok: boolean
   readonly reason: string
   readonly estimate: boolean

@@ -81,7 +81,12 @@ export type ManualProcedure = {
   readonly cautions: readonly ManualCaution[]
   /** What the box is read before. */
   readonly before: 'machine' | 'start' | 'self'
-  readonly measure: readonly { readonly do: Text; readonly how: Text | undefined }[]
+  readonly measure: readonly {
+    readonly do: Text
+    readonly how: Text | undefined
+    /** The drawing that shows how, by id in `renderDrawings`. */
+    readonly drawing: string | undefined
+  }[]
   readonly branches: readonly {
     readonly found: Text
     readonly do: Text
@@ -108,6 +113,8 @@ export type ManualProcedure = {
     readonly aims: readonly Text[]
     readonly show: readonly Text[]
     readonly practice: readonly Text[]
+    /** What the questions are about, by id in `renderDrawings`. */
+    readonly drawing?: string | undefined
     readonly questions: readonly {
       readonly ask: Text
       readonly choices: readonly Text[]

@@ -24,6 +24,8 @@ export type Book = {
   readonly drawings: Drawings
   /** Prints a drawing wherever it is asked for. */
   readonly draw: DrawingPrinter
+  /** The same for a column of a page. */
+  readonly drawAside: DrawingPrinter
   /** Prints those of a procedure that stand in no other place, and cites all. */
   readonly drawingsOf: (procedure: string) => DrawingsHere
   /** Drawings printed so far, as the list at the front has them: by their numbers. */
@@ -44,17 +46,21 @@ function printersOf(
   drawings: Drawings,
   manual: Manual,
   words: RenderAssets['words'],
-): Pick<Book, 'draw' | 'drawingsOf' | 'drawn'> {
+): Pick<Book, 'draw' | 'drawAside' | 'drawingsOf' | 'drawn'> {
   const print = createDrawingPrinter(drawings, 'paper')
   const printed = new Set<string>()
   const homes = drawingHomes(manual)
-  const draw: DrawingPrinter = (name) => {
-    if (name !== undefined) printed.add(name)
-    return print(name)
-  }
+  const noting =
+    (printer: DrawingPrinter): DrawingPrinter =>
+    (name) => {
+      if (name !== undefined) printed.add(name)
+      return printer(name)
+    }
+  const draw = noting(print)
   const once = printingOnce(draw)
   return {
     draw,
+    drawAside: noting(createDrawingPrinter(drawings, 'side')),
     drawingsOf: (procedure) => ({
       draw: (name) => {
         const home = homes.get(name ?? '')

@@ -95,7 +95,9 @@ export const backData: Readonly<Record<BackPart['id'], (book: Book) => object>> 
     signals: signalView(pen),
     hazards: hazardsView(manual, pen),
   }),
-  training: ({ manual, pen }) => ({ training: trainingView(manual, pen) }),
+  training: ({ manual, pen, drawAside }) => ({
+    training: trainingView(manual, pen, drawAside),
+  }),
   worksheets: ({ manual, pen }) => ({
     worksheets: manual.worksheets.map((w) => worksheetView(w, pen)),
   }),

@@ -72,8 +72,28 @@ const procedureDrawings = (p: Sourced<Procedure>): Problem[] => [
   ...p.value.methods.flatMap((m, i) =>
     m.steps.flatMap((s, j) => unknownName(p, s.drawing, ['methods', i, 'steps', j, 'drawing'])),
   ),
+  ...p.value.measure.flatMap((m, i) => unknownName(p, m.drawing, ['measure', i, 'drawing'])),
+  ...unknownName(p, p.value.training.drawing, ['training', 'drawing']),
   ...uncited(p),
 ]
+
+/** What is measured first leads to a drawing that some step places. */
+function unplaced(procedures: Library['procedures']): Problem[] {
+  const placed = new Set(
+    procedures.flatMap((p) => p.value.methods.flatMap((m) => m.steps.map((s) => s.drawing))),
+  )
+  return procedures.flatMap(({ tree, path, value }) =>
+    value.measure.flatMap(({ drawing }, i) => {
+      if (drawing === undefined || !names.includes(drawing) || placed.has(drawing)) return []
+      const place = tree.placeOf([...path, 'measure', i, 'drawing'])
+      return [
+        tree.problem(place, 'ref/missing', `no step cites the drawing "${drawing}"`, {
+          hint: `write "drawing: ${drawing}" at the step that it belongs to`,
+        }),
+      ]
+    }),
+  )
+}
 
 /** The words of all drawings, with their labels and numbers. */
 function drawingsInWords(wordsFile: Library['wordsFile']): readonly Problem[] {
@@ -88,6 +108,7 @@ function drawingsInWords(wordsFile: Library['wordsFile']): readonly Problem[] {
 export const checkDrawings = (library: Library): readonly Problem[] => [
   ...drawingsInWords(library.wordsFile),
   ...library.procedures.flatMap(procedureDrawings),
+  ...unplaced(library.procedures),
   ...library.schedules.flatMap((p) =>
     (p.value.drawings ?? []).flatMap((name, i) => unknownName(p, name, ['drawings', i])),
   ),

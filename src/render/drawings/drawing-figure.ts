@@ -1,8 +1,28 @@
 import { escapeHtml, type Html, html } from '../text/html.ts'
 import type { Drawing } from './drawing.ts'
 
-/** Where a drawing is shown: across a page, in a narrow column on paper, on a screen. */
-export type DrawingMedium = 'paper' | 'narrow' | 'screen'
+/**
+ * Where a drawing is shown: across a page, on a page of the field book, in the side column of a
+ * posted sheet, on a screen.
+ */
+export type DrawingMedium = 'paper' | 'column' | 'side' | 'screen'
+
+/**
+ * On a screen. What is laid out for several widths is shown in the widest that fits, by style alone;
+ * another wide drawing is moved sideways on a phone rather than read with a glass.
+ */
+function onScreen(d: Drawing): string {
+  if (d.at !== undefined)
+    return `<div class="on-wide">${d.at('page')}</div><div class="on-narrow">${d.at('side')}</div>`
+  return d.small
+    ? d.svg
+    : `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${d.svg}</div>`
+}
+
+function onPaper(d: Drawing, medium: Exclude<DrawingMedium, 'screen'>): string {
+  if (d.at !== undefined) return d.at(medium === 'paper' ? 'page' : medium)
+  return medium === 'paper' ? d.svg : d.narrow
+}
 
 /**
  * A drawing with its number and caption. On paper the figure is a group, without which the browser
@@ -10,15 +30,11 @@ export type DrawingMedium = 'paper' | 'narrow' | 'screen'
  * role of its own.
  */
 export function drawingFigure(d: Drawing, medium: DrawingMedium): Html {
-  const svg = medium === 'narrow' ? d.narrow : d.svg
-  // On a phone a wide drawing is moved sideways rather than read with a glass.
-  const shown =
-    medium === 'screen' && !d.small
-      ? `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${svg}</div>`
-      : svg
+  const shown = medium === 'screen' ? onScreen(d) : onPaper(d, medium)
   const role = medium === 'screen' ? '' : ' role="group"'
+  const kind = d.at !== undefined ? ' true-size' : d.small ? ' side-size' : ''
   const caption = `<b>${escapeHtml(d.called)}.</b> ${escapeHtml(d.caption)}`
   return html(
-    `<figure class="drawing${d.small ? ' side-size' : ''}"${role}>${shown}<figcaption>${caption}</figcaption></figure>`,
+    `<figure class="drawing${kind}"${role}>${shown}<figcaption>${caption}</figcaption></figure>`,
   )
 }

@@ -3,12 +3,15 @@ import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
 import { line } from '../../validate/schemas/text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import type { DrawingSize } from './sizes.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
 export type Drawing = {
   readonly svg: string
   /** The same for the side column of a posted sheet and the pages of the field book. */
   readonly narrow: string
+  /** Laid out for each width, where it is drawn to be printed at its own size. */
+  readonly at: ((size: DrawingSize) => string) | undefined
   /** The same in every form of every manual; never given to another drawing. */
   readonly number: number
   /** How it is cited, such as "Drawing 12". */
@@ -39,6 +42,8 @@ type DrawingContext<L = unknown> = {
   readonly words: L
   /** A quantity as printed; empty when it is not known, so that its label is left out. */
   readonly q: (name: string) => string
+  /** The same in SI, for what is drawn to scale; undefined when it is not known. */
+  readonly si: (name: string) => number | undefined
   /** What the drawing says to those who do not see it. */
   readonly alt: string
 }
@@ -55,7 +60,9 @@ type Spec<N extends string, L> = {
   /** Made to be read across a page, not in the side column of a posted sheet. */
   readonly wide?: boolean
   /** As SVG; empty where this facility has nothing to show. */
-  readonly draw: (context: DrawingContext<L>) => string
+  readonly draw: (context: DrawingContext<L>, size: DrawingSize) => string
+  /** `draw` lays it out for each width, one unit a point as printed. */
+  readonly sized?: true
   /** For narrow places, where it cannot simply be made smaller. */
   readonly drawNarrow?: (context: DrawingContext<L>) => string
   /** What it shows, in words: every reading, measure and sign, in the order in which they are met. */
@@ -77,7 +84,7 @@ export const drawingWords = z.strictObject({ number: z.int().min(1), title: line
 
 /** All of one drawing: what it is called, what it needs, how it is drawn, what it says in words. */
 export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): DeclaredDrawing<N> {
-  const { name, needs, draw, drawNarrow, numbers } = spec
+  const { name, needs, draw, drawNarrow, numbers, sized } = spec
   const wide = spec.wide === true
   return {
     name,
@@ -88,17 +95,19 @@ export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): Dec
         const found = manual.quantities[quantity]
         return found?.ok ? found.text : ''
       }
+      const si = (quantity: string): number | undefined => manual.quantities[quantity]?.si
       if (needs !== undefined && q(needs) === '') return undefined
       const { number, title, caption } = drawingWords.parse(words.drawings[name])
       const own = spec.labels.schema.parse(words.labels[spec.labels.group])
       const called = fill(words.drawing.number, { number: String(number) })
       // The caption is read out beside it, and so is not repeated.
-      const alt = `${called}: ${title}. ${numbers({ manual, words: own, q, alt: '' })}`
-      const context = { manual, words: own, q, alt }
-      const svg = draw(context)
+      const alt = `${called}: ${title}. ${numbers({ manual, words: own, q, si, alt: '' })}`
+      const context = { manual, words: own, q, si, alt }
+      const svg = draw(context, 'page')
       if (svg === '') return undefined
       const narrow = drawNarrow?.(context) ?? svg
-      return { svg, narrow, number, called, title, alt, caption, small: !wide }
+      const at = sized ? (size: DrawingSize) => draw(context, size) : undefined
+      return { svg, narrow, at, number, called, title, alt, caption, small: !wide && !sized }
     },
   }
 }

@@ -14,6 +14,8 @@ import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
 import { rolling } from './rolling.ts'
 import { sections } from './sections/sections.ts'
+import { hoofPrints, hoofPrintsMixed } from './skills/prints/hoof-prints.ts'
+import { squeeze } from './skills/squeeze.ts'
 import { washout } from './washout/washout.ts'
 import { waterPass } from './water-pass.ts'
 
@@ -35,6 +37,9 @@ export const allDrawings = [
   raceInterval,
   drying,
   ...passPatterns,
+  hoofPrints,
+  hoofPrintsMixed,
+  squeeze,
 ] as const
 
 export type DrawingName = (typeof allDrawings)[number]['name']

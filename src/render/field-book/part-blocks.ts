@@ -15,7 +15,7 @@ type PlanPart = Extract<FieldBookPart, { kind: 'plan' }>
 
 /** The tables of a plan, each with what stands over it; its own words come first. */
 function planBlocks({ plan }: PlanPart, { pen, drawings, title, named }: Setter): readonly Block[] {
-  const view = scheduleView(plan, pen, createDrawingPrinter(drawings, 'narrow'))
+  const view = scheduleView(plan, pen, createDrawingPrinter(drawings, 'column'))
   return [
     ...view.drawings.filter((d) => d.toString() !== '').map((drawing) => block({ drawing })),
     ...view.tables.map((table, i) => {
@@ -49,7 +49,7 @@ export function partBlocks(part: FieldBookPart, setter: Setter): readonly Block[
     case 'chapter':
       return [block({ prose: pen.block(part.chapter.text) })]
     case 'drawing': {
-      const drawing = createDrawingPrinter(drawings, 'narrow')(part.drawing)
+      const drawing = createDrawingPrinter(drawings, 'column')(part.drawing)
       return drawing.toString() === '' ? [] : [block({ drawing })]
     }
     case 'cautions':

@@ -60,7 +60,7 @@ function lookBlock(part: ProcedurePart, { pen, placeOf }: Setter): readonly Bloc
 }
 
 const drawingBlock = ({ procedure }: ProcedurePart, { drawings }: Setter): Block[] => {
-  const drawing = createDrawingPrinter(drawings, 'narrow')(procedure.sheet.drawing)
+  const drawing = createDrawingPrinter(drawings, 'column')(procedure.sheet.drawing)
   return drawing.toString() === '' ? [] : [block({ drawing })]
 }
 

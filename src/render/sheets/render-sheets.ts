@@ -94,7 +94,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     box: cautionBox(p, pen),
     figures: s.calls ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
     layouts,
-    beside: drawing ? drawingFigure(drawing, 'narrow') : html(''),
+    beside: drawing ? drawingFigure(drawing, 'side') : html(''),
     below: drawing ? drawingFigure(drawing, 'paper') : html(''),
     done: s.done.map(pen.line),
     stop: s.stop.map(pen.line),

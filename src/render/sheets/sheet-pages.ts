@@ -73,6 +73,9 @@ export function sheetLayouts(sheet: ManualSheet): readonly SheetLayout[] {
   )
   const layouts: SheetLayout[] = [
     { name: 'beside', pages: [{ ...whole, side: true }] },
+    ...(sheet.drawing === undefined
+      ? []
+      : [{ name: 'whole drawn', pages: [{ ...whole, side: false, drawn: true }] }]),
     { name: 'whole', pages: [{ ...whole, side: false }] },
     ...[[groups], ways, half].flatMap((pages) =>
       [true, false].map((drawn) => ({

@@ -104,9 +104,13 @@ function tables(p: ManualProcedure, pen: Pen, methodHref: (method: string) => st
   }
 }
 
-const measureView = (p: ManualProcedure, pen: Pen): ProcedureView['measure'] =>
+const measureView = (
+  p: ManualProcedure,
+  pen: Pen,
+  cite: DrawingsHere['cite'],
+): ProcedureView['measure'] =>
   p.measure.map((m) => ({
-    do: pen.line(m.do),
+    do: html(`${pen.line(m.do)} ${cite(m.drawing)}`.trimEnd()),
     how: m.how === undefined ? html('') : pen.line(m.how),
     hasHow: m.how !== undefined,
   }))
@@ -130,7 +134,7 @@ export const procedureView = (
   facts: factRows(p, pen),
   drawing: drawings.draw(p.sheet.drawing),
   notes: p.notes.map(pen.block),
-  measure: measureView(p, pen),
+  measure: measureView(p, pen, drawings.cite),
   ...tables(p, pen, methodHref),
   box: cautionBox(p, pen),
   methods: methodViews(p, pen, drawings),

@@ -1,8 +1,9 @@
 import type { Manual } from '../../model/manual.ts'
+import type { DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 
 /** Training, procedure by procedure. */
-export function trainingView(manual: Manual, pen: Pen) {
+export function trainingView(manual: Manual, pen: Pen, draw: DrawingPrinter) {
   const letters = pen.words.training.letters.split(' ')
   return manual.procedures.map(({ id, title, training }) => ({
     id,
@@ -11,6 +12,7 @@ export function trainingView(manual: Manual, pen: Pen) {
     aims: training.aims.map(pen.line),
     show: training.show.map(pen.line),
     practice: training.practice.map(pen.line),
+    drawing: draw(training.drawing),
     questions: training.questions.map((q) => ({
       ask: pen.line(q.ask),
       choices: q.choices.map((c, i) => ({ letter: letters[i] ?? '', text: pen.line(c) })),

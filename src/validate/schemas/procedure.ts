@@ -105,7 +105,15 @@ export const procedure = z.strictObject({
   cautions: z.array(id).min(1).max(5),
   /** What to look at or measure before starting. */
   measure: z
-    .array(z.strictObject({ do: line, how: line.optional(), when: when.optional() }))
+    .array(
+      z.strictObject({
+        do: line,
+        how: line.optional(),
+        /** Drawing that shows how, by id. */
+        drawing: id.optional(),
+        when: when.optional(),
+      }),
+    )
     .min(1),
   branches: z.array(branch).optional(),
   methods: z.array(method).min(1),
@@ -142,6 +150,8 @@ export const procedure = z.strictObject({
     aims: z.array(sentence).min(1),
     show: z.array(sentence).min(1),
     practice: z.array(sentence).min(1),
+    /** What a learner looks at to answer the questions. */
+    drawing: id.optional(),
     questions: z.array(question).min(2),
   }),
 })

@@ -114,3 +114,17 @@ it('knows no drawing that content names by a slip, and says which was meant', as
     /plans\.yaml:\d+ there is no drawing "countdwn"; did you mean "countdown"\?$/,
   )
 })
+
+it('knows what is measured first leads to, and that some step places it', async () => {
+  const naming = (drawing: string) =>
+    problems(words, (library) => ({
+      ...library,
+      procedures: library.procedures.map((p) => ({
+        ...p,
+        value: { ...p.value, measure: p.value.measure.map((m) => ({ ...m, drawing })) },
+      })),
+    }))
+  expect((await naming('washuot'))[0]).toContain('there is no drawing "washuot"')
+  expect((await naming('heat-index'))[0]).toContain('no step cites the drawing "heat-index"')
+  expect(await naming('plan')).toEqual([])
+})

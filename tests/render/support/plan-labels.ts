@@ -8,6 +8,7 @@ export const contextOf = (manual: Manual, words: Words): OvalContext => ({
   manual,
   words: wording.schema.parse(words.labels['plan']),
   q: (name) => manual.quantities[name]?.text ?? '',
+  si: (name) => manual.quantities[name]?.si,
   alt: 'plan',
 })
 

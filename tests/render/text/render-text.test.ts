@@ -12,6 +12,7 @@ const quantity = (
   number: text,
   unit: '',
   text,
+  si: undefined,
   ok: true,
   reason: '',
   estimate: false,

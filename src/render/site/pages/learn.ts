@@ -1,8 +1,11 @@
+import { createDrawingPrinter } from '../../views/drawing-places.ts'
 import { trainingView } from '../../views/training-view.ts'
 import type { SitePage } from '../page.ts'
 
 export const learn: SitePage = {
   id: 'learn',
   words: ['menu', 'link', 'about'],
-  data: ({ manual, pen }) => ({ training: trainingView(manual, pen) }),
+  data: ({ manual, pen, drawings }) => ({
+    training: trainingView(manual, pen, createDrawingPrinter(drawings, 'screen')),
+  }),
 }
