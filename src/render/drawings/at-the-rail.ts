@@ -1,11 +1,8 @@
 import { entries } from '../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from './drawing.ts'
-import { arrow, dashed, dimension, hatch, line, path, stipple, svg, text } from './svg.ts'
+import { arrow, dashed, hatch, line, path, stipple, svg, text } from './svg.ts'
 
-const wording = labels(
-  'at-the-rail',
-  entries('rail', 'outside', 'lump', 'up', 'thin', 'ridge', 'water'),
-)
+const wording = labels('at-the-rail', entries('rail', 'outside', 'lump', 'up', 'thin'))
 type Context = ContextFor<typeof wording>
 
 const width = 400
@@ -55,35 +52,6 @@ function drawPullback(context: Context): string {
   )
 }
 
-function drawRidge(context: Context): string {
-  const { words, q, alt } = context
-  const top = y0 - 30
-  const reach = left + ((y0 - top) / rise) * (right - left)
-  const height = q('ridge.taken')
-  const waterAt = (left + 22 + reach) / 2
-  return svg(
-    width,
-    226,
-    alt,
-    [
-      ground(context),
-      path(
-        `M${left} ${y0}L${left + 5} ${top}Q${left + 14} ${top - 4} ${left + 22} ${top + 12}L${left + 34} ${yAt(left + 34)}`,
-        'bold',
-      ),
-      line([left + 12, top - 2], [left + 34, 44], 'thin'),
-      text([left + 22, 36], `${words.ridge} ${height}`, 'start', size),
-      path(`M${left + 17} ${top + 3}H${reach}`, 'line'),
-      ...[0, 1, 2].map((i) => path(`M${left + 44 + i * 34} ${top + 9}h20`, 'thin')),
-      line([waterAt, top + 6], [waterAt + 14, 76], 'thin'),
-      text([waterAt - 6, 68], words.water, 'start', size),
-      dimension([left, y0 + 34], [reach, y0 + 34]),
-      line([reach, top], [reach, y0 + 38], 'thin', dashed),
-      text([(left + reach) / 2, y0 + 54], q('ridge.dam-width'), 'middle', size),
-    ].join(''),
-  )
-}
-
 /** Words with a number where it is known. */
 const told = (said: string, number: string): string => (number === '' ? said : `${said}: ${number}`)
 
@@ -93,13 +61,4 @@ export const pullback = declareDrawing({
   labels: wording,
   draw: drawPullback,
   numbers: ({ words, q }) => [told(words.lump, q('creep.volume')), words.up, words.thin].join('; '),
-})
-
-/** Water that stands behind a ridge, level with its top. */
-export const ridge = declareDrawing({
-  name: 'ridge',
-  labels: wording,
-  draw: drawRidge,
-  numbers: ({ words, q }) =>
-    [told(words.ridge, q('ridge.taken')), told(words.water, q('ridge.dam-width'))].join('; '),
 })

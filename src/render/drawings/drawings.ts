@@ -1,6 +1,6 @@
 import type { Manual } from '../../model/manual.ts'
 import type { Words } from '../../validate/schemas/words.ts'
-import { pullback, ridge } from './at-the-rail.ts'
+import { pullback } from './at-the-rail.ts'
 import { countdown } from './charts/countdown.ts'
 import { drying } from './charts/drying.ts'
 import { heatIndex } from './charts/heat-index.ts'
@@ -14,8 +14,17 @@ import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes.ts'
 import { rolling } from './rolling.ts'
 import { sections } from './sections/sections.ts'
+import { cupTest } from './skills/cups.ts'
+import { noRide } from './skills/no-ride.ts'
+import { openSteps } from './skills/open-steps.ts'
 import { hoofPrints, hoofPrintsMixed } from './skills/prints/hoof-prints.ts'
+import { pylonLine } from './skills/pylons.ts'
+import { ridge } from './skills/ridge.ts'
+import { hitchSignals } from './skills/signals.ts'
+import { squaredEdge } from './skills/squared-edge.ts'
 import { squeeze } from './skills/squeeze.ts'
+import { straightedge } from './skills/straightedge.ts'
+import { toothDepth } from './skills/teeth.ts'
 import { washout } from './washout/washout.ts'
 import { waterPass } from './water-pass.ts'
 
@@ -40,6 +49,14 @@ export const allDrawings = [
   hoofPrints,
   hoofPrintsMixed,
   squeeze,
+  toothDepth,
+  hitchSignals,
+  openSteps,
+  straightedge,
+  squaredEdge,
+  noRide,
+  pylonLine,
+  cupTest,
 ] as const
 
 export type DrawingName = (typeof allDrawings)[number]['name']

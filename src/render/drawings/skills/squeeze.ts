@@ -105,7 +105,7 @@ function draw({ words, alt }: Context, size: DrawingSize): string {
     // The right one is framed, which a copier keeps.
     picture: ([x, y]) =>
       (name === 'good'
-        ? slab([x - 4, y - 1], picture[0] + 8, picture[1] + 1, { pen: 1.4 }, 3)
+        ? slab([x - 3, y - 1], picture[0] + 3, picture[1] + 1, { pen: 1.4 }, 3)
         : '') + placed(middle([x, y]), inHand[name](), scale),
     name: words[name],
     says: words[`${name}Shows`],
