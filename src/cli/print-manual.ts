@@ -171,21 +171,36 @@ async function dividerFiles({ press, manual, assets, about }: Printing): Promise
   return [{ path: 'dividers.pdf', data }]
 }
 
-/** The leaves to exchange since another revision, and how many they are. */
+/**
+ * The leaves to exchange since another revision, and how many they are.
+ * @param laid Pages of the binder in color, by which revisions are compared.
+ */
 async function replacementFiles(
   { press, manual, assets, about }: Printing,
-  binder: Binder,
-  printed: BinderPrint,
+  { rendered: binder, printed }: { readonly rendered: Binder; readonly printed: BinderPrint },
+  laid: BinderPrint['laid'],
   before: BinderRevision | undefined,
 ): Promise<{ readonly files: readonly OutputFile[]; readonly toExchange: number }> {
   if (!before) return { files: [], toExchange: 0 }
-  const { takeOut, putIn } = compareBinders(before.pages, printed.laid, binder.sides)
+  const { takeOut, putIn } = compareBinders(before.pages, laid, binder.sides)
   if (putIn.length + takeOut.length === 0) return { files: [], toExchange: 0 }
   const [out, into] = [takeOut.map(leafName), putIn.map(leafName)]
   const list = renderReplacementList(manual, assets, before, out, into)
   const titled = about(assets.words.binder.replacement, 'replacement')
   const data = await printReplacement(press, { binder, printed, putIn, list, about: titled })
   return { files: [{ path: 'replacement-pages.pdf', data }], toExchange: putIn.length }
+}
+
+/** The binder in black, where the facility prints it so; numbers and pages are those of color. */
+async function blackBinder(
+  { press, manual, assets, about, tell }: Printing,
+  last: BinderMemory,
+): Promise<{ readonly rendered: Binder; readonly printed: BinderPrint } | undefined> {
+  if (manual.facility.binder.ink !== 'black') return undefined
+  const rendered = renderBinder(manual, assets, 'black')
+  const titled = about(assets.words.binder.subject, 'binder-black')
+  const printed = await printBinder(press, { binder: rendered, about: titled, last }, tell)
+  return { rendered, printed }
 }
 
 async function printDocuments(
@@ -205,11 +220,18 @@ async function printDocuments(
     dividerFiles(printing),
     sheetFiles(printing, posted),
   ])
-  const replacement = await replacementFiles(printing, rendered, binder, before)
+  const black = await blackBinder(printing, binder.memory)
+  const replacement = await replacementFiles(
+    printing,
+    black ?? { rendered, printed: binder },
+    binder.laid,
+    before,
+  )
   const pages = binder.laid.map(({ label, print }) => ({ label, print }))
   return {
     files: [
       { path: 'binder.pdf', data: binder.bytes },
+      ...(black ? [{ path: 'binder-black.pdf', data: black.printed.bytes }] : []),
       ...[replacement.files, forms, cards, fieldBook.files, dividers, sheets.files].flat(),
     ],
     binderPages: binder.laid.length,

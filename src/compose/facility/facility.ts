@@ -42,6 +42,7 @@ export function composeFacility({
       sides: file.binder?.sides ?? 2,
       sections: file.binder?.sections ?? 'next',
       dividers: file.binder?.dividers ?? 'none',
+      ink: file.binder?.ink ?? 'color',
     },
     sheetPapers: file.sheets?.papers ?? usualSheetPapers(file.paper),
     material: file.cushion.material,

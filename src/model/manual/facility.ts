@@ -1,5 +1,6 @@
 import type { Capability } from '../capability.ts'
 import type { Provenance } from '../figure.ts'
+import type { Ink } from '../ink.ts'
 import type { Material } from '../oval-choices.ts'
 import type { DividerKind, Paper, SheetPaper } from '../papers.ts'
 import type { UnitSystem } from '../quantity/kinds.ts'
@@ -17,6 +18,8 @@ export type ManualFacility = {
     readonly sides: 1 | 2
     readonly sections: 'right-hand' | 'next'
     readonly dividers: DividerKind
+    /** In which ink its pages go to paper; in black they are printed beside those in color. */
+    readonly ink: Ink
   }
   /** Papers on which each posted sheet is printed; the first is the one that the site links to. */
   readonly sheetPapers: readonly SheetPaper[]

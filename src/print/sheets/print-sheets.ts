@@ -1,4 +1,5 @@
 import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
+import { type Ink, inks } from '../../model/ink.ts'
 import { leastCapitals, type SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheets } from '../../render/sheets/render-sheets.ts'
@@ -10,11 +11,6 @@ import { openDocument } from '../pdf/documents.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Press } from '../press/press.ts'
 import { capitalsOf, fitSheet } from './fit-sheet.ts'
-
-/** Black spares ink and a copier's guesses at colours. */
-const inks = ['color', 'black'] as const
-
-type Ink = (typeof inks)[number]
 
 export type SheetFile = {
   readonly paper: SheetPaper

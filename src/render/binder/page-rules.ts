@@ -1,3 +1,4 @@
+import type { Ink } from '../../model/ink.ts'
 import { mmOfInch, type Paper, paperLengths, paperSize } from '../../model/papers.ts'
 import {
   type Edge,
@@ -34,6 +35,7 @@ export type PartPages = {
   readonly paper: Paper
   readonly sides: Sides
   readonly foot: string
+  readonly ink: Ink
   /**
    * Stands before the page number, as in `3-2`, and on the tab; the front has roman numbers and no
    * tab.
@@ -81,7 +83,7 @@ const edgeOf = (p: PartPages, hand: Hand): Edge => ({
   hand,
   height: textArea(p.paper).height,
   titles: p.titles,
-  color: '#5c4a3a',
+  color: p.ink === 'black' ? '#000' : '#5c4a3a',
 })
 
 /** What stands along the outer edge; nothing stands along the other. */

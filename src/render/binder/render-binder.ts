@@ -1,3 +1,4 @@
+import type { Ink } from '../../model/ink.ts'
 import type { Manual } from '../../model/manual.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
@@ -82,6 +83,10 @@ function writtenParts(book: Book, templates: Templates): readonly WrittenPart[] 
   return [front, ...written, ...back]
 }
 
+/** The style of what is printed in black, for a document that is nothing else. */
+const blackStyle = (assets: RenderAssets): string =>
+  stylesOf(assets, 'black').replaceAll('.black', ':root')
+
 /** Style of a part: page rules by the side on which it begins, and which page is whose. */
 function partCss(part: WrittenPart, pages: PartPages, style: string): BinderPart['css'] {
   const css = (first: Hand): string =>
@@ -99,20 +104,23 @@ function partCss(part: WrittenPart, pages: PartPages, style: string): BinderPart
  * exchanged one by one.
  * @throws RangeError when something leads to a place that the binder does not have.
  */
-export function renderBinder(manual: Manual, assets: RenderAssets): Binder {
+export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'color'): Binder {
   const { words } = assets
   const { paper, name, revision, binder } = manual.facility
   const { sides, sections, dividers } = binder
   const blank = words.binder.blank
   const book = openBook(manual, words)
   const templates = createTemplates(assets.templates)
-  const style = stylesOf(assets, 'shared', 'emergency', 'binder')
+  const style = [
+    stylesOf(assets, 'shared', 'emergency', 'binder'),
+    ...(ink === 'black' ? [blackStyle(assets)] : []),
+  ].join('\n')
   const divided = dividers === 'leaves' ? dividedParts(manual, words) : []
   const foot = `${name} · ${words.binder.revision} ${revision} · ${manual.date}`
   const titles = [...manual.sections, ...book.back].map((part) => part.title)
   const parts = writtenParts(book, templates).map((part): BinderPart => {
     const { id, number, named } = part
-    const pages: PartPages = { paper, sides, foot, number, titles, pages: named, blank }
+    const pages: PartPages = { paper, sides, foot, ink, number, titles, pages: named, blank }
     const isSection = manual.sections.some((s) => s.id === id)
     const divider = isSection ? undefined : divided.find((d) => d.number === number)
     return {

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { inks } from '../../model/ink.ts'
 import { materials } from '../../model/oval-choices.ts'
 import { binderPapers, dividerKinds, sheetPapers } from '../../model/papers.ts'
 import { entriesUnder } from '../imports/imports.ts'
@@ -57,14 +58,15 @@ export const facility = z.strictObject({
   'as-of': date.optional(),
   revision: z.union([z.string(), z.int()]).transform(String).optional(),
   /**
-   * How the binder is printed: on one side of the leaf or both, what a section begins on, and
-   * dividers before sections.
+   * How the binder is printed: on one side of the leaf or both, what a section begins on, dividers
+   * before sections, and whether it is wanted in black too.
    */
   binder: z
     .strictObject({
       sides: z.union([z.literal(1), z.literal(2)]).optional(),
       sections: z.enum(['right-hand', 'next']).optional(),
       dividers: z.enum(dividerKinds).optional(),
+      ink: z.enum(inks).optional(),
     })
     .optional(),
   /** Papers for the posted sheets. */

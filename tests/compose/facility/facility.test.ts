@@ -35,16 +35,22 @@ describe('the head of a manual', () => {
     ])
   })
 
-  it('prints on both sides, without dividers, unless the facility asks for something else', async () => {
+  it('prints on both sides, without dividers, in color, unless the facility asks for something else', async () => {
     expect((await headOf(halfMile)).binder).toEqual({
       sides: 2,
       sections: 'next',
       dividers: 'none',
+      ink: 'color',
     })
     const own = await headOf(
-      `${halfMile}binder: { sides: 1, sections: right-hand, dividers: leaves }\n`,
+      `${halfMile}binder: { sides: 1, sections: right-hand, dividers: leaves, ink: black }\n`,
     )
-    expect(own.binder).toEqual({ sides: 1, sections: 'right-hand', dividers: 'leaves' })
+    expect(own.binder).toEqual({
+      sides: 1,
+      sections: 'right-hand',
+      dividers: 'leaves',
+      ink: 'black',
+    })
   })
 
   it('has the address of its site without a slash at the end, and none where none is given', async () => {
