@@ -97,7 +97,7 @@ function resultsIn({ kind, formulaUnit }: OutputSpec, value: number, locale: Loc
   return texts.map((text) => formulaTex(quantityFormula(text)))
 }
 
-/** A result before rounding: five significant digits in the unit of its kind. */
+/** A result before rounding: four significant digits in the unit of its kind. */
 function exactText(si: number, kind: Parameters<typeof styleOf>[0], locale: Locale): string {
   const style = styleOf(kind, locale.system)
   if (style.form === 'money' || style.form === 'clock' || style.form === 'date')

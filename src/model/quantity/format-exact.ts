@@ -11,9 +11,9 @@ import type { KindName } from './kinds.ts'
 import { moneyText, significantText } from './number-text.ts'
 
 /** Significant digits. */
-const [forSums, forReading] = [5, 3]
+const [forSums, forReading] = [4, 3]
 
-/** The number of a quantity in a unit with up to five significant digits, never as 1e-7. */
+/** The number of a quantity in a unit with up to four significant digits, never as 1e-7. */
 export const exactNumber = (si: number, unit: string, digits = forSums): string =>
   significantText(toUnit(si, unit), digits)
 
@@ -23,7 +23,7 @@ const exactMoney = (value: number, unit: string, locale: Locale): string =>
 
 /**
  * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing,
- * else with five significant digits, so that a reader who works the sum again gets the same answer.
+ * else with four significant digits, so that a reader who works the sum again gets the same answer.
  * @param use In prose three digits are enough.
  */
 export function formatExact(

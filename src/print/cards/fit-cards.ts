@@ -1,10 +1,10 @@
 import type { BrowserPage } from '../page/open-page.ts'
 
 /**
- * Scales of the type that are tried, the largest first. At the smallest, type is still as large as
- * in a pocket diary.
+ * Scales of the type that are tried, the largest first. At the smallest, nothing on a card is
+ * smaller than 8 pt.
  */
-const scales = [1.3, 1.25, 1.2, 1.15, 1.1, 1.05, 1, 0.95, 0.9, 0.85] as const
+const scales = [1.6, 1.5, 1.45, 1.4, 1.35, 1.3, 1.25, 1.2, 1.15, 1.1, 1.05, 1] as const
 
 /**
  * Sets every card in the largest type at which all of it fits; where nothing does, the last

@@ -14,6 +14,26 @@ import { cutMarks } from './cut-marks.ts'
 const across = 2
 const perPage = across * across
 
+type CardView = ReturnType<typeof cardView>
+
+/** A side of a card in its place on the page; a place may be empty. */
+type Cell = { readonly front?: CardView; readonly back?: CardView }
+
+/**
+ * Two pages for every four cards, their fronts and their backs. Turned on the long edge, a leaf has
+ * each back behind its front: left and right change places.
+ */
+function pagesOf(cards: readonly CardView[]): readonly (readonly Cell[])[] {
+  return Array.from({ length: Math.ceil(cards.length / perPage) }, (_, i) => {
+    const own = cards.slice(i * perPage, (i + 1) * perPage)
+    const backs = Array.from({ length: perPage }, (_, at): Cell => {
+      const card = own[at - (at % across) + (across - 1 - (at % across))]
+      return card && (card.hasReckoner || card.hasPhones) ? { back: card } : {}
+    })
+    return [own.map((card): Cell => ({ front: card })), backs]
+  }).flat()
+}
+
 function cardView(card: ManualCard, pen: Pen) {
   return {
     id: card.id,
@@ -29,8 +49,8 @@ function cardView(card: ManualCard, pen: Pen) {
 }
 
 /**
- * The pocket cards, four to a page of the facility's paper with cut marks: `css` and `body` of one
- * document. A section `.card-page` is exactly one page; every `.card` has a fixed size, and the
+ * The pocket cards, four to a leaf of the facility's paper with cut marks, numbers and hazards on the
+ * front, tables and telephone numbers on the back: `css` and `body` of one document. A section `.card-page` is exactly one page; every `.card` has a fixed size, and the
  * printer finds the largest type (`--scale`) at which all of it fits. Without cards the body is
  * empty.
  */
@@ -46,9 +66,6 @@ export function renderCards(
   const page = paperSize(paper)
   const { card } = binderStock(paper)
   const cards = manual.cards.map((c) => cardView(c, pen))
-  const pages = Array.from({ length: Math.ceil(cards.length / perPage) }, (_, i) =>
-    cards.slice(i * perPage, (i + 1) * perPage),
-  )
   const size = `@page{size:${page[0]}mm ${page[1]}mm;margin:0}.card-page{width:${page[0]}mm;height:${page[1]}mm;grid-template:repeat(${across},${card[1]}mm)/repeat(${across},${card[0]}mm)}.card{width:${card[0]}mm;height:${card[1]}mm}`
   const { number, radio } = manual.emergency
   const data = {
@@ -57,7 +74,7 @@ export function renderCards(
     date: manual.date,
     emergency: { number, radio },
     marks: cutMarks(page, card, across),
-    pages,
+    pages: pagesOf(cards),
   }
   return {
     css: `${size}\n${stylesOf(assets, 'shared', 'cards')}`,

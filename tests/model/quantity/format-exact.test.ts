@@ -9,7 +9,7 @@ describe('formatExact', () => {
     expect(formatExact(0.03175, 'depth', us)).toBe('1 1/4 in')
   })
 
-  it('gives five digits where rounding would change a sum', () => {
+  it('gives four digits where rounding would change a sum', () => {
     expect(formatExact(0.0333, 'depth', us)).toBe('1.311 in')
   })
 })

@@ -19,11 +19,11 @@ async function sixCards() {
 const onA4 = () => changedSmallManual((text) => text.replace('paper: letter', 'paper: a4'))
 
 describe('pocket cards', () => {
-  it('stand four to a page at most, each once and in order, with marks to cut along', async () => {
+  it('stand four to a leaf at most, each once and in order, with marks to cut along on both sides', async () => {
     const { manual, words } = await sixCards()
     const { body } = renderCards(manual, await assetsFor(words, 'linked'))
     const pages = pagesOf(body)
-    expect(pages).toHaveLength(Math.ceil(manual.cards.length / 4))
+    expect(pages).toHaveLength(2 * Math.ceil(manual.cards.length / 4))
     for (const p of pages) {
       expect(count(p, '<article class="card"')).toBeLessThanOrEqual(4)
       expect(count(p, '<svg class="cut-marks"')).toBe(1)
@@ -37,7 +37,7 @@ describe('pocket cards', () => {
   it('bear revision and date, and every number and caution of the card', async () => {
     const { manual, words } = await sixCards()
     const { body } = renderCards(manual, await assetsFor(words, 'linked'))
-    const cards = body.split('<article ').slice(1)
+    const cards = body.split('<article class="card"').slice(1)
     for (const [i, card] of manual.cards.entries()) {
       expect(cards[i], card.id).toContain(
         `${words.sheet['revision']} ${manual.facility.revision} · ${manual.date}`,
@@ -47,7 +47,8 @@ describe('pocket cards', () => {
       expect(count(cards[i] ?? '', 'is-estimate'), card.id).toBe(
         card.figures.filter((f) => manual.quantities[f.name]?.estimate).length,
       )
-      for (const p of card.phones) expect(cards[i], card.id).toContain(p.phone)
+      const back = body.split(`id="card-${card.id}-back"`)[1] ?? ''
+      for (const p of card.phones) expect(back, card.id).toContain(p.phone)
     }
   })
 
@@ -94,5 +95,25 @@ describe('a facility without cards', () => {
     expect(
       renderCards({ ...manual, cards: [] }, await assetsFor(words, 'linked')).body.trim(),
     ).toBe('')
+  })
+})
+
+describe('backs of cards', () => {
+  it('lie behind their fronts when the leaf is turned on its long edge', async () => {
+    const { manual, words } = await sixCards()
+    const cards = manual.cards.map((c, i) => ({
+      ...c,
+      phones: i === 4 ? [] : [{ role: 'r', roleTitle: 'R', name: 'N', phone: '555', note: '' }],
+      reckoner: undefined,
+    }))
+    const { body } = renderCards({ ...manual, cards }, await assetsFor(words, 'linked'))
+    const cells = pagesOf(body).map((page) =>
+      [...page.matchAll(/<article class="card[^"]*" id="card-([^"]*)"|<div><\/div>/g)].map(
+        (m) => m[1] ?? '',
+      ),
+    )
+    const [a, b, c, d, , f] = cards.map((card) => `${card.id}-back`)
+    expect(cells[1]).toEqual([b, a, d, c])
+    expect(cells[3]).toEqual([f, '', '', ''])
   })
 })
