@@ -2,59 +2,48 @@ import type { Engine } from '../../compute/engine/engine.ts'
 import type { PassPattern } from '../../model/manual/charts.ts'
 import type { ComposeContext } from '../context.ts'
 
-/** Works that cover the whole width, with the width and overlap of the machine behind each. */
+/** Works that are driven strip by strip, with the machine behind each. */
 const covering = [
-  { figure: 'grade', width: 'gear.grade.width', overlap: 'gear.grade.overlap', from: 'rail' },
-  { figure: 'harrow', width: 'gear.harrow.width', overlap: 'gear.harrow.overlap', from: 'rail' },
-  { figure: 'screen', width: 'gear.screen.width', overlap: 'gear.screen.overlap', from: 'rail' },
-  {
-    figure: 'drum',
-    width: 'gear.roll-drum.width',
-    overlap: 'gear.roll-drum.overlap',
-    from: 'rail',
-  },
-  {
-    figure: 'condition',
-    width: 'gear.condition.width',
-    overlap: 'gear.condition.overlap',
-    from: 'rail',
-  },
+  { figure: 'grade', gear: 'gear.grade', from: 'rail' },
+  { figure: 'grade-band', gear: 'gear.draw', from: 'rail', band: 'practice.grade.band' },
+  { figure: 'harrow', gear: 'gear.harrow', from: 'rail' },
+  { figure: 'screen', gear: 'gear.screen', from: 'rail' },
+  { figure: 'drum', gear: 'gear.roll-drum', from: 'rail' },
+  { figure: 'condition', gear: 'gear.condition', from: 'rail' },
   // Water goes from the outside toward the rail; all else outward.
-  {
-    figure: 'spray',
-    width: 'gear.spray.spray-width',
-    overlap: 'gear.spray.overlap',
-    from: 'outside',
-  },
+  { figure: 'spray', gear: 'gear.spray', from: 'outside' },
 ] as const
 
-function patternOf(
-  { figure, width, overlap, from }: (typeof covering)[number],
-  engine: Engine,
-): PassPattern | undefined {
+type Work = (typeof covering)[number]
+
+function patternOf(work: Work, engine: Engine): PassPattern | undefined {
+  const { figure, gear, from } = work
   const worked = engine.siOfAll({
     strips: `${figure}.strips`,
+    laps: `${figure}.laps`,
     effective: `${figure}.effective`,
   })
   if (!worked) return undefined
-  const kept = engine.si(overlap) ?? 0
-  const covers = worked.effective + kept
+  const width = gear === 'gear.spray' ? `${gear}.spray-width` : (`${gear}.width` as const)
+  const over = engine.si(`${gear}.overlap`) ?? 0
+  const covers = worked.effective + over
+  const tool = engine.si(width) ?? covers
   return {
     figure,
     strips: worked.strips,
-    across: Math.max(engine.si('oval.width.straights') ?? 0, engine.si('oval.width.turns') ?? 0),
+    laps: worked.laps,
+    band: 'band' in work ? engine.si(work.band) : undefined,
     covers,
+    over,
+    angle: Math.acos(Math.min(1, covers / tool)),
+    tool,
     width,
-    overlap: kept > 0 ? overlap : undefined,
-    angled: (engine.si(width) ?? 0) > covers + 1e-6,
+    overlap: over > 0 ? `${gear}.overlap` : undefined,
     from,
   }
 }
 
-/**
- * Pass patterns of the implements that the facility has, from the figures of covering the whole
- * width.
- */
+/** Pass patterns of the implements that the facility has, from the figures of their work. */
 export const composePasses = ({ engine }: ComposeContext): Readonly<Record<string, PassPattern>> =>
   Object.fromEntries(
     covering.flatMap((work): [string, PassPattern][] => {

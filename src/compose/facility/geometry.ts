@@ -42,6 +42,7 @@ export function composeGeometry({
       station: (m.station as Quantity | undefined)?.si ?? 0,
       offset: m.side === 'rail' ? 0 : worked.widthTurns,
       gate: m.gate,
+      machines: m.machines === true,
     })),
   }
 }

@@ -89,19 +89,26 @@ export type DryingCurve = {
 }
 
 /**
- * One way of covering the track: how many strips lie side by side across a width, m, and how much
- * of it one covers, m. Other fields name quantities.
+ * One way of covering the track or the strip next to the rail: how many strips lie side by side,
+ * how many laps that is (strips are driven over more than once), and how much of the ground one
+ * covers, m. Texts are names of quantities.
  */
 export type PassPattern = {
   readonly figure: string
   readonly strips: number
-  readonly across: number
+  readonly laps: number
+  /** How far the work reaches from the rail, m; undefined where it goes to the outside edge. */
+  readonly band: number | undefined
   readonly covers: number
+  /** By how much one strip lies over the last at the least, m. */
+  readonly over: number
+  /** Of the tool against straight across, radians. */
+  readonly angle: number
+  /** Width of the tool, m. */
+  readonly tool: number
   readonly width: string
   /** Undefined where strips are laid edge to edge. */
   readonly overlap: string | undefined
-  /** Set at an angle, so that it covers less than its width. */
-  readonly angled: boolean
   readonly from: 'rail' | 'outside'
 }
 

@@ -38,5 +38,7 @@ export type OvalGeometry = {
     readonly offset: number
     /** Gate to which a stockpile is hauled, by name. */
     readonly gate: string | undefined
+    /** A gate by which machines come and go. */
+    readonly machines?: boolean
   }[]
 }

@@ -11,7 +11,7 @@ import { depthMap } from './depth-map/depth-map.ts'
 import type { Drawing } from './drawing.ts'
 import { grains } from './grains.ts'
 import { plan } from './oval/plan.ts'
-import { passPatterns } from './passes.ts'
+import { passPatterns } from './passes/passes.ts'
 import { rolling } from './rolling.ts'
 import { sections } from './sections/sections.ts'
 import { cupTest } from './skills/cups.ts'
@@ -26,7 +26,6 @@ import { squeeze } from './skills/squeeze.ts'
 import { straightedge } from './skills/straightedge.ts'
 import { toothDepth } from './skills/teeth.ts'
 import { washout } from './washout/washout.ts'
-import { waterPass } from './water-pass.ts'
 
 /** Every drawing there is, in the order of lists. */
 export const allDrawings = [
@@ -38,7 +37,6 @@ export const allDrawings = [
   rolling,
   pullback,
   ridge,
-  waterPass,
   depthMap,
   grains,
   waterMonths,

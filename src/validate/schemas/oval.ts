@@ -16,6 +16,8 @@ const mark = z.strictObject({
    * nearest.
    */
   gate: line.optional(),
+  /** Of a gate at the outside: machines come and go by it. */
+  machines: z.boolean().optional(),
 })
 
 /** The shape of the oval, its width and slope, and what stands along it. */

@@ -1,0 +1,205 @@
+import type { PassPattern } from '../../../model/manual/charts.ts'
+import { fill } from '../../../model/pattern.ts'
+import { decimalText } from '../../../model/quantity/number-text.ts'
+import { type DeclaredDrawing, declareDrawing } from '../drawing.ts'
+import { arrowOf, say } from '../ink.ts'
+import { drawLabel, placeLabels } from '../oval/label-places.ts'
+import { type Point, svg } from '../svg.ts'
+import { closeUp } from './close-up.ts'
+import { wideFrame } from './frame.ts'
+import { lanesOf } from './lanes.ts'
+import { drawRing, type Ring } from './ring.ts'
+import { ringLabels, ringLines } from './ring-labels.ts'
+import { routeOf } from './route.ts'
+import { type PassContext, wording } from './words.ts'
+
+/** How much of a page a pattern takes, points. */
+const sizes = { page: 482, side: 176 } as const
+type Size = keyof typeof sizes
+
+function ringOf(pattern: PassPattern, { manual }: PassContext, size: Size): Ring {
+  const g = manual.geometry
+  const full = size === 'page'
+  const lanes = lanesOf(g, pattern)
+  const room = full ? { pitch: 7, infield: 64 } : { pitch: 3.6, infield: 24 }
+  const narrowest = Math.min(lanes.reach(g.straight / 2), lanes.reach(g.straight + 1))
+  const step = lanes.count < 2 ? narrowest : (narrowest - lanes.covers) / (lanes.count - 1)
+  return {
+    frame: wideFrame(g, step, { width: sizes[size], side: full ? 6 : 4, ...room }),
+    pattern,
+    lanes,
+    route: routeOf(g),
+    full,
+  }
+}
+
+const lapsText = ({ figure }: PassPattern, { words, q }: PassContext): string =>
+  fill(words.laps, { laps: q(`${figure}.laps`) })
+
+/** Laps beyond the strips: all of it once more. */
+function againText({ strips, laps }: PassPattern, { words }: PassContext, short = false): string {
+  if (laps <= strips) return ''
+  if (laps === strips + 1) return fill(words.againOne, { number: laps })
+  return fill(short ? words.againShort : words.again, { from: strips + 1, to: laps })
+}
+
+/** Which way horses and machines go, in an arrow with words on both sides. */
+function wayArrow([x, y]: Point, ring: Ring, { words: w }: PassContext): string {
+  const way = ring.frame.g.direction === 'clockwise' ? -1 : 1
+  const [before, after] = way > 0 ? [w.horses, w.machine] : [w.machine, w.horses]
+  return (
+    arrowOf(
+      [
+        [x - way * 32, y],
+        [x + way * 32, y],
+      ],
+      1.6,
+      7,
+    ) +
+    say([x - 38, y + 3], before, { anchor: 'end' }) +
+    say([x + 38, y + 3], after)
+  )
+}
+
+/** What stands in the infield of a page: laps, close-up, direction. */
+function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: readonly Point[] } {
+  const { frame, pattern } = ring
+  const { g, k } = frame
+  const [x, y] = frame.middle
+  const half = g.radius * k
+  const above = ring.route.start > g.railLength / 2 - 1
+  const again = againText(pattern, context)
+  const top = y - half + (above ? 34 : 20)
+  const foot = y + half - (above ? 12 : 26)
+  const window = { middle: x, top: top + (again ? 24 : 13) + (pattern.from === 'rail' ? 8 : 0), wide: Math.min(300, 2 * (g.straight / 2) * k + half), high: 0 }
+  const blade = pattern.figure.startsWith('grade')
+  const high = foot - window.top - (pattern.from !== 'rail' || blade ? 20 : 10)
+  const own = { ...window, high }
+  const title = say([x, top], lapsText(pattern, context), { anchor: 'middle', size: 12, narrow: true })
+  const points: Point[] = []
+  for (let px = x - window.wide / 2; px <= x + window.wide / 2; px += 6)
+    for (let py = top - 8; py <= foot + 4; py += 5) points.push([px, py])
+  return {
+    drawn: [
+      title,
+      again ? say([x, top + 11], again, { anchor: 'middle' }) : '',
+      closeUp(ring, own, context),
+      wayArrow([x, foot], ring, context),
+    ].join(''),
+    lines: points,
+  }
+}
+
+/** What stands in the infield of a narrow drawing. */
+function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: readonly Point[] } {
+  const { words: w, q } = context
+  const { pattern, frame } = ring
+  const [x, y] = frame.middle
+  const again = againText(pattern, context, true)
+  const rows = [
+    pattern.from === 'rail' ? w.startRail : w.startOutside,
+    ...(pattern.strips > 1 ? [fill(w.adds, { width: q(`${pattern.figure}.effective`) })] : []),
+    ...(again ? [again] : []),
+  ]
+  const top = y - (rows.length * 10 + 4) / 2 + 4
+  return {
+    drawn: [
+      say([x, top], lapsText(pattern, context), { anchor: 'middle', size: 12, narrow: true }),
+      ...rows.map((row, i) => say([x, top + 11 + i * 10], row, { anchor: 'middle', size: 8.2 })),
+    ].join(''),
+    lines: [],
+  }
+}
+
+export function drawPasses(pattern: PassPattern, context: PassContext, size: Size): string {
+  const ring = ringOf(pattern, context, size)
+  const { frame, full } = ring
+  const { g, k, wider } = frame
+  const width = sizes[size]
+  const infield = full ? pageInfield(ring, context) : sideInfield(ring, context)
+  const outer = k * (g.radius + g.widthTurns * wider)
+  const [, y] = frame.middle
+  const labels = placeLabels(ringLabels(ring, context), [...ringLines(ring), ...infield.lines], {
+    left: 2,
+    right: width - 2,
+    top: y - outer - 60,
+    bottom: y + outer + 60,
+  })
+  const top = Math.min(y - outer, ...labels.map((l) => l.box.top)) - 3
+  const bottom = Math.max(y + outer, ...labels.map((l) => l.box.bottom)) + 4
+  const factor = decimalText(wider, 1)
+  const { words } = context
+  const notes = [
+    fill(full ? words.wider : words.widerShort, { factor }),
+    ...(ring.route.entry || !full ? [] : [words.noGate]),
+  ]
+  const size9 = full ? 9 : 8.2
+  return svg(
+    width,
+    bottom - top + 11 * notes.length + 2,
+    context.alt,
+    `<g transform="translate(0 ${(-top).toFixed(1)})">${[
+      drawRing(ring),
+      infield.drawn,
+      ...labels.map(drawLabel),
+      ...notes.map((note, i) => say([4, bottom + 9 + i * 11], note, { size: size9 })),
+    ].join('')}</g>`,
+  )
+}
+
+/** The pattern in words. */
+function numbers(pattern: PassPattern, context: PassContext): string {
+  const { words: w, q } = context
+  const { figure, from, overlap, width, strips } = pattern
+  const route = routeOf(context.manual.geometry)
+  return [
+    route.entry ? fill(w.in, { gate: route.entry.name }) : w.noGate,
+    from === 'rail' ? w.startRail : w.startOutside,
+    fill(w.strips, { strips, width: q(width) }),
+    strips > 1 ? fill(w.adds, { width: q(`${figure}.effective`) }) : '',
+    overlap === undefined || strips < 2 ? '' : fill(w.twice, { overlap: q(overlap) }),
+    strips > 1 ? `${from === 'rail' ? w.moveOut : w.moveIn} ${w.moveHere}` : '',
+    fill(w.ends, { number: strips }),
+    againText(pattern, context),
+    lapsText(pattern, context),
+    route.exit ? fill(w.out, { gate: route.exit.name }) : '',
+  ]
+    .filter((part) => part !== '')
+    .join('; ')
+}
+
+/**
+ * Strips that an implement lays around this oval, and how it is driven.
+ * @param figure First part of the names of the figures that the pattern is made from.
+ */
+function passes<const N extends string>(name: N, figure: string): DeclaredDrawing<N> {
+  const patternOf = ({ manual }: PassContext): PassPattern | undefined =>
+    manual.charts.passes[figure]
+  return declareDrawing({
+    name,
+    labels: wording,
+    wide: true,
+    draw: (context) => {
+      const pattern = patternOf(context)
+      return pattern ? drawPasses(pattern, context, 'page') : ''
+    },
+    drawNarrow: (context) => {
+      const pattern = patternOf(context)
+      return pattern ? drawPasses(pattern, context, 'side') : ''
+    },
+    numbers: (context) => {
+      const pattern = patternOf(context)
+      return pattern ? numbers(pattern, context) : ''
+    },
+  })
+}
+
+export const passPatterns = [
+  passes('passes-grade', 'grade'),
+  passes('passes-blade', 'grade-band'),
+  passes('passes-harrow', 'harrow'),
+  passes('passes-screen', 'screen'),
+  passes('passes-drum', 'drum'),
+  passes('passes-condition', 'condition'),
+  passes('passes-water', 'spray'),
+] as const

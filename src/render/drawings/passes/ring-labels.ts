@@ -1,0 +1,120 @@
+import { fill } from '../../../model/pattern.ts'
+import { type Label, type Place, pointsAlong } from '../oval/label-places.ts'
+import { onPlan } from '../oval/frame.ts'
+import type { Point } from '../svg.ts'
+import { along, beside, heading } from './frame.ts'
+import { widthAt } from './lanes.ts'
+import { bracketOf, endOf, type Ring, startOf, ways } from './ring.ts'
+import { type PassContext, toolWords } from './words.ts'
+
+const asides = [0, 12, -12, 26, -26, 42, -42, 60, -60, 80, -80, 104, -104, 130, -130]
+
+/**
+ * Around a point, the nearest first, on the side to which `out` points: outside the track, or in
+ * the infield.
+ */
+function placesBeside(
+  at: Point,
+  out: Point,
+  lines: number,
+  size: number,
+  toward: Point | undefined,
+): readonly Place[] {
+  const level = Math.abs(out[0]) < 0.5
+  const anchors: readonly Place['anchor'][] = !level
+    ? [out[0] > 0 ? 'start' : 'end']
+    : toward
+      ? [toward[0] > 0 ? 'start' : 'end']
+      : ['start', 'end', 'middle']
+  const isToward = (aside: number): boolean =>
+    toward === undefined || aside * (out[0] * toward[1] - out[1] * toward[0]) >= 0
+  const lead = (lines - 1) * size * 1.18
+  const drop = out[1] > 0.4 ? size * 0.75 : out[1] < -0.4 ? -lead - size * 0.2 : size * 0.3 - lead / 2
+  const places = [5, 13, 22, 32, 44].flatMap((far) =>
+    asides.filter(isToward).flatMap((aside) =>
+      anchors.map((anchor) => ({
+        at: [at[0] + out[0] * far - out[1] * aside, at[1] + out[1] * far + out[0] * aside + drop] as Point,
+        anchor,
+        cost: 1.6 * far + Math.abs(aside) * 0.6,
+      })),
+    ),
+  )
+  return places.sort((a, b) => a.cost - b.cost)
+}
+
+const shortName = (name: string): string => name.split(' (')[0] ?? name
+
+/** What is said at each place of the drawing, in the order in which places are given away. */
+export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
+  const { words: w } = context
+  const { frame, pattern, lanes, route, full } = ring
+  const { g } = frame
+  const size = full ? 9 : 8.2
+  const outward = pattern.from === 'rail'
+  const [on, off] = toolWords(pattern.figure, context)
+  const normal = (station: number): Point => onPlan(frame, station, 0).out
+  const label = (
+    lines: readonly string[],
+    of: Point,
+    station: number,
+    { inside = false, bold = true, ahead = false } = {},
+  ): Label => {
+    const [x, y] = normal(station)
+    const turn = heading(frame, station)
+    const toward: Point | undefined = ahead ? [Math.cos(turn), Math.sin(turn)] : undefined
+    const places = placesBeside(of, inside ? [-x, -y] : [x, y], lines.length, size, toward)
+    return { lines, size, bold, of, places }
+  }
+  const way = ways(ring)
+  const [a, b] = bracketOf(ring)
+  const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+  const shift = route.start + route.shift
+  const last = String(lanes.count)
+  const entryAt = way.in[0]
+  const exitAt = way.out.at(-1)
+  const start = outward ? w.startRail : w.startOutside
+  const found: (Label | false)[] = [
+    route.entry !== undefined && entryAt !== undefined &&
+      label([fill(w.in, { gate: shortName(route.entry.name) })], entryAt, route.entry.station),
+    route.exit !== undefined && exitAt !== undefined &&
+      label(
+        full
+          ? [fill(w.out, { gate: shortName(route.exit.name) }), off]
+          : [fill(w.out, { gate: shortName(route.exit.name) })],
+        exitAt,
+        route.exit.station,
+      ),
+    full && label([start, on], outward ? startOf(ring) : beside(frame, route.start, widthAt(g, route.start), 3), route.start, { inside: outward }),
+    full &&
+      label([fill(w.ends, { number: last })], endOf(ring), shift, {
+        inside: !outward || pattern.band !== undefined,
+        ahead: true,
+      }),
+    lanes.count > 1 &&
+      label(
+      full ? [outward ? w.moveOut : w.moveIn, w.moveHere] : [outward ? w.outHere : w.inHere],
+      middle,
+      (route.start + shift) / 2,
+      { bold: false },
+    ),
+  ]
+  return found.filter((l) => l !== false)
+}
+
+/** Points along all that labels keep clear of. */
+export function ringLines(ring: Ring): readonly Point[] {
+  const { frame } = ring
+  const { g } = frame
+  const [a, b] = bracketOf(ring)
+  const way = ways(ring)
+  return [
+    ...along(frame, 0, g.railLength, (s) => widthAt(g, s)),
+    ...along(frame, 0, g.railLength, (s) => widthAt(g, s) * 0.75),
+    ...along(frame, 0, g.railLength, (s) => widthAt(g, s) * 0.5),
+    ...along(frame, 0, g.railLength, (s) => widthAt(g, s) * 0.25),
+    ...along(frame, 0, g.railLength, () => 0),
+    ...pointsAlong([a, b], 3),
+    ...pointsAlong(way.in.slice(0, 2), 3),
+    ...pointsAlong(way.out.slice(-2), 3),
+  ]
+}
