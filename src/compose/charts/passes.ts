@@ -24,7 +24,8 @@ function patternOf(work: Work, engine: Engine): PassPattern | undefined {
     effective: `${figure}.effective`,
   })
   if (!worked) return undefined
-  const width = gear === 'gear.spray' ? `${gear}.spray-width` : (`${gear}.width` as const)
+  const width =
+    gear === 'gear.spray' ? (`${gear}.spray-width` as const) : (`${gear}.width` as const)
   const over = engine.si(`${gear}.overlap`) ?? 0
   const covers = worked.effective + over
   const tool = engine.si(width) ?? covers
@@ -32,6 +33,7 @@ function patternOf(work: Work, engine: Engine): PassPattern | undefined {
     figure,
     strips: worked.strips,
     laps: worked.laps,
+    perStrip: 1,
     band: 'band' in work ? engine.si(work.band) : undefined,
     covers,
     over,
@@ -43,11 +45,40 @@ function patternOf(work: Work, engine: Engine): PassPattern | undefined {
   }
 }
 
+/** Trucks on their tires: a strip is a block of laps, of which only the last leaves nothing loose. */
+function rollingOf({ engine }: ComposeContext): [string, PassPattern][] {
+  const x = engine.siOfAll({
+    laps: 'roll.laps',
+    perStrip: 'roll.block',
+    covers: 'roll.width',
+    over: 'gear.roll-tires.tire-overlap',
+    passes: 'gear.roll-tires.passes',
+  })
+  if (!x) return []
+  const strips = Math.round(x.laps / (x.passes * x.perStrip))
+  const pattern: PassPattern = {
+    figure: 'roll',
+    strips,
+    laps: x.laps,
+    perStrip: x.perStrip,
+    band: undefined,
+    covers: x.covers,
+    over: x.over,
+    angle: 0,
+    tool: x.covers,
+    width: 'roll.width',
+    overlap: undefined,
+    from: 'rail',
+  }
+  return [['roll', pattern]]
+}
+
 /** Pass patterns of the implements that the facility has, from the figures of their work. */
-export const composePasses = ({ engine }: ComposeContext): Readonly<Record<string, PassPattern>> =>
-  Object.fromEntries(
-    covering.flatMap((work): [string, PassPattern][] => {
-      const pattern = patternOf(work, engine)
+export const composePasses = (context: ComposeContext): Readonly<Record<string, PassPattern>> =>
+  Object.fromEntries([
+    ...covering.flatMap((work): [string, PassPattern][] => {
+      const pattern = patternOf(work, context.engine)
       return pattern ? [[work.figure, pattern]] : []
     }),
-  )
+    ...rollingOf(context),
+  ])

@@ -73,3 +73,17 @@ export function firstPlaces(p: RollingPattern): readonly number[] {
   }
   return places
 }
+
+/**
+ * Where the blocks begin across a width, m from the rail: each beside the one before, the last with
+ * its outside tires at the outside edge.
+ */
+export const blockStarts = (
+  width: number,
+  overlap: number,
+  across: number,
+  blocks: number,
+): readonly number[] =>
+  Array.from({ length: blocks }, (_, i) =>
+    Math.max(0, Math.min(i * (width - overlap), across - width)),
+  )

@@ -97,6 +97,8 @@ export type PassPattern = {
   readonly figure: string
   readonly strips: number
   readonly laps: number
+  /** Laps in which a strip is done: more than one where tires leave loose ground between them. */
+  readonly perStrip: number
   /** How far the work reaches from the rail, m; undefined where it goes to the outside edge. */
   readonly band: number | undefined
   readonly covers: number
@@ -113,16 +115,31 @@ export type PassPattern = {
 }
 
 /**
- * The laps of a truck until its left strips meet its right ones. Meters; `places` is where the
- * inside edge of the inside tires runs on each lap, from the rail, `at` as printed.
+ * How trucks roll the track, m: a block is the laps until the left strips meet the right ones, and
+ * blocks lie side by side. `places` is where the inside edge of the inside tires runs on each lap of
+ * a block, from its beginning, `at` and `next` as printed, from the rail.
  */
 export type RollingBlock = {
   readonly tread: number
   readonly perSide: number
   readonly gap: number
   readonly track: number
+  readonly overlap: number
   readonly width: number
-  readonly places: readonly { readonly offset: number; readonly at: string }[]
+  readonly places: readonly {
+    readonly offset: number
+    readonly at: string
+    /** The same lap of the second block, as printed. */
+    readonly next: string
+  }[]
+  /** Where the blocks begin, from the rail. */
+  readonly starts: readonly number[]
+  readonly across: number
+  readonly trucks: number
+  /** For the whole width, all trucks together. */
+  readonly laps: number
+  /** Loose ground between the tires of both sides, as printed. */
+  readonly between: string
 }
 
 /**

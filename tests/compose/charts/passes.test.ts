@@ -17,9 +17,9 @@ describe('strips across the track', () => {
     expect(others).toEqual({})
     // Worked by hand: 70 ft in strips of 11 ft that the harrow keeps of its 12.
     expect(harrow?.strips).toBe(7)
-    expect(harrow?.across).toBeCloseTo(70 * 0.3048, 9)
+    expect(harrow?.laps).toBe(7)
     expect(harrow?.covers).toBeCloseTo(12 * 0.3048, 9)
-    expect(harrow).toMatchObject({ overlap: 'gear.harrow.overlap', angled: false, from: 'rail' })
+    expect(harrow).toMatchObject({ overlap: 'gear.harrow.overlap', angle: 0, from: 'rail' })
   })
 
   it('of water begin at the outside', async () => {

@@ -5,12 +5,6 @@ export const chartNames: readonly DrawingName[] = [
   'heat-index',
   'race-interval',
   'drying',
-  'passes-grade',
-  'passes-harrow',
-  'passes-screen',
-  'passes-drum',
-  'passes-condition',
-  'passes-water',
 ]
 
 /** Attributes of all boxes of one class. */

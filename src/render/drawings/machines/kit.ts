@@ -28,7 +28,14 @@ export const partsKit = (k: number, pen: number) => {
       stroke(
         lines
           .map(([a, b]) => [at(a), at(b)])
-          .map((pair) => pair.map((q, i) => `${i === 0 ? 'M' : 'L'}${q?.map((v) => Math.round(v * 10) / 10).join(' ')}`).join(''))
+          .map((pair) =>
+            pair
+              .map(
+                (q, i) =>
+                  `${i === 0 ? 'M' : 'L'}${q?.map((v) => Math.round(v * 10) / 10).join(' ')}`,
+              )
+              .join(''),
+          )
           .join(''),
         p * pen,
       ),

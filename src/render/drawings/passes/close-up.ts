@@ -19,7 +19,12 @@ import type { Ring } from './ring.ts'
 import type { PassContext } from './words.ts'
 
 /** Where the close-up stands: the middle of its upper edge, and its size, points. */
-export type Window = { readonly middle: number; readonly top: number; readonly wide: number; readonly high: number }
+export type Window = {
+  readonly middle: number
+  readonly top: number
+  readonly wide: number
+  readonly high: number
+}
 
 /** How wide the row of material is that a blade leaves, m. */
 const rowWidth = 0.8
@@ -95,7 +100,11 @@ function strips(s: Scene, covers: number, spray: boolean): string {
 function rows(s: Scene, { covers, tool: width, angle }: Ring['pattern']): string {
   const { x, y, k, step, left, right, tool } = s
   const lead = (width / 2) * Math.sin(angle) * k
-  const before = boxOf(s, [tool + lead * (1 - (2 * (covers - step)) / covers) + 3, right], [covers, covers + rowWidth])
+  const before = boxOf(
+    s,
+    [tool + lead * (1 - (2 * (covers - step)) / covers) + 3, right],
+    [covers, covers + rowWidth],
+  )
   const behind = boxOf(s, [left, tool - lead + 4], [step + covers, step + covers + rowWidth])
   const alongBlade = [0.3, 0.62].map((share) => {
     const from: Point = [x(tool + lead * (1 - 2 * share) + 9), y(step + covers * (share - 0.07))]
@@ -116,7 +125,11 @@ function words(s: Scene, ring: Ring, { words: w, q }: PassContext): string {
   const [near, far] = way > 0 ? (['start', 'end'] as const) : (['end', 'start'] as const)
   const between = (a: number, b: number): number => (y(a) + y(b)) / 2 + 3
   const lap = (n: number, a: number, b: number): string =>
-    say([x(left + 6), between(a, b)], fill(w.lap, { number: n }), { anchor: near, strong: true, clear: true })
+    say([x(left + 6), between(a, b)], fill(w.lap, { number: n }), {
+      anchor: near,
+      strong: true,
+      clear: true,
+    })
   const size = (a: number, b: number, said: string): string =>
     measure([x(left - 9), y(a)], [x(left - 9), y(b)]) +
     say([x(left - 14), between(a, b)], said, { anchor: far, strong: true })
@@ -129,10 +142,21 @@ function words(s: Scene, ring: Ring, { words: w, q }: PassContext): string {
     step > 0 ? size(covers, step + covers, `+${q(`${figure}.effective`)}`) : '',
     say([x(right), from === 'rail' ? y(0) - 4 : y(0) + 10], edge, { anchor: far }),
     step > 0 && overlap !== undefined
-      ? lineOf([[x(left + 52), y((step + covers) / 2)], [x(left + 60), between(0, step) - 3]], hair) +
-        say([x(left + 62), between(0, step)], fill(w.twice, { overlap: q(overlap) }), { anchor: near, clear: true })
+      ? lineOf(
+          [
+            [x(left + 52), y((step + covers) / 2)],
+            [x(left + 60), between(0, step) - 3],
+          ],
+          hair,
+        ) +
+        say([x(left + 62), between(0, step)], fill(w.twice, { overlap: q(overlap) }), {
+          anchor: near,
+          clear: true,
+        })
       : '',
-    s.blade ? say([x(tool - 46), y(step + covers + rowWidth) + 10], w.row, { anchor: 'middle' }) : '',
+    s.blade
+      ? say([x(tool - 46), y(step + covers + rowWidth) + 10], w.row, { anchor: 'middle' })
+      : '',
   ].join('')
 }
 
@@ -157,4 +181,3 @@ export function closeUp(ring: Ring, window: Window, context: PassContext): strin
     words(s, ring, context),
   ].join('')
 }
-

@@ -23,10 +23,7 @@ export function wideFrame(g: OvalGeometry, step: number, room: Room): WideFrame 
   const scale = (wider: number): number =>
     (width - 2 * side) / (g.straight + 2 * (g.radius + g.widthTurns * wider))
   let wider = 2
-  while (
-    step * wider * scale(wider) < pitch &&
-    g.radius * scale(wider + 0.2) > infield
-  )
+  while (step * wider * scale(wider) < pitch && g.radius * scale(wider + 0.2) > infield)
     wider = Math.round((wider + 0.2) * 10) / 10
   const k = scale(wider)
   return { g, k, wider, middle: [width / 2, k * (g.radius + g.widthTurns * wider)] }

@@ -31,9 +31,7 @@ type Strips = Pick<PassPattern, 'strips' | 'covers' | 'band' | 'from'>
 export function lanesOf(g: OvalGeometry, { strips, covers, band, from }: Strips): Lanes {
   const reach = (station: number): number => Math.min(band ?? Infinity, widthAt(g, station))
   const offset = (strip: number, station: number): number =>
-    strips < 2
-      ? covers / 2
-      : covers / 2 + (strip * (reach(station) - covers)) / (strips - 1)
+    strips < 2 ? covers / 2 : covers / 2 + (strip * (reach(station) - covers)) / (strips - 1)
   return {
     count: strips,
     covers,

@@ -1,7 +1,8 @@
 import type { PassPattern } from '../../../model/manual/charts.ts'
 import { foot } from '../../../model/quantity/units.ts'
+import { placed } from '../ink.ts'
 import { backBlade, conditioner, grader, harrow } from '../machines/tractors.ts'
-import { drumRoller, screen, waterTruck } from '../machines/trucks.ts'
+import { drumRoller, dumpTruck, screen, waterTruck } from '../machines/trucks.ts'
 
 type Draw = (k: number, width: number, pen: number, angle: number) => string
 
@@ -13,6 +14,10 @@ type Machine = {
   readonly tool: number
 }
 
+/** Trucks that roll follow each other, the second a little farther out. */
+const twoTrucks: Draw = (k, _, pen) =>
+  dumpTruck(k, 7.8, pen) + placed([-32 * k, 0.6 * k], dumpTruck(k, 7.8, pen))
+
 /** The machine of each work, by the name of its figures. */
 const machines: Readonly<Record<string, Machine>> = {
   harrow: { draw: harrow, reach: 10, tool: -6.4 },
@@ -21,6 +26,7 @@ const machines: Readonly<Record<string, Machine>> = {
   spray: { draw: waterTruck, reach: 17, tool: -12 },
   drum: { draw: drumRoller, reach: 9.4, tool: 6 },
   grade: { draw: grader, reach: 15, tool: 1.2 },
+  roll: { draw: twoTrucks, reach: 16, tool: -9 },
   'grade-band': { draw: backBlade, reach: 10, tool: -8 },
 }
 

@@ -11,6 +11,7 @@ import { lanesOf } from './lanes.ts'
 import { drawRing, type Ring } from './ring.ts'
 import { ringLabels, ringLines } from './ring-labels.ts'
 import { routeOf } from './route.ts'
+import { trucksCloseUp } from './trucks-close-up.ts'
 import { type PassContext, wording } from './words.ts'
 
 /** How much of a page a pattern takes, points. */
@@ -21,7 +22,9 @@ function ringOf(pattern: PassPattern, { manual }: PassContext, size: Size): Ring
   const g = manual.geometry
   const full = size === 'page'
   const lanes = lanesOf(g, pattern)
-  const room = full ? { pitch: 7, infield: 64 } : { pitch: 3.6, infield: 24 }
+  const room = full
+    ? { pitch: 7, infield: pattern.band === undefined ? 64 : 78 }
+    : { pitch: 3.6, infield: 24 }
   const narrowest = Math.min(lanes.reach(g.straight / 2), lanes.reach(g.straight + 1))
   const step = lanes.count < 2 ? narrowest : (narrowest - lanes.covers) / (lanes.count - 1)
   return {
@@ -37,11 +40,19 @@ const lapsText = ({ figure }: PassPattern, { words, q }: PassContext): string =>
   fill(words.laps, { laps: q(`${figure}.laps`) })
 
 /** Laps beyond the strips: all of it once more. */
-function againText({ strips, laps }: PassPattern, { words }: PassContext, short = false): string {
-  if (laps <= strips) return ''
+function againText(
+  { strips, laps, perStrip }: PassPattern,
+  { words }: PassContext,
+  short = false,
+): string {
+  if (laps <= strips || perStrip > 1) return ''
   if (laps === strips + 1) return fill(words.againOne, { number: laps })
   return fill(short ? words.againShort : words.again, { from: strips + 1, to: laps })
 }
+
+/** Strips that take several laps each. */
+const perStripText = ({ perStrip, strips }: PassPattern, { words }: PassContext): string =>
+  perStrip > 1 ? fill(words.perStrip, { strips, laps: perStrip }) : ''
 
 /** Which way horses and machines go, in an arrow with words on both sides. */
 function wayArrow([x, y]: Point, ring: Ring, { words: w }: PassContext): string {
@@ -68,14 +79,23 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   const [x, y] = frame.middle
   const half = g.radius * k
   const above = ring.route.start > g.railLength / 2 - 1
-  const again = againText(pattern, context)
+  const again = againText(pattern, context) || perStripText(pattern, context)
   const top = y - half + (above ? 34 : 20)
   const foot = y + half - (above ? 12 : 26)
-  const window = { middle: x, top: top + (again ? 24 : 13) + (pattern.from === 'rail' ? 8 : 0), wide: Math.min(300, 2 * (g.straight / 2) * k + half), high: 0 }
+  const window = {
+    middle: x,
+    top: top + (again ? 24 : 13) + (pattern.from === 'rail' ? 8 : 0),
+    wide: Math.min(300, 2 * (g.straight / 2) * k + half),
+    high: 0,
+  }
   const blade = pattern.figure.startsWith('grade')
   const high = foot - window.top - (pattern.from !== 'rail' || blade ? 20 : 10)
   const own = { ...window, high }
-  const title = say([x, top], lapsText(pattern, context), { anchor: 'middle', size: 12, narrow: true })
+  const title = say([x, top], lapsText(pattern, context), {
+    anchor: 'middle',
+    size: 12,
+    narrow: true,
+  })
   const points: Point[] = []
   for (let px = x - window.wide / 2; px <= x + window.wide / 2; px += 6)
     for (let py = top - 8; py <= foot + 4; py += 5) points.push([px, py])
@@ -83,7 +103,7 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
     drawn: [
       title,
       again ? say([x, top + 11], again, { anchor: 'middle' }) : '',
-      closeUp(ring, own, context),
+      pattern.perStrip > 1 ? trucksCloseUp(ring, own, context) : closeUp(ring, own, context),
       wayArrow([x, foot], ring, context),
     ].join(''),
     lines: points,
@@ -98,14 +118,19 @@ function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   const again = againText(pattern, context, true)
   const rows = [
     pattern.from === 'rail' ? w.startRail : w.startOutside,
-    ...(pattern.strips > 1 ? [fill(w.adds, { width: q(`${pattern.figure}.effective`) })] : []),
+    ...(pattern.strips > 1 && pattern.perStrip === 1
+      ? [fill(w.adds, { width: q(`${pattern.figure}.effective`) })]
+      : []),
     ...(again ? [again] : []),
+    ...(pattern.perStrip > 1
+      ? [perStripText(pattern, context), fill(w.eachTruck, { laps: q('roll.each') })]
+      : []),
   ]
-  const top = y - (rows.length * 10 + 4) / 2 + 4
+  const top = y - (rows.length * 9.8 + 2) / 2 + 4
   return {
     drawn: [
       say([x, top], lapsText(pattern, context), { anchor: 'middle', size: 12, narrow: true }),
-      ...rows.map((row, i) => say([x, top + 11 + i * 10], row, { anchor: 'middle', size: 8.2 })),
+      ...rows.map((row, i) => say([x, top + 10.5 + i * 9.8], row, { anchor: 'middle', size: 8.2 })),
     ].join(''),
     lines: [],
   }
@@ -156,10 +181,11 @@ function numbers(pattern: PassPattern, context: PassContext): string {
     route.entry ? fill(w.in, { gate: route.entry.name }) : w.noGate,
     from === 'rail' ? w.startRail : w.startOutside,
     fill(w.strips, { strips, width: q(width) }),
-    strips > 1 ? fill(w.adds, { width: q(`${figure}.effective`) }) : '',
+    perStripText(pattern, context),
+    strips > 1 && pattern.perStrip === 1 ? fill(w.adds, { width: q(`${figure}.effective`) }) : '',
     overlap === undefined || strips < 2 ? '' : fill(w.twice, { overlap: q(overlap) }),
     strips > 1 ? `${from === 'rail' ? w.moveOut : w.moveIn} ${w.moveHere}` : '',
-    fill(w.ends, { number: strips }),
+    pattern.perStrip > 1 ? '' : fill(w.ends, { number: strips }),
     againText(pattern, context),
     lapsText(pattern, context),
     route.exit ? fill(w.out, { gate: route.exit.name }) : '',
@@ -199,6 +225,7 @@ export const passPatterns = [
   passes('passes-blade', 'grade-band'),
   passes('passes-harrow', 'harrow'),
   passes('passes-screen', 'screen'),
+  passes('passes-roll', 'roll'),
   passes('passes-drum', 'drum'),
   passes('passes-condition', 'condition'),
   passes('passes-water', 'spray'),

@@ -1,6 +1,6 @@
 import { fill } from '../../../model/pattern.ts'
-import { type Label, type Place, pointsAlong } from '../oval/label-places.ts'
 import { onPlan } from '../oval/frame.ts'
+import { type Label, type Place, pointsAlong } from '../oval/label-places.ts'
 import type { Point } from '../svg.ts'
 import { along, beside, heading } from './frame.ts'
 import { widthAt } from './lanes.ts'
@@ -29,11 +29,15 @@ function placesBeside(
   const isToward = (aside: number): boolean =>
     toward === undefined || aside * (out[0] * toward[1] - out[1] * toward[0]) >= 0
   const lead = (lines - 1) * size * 1.18
-  const drop = out[1] > 0.4 ? size * 0.75 : out[1] < -0.4 ? -lead - size * 0.2 : size * 0.3 - lead / 2
+  const drop =
+    out[1] > 0.4 ? size * 0.75 : out[1] < -0.4 ? -lead - size * 0.2 : size * 0.3 - lead / 2
   const places = [5, 13, 22, 32, 44].flatMap((far) =>
     asides.filter(isToward).flatMap((aside) =>
       anchors.map((anchor) => ({
-        at: [at[0] + out[0] * far - out[1] * aside, at[1] + out[1] * far + out[0] * aside + drop] as Point,
+        at: [
+          at[0] + out[0] * far - out[1] * aside,
+          at[1] + out[1] * far + out[0] * aside + drop,
+        ] as Point,
         anchor,
         cost: 1.6 * far + Math.abs(aside) * 0.6,
       })),
@@ -57,26 +61,28 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
     lines: readonly string[],
     of: Point,
     station: number,
-    { inside = false, bold = true, ahead = false } = {},
+    { inside = false, bold = true, ahead = false, at = of } = {},
   ): Label => {
     const [x, y] = normal(station)
     const turn = heading(frame, station)
     const toward: Point | undefined = ahead ? [Math.cos(turn), Math.sin(turn)] : undefined
-    const places = placesBeside(of, inside ? [-x, -y] : [x, y], lines.length, size, toward)
+    const places = placesBeside(at, inside ? [-x, -y] : [x, y], lines.length, size, toward)
     return { lines, size, bold, of, places }
   }
   const way = ways(ring)
-  const [a, b] = bracketOf(ring)
-  const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+  const [a] = bracketOf(ring)
   const shift = route.start + route.shift
   const last = String(lanes.count)
   const entryAt = way.in[0]
   const exitAt = way.out.at(-1)
+  const moves = pattern.perStrip > 1 ? w.moveLap : outward ? w.moveOut : w.moveIn
   const start = outward ? w.startRail : w.startOutside
   const found: (Label | false)[] = [
-    route.entry !== undefined && entryAt !== undefined &&
+    route.entry !== undefined &&
+      entryAt !== undefined &&
       label([fill(w.in, { gate: shortName(route.entry.name) })], entryAt, route.entry.station),
-    route.exit !== undefined && exitAt !== undefined &&
+    route.exit !== undefined &&
+      exitAt !== undefined &&
       label(
         full
           ? [fill(w.out, { gate: shortName(route.exit.name) }), off]
@@ -84,19 +90,30 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
         exitAt,
         route.exit.station,
       ),
-    full && label([start, on], outward ? startOf(ring) : beside(frame, route.start, widthAt(g, route.start), 3), route.start, { inside: outward }),
     full &&
-      label([fill(w.ends, { number: last })], endOf(ring), shift, {
-        inside: !outward || pattern.band !== undefined,
-        ahead: true,
-      }),
+      label(
+        [start, on],
+        outward ? startOf(ring) : beside(frame, route.start, widthAt(g, route.start), 3),
+        route.start,
+        outward ? { inside: true, at: beside(frame, route.start, 0, 0) } : {},
+      ),
+    full &&
+      label(
+        [pattern.perStrip > 1 ? w.lastLap : fill(w.ends, { number: last })],
+        endOf(ring),
+        shift,
+        {
+          inside: !outward || pattern.band !== undefined,
+          ahead: true,
+        },
+      ),
     lanes.count > 1 &&
       label(
-      full ? [outward ? w.moveOut : w.moveIn, w.moveHere] : [outward ? w.outHere : w.inHere],
-      middle,
-      (route.start + shift) / 2,
-      { bold: false },
-    ),
+        full ? [moves, w.moveHere] : [outward ? w.outHere : w.inHere],
+        a,
+        (route.start + shift) / 2,
+        { bold: false, ahead: true },
+      ),
   ]
   return found.filter((l) => l !== false)
 }

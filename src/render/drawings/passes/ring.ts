@@ -1,5 +1,18 @@
 import type { PassPattern } from '../../../model/manual/charts.ts'
-import { area, bold, disc, fine, firm, head, lineOf, paper, placed, rect, say, tint } from '../ink.ts'
+import {
+  area,
+  bold,
+  disc,
+  fine,
+  firm,
+  head,
+  lineOf,
+  paper,
+  placed,
+  rect,
+  say,
+  tint,
+} from '../ink.ts'
 import type { Point } from '../svg.ts'
 import { along, beside, heading, spot, type WideFrame } from './frame.ts'
 import { type Lanes, widthAt } from './lanes.ts'
@@ -53,7 +66,8 @@ function tracks(ring: Ring): string {
   const [thin, thick] = full ? [0.6, 1.6] : [0.45, 1.2]
   return lapsOf(ring)
     .map((lap, i) => {
-      const whole = lineOf(along(frame, lap.from, lap.to, lap.at), i < done ? thick : thin)
+      const points = along(frame, lap.from, lap.to, lap.at)
+      const whole = lineOf(points, i < done ? thick : thin, 'class="lap"')
       if (i !== done) return whole
       return whole + lineOf(along(frame, lap.from, at - (full ? 6 : 12), lap.at), thick)
     })
@@ -147,7 +161,11 @@ export function ways({ frame, lanes, route, full }: Ring): {
         ]
       : [],
     out: exit
-      ? [spot(frame, before, lanes.middle(lastLane, before)), edge(exit.station, 0), edge(exit.station + aside, full ? 14 : 10)]
+      ? [
+          spot(frame, before, lanes.middle(lastLane, before)),
+          edge(exit.station, 0),
+          edge(exit.station + aside, full ? 14 : 10),
+        ]
       : [],
   }
 }

@@ -1,0 +1,131 @@
+import type { RollingBlock } from '../../../model/manual/charts.ts'
+import { fill } from '../../../model/pattern.ts'
+import { bold, fine, firm, lineOf, measure, rect, say, slanted, tint } from '../ink.ts'
+import { printsAt, rollingRows } from './tracks.ts'
+import { type Across, truckBehind, truckHigh } from './trucks.ts'
+import type { RollingContext as Context } from './words.ts'
+
+/** Width of the drawing, and where its rail stands. */
+export const [page, left] = [482, 58]
+
+/** Outer edge of the outside tires of a truck whose inside tires run at a place, m. */
+export const outerAt = (block: RollingBlock, place: number): number =>
+  printsAt(block, place).at(-1)?.[1] ?? place
+
+export const railName = ({ manual, words }: Context): string =>
+  manual.geometry.rail === 'pylons' ? words.pylons : words.hubRail
+
+/** The trucks of the first row from behind, with what is measured between their tires. */
+export function behind(
+  block: RollingBlock,
+  across: Across,
+  context: Context,
+): { drawn: string; foot: number } {
+  const { words: w, q, manual } = context
+  const { k } = across
+  const x = (off: number): number => left + off * k
+  const first = rollingRows(block)[0] ?? []
+  const parts: string[] = []
+  let y = 4
+  for (const [i, { truck, place }] of first.slice(0, 2).entries()) {
+    const ground = y + truckHigh
+    parts.push(
+      truckBehind(
+        block,
+        across,
+        place,
+        ground,
+        fill(w.behind, { number: truck }),
+        manual.geometry.rail,
+      ),
+    )
+    const row = ground + 8
+    if (i === 0) {
+      const [a, b] = [printsAt(block, place)[block.perSide - 1]?.[1] ?? 0, place + block.track]
+      parts.push(measure([x(a), row], [x(b), row]))
+      parts.push(
+        say([x((a + b) / 2), row + 11], fill(w.between, { width: block.between }), {
+          anchor: 'middle',
+          strong: true,
+        }),
+      )
+      const tread = q('gear.roll-tires.tire-width')
+      const said =
+        block.perSide > 1
+          ? fill(w.tires, { tread, gap: q('gear.roll-tires.tire-gap') })
+          : fill(w.tire, { tread })
+      parts.push(say([x(outerAt(block, place)) + 6, ground - 8], said, {}))
+    } else {
+      parts.push(measure([x(0), row], [x(place), row]))
+      parts.push(
+        say([x(place) + 6, row + 3], fill(w.farther, { move: q('roll.move') }), {
+          strong: true,
+          clear: true,
+        }),
+      )
+    }
+    y = ground + (i === 0 ? 22 : 14)
+  }
+  return { drawn: parts.join(''), foot: y }
+}
+
+/** What is shut when the left strips have met the right ones. */
+export const shutText = (block: RollingBlock, { words: w, q }: Context): string =>
+  fill(w.shut, { width: q('roll.width'), laps: block.places.length }) +
+  (block.trucks > 1 ? `, ${w.together}` : '')
+
+/** All strips across the track, to scale, the last over the one before. */
+export function wholeWidth(block: RollingBlock, y: number, { words: w, q }: Context): string {
+  const k = (page - left - 8) / block.across
+  const x = (off: number): number => left + off * k
+  const boxes = block.starts.map((start, i) => {
+    const end = start + block.width
+    const own = Math.min(end, block.starts[i + 1] ?? block.across)
+    return (
+      rect([x(start), y], [block.width * k, 14], {
+        fill: i % 2 === 0 ? tint : 'var(--paper,#fff)',
+        width: fine,
+      }) +
+      say(
+        [
+          (x(Math.max(start, (block.starts[i - 1] ?? -block.width) + block.width)) + x(own)) / 2,
+          y + 10.4,
+        ],
+        String(i + 1),
+        { anchor: 'middle', size: 10, narrow: true, clear: true },
+      )
+    )
+  })
+  const [before, last] = block.starts.slice(-2)
+  const shared = before !== undefined && last !== undefined ? before + block.width - last : 0
+  const twice = last !== undefined && shared > 2 * block.overlap
+  return [
+    ...boxes,
+    twice ? slanted([x(last), y], [shared * k, 14], 3.2) : '',
+    lineOf(
+      [
+        [x(0), y - 4],
+        [x(0), y + 18],
+      ],
+      bold,
+    ),
+    lineOf(
+      [
+        [x(block.across), y - 4],
+        [x(block.across), y + 18],
+      ],
+      firm,
+    ),
+    say([left - 6, y + 10], w.above, { anchor: 'end' }),
+    say(
+      [left, y + 27],
+      fill(w.strips, { strips: block.starts.length, laps: block.places.length }),
+      {},
+    ),
+    say([page - 8, y + 27], fill(w.total, { laps: q('roll.laps'), each: q('roll.each') }), {
+      anchor: 'end',
+      strong: true,
+    }),
+    twice ? say([left, y + 38], w.last) : '',
+  ].join('')
+}

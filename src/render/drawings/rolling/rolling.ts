@@ -1,0 +1,174 @@
+import type { RollingBlock } from '../../../model/manual/charts.ts'
+import { fill } from '../../../model/pattern.ts'
+import { declareDrawing } from '../drawing.ts'
+import { arrowOf, bold, firm, hair, lineOf, rect, say, tint } from '../ink.ts'
+import { svg } from '../svg.ts'
+import { behind, left, outerAt, page, railName, shutText, wholeWidth } from './parts.ts'
+import { rollingTable, rowsToShow } from './table.ts'
+import { rollingRows } from './tracks.ts'
+import { dropLines, truckHigh } from './trucks.ts'
+import { type RollingContext as Context, wording } from './words.ts'
+
+const narrow = 176
+
+/** Where the inside tires of each truck run, at the end of each row. */
+function placesColumn(
+  block: RollingBlock,
+  top: number,
+  rowHigh: number,
+  rows: number,
+  { words: w }: Context,
+): string {
+  const at = page - 4
+  const said = rollingRows(block)
+    .slice(0, rows)
+    .map((laps, i) => {
+      const text = laps.flatMap((lap) => lap.at ?? []).join(' · ')
+      return say([at, top + i * rowHigh + (rowHigh - 4) / 2 + 3], text, {
+        anchor: 'end',
+        strong: true,
+        clear: true,
+      })
+    })
+  return say([at, top - 6], w.places, { anchor: 'end' }) + said.join('')
+}
+
+function drawPage(block: RollingBlock, context: Context): string {
+  const { words: w, q, alt } = context
+  const rows = rowsToShow(block, true)
+  const shown = rollingRows(block).slice(0, rows).flat()
+  const view = Math.max(...shown.map((lap) => outerAt(block, lap.place))) + 0.1
+  const k = (page - left - 92) / view
+  const across = { left, k }
+  const trucks = behind(block, across, context)
+  const top = trucks.foot + 14
+  const rowHigh = rows > 8 ? 16 : 20
+  const foot = top + rows * rowHigh
+  const x = (off: number): number => left + off * k
+  const bar = shutText(block, context)
+  return svg(
+    page,
+    foot + 84,
+    alt,
+    [
+      ...(rollingRows(block)[0] ?? [])
+        .slice(0, 2)
+        .map((lap, i) =>
+          dropLines(block, across, lap.place, 4 + truckHigh + i * (truckHigh + 22), top),
+        ),
+      trucks.drawn,
+      rollingTable(block, { left, k, top, view, row: rowHigh, rows, size: 9 }, w),
+      placesColumn(block, top, rowHigh, rows, context),
+      lineOf(
+        [
+          [left, top - 10],
+          [left, foot + 16],
+        ],
+        bold,
+      ),
+      rect([left, foot], [block.width * k, 14], { fill: tint, width: firm }),
+      say([left + (block.width * k) / 2, foot + 10], bar, {
+        anchor: 'middle',
+        strong: true,
+        clear: true,
+      }),
+      say([x(block.width) + 6, foot + 10], fill(w.then, { jump: q('roll.jump') })),
+      say([x(0) - 6, top - 6], railName(context), { anchor: 'end' }),
+      wholeWidth(block, foot + 30, context),
+    ].join(''),
+  )
+}
+
+function drawNarrow(block: RollingBlock, context: Context): string {
+  const { words: w, q, alt } = context
+  const rows = rowsToShow(block, false)
+  const edge = 30
+  const view = block.width + 0.35
+  const k = (narrow - edge - 2) / view
+  const rowHigh = rows > 6 ? 15 : 18
+  const top = 16
+  const foot = top + rows * rowHigh
+  const size = 8.4
+  const lines = [
+    ...(block.trucks > 1
+      ? [fill(w.key, { trucks: Array.from({ length: block.trucks }, (_, i) => i + 1).join(', ') })]
+      : []),
+    shutText(block, context),
+    fill(w.then, { jump: q('roll.jump') }),
+    fill(w.total, { laps: q('roll.laps'), each: q('roll.each') }),
+  ]
+  return svg(
+    narrow,
+    foot + 4 + lines.length * 11,
+    alt,
+    [
+      say([edge + 3, 10], railName(context), { size, strong: true }),
+      arrowOf(
+        [
+          [118, 7],
+          [134, 7],
+        ],
+        1.2,
+        5,
+      ),
+      say([138, 10], w.outside, { size }),
+      rollingTable(block, { left: edge, k, top, view, row: rowHigh, rows, size }, w),
+      lineOf(
+        [
+          [edge, 4],
+          [edge, foot],
+        ],
+        bold,
+      ),
+      lineOf(
+        [
+          [edge, foot],
+          [narrow - 2, foot],
+        ],
+        hair,
+      ),
+      ...lines.map((said, i) =>
+        say([2, foot + 11 + i * 11], said, { size, strong: i === lines.length - 1 }),
+      ),
+    ].join(''),
+  )
+}
+
+/** Each lap in words: where the inside tires of every truck run. */
+function numbers(context: Context): string {
+  const { manual, words: w, q } = context
+  const block = manual.charts.rolling
+  if (!block) return ''
+  const rows = rollingRows(block)
+    .slice(0, rowsToShow(block, false))
+    .map((laps, i) =>
+      fill(w.row, {
+        number: i + 1,
+        trucks: laps.map(({ truck, at }) => fill(w.drives, { truck, at: at ?? '' })).join(', '),
+      }),
+    )
+  return [
+    fill(w.between, { width: block.between }),
+    ...rows,
+    shutText(block, context),
+    fill(w.then, { jump: q('roll.jump') }),
+    fill(w.strips, { strips: block.starts.length, laps: block.places.length }),
+    fill(w.total, { laps: q('roll.laps'), each: q('roll.each') }),
+  ].join('; ')
+}
+
+const drawn = (draw: (block: RollingBlock, context: Context) => string) => (context: Context) => {
+  const block = context.manual.charts.rolling
+  return block ? draw(block, context) : ''
+}
+
+/** Rolling with the tires of trucks: what each lap shuts, across the track to scale. */
+export const rolling = declareDrawing({
+  name: 'rolling',
+  labels: wording,
+  wide: true,
+  needs: 'roll.move',
+  draw: drawn(drawPage),
+  drawNarrow: drawn(drawNarrow),
+  numbers,
+})
