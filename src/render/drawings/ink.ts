@@ -13,7 +13,7 @@ export const [hair, fine, firm, bold] = [0.5, 0.8, 1.1, 2]
 
 const n = (x: number): string => String(Math.round(x * 10) / 10)
 
-export const pathOf = (points: readonly Point[]): string =>
+const pathOf = (points: readonly Point[]): string =>
   points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${n(x)} ${n(y)}`).join('')
 
 export const stroke = (d: string, width: number, more = ''): string =>
@@ -37,7 +37,7 @@ export const disc = ([x, y]: Point, radius: number, fill: string, width = 0): st
   `<circle cx="${n(x)}" cy="${n(y)}" r="${n(radius)}" fill="${fill}"${width > 0 ? ` stroke="currentColor" stroke-width="${width}"` : ''}/>`
 
 /** Dots as one path of round ends without length: a tenth of the bytes of circles. */
-export const dots = (points: readonly Point[], radius: number): string =>
+const dots = (points: readonly Point[], radius: number): string =>
   points.length === 0
     ? ''
     : `<path d="${points.map(([x, y]) => `M${n(x)} ${n(y)}h0`).join('')}" fill="none" stroke="currentColor" stroke-width="${2 * radius}" stroke-linecap="round"/>`

@@ -19,7 +19,10 @@ export const ovalOf = (
   rail: 'pylons',
   direction: 'counterclockwise',
   homeBearing: undefined,
+  foundStraights: undefined,
+  foundTurns: undefined,
   cushionDepth: 0.03,
+  baseDepth: undefined,
   ridgeHeight: 0.02,
   marks: [],
 })

@@ -88,7 +88,7 @@ export function conditioner(k: number, width: number, pen: number): string {
 }
 
 /** The ends of a blade set at an angle around a middle, the end at the rail ahead. */
-export function bladeEnds(width: number, angle: number, middle: number): readonly [Point, Point] {
+function bladeEnds(width: number, angle: number, middle: number): readonly [Point, Point] {
   const h = width / 2
   const [ahead, aside] = [h * Math.sin(angle), h * Math.cos(angle)]
   return [
@@ -112,7 +112,7 @@ const blade = (t: PartsKit, width: number, angle: number, middle: number): strin
 }
 
 /** Where the blade of either machine turns, feet ahead of the machine's middle. */
-export const bladeMiddle = { grader: 1.2, tractor: -8 } as const
+const bladeMiddle = { grader: 1.2, tractor: -8 } as const
 
 /** Tractor with a blade behind. */
 export function backBlade(k: number, width: number, pen: number, angle: number): string {

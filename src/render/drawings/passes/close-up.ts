@@ -119,13 +119,13 @@ function rows(s: Scene, { covers, tool: width, angle }: Ring['pattern']): string
 }
 
 /** Names of the strips, and what they measure. */
-function words(s: Scene, ring: Ring, { words: w, q }: PassContext): string {
+function names(s: Scene, ring: Ring, { words, q }: PassContext): string {
   const { x, y, left, right, step, way, tool } = s
   const { covers, figure, angle, overlap, width, from } = ring.pattern
   const [near, far] = way > 0 ? (['start', 'end'] as const) : (['end', 'start'] as const)
   const between = (a: number, b: number): number => (y(a) + y(b)) / 2 + 3
   const lap = (n: number, a: number, b: number): string =>
-    say([x(left + 6), between(a, b)], fill(w.lap, { number: n }), {
+    say([x(left + 6), between(a, b)], fill(words.lap, { number: n }), {
       anchor: near,
       strong: true,
       clear: true,
@@ -134,7 +134,7 @@ function words(s: Scene, ring: Ring, { words: w, q }: PassContext): string {
     measure([x(left - 9), y(a)], [x(left - 9), y(b)]) +
     say([x(left - 14), between(a, b)], said, { anchor: far, strong: true })
   const angled = angle > 0.02
-  const edge = from === 'rail' ? w.rail : w.outside
+  const edge = from === 'rail' ? words.rail : words.outside
   return [
     lap(1, 0, step > 0 ? step : covers),
     step > 0 ? lap(2, covers, step + covers) : '',
@@ -149,13 +149,13 @@ function words(s: Scene, ring: Ring, { words: w, q }: PassContext): string {
           ],
           hair,
         ) +
-        say([x(left + 62), between(0, step)], fill(w.twice, { overlap: q(overlap) }), {
+        say([x(left + 62), between(0, step)], fill(words.twice, { overlap: q(overlap) }), {
           anchor: near,
           clear: true,
         })
       : '',
     s.blade
-      ? say([x(tool - 46), y(step + covers + rowWidth) + 10], w.row, { anchor: 'middle' })
+      ? say([x(tool - 46), y(step + covers + rowWidth) + 10], words.row, { anchor: 'middle' })
       : '',
   ].join('')
 }
@@ -178,6 +178,6 @@ export function closeUp(ring: Ring, window: Window, context: PassContext): strin
       turn: s.way > 0 ? 0 : 180,
       mirrored: s.way < 0,
     }),
-    words(s, ring, context),
+    names(s, ring, context),
   ].join('')
 }

@@ -1,18 +1,6 @@
 import type { PassPattern } from '../../../model/manual/charts.ts'
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
-
-/** Over how much of a straight the width of the turns runs out to its own, m. */
-const longestTaper = 50
-
-/** How wide the track is at a station, m: the width changes within the straight, as it is built. */
-export function widthAt(g: OvalGeometry, station: number): number {
-  const half = g.railLength / 2
-  const along = ((station % half) + half) % half
-  if (along >= g.straight) return g.widthTurns
-  const taper = Math.min(longestTaper, g.straight / 3)
-  const t = Math.min(along, g.straight - along, taper) / taper
-  return g.widthTurns + (g.widthStraights - g.widthTurns) * t * t * (3 - 2 * t)
-}
+import { widthAt } from '../oval/shape.ts'
 
 /** Strips that lie side by side, numbered in the order in which they are driven. */
 export type Lanes = {

@@ -16,7 +16,7 @@ type Machine = {
 
 /** Trucks that roll follow each other, the second a little farther out. */
 const twoTrucks: Draw = (k, _, pen) =>
-  dumpTruck(k, 7.8, pen) + placed([-32 * k, 0.6 * k], dumpTruck(k, 7.8, pen))
+  placed([32 * k, 0], dumpTruck(k, 7.8, pen)) + placed([0, 0.6 * k], dumpTruck(k, 7.8, pen))
 
 /** The machine of each work, by the name of its figures. */
 const machines: Readonly<Record<string, Machine>> = {

@@ -55,9 +55,9 @@ const perStripText = ({ perStrip, strips }: PassPattern, { words }: PassContext)
   perStrip > 1 ? fill(words.perStrip, { strips, laps: perStrip }) : ''
 
 /** Which way horses and machines go, in an arrow with words on both sides. */
-function wayArrow([x, y]: Point, ring: Ring, { words: w }: PassContext): string {
+function wayArrow([x, y]: Point, ring: Ring, { words }: PassContext): string {
   const way = ring.frame.g.direction === 'clockwise' ? -1 : 1
-  const [before, after] = way > 0 ? [w.horses, w.machine] : [w.machine, w.horses]
+  const [before, after] = way > 0 ? [words.horses, words.machine] : [words.machine, words.horses]
   return (
     arrowOf(
       [
@@ -112,18 +112,18 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
 
 /** What stands in the infield of a narrow drawing. */
 function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: readonly Point[] } {
-  const { words: w, q } = context
+  const { words, q } = context
   const { pattern, frame } = ring
   const [x, y] = frame.middle
   const again = againText(pattern, context, true)
   const rows = [
-    pattern.from === 'rail' ? w.startRail : w.startOutside,
+    pattern.from === 'rail' ? words.startRail : words.startOutside,
     ...(pattern.strips > 1 && pattern.perStrip === 1
-      ? [fill(w.adds, { width: q(`${pattern.figure}.effective`) })]
+      ? [fill(words.adds, { width: q(`${pattern.figure}.effective`) })]
       : []),
     ...(again ? [again] : []),
     ...(pattern.perStrip > 1
-      ? [perStripText(pattern, context), fill(w.eachTruck, { laps: q('roll.each') })]
+      ? [perStripText(pattern, context), fill(words.eachTruck, { laps: q('roll.each') })]
       : []),
   ]
   const top = y - (rows.length * 9.8 + 2) / 2 + 4
@@ -136,7 +136,7 @@ function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   }
 }
 
-export function drawPasses(pattern: PassPattern, context: PassContext, size: Size): string {
+function drawPasses(pattern: PassPattern, context: PassContext, size: Size): string {
   const ring = ringOf(pattern, context, size)
   const { frame, full } = ring
   const { g, k, wider } = frame
@@ -174,21 +174,23 @@ export function drawPasses(pattern: PassPattern, context: PassContext, size: Siz
 
 /** The pattern in words. */
 function numbers(pattern: PassPattern, context: PassContext): string {
-  const { words: w, q } = context
+  const { words, q } = context
   const { figure, from, overlap, width, strips } = pattern
   const route = routeOf(context.manual.geometry)
   return [
-    route.entry ? fill(w.in, { gate: route.entry.name }) : w.noGate,
-    from === 'rail' ? w.startRail : w.startOutside,
-    fill(w.strips, { strips, width: q(width) }),
+    route.entry ? fill(words.in, { gate: route.entry.name }) : words.noGate,
+    from === 'rail' ? words.startRail : words.startOutside,
+    fill(words.strips, { strips, width: q(width) }),
     perStripText(pattern, context),
-    strips > 1 && pattern.perStrip === 1 ? fill(w.adds, { width: q(`${figure}.effective`) }) : '',
-    overlap === undefined || strips < 2 ? '' : fill(w.twice, { overlap: q(overlap) }),
-    strips > 1 ? `${from === 'rail' ? w.moveOut : w.moveIn} ${w.moveHere}` : '',
-    pattern.perStrip > 1 ? '' : fill(w.ends, { number: strips }),
+    strips > 1 && pattern.perStrip === 1
+      ? fill(words.adds, { width: q(`${figure}.effective`) })
+      : '',
+    overlap === undefined || strips < 2 ? '' : fill(words.twice, { overlap: q(overlap) }),
+    strips > 1 ? `${from === 'rail' ? words.moveOut : words.moveIn} ${words.moveHere}` : '',
+    pattern.perStrip > 1 ? '' : fill(words.ends, { number: strips }),
     againText(pattern, context),
     lapsText(pattern, context),
-    route.exit ? fill(w.out, { gate: route.exit.name }) : '',
+    route.exit ? fill(words.out, { gate: route.exit.name }) : '',
   ]
     .filter((part) => part !== '')
     .join('; ')

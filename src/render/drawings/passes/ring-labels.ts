@@ -1,11 +1,11 @@
 import { fill } from '../../../model/pattern.ts'
 import { onPlan } from '../oval/frame.ts'
 import { type Label, type Place, pointsAlong } from '../oval/label-places.ts'
+import { widthAt } from '../oval/shape.ts'
 import type { Point } from '../svg.ts'
 import { along, beside, heading } from './frame.ts'
-import { widthAt } from './lanes.ts'
 import { bracketOf, endOf, type Ring, startOf, ways } from './ring.ts'
-import { type PassContext, toolWords } from './words.ts'
+import type { PassContext } from './words.ts'
 
 const asides = [0, 12, -12, 26, -26, 42, -42, 60, -60, 80, -80, 104, -104, 130, -130]
 
@@ -48,9 +48,23 @@ function placesBeside(
 
 const shortName = (name: string): string => name.split(' (')[0] ?? name
 
+/** What a driver does with the tool where work begins, and where he leaves. */
+const tools = {
+  grade: ['bladeDown', 'bladeUp'],
+  'grade-band': ['bladeDown', 'bladeUp'],
+  condition: ['cutterDown', 'cutterUp'],
+  spray: ['sprayOn', 'sprayOff'],
+} as const
+
+/** What is dragged or rolls has no up and down. */
+const toolWords = (figure: string, { words }: PassContext): readonly [string, string] => {
+  const [on, off] = tools[figure as keyof typeof tools] ?? (['noStop', 'keepRolling'] as const)
+  return [words[on], words[off]]
+}
+
 /** What is said at each place of the drawing, in the order in which places are given away. */
 export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
-  const { words: w } = context
+  const { words } = context
   const { frame, pattern, lanes, route, full } = ring
   const { g } = frame
   const size = full ? 9 : 8.2
@@ -75,18 +89,18 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
   const last = String(lanes.count)
   const entryAt = way.in[0]
   const exitAt = way.out.at(-1)
-  const moves = pattern.perStrip > 1 ? w.moveLap : outward ? w.moveOut : w.moveIn
-  const start = outward ? w.startRail : w.startOutside
+  const moves = pattern.perStrip > 1 ? words.moveLap : outward ? words.moveOut : words.moveIn
+  const start = outward ? words.startRail : words.startOutside
   const found: (Label | false)[] = [
     route.entry !== undefined &&
       entryAt !== undefined &&
-      label([fill(w.in, { gate: shortName(route.entry.name) })], entryAt, route.entry.station),
+      label([fill(words.in, { gate: shortName(route.entry.name) })], entryAt, route.entry.station),
     route.exit !== undefined &&
       exitAt !== undefined &&
       label(
         full
-          ? [fill(w.out, { gate: shortName(route.exit.name) }), off]
-          : [fill(w.out, { gate: shortName(route.exit.name) })],
+          ? [fill(words.out, { gate: shortName(route.exit.name) }), off]
+          : [fill(words.out, { gate: shortName(route.exit.name) })],
         exitAt,
         route.exit.station,
       ),
@@ -99,7 +113,7 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
       ),
     full &&
       label(
-        [pattern.perStrip > 1 ? w.lastLap : fill(w.ends, { number: last })],
+        [pattern.perStrip > 1 ? words.lastLap : fill(words.ends, { number: last })],
         endOf(ring),
         shift,
         {
@@ -109,7 +123,7 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
       ),
     lanes.count > 1 &&
       label(
-        full ? [moves, w.moveHere] : [outward ? w.outHere : w.inHere],
+        full ? [moves, words.moveHere] : [outward ? words.outHere : words.inHere],
         a,
         (route.start + shift) / 2,
         { bold: false, ahead: true },

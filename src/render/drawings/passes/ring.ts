@@ -13,9 +13,10 @@ import {
   say,
   tint,
 } from '../ink.ts'
+import { widthAt } from '../oval/shape.ts'
 import type { Point } from '../svg.ts'
 import { along, beside, heading, spot, type WideFrame } from './frame.ts'
-import { type Lanes, widthAt } from './lanes.ts'
+import type { Lanes } from './lanes.ts'
 import { machineOf } from './machine-of.ts'
 import { type Lap, lapOf, type Route } from './route.ts'
 
@@ -75,7 +76,7 @@ function tracks(ring: Ring): string {
 }
 
 /** Stations at which all laps are numbered: where no gate is near. */
-export function numberStations({ frame: { g }, route }: Ring): readonly number[] {
+function numberStations({ frame: { g }, route }: Ring): readonly number[] {
   const arc = Math.PI * g.radius
   const busy = [route.entry?.station, route.exit?.station, route.start, route.start + route.shift]
   const clearance = (s: number): number =>

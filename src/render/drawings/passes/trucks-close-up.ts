@@ -19,7 +19,7 @@ const apart = 30
 export function trucksCloseUp(ring: Ring, window: Window, context: PassContext): string {
   const block = context.manual.charts.rolling
   if (!block) return ''
-  const { words: w } = context
+  const { words } = context
   const way = ring.frame.g.direction === 'clockwise' ? -1 : 1
   const places = block.places.slice(0, Math.min(block.trucks, 2)).map((p) => p.offset)
   const prints = places.map((place) => printsAt(block, place))
@@ -52,7 +52,7 @@ export function trucksCloseUp(ring: Ring, window: Window, context: PassContext):
     return size[1] > 4 ? loose(corner, size, 4.4, 0.5) : ''
   })
   const trucks = places.map((place, i) => {
-    const name = fill(w.truck, { number: i + 1 })
+    const name = fill(words.truck, { number: i + 1 })
     const middle: Point = [x(at(i)), y(place + wide / 2)]
     const body = placed(middle, dumpTruck(k * foot, wide / foot, 0.9), {
       turn: way > 0 ? 0 : 180,
@@ -76,7 +76,7 @@ export function trucksCloseUp(ring: Ring, window: Window, context: PassContext):
     ...bands,
     lineOf(end, bold),
     ...trucks,
-    say([x(right), y(0) - 5], w.rail, { anchor: way > 0 ? 'end' : 'start' }),
-    say([window.middle, y(far) + 9], w.loose, { anchor: 'middle' }),
+    say([x(right), y(0) - 5], words.rail, { anchor: way > 0 ? 'end' : 'start' }),
+    say([window.middle, y(far) + 9], words.loose, { anchor: 'middle' }),
   ].join('')
 }

@@ -47,17 +47,3 @@ export const wording = labels('passes', {
 })
 
 export type PassContext = ContextFor<typeof wording>
-
-/** What a driver does with the tool where work begins, and where he leaves. */
-const tools = {
-  grade: ['bladeDown', 'bladeUp'],
-  'grade-band': ['bladeDown', 'bladeUp'],
-  condition: ['cutterDown', 'cutterUp'],
-  spray: ['sprayOn', 'sprayOff'],
-} as const
-
-/** What is dragged or rolls has no up and down. */
-export const toolWords = (figure: string, { words }: PassContext): readonly [string, string] => {
-  const [on, off] = tools[figure as keyof typeof tools] ?? (['noStop', 'keepRolling'] as const)
-  return [words[on], words[off]]
-}

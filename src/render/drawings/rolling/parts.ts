@@ -21,7 +21,7 @@ export function behind(
   across: Across,
   context: Context,
 ): { drawn: string; foot: number } {
-  const { words: w, q, manual } = context
+  const { words, q, manual } = context
   const { k } = across
   const x = (off: number): number => left + off * k
   const first = rollingRows(block)[0] ?? []
@@ -35,7 +35,7 @@ export function behind(
         across,
         place,
         ground,
-        fill(w.behind, { number: truck }),
+        fill(words.behind, { number: truck }),
         manual.geometry.rail,
       ),
     )
@@ -44,7 +44,7 @@ export function behind(
       const [a, b] = [printsAt(block, place)[block.perSide - 1]?.[1] ?? 0, place + block.track]
       parts.push(measure([x(a), row], [x(b), row]))
       parts.push(
-        say([x((a + b) / 2), row + 11], fill(w.between, { width: block.between }), {
+        say([x((a + b) / 2), row + 11], fill(words.between, { width: block.between }), {
           anchor: 'middle',
           strong: true,
         }),
@@ -52,13 +52,13 @@ export function behind(
       const tread = q('gear.roll-tires.tire-width')
       const said =
         block.perSide > 1
-          ? fill(w.tires, { tread, gap: q('gear.roll-tires.tire-gap') })
-          : fill(w.tire, { tread })
+          ? fill(words.tires, { tread, gap: q('gear.roll-tires.tire-gap') })
+          : fill(words.tire, { tread })
       parts.push(say([x(outerAt(block, place)) + 6, ground - 8], said, {}))
     } else {
       parts.push(measure([x(0), row], [x(place), row]))
       parts.push(
-        say([x(place) + 6, row + 3], fill(w.farther, { move: q('roll.move') }), {
+        say([x(place) + 6, row + 3], fill(words.farther, { move: q('roll.move') }), {
           strong: true,
           clear: true,
         }),
@@ -70,12 +70,12 @@ export function behind(
 }
 
 /** What is shut when the left strips have met the right ones. */
-export const shutText = (block: RollingBlock, { words: w, q }: Context): string =>
-  fill(w.shut, { width: q('roll.width'), laps: block.places.length }) +
-  (block.trucks > 1 ? `, ${w.together}` : '')
+export const shutText = (block: RollingBlock, { words, q }: Context): string =>
+  fill(words.shut, { width: q('roll.width'), laps: block.places.length }) +
+  (block.trucks > 1 ? `, ${words.together}` : '')
 
 /** All strips across the track, to scale, the last over the one before. */
-export function wholeWidth(block: RollingBlock, y: number, { words: w, q }: Context): string {
+export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context): string {
   const k = (page - left - 8) / block.across
   const x = (off: number): number => left + off * k
   const boxes = block.starts.map((start, i) => {
@@ -116,16 +116,16 @@ export function wholeWidth(block: RollingBlock, y: number, { words: w, q }: Cont
       ],
       firm,
     ),
-    say([left - 6, y + 10], w.above, { anchor: 'end' }),
+    say([left - 6, y + 10], words.above, { anchor: 'end' }),
     say(
       [left, y + 27],
-      fill(w.strips, { strips: block.starts.length, laps: block.places.length }),
+      fill(words.strips, { strips: block.starts.length, laps: block.places.length }),
       {},
     ),
-    say([page - 8, y + 27], fill(w.total, { laps: q('roll.laps'), each: q('roll.each') }), {
+    say([page - 8, y + 27], fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }), {
       anchor: 'end',
       strong: true,
     }),
-    twice ? say([left, y + 38], w.last) : '',
+    twice ? say([left, y + 38], words.last) : '',
   ].join('')
 }

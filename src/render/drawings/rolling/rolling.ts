@@ -17,9 +17,10 @@ function placesColumn(
   top: number,
   rowHigh: number,
   rows: number,
-  { words: w }: Context,
+  { words }: Context,
 ): string {
   const at = page - 4
+  const trucks = (rollingRows(block)[0] ?? []).map(({ truck }) => truck).join(' · ')
   const said = rollingRows(block)
     .slice(0, rows)
     .map((laps, i) => {
@@ -30,11 +31,11 @@ function placesColumn(
         clear: true,
       })
     })
-  return say([at, top - 6], w.places, { anchor: 'end' }) + said.join('')
+  return say([at, top - 6], fill(words.places, { trucks }), { anchor: 'end' }) + said.join('')
 }
 
 function drawPage(block: RollingBlock, context: Context): string {
-  const { words: w, q, alt } = context
+  const { words, q, alt } = context
   const rows = rowsToShow(block, true)
   const shown = rollingRows(block).slice(0, rows).flat()
   const view = Math.max(...shown.map((lap) => outerAt(block, lap.place))) + 0.1
@@ -57,7 +58,7 @@ function drawPage(block: RollingBlock, context: Context): string {
           dropLines(block, across, lap.place, 4 + truckHigh + i * (truckHigh + 22), top),
         ),
       trucks.drawn,
-      rollingTable(block, { left, k, top, view, row: rowHigh, rows, size: 9 }, w),
+      rollingTable(block, { left, k, top, view, row: rowHigh, rows, size: 9 }, words),
       placesColumn(block, top, rowHigh, rows, context),
       lineOf(
         [
@@ -72,7 +73,7 @@ function drawPage(block: RollingBlock, context: Context): string {
         strong: true,
         clear: true,
       }),
-      say([x(block.width) + 6, foot + 10], fill(w.then, { jump: q('roll.jump') })),
+      say([x(block.width) + 6, foot + 10], fill(words.then, { jump: q('roll.jump') })),
       say([x(0) - 6, top - 6], railName(context), { anchor: 'end' }),
       wholeWidth(block, foot + 30, context),
     ].join(''),
@@ -80,7 +81,7 @@ function drawPage(block: RollingBlock, context: Context): string {
 }
 
 function drawNarrow(block: RollingBlock, context: Context): string {
-  const { words: w, q, alt } = context
+  const { words, q, alt } = context
   const rows = rowsToShow(block, false)
   const edge = 30
   const view = block.width + 0.35
@@ -91,11 +92,15 @@ function drawNarrow(block: RollingBlock, context: Context): string {
   const size = 8.4
   const lines = [
     ...(block.trucks > 1
-      ? [fill(w.key, { trucks: Array.from({ length: block.trucks }, (_, i) => i + 1).join(', ') })]
+      ? [
+          fill(words.key, {
+            trucks: Array.from({ length: block.trucks }, (_, i) => i + 1).join(', '),
+          }),
+        ]
       : []),
     shutText(block, context),
-    fill(w.then, { jump: q('roll.jump') }),
-    fill(w.total, { laps: q('roll.laps'), each: q('roll.each') }),
+    fill(words.then, { jump: q('roll.jump') }),
+    fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
   ]
   return svg(
     narrow,
@@ -111,8 +116,8 @@ function drawNarrow(block: RollingBlock, context: Context): string {
         1.2,
         5,
       ),
-      say([138, 10], w.outside, { size }),
-      rollingTable(block, { left: edge, k, top, view, row: rowHigh, rows, size }, w),
+      say([138, 10], words.outside, { size }),
+      rollingTable(block, { left: edge, k, top, view, row: rowHigh, rows, size }, words),
       lineOf(
         [
           [edge, 4],
@@ -136,24 +141,24 @@ function drawNarrow(block: RollingBlock, context: Context): string {
 
 /** Each lap in words: where the inside tires of every truck run. */
 function numbers(context: Context): string {
-  const { manual, words: w, q } = context
+  const { manual, words, q } = context
   const block = manual.charts.rolling
   if (!block) return ''
   const rows = rollingRows(block)
     .slice(0, rowsToShow(block, false))
     .map((laps, i) =>
-      fill(w.row, {
+      fill(words.row, {
         number: i + 1,
-        trucks: laps.map(({ truck, at }) => fill(w.drives, { truck, at: at ?? '' })).join(', '),
+        trucks: laps.map(({ truck, at }) => fill(words.drives, { truck, at: at ?? '' })).join(', '),
       }),
     )
   return [
-    fill(w.between, { width: block.between }),
+    fill(words.between, { width: block.between }),
     ...rows,
     shutText(block, context),
-    fill(w.then, { jump: q('roll.jump') }),
-    fill(w.strips, { strips: block.starts.length, laps: block.places.length }),
-    fill(w.total, { laps: q('roll.laps'), each: q('roll.each') }),
+    fill(words.then, { jump: q('roll.jump') }),
+    fill(words.strips, { strips: block.starts.length, laps: block.places.length }),
+    fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
   ].join('; ')
 }
 

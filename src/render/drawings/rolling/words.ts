@@ -2,7 +2,8 @@ import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, labels } from '../drawing.ts'
 
 export const wording = labels('rolling', {
-  ...entries('pylons', 'hubRail', 'outside', 'above', 'places', 'last', 'together'),
+  ...entries('pylons', 'hubRail', 'outside', 'above', 'last', 'together'),
+  places: holding('trucks'),
   lap: holding('number'),
   behind: holding('number'),
   tires: holding('tread', 'gap'),
