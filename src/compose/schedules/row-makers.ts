@@ -6,7 +6,7 @@ import { surveyDayRows, surveyMoveRows, surveyStationRows } from '../survey/dept
 import { levelStationRows } from '../survey/level-survey.ts'
 import { raceDayHourInputs, raceDayHourRows } from './race-day-hours.ts'
 import { symptomChartRows } from './symptom-chart.ts'
-import { eveningRows, halfDayRows, signOffRows } from './training.ts'
+import { eveningRows, halfDayRows, roleRows, signOffRows } from './training.ts'
 import { weatherDayInputs, weatherDayRows } from './weather-days.ts'
 import { workDailyRows, workDayRows, workLeftRows } from './work-rows.ts'
 
@@ -22,6 +22,7 @@ export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => 
   'material-class': materialClassRows,
   'training-half-day': halfDayRows,
   'training-evenings': eveningRows,
+  'training-by-role': roleRows,
   'sign-off': signOffRows,
   'symptom-chart': symptomChartRows,
   'work-daily': workDailyRows,

@@ -1,5 +1,6 @@
 import type { FactPath } from '../../model/fact-spec.ts'
 import { evenCost, materialCost, seasonCost, takeOffCost } from '../money/season-cost.ts'
+import { wheelDays } from '../people/wheel-days.ts'
 import { graderBooking } from '../repairs/grader-booking.ts'
 import type { FigureId } from './ids.ts'
 import { type Binding, fact, figure, figureOr, fixed, type Use, use } from './use.ts'
@@ -81,9 +82,23 @@ const season = (known: ReadonlySet<string>): Use =>
     budget: known.has('prices.budget') ? fact('prices.budget') : fixed(0, 'no-budget-known'),
   })
 
-/** What the board is asked for: the grader's days, what cures cost, and the season. */
+/** Days that a new driver takes, by the everyday work of the machine. */
+const wheelUses = (known: ReadonlySet<string>): readonly Use[] => {
+  const wheel = fact('practice.training-wheel')
+  return [
+    ...(known.has('gear.harrow.width')
+      ? [use('wheel-harrow', wheelDays, { wheel, daily: figure('harrow.time') })]
+      : []),
+    ...(known.has('gear.spray.tank')
+      ? [use('wheel-truck', wheelDays, { wheel, daily: figure('round.time') })]
+      : []),
+  ]
+}
+
+/** What is settled before the season: grader's days, new drivers' days, what cures and the season cost. */
 export const seasonUses = (known: ReadonlySet<string>): readonly Use[] => [
   ...bookingUses(known),
+  ...wheelUses(known),
   ...cureUses(known),
   ...(known.has('race-days.count') ? [season(known)] : []),
 ]

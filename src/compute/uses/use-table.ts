@@ -32,6 +32,7 @@ import { trackArea } from '../oval/track-area.ts'
 import { turnLength } from '../oval/turn-length.ts'
 import { crewDay } from '../people/crew-day.ts'
 import { lesson } from '../people/lesson.ts'
+import { wheelDays } from '../people/wheel-days.ts'
 import { creep } from '../pullback/creep.ts'
 import { ridge } from '../pullback/ridge.ts'
 import { ridgeWater } from '../pullback/ridge-water.ts'
@@ -182,4 +183,6 @@ export const useTable = {
   walked: [walkedLine],
   fitted: [fittedShape],
   lesson: [lesson],
+  'wheel-harrow': [wheelDays],
+  'wheel-truck': [wheelDays],
 } as const satisfies Readonly<Record<string, readonly Calculation[]>>

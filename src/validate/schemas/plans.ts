@@ -14,6 +14,7 @@ const rowSources = [
   'material-class',
   'training-half-day',
   'training-evenings',
+  'training-by-role',
   'sign-off',
   'symptom-chart',
   'work-daily',
