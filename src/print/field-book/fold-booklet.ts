@@ -28,7 +28,7 @@ function asForm(
   source: PdfDocument,
   page: PdfPage,
   to: PdfDocument,
-  copy: Copier,
+  copy: Copier['copy'],
   [width, height]: Size,
 ): PdfReference {
   const resources = resourcesOf(page)
@@ -64,7 +64,7 @@ function sidePage(
  */
 export async function foldBooklet(source: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
   const to = await emptyDocument()
-  const copy = copyReachable(source, to)
+  const { copy } = copyReachable(source, to)
   const size = pageSize(source, 0)
   const forms = pagesOf(source).map((page) => asForm(source, page, to, copy, size))
   const sides = bookletSides(forms.length)

@@ -23,6 +23,17 @@ const bookmarkAt = (document: PdfDocument, reference: PdfReference): PdfDictiona
   return bookmark
 }
 
+/** The bookmarks of the first level, in their order. */
+export function topBookmarks(document: PdfDocument): readonly PdfReference[] {
+  const found: PdfReference[] = []
+  let next = referenceAt(dictionaryAt(catalogOf(document), 'Outlines'), 'First')
+  while (next) {
+    found.push(next)
+    next = referenceAt(bookmarkAt(document, next), 'Next')
+  }
+  return found
+}
+
 /** Adds the bookmarks of a source whose objects have been copied. */
 export function addBookmarks(
   merge: OutlineMerge,
@@ -30,12 +41,10 @@ export function addBookmarks(
   source: PdfDocument,
   by: Offsets,
 ): void {
-  let next = referenceAt(dictionaryAt(catalogOf(source), 'Outlines'), 'First')
-  while (next) {
-    const moved = movedReference(next, by)
+  for (const bookmark of topBookmarks(source)) {
+    const moved = movedReference(bookmark, by)
     setEntry(bookmarkAt(to, moved), 'Parent', merge.root)
     merge.bookmarks.push(moved)
-    next = referenceAt(bookmarkAt(source, next), 'Next')
   }
 }
 

@@ -59,3 +59,30 @@ declare var document: PageElement & {
 
 /** Set by `openPage`, for `freshFonts`. */
 declare var fontCss: string
+
+/** How high what is on a page of a sheet stands, beside the room that there is for it. */
+type SheetMeasure = {
+  readonly used: number
+  readonly room: number
+  /** Height of the parts that grow with the steps. */
+  readonly growing: number
+  /** Whether something is wider than the page. */
+  readonly isWide: boolean
+}
+
+/** Work on sheets that asks, again and again, for the measures of what it has just set. */
+type SheetWork<T> = Generator<readonly PageElement[], T, readonly SheetMeasure[]>
+
+/** Set by `installSearch`, for `fitSheets`. */
+declare var sheetSearch: {
+  /** Does works side by side: all is set before anything is measured, so that all is laid out at once. */
+  readonly together: <T>(works: readonly SheetWork<T>[]) => readonly T[]
+  readonly fits: (measure: SheetMeasure | undefined) => boolean
+  /** Finds the largest of some steps at which a page fits, and leaves it set. */
+  readonly largest: (
+    sheet: PageElement,
+    range: { readonly from: number; readonly to: number; readonly start: number },
+    set: (n: number) => void,
+    grows: (measure: SheetMeasure) => number,
+  ) => SheetWork<{ readonly at: number; readonly measure: SheetMeasure } | null>
+}

@@ -45,6 +45,13 @@ export async function freshFonts(page: BrowserPage): Promise<void> {
   if (missing.length > 0) throw new Error(`fonts did not load: ${missing.join(', ')}`)
 }
 
+/** Gives what a page shows another style sheet. */
+export const setStyle = (page: BrowserPage, css: string): Promise<void> =>
+  page.evaluate((text) => {
+    const own = document.getElementById('own')
+    if (own) own.textContent = text
+  }, css)
+
 /**
  * Opens a page for printing, in a context of its own, which gives it a renderer of its own. The
  * browser is started so that it cannot reach any host.

@@ -3,12 +3,22 @@ import { reserveNumber, resolve, setObject } from './documents.ts'
 import type { PdfDocument, PdfObject, PdfReference } from './kinds.ts'
 import { asReference } from './objects.ts'
 
-/** Copies an object with all that it leads to; what two objects lead to is copied once. */
-export type Copier = (object: PdfObject) => PdfObject
+/** Copies objects with all that they lead to; what two objects lead to is copied once. */
+export type Copier = {
+  readonly copy: (object: PdfObject) => PdfObject
+  /** What a reference leads to, copied; the reference to the copy. */
+  readonly copied: (reference: PdfReference) => PdfReference
+}
 
-export function copyReachable(source: PdfDocument, to: PdfDocument): Copier {
-  const made = new Map<PdfReference, PdfReference>()
-  const copy: Copier = (object) =>
+/**
+ * @param made What stands for objects that have been copied, or are not to be; every copy is added.
+ */
+export function copyReachable(
+  source: PdfDocument,
+  to: PdfDocument,
+  made: Map<PdfReference, PdfReference> = new Map(),
+): Copier {
+  const copy = (object: PdfObject): PdfObject =>
     copyObject(object, to, (leaf) => {
       const reference = asReference(leaf)
       return reference ? copied(reference) : leaf
@@ -23,5 +33,5 @@ export function copyReachable(source: PdfDocument, to: PdfDocument): Copier {
     if (object) setObject(to, own, copy(object))
     return own
   }
-  return copy
+  return { copy, copied }
 }

@@ -22,10 +22,19 @@ import { stepView } from '../views/step-view.ts'
 import { sheetLayouts } from './sheet-pages.ts'
 import { sheetPaperCss } from './sheet-papers.ts'
 
+type Sheet = {
+  readonly id: string
+  readonly title: string
+  /** Sheets of one section are printed together: a change of one prints the others anew. */
+  readonly section: string
+  /** The ways in which it may be parted over pages, the best first. */
+  readonly layouts: readonly { readonly name: string; readonly body: string }[]
+}
+
 export type Sheets = {
   /** Style by paper, in the facility's order. */
   readonly papers: readonly { readonly name: SheetPaper; readonly css: string }[]
-  readonly sheets: readonly { readonly id: string; readonly title: string; readonly body: string }[]
+  readonly sheets: readonly Sheet[]
 }
 
 /** A code that opens the procedure's page on a phone; only where the site has an address. */
@@ -137,19 +146,29 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
       {
         id: emergencySheet,
         title: `${assets.words.emergency.title}: ${manual.facility.name}`,
-        body: templates.render('sheet/emergency', {
-          ...common,
-          emergency: emergencyView(pen, 'paper'),
-        }),
+        section: emergencySheet,
+        layouts: [
+          {
+            name: emergencySheet,
+            body: templates.render('sheet/emergency', {
+              ...common,
+              emergency: emergencyView(pen, 'paper'),
+            }),
+          },
+        ],
       },
-      ...manual.procedures.map((p) => ({
-        id: p.id,
-        title: `${p.title}: ${manual.facility.name}`,
-        body: templates.render('sheet/sheet', {
-          ...common,
-          sheet: sheetData(p, manual, pen, drawings),
-        }),
-      })),
+      ...manual.procedures.map((p) => {
+        const { layouts, ...sheet } = sheetData(p, manual, pen, drawings)
+        return {
+          id: p.id,
+          title: `${p.title}: ${manual.facility.name}`,
+          section: p.section,
+          layouts: layouts.map(({ name, pages }) => ({
+            name,
+            body: templates.render('sheet/sheet', { ...common, sheet: { ...sheet, pages } }),
+          })),
+        }
+      }),
     ],
   }
 }

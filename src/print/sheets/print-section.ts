@@ -1,0 +1,80 @@
+import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
+import type { Ink } from '../../model/ink.ts'
+import { leastCapitals, type SheetPaper } from '../../model/papers.ts'
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import type { Sheets } from '../../render/sheets/render-sheets.ts'
+import { type BrowserPage, freshFonts, setStyle } from '../page/open-page.ts'
+import { toPdf } from '../page/to-pdf.ts'
+import type { Press } from '../press/press.ts'
+import { capitalsOf, fitSheets, sheetsToFit } from './fit-sheets.ts'
+
+/** The sheets of a section on one paper, as the browser has printed them. */
+export type SectionPrint = {
+  readonly paper: SheetPaper
+  /** One after another in one document. */
+  readonly printed: Readonly<Record<Ink, Uint8Array>>
+  readonly sheets: readonly {
+    readonly id: string
+    readonly pages: number
+    /** Height of the capitals of its steps, mm. */
+    readonly capitals: number
+  }[]
+}
+
+const dress = (page: BrowserPage, ink: Ink): Promise<void> =>
+  page.evaluate((name) => {
+    document.body.className = name
+  }, ink)
+
+async function inInk(page: BrowserPage, ink: Ink): Promise<Uint8Array> {
+  await dress(page, ink)
+  // Of all the sizes that were tried only the last may be on paper.
+  await freshFonts(page)
+  return toPdf(page)
+}
+
+type Args = {
+  readonly system: UnitSystem
+  readonly papers: readonly { name: SheetPaper; css: string; capitals: number }[]
+}
+
+async function printOnPapers(page: BrowserPage, args: Args): Promise<readonly SectionPrint[]> {
+  const { system, papers } = args
+  const prints: SectionPrint[] = []
+  for (const { name, css, capitals } of papers) {
+    await setStyle(page, css)
+    await dress(page, 'color')
+    const fits = await fitSheets(page, capitals, (points) => readingDistanceWords(points, system))
+    const color = await inInk(page, 'color')
+    prints.push({
+      paper: name,
+      printed: { color, black: await inInk(page, 'black') },
+      sheets: fits.map(({ id, pages }) => ({
+        id,
+        pages: pages.length,
+        capitals: Math.min(...pages.map(capitalsOf)),
+      })),
+    })
+  }
+  return prints
+}
+
+/**
+ * Prints the sheets of a section, which are laid out together, on every paper in both inks: two
+ * inks of one layout.
+ * @throws Error naming the sheet that does not fit.
+ */
+export const printSection = (
+  press: Press,
+  system: UnitSystem,
+  papers: Sheets['papers'],
+  sheets: Sheets['sheets'],
+): Promise<readonly SectionPrint[]> =>
+  press.run(
+    { css: '', body: sheetsToFit(sheets) },
+    {
+      system,
+      papers: papers.map(({ name, css }) => ({ name, css, capitals: leastCapitals(name) })),
+    },
+    printOnPapers,
+  )
