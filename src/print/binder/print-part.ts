@@ -1,6 +1,7 @@
 import { type Hand, textArea } from '../../render/binder/page-rules.ts'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
+import { refuseSmall } from '../page/refuse-small.ts'
 import { refuseWide } from '../page/refuse-wide.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
@@ -85,6 +86,7 @@ function printLaidOut(
       await spanWide(page, area)
       await layOpenings(page, area)
       await refuseWide(page, area.width)
+      await refuseSmall(page, area.width)
       return toPdf(page, ranges)
     },
   )

@@ -1,5 +1,6 @@
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
 import { freshFonts } from '../page/open-page.ts'
+import { refuseSmall } from '../page/refuse-small.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import { pageCount } from '../pdf/pages.ts'
@@ -23,6 +24,7 @@ export type FieldBookPrint = {
 const printLaidOut = (press: Press, copy: Copy, most: number) =>
   press.run(copy, { most }, async (page, limit) => {
     const fitted = await fitFieldBook(page, limit.most)
+    await refuseSmall(page)
     // Of all the sizes that were tried only the last may be on paper.
     await freshFonts(page)
     return { bytes: await toPdf(page), pages: fitted.length }

@@ -32,6 +32,7 @@ type PageElement = {
   replaceChildren(...nodes: PageNode[]): void
   replaceWith(...nodes: PageNode[]): void
   cloneNode(deep: true): PageElement
+  getAttribute(name: string): string | null
   removeAttribute(name: string): void
   remove(): void
   getBoundingClientRect(): {

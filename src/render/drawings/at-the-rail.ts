@@ -11,7 +11,7 @@ const right = 384
 const y0 = 158
 const rise = 62
 const yAt = (x: number): number => y0 - (rise * (x - left)) / (right - left)
-const size = 17
+const size = 18.6
 
 const ground = ({ words }: Context): string =>
   [
@@ -27,7 +27,7 @@ function drawPullback(context: Context): string {
   const volume = q('creep.volume')
   return svg(
     width,
-    224,
+    232,
     alt,
     [
       ground(context),

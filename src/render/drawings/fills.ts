@@ -49,11 +49,16 @@ function strokesIn(
 }
 
 /** Parallel strokes, the angle in degrees from level, clockwise. */
-export function hatched(field: Field, angle: number, every: number): string {
+export function hatched(
+  field: Field,
+  angle: number,
+  every: number,
+  pen: 'hair' | 'thin' = 'hair',
+): string {
   const d = strokesIn(field, (angle * Math.PI) / 180, every)
     .map(({ from, to }) => `M${round(from[0])} ${round(from[1])}L${round(to[0])} ${round(to[1])}`)
     .join('')
-  return d === '' ? '' : path(d, 'hair')
+  return d === '' ? '' : path(d, pen)
 }
 
 /** Dots in staggered rows: dashes without length, with round ends. */

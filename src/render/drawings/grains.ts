@@ -31,7 +31,7 @@ function shareLine(share: number): string {
 const sieveNames = ({ points }: Curve): string[] =>
   points
     .filter((p) => xOf(p.opening) <= right)
-    .map((p) => text([xOf(p.opening), top - 10], p.name.replace('No. ', '#'), 'middle', 15))
+    .map((p) => text([xOf(p.opening), top - 10], p.name.replace('No. ', '#'), 'middle', 15.5))
 
 /** D10, D30, D60: which share passes, and down to its size. */
 const namedSizes = ({ sizes }: Curve): string[] =>
@@ -41,7 +41,7 @@ const namedSizes = ({ sizes }: Curve): string[] =>
       'line',
       'stroke-dasharray="2 3"',
     ),
-    text([xOf(size) + 5, bottom - 8], name, 'start', 15),
+    text([xOf(size) + 5, bottom - 8], name, 'start', 15.5),
   ])
 
 /** The curve with a point for each sieve; sieves beyond the axis stand at its end. */
@@ -74,7 +74,7 @@ function draw({ manual, words, alt }: Context): string {
       path(`M${grit.toFixed(1)} ${top}V${bottom}`, 'line', dashed),
       text([grit + 6, bottom - 60], fill(words.grit, { size: curve.gritText }), 'start', 16),
       text([(left + right) / 2, bottom + 44], words.grainSize, 'middle', 16),
-      text([16, middle], words.passes, 'middle', 16, `transform="rotate(-90 16 ${middle})"`),
+      text([18, middle], words.passes, 'middle', 16, `transform="rotate(-90 18 ${middle})"`),
     ].join(''),
   )
 }

@@ -8,7 +8,7 @@ type Context = ContextFor<typeof wording>
 
 const [left, right] = [2, 898]
 const wide = (right - left) / 7
-const [size, leading] = [14.5, 17]
+const [size, leading] = [15.5, 18]
 
 /** Room for a box to tick before a task. */
 const indent = 15

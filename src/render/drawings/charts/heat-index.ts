@@ -9,7 +9,9 @@ const wording = labels(
 )
 type Context = ContextFor<typeof wording>
 
-const [left, top, high] = [84, 62, 30]
+const [left, top, high] = [88, 62, 30]
+/** Read in the side column of a sheet. */
+const size = 18.6
 
 /** What each level asks for, from 1 on. */
 const meanings = ({ words }: Context): readonly string[] => [
@@ -35,8 +37,7 @@ function numbers(context: Context): string {
  * white on black.
  */
 function field([x, y]: Point, wide: number, label: string, level: number): string {
-  const size = 16
-  const plate = 7 + label.length * 8.4
+  const plate = 7 + label.length * 9.8
   if (level >= 4)
     return `<rect class="level-4" x="${x}" y="${y}" width="${wide}" height="${high}" fill="currentColor" stroke="currentColor"/>${text([x + wide / 2, y + 21], label, 'middle', size, 'font-weight="700" style="fill:#fff"')}`
   return [
@@ -52,7 +53,7 @@ function field([x, y]: Point, wide: number, label: string, level: number): strin
 /** Temperatures at the left, and what each feels like by humidity. */
 const fields = (table: HeatTable, wide: number): string[] =>
   table.rows.flatMap((row, j) => [
-    text([left - 10, top + j * high + 21], row.temperature, 'end', 16, 'font-weight="700"'),
+    text([left - 10, top + j * high + 21], row.temperature, 'end', size, 'font-weight="700"'),
     ...row.cells.map((c, i) =>
       field([left + i * wide, top + j * high], wide, c.text.replace(/ .*$/, ''), c.level),
     ),
@@ -70,15 +71,15 @@ function draw(context: Context): string {
     foot + 20 + levels.length * 31,
     alt,
     [
-      text([left + (392 - left) / 2, 20], words.humidity, 'middle', 16),
+      text([left + (392 - left) / 2, 20], words.humidity, 'middle', size),
       ...table.humidities.map((h, i) =>
-        text([left + (i + 0.5) * wide, 50], h, 'middle', 16, 'font-weight="700"'),
+        text([left + (i + 0.5) * wide, 50], h, 'middle', size, 'font-weight="700"'),
       ),
-      text([8, 50], words.airTemperature, 'start', 16),
+      text([8, 50], words.airTemperature, 'start', size),
       ...fields(table, wide),
       ...levels.flatMap((meaning, i) => [
         field([8, foot + 16 + i * 31], 58, String(i + 1), i + 1),
-        text([76, foot + 37 + i * 31], meaning, 'start', 16),
+        text([76, foot + 37 + i * 31], meaning, 'start', size),
       ]),
     ].join(''),
   )

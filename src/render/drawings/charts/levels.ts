@@ -1,14 +1,15 @@
 import type { LevelSection } from '../../../model/manual/charts.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { type Field, hatched } from '../fills.ts'
 import { box, dashed, line, type Point, path, polyline, svg, text } from '../svg.ts'
 
 const wording = labels('levels', entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow'))
 type Context = ContextFor<typeof wording>
 
 const columns = 2
-const [wide, high, gap] = [424, 136, 52]
-const [size, most] = [15, 34]
+const [wide, high, gap] = [424, 154, 52]
+const [size, most] = [15.5, 30]
 
 /** A height as printed beside its reading: "+1 3/8"; only the first of a section says its unit. */
 const signed = ({ above, height }: LevelSection['points'][number], i: number): string => {
@@ -35,7 +36,7 @@ function heightAt(points: readonly Point[], x: number): number | undefined {
   return p && q ? p[1] + ((q[1] - p[1]) * (x - p[0])) / (q[0] - p[0]) : undefined
 }
 
-/** What lies above the wanted slope, grey, and below it, in upright strokes. */
+/** What lies above the wanted slope, in slanting strokes, and below it, in upright ones. */
 function parts(points: readonly Point[], zero: number): string {
   const [first, last] = [points[0], points.at(-1)]
   if (!first || !last) return ''
@@ -45,7 +46,9 @@ function parts(points: readonly Point[], zero: number): string {
       ? [p]
       : [p, [p[0] + ((q[0] - p[0]) * (zero - p[1])) / (q[1] - p[1]), zero]]
   })
-  const over = `M${first[0]} ${zero}${crossed.map(([x, y]) => `L${x.toFixed(1)} ${Math.min(y, zero).toFixed(1)}`).join('')}L${last[0]} ${zero}Z`
+  const over: Field = [
+    [[first[0], zero], ...crossed.map(([x, y]): Point => [x, Math.min(y, zero)]), [last[0], zero]],
+  ]
   const strokes = Array.from(
     { length: Math.floor((last[0] - first[0]) / every) },
     (_, i) => first[0] + (i + 0.5) * every,
@@ -53,10 +56,7 @@ function parts(points: readonly Point[], zero: number): string {
     const y = heightAt(points, x)
     return y === undefined || y <= zero + 1 ? [] : [`M${x.toFixed(1)} ${zero}V${y.toFixed(1)}`]
   })
-  return (
-    `<path d="${over}" fill="currentColor" fill-opacity="0.35"/>` +
-    (strokes.length > 0 ? path(strokes.join(''), 'thin') : '')
-  )
+  return hatched(over, -45, 6, 'thin') + (strokes.length > 0 ? path(strokes.join(''), 'thin') : '')
 }
 
 /** One section: the level line is the slope wanted. */
@@ -100,7 +100,14 @@ function draw(context: Context): string {
   const foot = rows * high + 8
   const key = (x: number, inside: string, label: string): string =>
     inside + box([x, foot + 10], 34, 16, 'thin') + text([x + 44, foot + 23], label, 'start', size)
-  const grey = `<path d="M14 ${foot + 10}h34v16h-34Z" fill="currentColor" fill-opacity="0.35"/>`
+  const swatch: Field = [
+    [
+      [14, foot + 10],
+      [48, foot + 10],
+      [48, foot + 26],
+      [14, foot + 26],
+    ],
+  ]
   const upright = path(
     [0, 1, 2, 3, 4].map((i) => `M${364 + i * every} ${foot + 10}v16`).join(''),
     'thin',
@@ -113,7 +120,7 @@ function draw(context: Context): string {
       ...levels.map((s, i) =>
         section(s, [(i % columns) * (wide + gap), Math.floor(i / columns) * high], k, context),
       ),
-      key(14, grey, context.words.tooHigh),
+      key(14, hatched(swatch, -45, 6, 'thin'), context.words.tooHigh),
       key(360, upright, context.words.tooLow),
     ].join(''),
   )

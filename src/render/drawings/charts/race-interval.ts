@@ -95,7 +95,7 @@ function minuteMarks(x: X, interval: number, foot: number): string[] {
   return marks.map(
     (m) =>
       line([x(m * 60), foot], [x(m * 60), foot + 7], 'line') +
-      text([x(m * 60), foot + 24], String(m), 'middle', 15),
+      text([x(m * 60), foot + 24], String(m), 'middle', 15.5),
   )
 }
 
@@ -152,8 +152,8 @@ function draw(context: Context): string {
       lapLabels(x, at, context),
       line([left, foot], [right, foot], 'bold'),
       ...minuteMarks(x, at.interval, foot),
-      text([left, foot + 48], words.afterFinish, 'start', 15),
-      text([right, foot + 48], `${words.nextRace}: ${q('race-days.interval')}`, 'end', 15),
+      text([left, foot + 48], words.afterFinish, 'start', 15.5),
+      text([right, foot + 48], `${words.nextRace}: ${q('race-days.interval')}`, 'end', 15.5),
     ].join(''),
   )
 }

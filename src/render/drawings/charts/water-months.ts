@@ -11,6 +11,7 @@ const wording = labels('water-months', {
 type Context = ContextFor<typeof wording>
 
 const [left, right, top, bottom] = [30, 870, 64, 290]
+const size = 16
 
 /** Months and their water in words. */
 const numbers = ({ manual, words }: Context): string =>
@@ -22,17 +23,23 @@ const numbers = ({ manual, words }: Context): string =>
     .join('; ')
 
 /** One month with its words below: as high as its water, `most` being the height of the chart. */
-function column(m: WaterMonth, middle: number, wide: number, size: number, c: Context): string {
+function column(m: WaterMonth, middle: number, wide: number, c: Context): string {
   const months = c.manual.charts.waterMonths ?? []
   const most = Math.max(...months.map((other) => other.water))
   const high = ((bottom - top) * m.water) / most
   const at = [middle - wide / 2, bottom - high] as const
   const bold = m.own ? 'font-weight="700"' : ''
+  // Among many months the unit stands below its number.
+  const cut = m.text.lastIndexOf(' ')
+  const parts =
+    months.length > 8 && cut > 0 ? [m.text.slice(0, cut), m.text.slice(cut + 1)] : [m.text]
   const loads = fill(c.words.loads, { count: m.loads })
   return [
     box(at, wide, high, m.own ? 'bold' : 'line', `class="column"`),
     m.own ? hatchBox(at, wide, high, 9) : '',
-    text([middle, at[1] - 10], m.text, 'middle', size, bold),
+    ...parts.map((said, i) =>
+      text([middle, at[1] - 10 - (parts.length - 1 - i) * 17], said, 'middle', size, bold),
+    ),
     text([middle, bottom + 24], m.short, 'middle', size + 2, bold),
     text([middle, bottom + 46], loads, 'middle', size),
     m.own ? text([middle, bottom + 70], c.words.fairMonth, 'middle', size, bold) : '',
@@ -45,14 +52,13 @@ function draw(context: Context): string {
   if (!months) return ''
   const step = (right - left) / months.length
   const wide = Math.min(96, step * 0.66)
-  const size = months.length > 8 ? 13 : 16
   return svg(
     900,
     376,
     alt,
     [
       text([left, 26], words.waterDay, 'start', 17),
-      ...months.map((m, i) => column(m, left + (i + 0.5) * step, wide, size, context)),
+      ...months.map((m, i) => column(m, left + (i + 0.5) * step, wide, context)),
       line([left - 10, bottom], [right + 10, bottom], 'bold'),
     ].join(''),
   )

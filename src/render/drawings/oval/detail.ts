@@ -31,5 +31,5 @@ export type Detail = {
 
 export const details: Readonly<Record<'page' | 'small', Detail>> = {
   page: { width: 900, side: 112, margin: 84, size: 16, full: true },
-  small: { width: 440, side: 74, margin: 84, size: 19, full: false },
+  small: { width: 440, side: 66, margin: 84, size: 20.6, full: false },
 }

@@ -1,3 +1,4 @@
+import { escapeHtml } from '../../text/html.ts'
 import { line, type Point, text } from '../svg.ts'
 
 type Anchor = 'start' | 'middle' | 'end'
@@ -8,7 +9,8 @@ export type Place = { readonly at: Point; readonly anchor: Anchor }
 export type Label = {
   readonly lines: readonly string[]
   readonly size: number
-  readonly bold?: boolean /** What it names; a thin line leads there from a label that stands away from it. */
+  readonly bold?: boolean /** White on a black disc: a number that a list below explains. */
+  readonly isListed?: boolean /** What it names; a thin line leads there from a label that stands away from it. */
   readonly of?: Point /** Left out where it would lie on another. */
   readonly spare?: boolean /** The best first. */
   readonly places: readonly Place[]
@@ -30,11 +32,18 @@ export type PlacedLabel = Label & { readonly place: Place; readonly box: Box }
 const letter = 0.52
 const leading = 1.18
 
+/** Radius of a disc around a number, against the size of its type. */
+const disc = 0.62
+
 /** What a label covers at a place. */
 function labelBox(
-  { lines, size }: Pick<Label, 'lines' | 'size'>,
+  { lines, size, isListed }: Pick<Label, 'lines' | 'size' | 'isListed'>,
   { at: [x, y], anchor }: Place,
 ): Box {
+  if (isListed) {
+    const r = disc * size + 1
+    return { left: x - r, right: x + r, top: y - 0.35 * size - r, bottom: y - 0.35 * size + r }
+  }
   const width = Math.max(...lines.map((l) => l.length)) * letter * size
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
   return {
@@ -52,7 +61,30 @@ export const boxesMeet = (a: Box, b: Box): boolean =>
  * A label must not lie on another or leave the drawing; rather than cross a line it goes farther
  * from its place.
  */
-const [onLabel, outOfFrame, onLine, farther] = [1000, 800, 30, 1]
+const [onLabel, outOfFrame, leaderOnLabel, onLine, farther] = [1000, 800, 400, 30, 1]
+
+const isIn = ([x, y]: Point, box: Box): boolean =>
+  x > box.left && x < box.right && y > box.top && y < box.bottom
+
+/** From how far away a line leads to what a label names. */
+const near = 26
+
+/** The line from what is named to the box of its label; undefined where the label stands by it. */
+function leaderOf(of: Point | undefined, box: Box): readonly [Point, Point] | undefined {
+  if (!of) return undefined
+  const to: Point = [
+    Math.min(box.right, Math.max(box.left, of[0])),
+    Math.min(box.bottom, Math.max(box.top, of[1])),
+  ]
+  const away = Math.hypot(to[0] - of[0], to[1] - of[1])
+  const start = 10 / away
+  return away < near
+    ? undefined
+    : [[of[0] + (to[0] - of[0]) * start, of[1] + (to[1] - of[1]) * start], to]
+}
+
+const leaderPoints = (of: Point | undefined, box: Box): readonly Point[] =>
+  pointsAlong(leaderOf(of, box) ?? [])
 
 /**
  * Gives every label the best of its places, one after another: clear of labels already placed,
@@ -66,6 +98,7 @@ export function placeLabels(
   frame: Box,
 ): readonly PlacedLabel[] {
   const placed: PlacedLabel[] = []
+  const leaders: Point[] = []
   for (const label of labels) {
     const costs = label.places.map((place, i) => {
       const box = labelBox(label, place)
@@ -74,43 +107,43 @@ export function placeLabels(
         box.right > frame.right ||
         box.top < frame.top ||
         box.bottom > frame.bottom
-      const crossed = lines.filter(
-        ([x, y]) => x > box.left && x < box.right && y > box.top && y < box.bottom,
-      ).length
+      const crossed = [...lines, ...leaders].filter((p) => isIn(p, box)).length
+      const leads = leaderPoints(label.of, box)
+      const led = placed.filter((other) => leads.some((p) => isIn(p, other.box))).length
       return {
         place,
         box,
         cost:
           placed.filter((p) => boxesMeet(p.box, box)).length * onLabel +
           (out ? outOfFrame : 0) +
+          led * leaderOnLabel +
           crossed * onLine +
           i * farther,
       }
     })
     const [best] = costs.sort((a, b) => a.cost - b.cost)
-    if (best && !(label.spare && best.cost >= onLabel))
+    if (best && !(label.spare && best.cost >= onLabel)) {
       placed.push({ ...label, place: best.place, box: best.box })
+      leaders.push(...leaderPoints(label.of, best.box))
+    }
   }
   return placed
 }
 
-/** From how far away a line leads to what a label names. */
-const near = 26
-
 function leader({ of, box }: PlacedLabel): string {
-  if (!of) return ''
-  const to: Point = [
-    Math.min(box.right, Math.max(box.left, of[0])),
-    Math.min(box.bottom, Math.max(box.top, of[1])),
-  ]
-  const away = Math.hypot(to[0] - of[0], to[1] - of[1])
-  const start = 10 / away
-  return away < near
-    ? ''
-    : line([of[0] + (to[0] - of[0]) * start, of[1] + (to[1] - of[1]) * start], to, 'thin')
+  const found = leaderOf(of, box)
+  return found ? line(found[0], found[1], 'thin') : ''
 }
 
+/** A white number on a black disc. */
+export const listedNumber = ([x, y]: Point, said: string, size: number): string =>
+  `<circle cx="${x.toFixed(1)}" cy="${(y - 0.35 * size).toFixed(1)}" r="${(disc * size).toFixed(1)}" fill="currentColor"/>` +
+  `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" text-anchor="middle" font-size="${size}" font-weight="700" fill="var(--paper,#fff)">${escapeHtml(said)}</text>`
+
 export const drawLabel = (label: PlacedLabel): string => {
+  if (label.isListed)
+    return leader(label) + listedNumber(label.place.at, label.lines[0] ?? '', label.size)
+
   const {
     lines,
     size,

@@ -1,7 +1,9 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
-import { arrowHead, line, type Point, polyline } from '../svg.ts'
+import { widthOf } from '../lines.ts'
+import { arrowHead, line, type Point, polyline, text } from '../svg.ts'
 import { aroundPlan, onPlan, type PlanFrame } from './frame.ts'
-import { type Label, type Place, pointsAlong } from './label-places.ts'
+import { type Label, listedNumber, type Place, pointsAlong } from './label-places.ts'
+import { widthAt } from './shape.ts'
 
 type Mark = OvalGeometry['marks'][number]
 
@@ -19,7 +21,7 @@ const symbols: Readonly<
 > = {
   // A gap in the fence between two posts.
   gate: ([x, y], [ax, ay]) =>
-    `<path d="M${x - 9 * ax} ${y - 9 * ay}L${x + 9 * ax} ${y + 9 * ay}" stroke="#fff" stroke-width="6"/>` +
+    `<path d="M${x - 9 * ax} ${y - 9 * ay}L${x + 9 * ax} ${y + 9 * ay}" stroke="var(--paper,#fff)" stroke-width="6"/>` +
     [-9, 9]
       .map((d) =>
         line(
@@ -30,7 +32,7 @@ const symbols: Readonly<
       )
       .join(''),
   drain: ([x, y]) =>
-    `<circle cx="${x}" cy="${y}" r="6" fill="#fff" stroke="currentColor" stroke-width="1.5"/><path d="M${x - 3.5} ${y}h7M${x} ${y - 3.5}v7" stroke="currentColor" stroke-width="1.2"/>`,
+    `<circle cx="${x}" cy="${y}" r="6" fill="var(--paper,#fff)" stroke="currentColor" stroke-width="1.5"/><path d="M${x - 3.5} ${y}h7M${x} ${y - 3.5}v7" stroke="currentColor" stroke-width="1.2"/>`,
   water: ([x, y]) =>
     `<path d="M${x} ${y - 9}c4 6 7 9 7 12a7 7 0 0 1-14 0c0-3 3-6 7-12Z" fill="currentColor"/>`,
   stand: ([x, y]) =>
@@ -81,16 +83,23 @@ function nameLines(name: string, out: Point): readonly string[] {
   return [words.slice(0, half).join(' '), words.slice(half).join(' ')]
 }
 
-function markPart(frame: PlanFrame, mark: Mark, size: number): PlanPart {
+/** How a mark is named: with its name, or with a number that a list below explains. */
+type Naming = { readonly size: number; readonly listed: number | undefined }
+
+function markPart(frame: PlanFrame, mark: Mark, { size, listed }: Naming): PlanPart {
   const { g } = frame
-  const { at, out, along } = onPlan(frame, mark.station, mark.kind === 'finish' ? 0 : mark.offset)
+  const named = (lines: readonly string[]): Pick<Label, 'lines' | 'size' | 'isListed'> =>
+    listed === undefined ? { lines, size } : { lines: [String(listed)], size, isListed: true }
+  const isAtRail = mark.kind === 'finish' || mark.offset === 0
+  const offset = isAtRail ? 0 : widthAt(g, mark.station)
+  const { at, out, along } = onPlan(frame, mark.station, offset)
   const inward: Point = [-out[0], -out[1]]
   if (mark.kind === 'finish') {
     const end = onPlan(frame, mark.station, g.widthStraights).at
     return {
       drawn: line(at, end, 'bold'),
       lines: pointsAlong([at, end]),
-      labels: [{ lines: [mark.name], size, of: at, places: placesAround(at, inward, 20) }],
+      labels: [{ ...named([mark.name]), of: at, places: placesAround(at, inward, 20) }],
     }
   }
   const inside = mark.offset === 0
@@ -107,20 +116,48 @@ function markPart(frame: PlanFrame, mark: Mark, size: number): PlanPart {
   // Inside the rail the numbers of the stations come first. Where its own side is full, a name
   // stands on the other side of the track.
   const [inner, outer] = inside
-    ? [34, frame.k * g.widthTurns + 16]
+    ? [listed === undefined ? 34 : 24, frame.k * g.widthTurns + 16]
     : [frame.k * g.widthTurns + 34, 16]
   const sides = [placesAround(at, inward, inner), placesAround(inside ? at : p, out, outer)]
   const places = (inside ? sides : [...sides].reverse()).flat()
   return {
     drawn: symbols[mark.kind](p, along),
     lines,
-    labels: [{ lines: nameLines(mark.name, out), size, of: p, places }],
+    labels: [{ ...named(nameLines(mark.name, out)), of: p, places }],
   }
 }
 
-/** Gates, drains, water, stands, stockpiles, each with its name. */
-export const markParts = (frame: PlanFrame, size: number): readonly PlanPart[] =>
-  frame.g.marks.map((m) => markPart(frame, m, size))
+/** Gates, drains, water, stands, stockpiles, each with its name or the number of its name. */
+export const markParts = (
+  frame: PlanFrame,
+  size: number,
+  areListed: boolean,
+): readonly PlanPart[] =>
+  frame.g.marks.map((m, i) => markPart(frame, m, { size, listed: areListed ? i + 1 : undefined }))
+
+/** Names of the marks by their numbers, in two columns where they are short enough. */
+export function markList(
+  { g }: PlanFrame,
+  [x, y]: Point,
+  width: number,
+  size: number,
+): { readonly drawn: string; readonly high: number } {
+  const names = g.marks.map((m) => m.name)
+  const indent = 1.5 * size
+  const isShort = names.every((n) => indent + widthOf(n, size) < width / 2)
+  const rows = isShort ? Math.ceil(names.length / 2) : names.length
+  const high = 1.35 * size
+  const drawn = names.map((name, i) => {
+    const at: Point = [
+      x + (i < rows ? 0 : width / 2) + 0.62 * size,
+      y + (i % Math.max(1, rows)) * high,
+    ]
+    return (
+      listedNumber(at, String(i + 1), size) + text([at[0] + 0.9 * size, at[1]], name, 'start', size)
+    )
+  })
+  return { drawn: drawn.join(''), high: rows * high }
+}
 
 /**
  * How far around from a stockpile to its gate, else to the nearest gate at the outside, the shorter

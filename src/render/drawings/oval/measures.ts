@@ -1,4 +1,5 @@
 import { fill } from '../../../model/pattern.ts'
+import { decimalText } from '../../../model/quantity/number-text.ts'
 import { foot } from '../../../model/quantity/units.ts'
 import { arrow, arrowHead, line, type Point } from '../svg.ts'
 import type { Detail, OvalContext } from './detail.ts'
@@ -9,7 +10,7 @@ import type { PlanPart } from './marks.ts'
 /** Marks along the rail at every station, every fifth longer and numbered. */
 export function stationParts(
   frame: PlanFrame,
-  { size, full }: Detail,
+  { size }: Detail,
   feet: boolean,
 ): readonly PlanPart[] {
   const { g } = frame
@@ -18,18 +19,21 @@ export function stationParts(
     const { at, out } = onPlan(frame, i * g.stationSpacing, 0)
     const long = i % 5 === 0
     const inward = (d: number): Point => [at[0] - out[0] * d, at[1] - out[1] * d]
-    const number = String(Math.round((i * g.stationSpacing) / (feet ? foot : 1)))
-    const [x, y] = inward(24)
+    const number = decimalText(Math.round((i * g.stationSpacing) / (feet ? foot : 1)), 0)
+    // Beside the rail where it runs upright, below or above it elsewhere.
+    const isUpright = Math.abs(out[0]) > 0.7
+    const [x, y] = inward(isUpright ? 15 : size + 8)
+    const anchor = isUpright ? (out[0] > 0 ? 'end' : 'start') : 'middle'
     const label: Label = {
       lines: [number],
-      size: size - 0.5,
+      size,
       spare: true,
-      places: [{ at: [x, y + 5.5], anchor: 'middle' }],
+      places: [{ at: [x, y + 0.35 * size], anchor }],
     }
     return {
       drawn: line(at, inward(long ? 10 : 5), 'thin'),
       lines: [],
-      labels: long && full ? [label] : [],
+      labels: long ? [label] : [],
     }
   })
 }

@@ -1,9 +1,9 @@
 import { declareDrawing } from '../drawing.ts'
-import { dashed, type Point, path, svg } from '../svg.ts'
+import { dashed, type Point, path, polyline, svg } from '../svg.ts'
 import { type Detail, details, type OvalContext, wording } from './detail.ts'
-import { aroundPlan, type PlanFrame } from './frame.ts'
+import { aroundPlan, fenceOnPlan, type PlanFrame } from './frame.ts'
 import { type Box, drawLabel, type PlacedLabel, placeLabels, pointsAlong } from './label-places.ts'
-import { haulParts, markParts, type PlanPart } from './marks.ts'
+import { haulParts, markList, markParts, type PlanPart } from './marks.ts'
 import { directionPart, middlePart, stationParts, widthParts } from './measures.ts'
 import { northArrow, scaleBar } from './scale-and-north.ts'
 import { ovalPath } from './shape.ts'
@@ -19,7 +19,7 @@ function labelledParts(frame: PlanFrame, detail: Detail, context: OvalContext): 
     full ? middlePart(frame, detail, context) : directionPart(frame),
     ...stationParts(frame, detail, feet),
     ...(full ? widthParts(frame, detail, context) : []),
-    ...markParts(frame, size),
+    ...markParts(frame, size, !full),
     ...(full ? zoneParts(frame, detail, context, feet) : []),
     ...haulParts(frame, full ? context.words.haul : '', size),
   ]
@@ -38,10 +38,7 @@ function placedLabels(
   parts: readonly PlanPart[],
 ): readonly PlacedLabel[] {
   const { g, k, middle } = frame
-  const around = [
-    ...pointsAlong(aroundPlan(frame, 0)),
-    ...pointsAlong(aroundPlan(frame, g.widthStraights)),
-  ]
+  const around = [...pointsAlong(aroundPlan(frame, 0)), ...pointsAlong(fenceOnPlan(frame))]
   const bottom = middle[1] + k * (g.radius + g.widthTurns) + margin
   const box: Box = { left: 4, right: width - 4, top: 4, bottom }
   return placeLabels(
@@ -51,11 +48,18 @@ function placedLabels(
   )
 }
 
-const track = ({ g, k, middle }: PlanFrame): readonly string[] => [
-  path(ovalPath(g, g.widthStraights, g.widthTurns, k, middle), 'line'),
-  path(ovalPath(g, g.offset, g.offset, k, middle), 'thin', dashed),
-  path(ovalPath(g, 0, 0, k, middle), 'bold'),
-]
+/** How far from the rail the line of the lap is drawn at the least, px: it would touch the rail. */
+const lapApart = 6
+
+function track(frame: PlanFrame): readonly string[] {
+  const { g, k, middle } = frame
+  const lap = Math.max(g.offset, lapApart / k)
+  return [
+    polyline(fenceOnPlan(frame), 'line'),
+    path(ovalPath(g, lap, k, middle), 'thin', dashed),
+    path(ovalPath(g, 0, k, middle), 'bold'),
+  ]
+}
 
 /** Everything on the plan, labels placed: as drawn, and as a test looks at it. */
 export function planParts(
@@ -76,13 +80,18 @@ export function planParts(
   // below all.
   const outer = k * (g.radius + g.widthTurns)
   const top = Math.min(middle[1] - outer, ...labels.map((l) => l.box.top)) - 8
-  const bottom = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
-  const north: Point = [detail.width - 44, bottom - 40]
+  const foot = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
+  const list = detail.full
+    ? { drawn: '', high: 0 }
+    : markList(frame, [8, foot + detail.size + 6], detail.width - 16, detail.size)
+  const bottom = foot + list.high + (list.high > 0 ? 12 : 0)
+  const north: Point = [detail.width - 44, foot - 40]
   const drawn = [
     ...track(frame),
     ...parts.map((p) => p.drawn),
     ...labels.map(drawLabel),
-    scaleBar(frame, [16, bottom - 10], detail, usesFeet(context)),
+    list.drawn,
+    scaleBar(frame, [16, foot - 10], detail, usesFeet(context)),
     northArrow(g, north, detail.size, context.words.north),
   ]
   return {

@@ -36,29 +36,15 @@ export function widthAt(g: OvalGeometry, s: number): number {
   return g.widthTurns + (g.widthStraights - g.widthTurns) * Math.min(1, toTurn)
 }
 
-/**
- * Path data of the oval: `onStraight` and `onTurn` are distances outside the rail, m; `k` is pixels
- * a meter.
- */
-export function ovalPath(
-  g: OvalGeometry,
-  onStraight: number,
-  onTurn: number,
-  k: number,
-  [cx, cy]: Point,
-): string {
+/** Path data of the oval at a distance outside the rail, m; `k` is pixels a meter. */
+export function ovalPath(g: OvalGeometry, off: number, k: number, [cx, cy]: Point): string {
   const f = (x: number): string => String(Math.round(x * 1000) / 1000)
   const h = (g.straight / 2) * k
-  const rs = (g.radius + onStraight) * k
-  const rt = (g.radius + onTurn) * k
-  const join = rs === rt ? '' : undefined
+  const r = (g.radius + off) * k
   return [
-    `M${f(cx - h)} ${f(cy + rs)}H${f(cx + h)}`,
-    join ?? `V${f(cy + rt)}`,
-    `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx + h)} ${f(cy - rt)}`,
-    join ?? `V${f(cy - rs)}`,
+    `M${f(cx - h)} ${f(cy + r)}H${f(cx + h)}`,
+    `A${f(r)} ${f(r)} 0 0 0 ${f(cx + h)} ${f(cy - r)}`,
     `H${f(cx - h)}`,
-    join ?? `V${f(cy - rt)}`,
-    `A${f(rt)} ${f(rt)} 0 0 0 ${f(cx - h)} ${f(cy + rt)}Z`,
+    `A${f(r)} ${f(r)} 0 0 0 ${f(cx - h)} ${f(cy + r)}Z`,
   ].join('')
 }

@@ -61,7 +61,7 @@ describe('plan of the oval', () => {
         fc.integer({ min: 1, max: 5 }),
         (straight, radius, k) => {
           const g = oval(straight, radius)
-          expect(pathLength(ovalPath(g, 0, 0, k, [0, 0])) / k / g.railLength).toBeCloseTo(1, 4)
+          expect(pathLength(ovalPath(g, 0, k, [0, 0])) / k / g.railLength).toBeCloseTo(1, 4)
         },
       ),
       { numRuns: 40 },
