@@ -6,7 +6,7 @@ type SheetPage = {
   readonly head: boolean
   /** Drawing, table and code beside the steps. */
   readonly side: boolean
-  /** The drawing below what is found. */
+  /** The drawing below what is found, or above the steps that cite it. */
   readonly drawn: boolean
   readonly look: boolean
   readonly groups: readonly SheetGroup[]
@@ -41,6 +41,22 @@ const stepPages = (pages: readonly (readonly SheetGroup[])[]): readonly SheetPag
     stop: true,
   }))
 
+/** Where the drawing of a sheet of several pages stands: the best first. */
+const drawingAt = ['head', 'steps', 'none'] as const
+
+type DrawingAt = (typeof drawingAt)[number]
+
+/** The drawing on the first page on which a step cites it. */
+function withDrawing(
+  pages: readonly SheetPage[],
+  drawing: string | undefined,
+): readonly SheetPage[] {
+  const at = pages.findIndex((page) =>
+    page.groups.some((g) => g.steps.some((step) => step.drawing === drawing)),
+  )
+  return pages.map((page, i) => (i === at ? { ...page, drawn: true } : page))
+}
+
 /** A page for each way; what all begin with stands on each, since a page may be read alone. */
 function byWay(groups: readonly SheetGroup[]): readonly (readonly SheetGroup[])[] {
   const [first, ...ways] = groups
@@ -61,10 +77,12 @@ export function sheetLayouts(sheet: ManualSheet): readonly SheetLayout[] {
   /** Without anything to decide the first steps stand below the head. */
   const parted = (
     pages: readonly (readonly SheetGroup[])[],
-    drawn: boolean,
+    drawing: DrawingAt,
   ): readonly SheetPage[] => {
-    if (look || sheet.calls) return [{ ...decide, drawn }, ...stepPages(pages)]
-    const [first, ...others] = stepPages(pages)
+    const work =
+      drawing === 'steps' ? withDrawing(stepPages(pages), sheet.drawing) : stepPages(pages)
+    if (look || sheet.calls) return [{ ...decide, drawn: drawing === 'head' }, ...work]
+    const [first, ...others] = work
     return first ? [{ ...first, head: true }, ...others] : []
   }
   const ways = byWay(groups)
@@ -78,9 +96,9 @@ export function sheetLayouts(sheet: ManualSheet): readonly SheetLayout[] {
       : [{ name: 'whole drawn', pages: [{ ...whole, side: false, drawn: true }] }]),
     { name: 'whole', pages: [{ ...whole, side: false }] },
     ...[[groups], ways, half].flatMap((pages) =>
-      [true, false].map((drawn) => ({
-        name: `${pages.length} ${drawn ? 'drawn' : 'plain'}`,
-        pages: parted(pages, drawn && sheet.drawing !== undefined),
+      drawingAt.map((at) => ({
+        name: `${pages.length} ${at}`,
+        pages: parted(pages, sheet.drawing === undefined ? 'none' : at),
       })),
     ),
   ]

@@ -85,6 +85,20 @@ describe('a posted sheet on pages', () => {
     )
   })
 
+  it('has its drawing where it is decided, else by the steps that cite it, else not at all', () => {
+    const cited = group(8, 'B')
+    const steps = cited.steps.map((s, i) => (i === 3 ? { ...s, drawing: 'ridge' } : s))
+    const layouts = sheetLayouts(sheet([group(9, 'A'), { ...cited, steps }], { drawing: 'ridge' }))
+    const places = layouts
+      .filter((l) => l.pages.length === 3)
+      .map((l) => l.pages.map((p) => p.drawn))
+    expect(places).toEqual([
+      [true, false, false],
+      [false, false, true],
+      [false, false, false],
+    ])
+  })
+
   it('parts from one page into ever more, and never the same way twice', () => {
     const counts = sheetLayouts(sheet([group(9, 'A'), group(8, 'B')])).map((l) => l.pages.length)
     expect(counts).toEqual([1, 1, 2, 3, 5])

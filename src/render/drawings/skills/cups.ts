@@ -15,9 +15,9 @@ const wording = labels('cups', {
 type Context = ContextFor<typeof wording>
 
 const grids: Readonly<Record<DrawingSize, { readonly wide: number; readonly gap: number }>> = {
-  page: { wide: 148, gap: 18 },
-  column: { wide: 160, gap: 18 },
-  side: { wide: 176, gap: 0 },
+  page: { wide: 145, gap: 15 },
+  column: { wide: 154, gap: 18 },
+  side: { wide: 172, gap: 0 },
 }
 
 const high = 70

@@ -18,9 +18,9 @@ const wording = labels('open-steps', {
 type Context = ContextFor<typeof wording>
 
 const grids: Readonly<Record<DrawingSize, { readonly wide: number; readonly gap: number }>> = {
-  page: { wide: 86, gap: 13 },
-  column: { wide: 103, gap: 14 },
-  side: { wide: 82, gap: 12 },
+  page: { wide: 83, gap: 12 },
+  column: { wide: 100, gap: 13 },
+  side: { wide: 80, gap: 12 },
 }
 
 /** Depths in inches: of each scratching, of the cushion. */

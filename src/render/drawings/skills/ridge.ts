@@ -27,9 +27,9 @@ const wording = labels('ridge', {
 type Context = ContextFor<typeof wording>
 
 const grids: Readonly<Record<DrawingSize, { readonly wide: number; readonly gap: number }>> = {
-  page: { wide: 148, gap: 18 },
-  column: { wide: 160, gap: 18 },
-  side: { wide: 176, gap: 0 },
+  page: { wide: 145, gap: 15 },
+  column: { wide: 154, gap: 18 },
+  side: { wide: 172, gap: 0 },
 }
 
 /** Height of the ridge as drawn, and of the whole picture. */

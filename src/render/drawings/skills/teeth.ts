@@ -26,9 +26,9 @@ function depthsOf({ si }: Context) {
 }
 
 const grids: Readonly<Record<DrawingSize, { readonly wide: number; readonly gap: number }>> = {
-  page: { wide: 112, gap: 11 },
-  column: { wide: 160, gap: 16 },
-  side: { wide: 176, gap: 0 },
+  page: { wide: 108, gap: 11 },
+  column: { wide: 155, gap: 16 },
+  side: { wide: 172, gap: 0 },
 }
 
 type Case = 'good' | 'shallow' | 'deep'

@@ -21,9 +21,9 @@ type Context = ContextFor<typeof wording>
 
 /** Width of a picture, and room between two, by the width of the drawing. */
 const grids: Readonly<Record<DrawingSize, { readonly wide: number; readonly gap: number }>> = {
-  page: { wide: 111, gap: 12 },
-  column: { wide: 104, gap: 13 },
-  side: { wide: 82, gap: 12 },
+  page: { wide: 108, gap: 11 },
+  column: { wide: 100, gap: 13 },
+  side: { wide: 80, gap: 12 },
 }
 
 /** Inches that a picture shows: across, of the ground from above, and over the surface cut. */
