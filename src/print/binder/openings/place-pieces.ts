@@ -146,10 +146,18 @@ function layOut(pieces: readonly Piece[], height: number, way: Way): Pages | und
 
 const openings = (pages: Pages): number => Math.ceil(pages.length / 2)
 
+/** Whether the reader turns a leaf between the box and the first step. */
+function isBoxApart(pages: Pages, pieces: readonly Piece[]): boolean {
+  const at = (part: PiecePart): number =>
+    pages.findIndex((page) => page.some(({ piece }) => pieces[piece]?.part === part))
+  return at('box') >= 0 && Math.floor(at('box') / 2) !== Math.floor(at('method') / 2)
+}
+
 /**
  * Lays a procedure out in openings: on the left what is decided, on the right the work; a longer
  * one goes on between two methods. Where that does not do, the work begins on the left, and a method
- * may go on from a left page to the one that faces it, but never over a leaf.
+ * may go on from a left page to the one that faces it, but never over a leaf. The box of hazards is
+ * in one opening with the first step wherever that is possible.
  * @param settings The same pieces as they measure in each setting, the widest first.
  * @param height Of a page's text.
  * @returns the fewest openings, which setting they need, and what is on each page; nothing when a
@@ -162,9 +170,12 @@ export function placePieces(
   const found = ways.flatMap((way) =>
     settings.flatMap((pieces, setting) => {
       const pages = layOut(pieces, height, way)
-      return pages ? [{ setting, pages }] : []
+      if (!pages) return []
+      return [
+        { setting, pages, openings: openings(pages), apart: isBoxApart(pages, pieces) ? 1 : 0 },
+      ]
     }),
   )
-  const [first] = found.sort((a, b) => openings(a.pages) - openings(b.pages))
-  return first
+  const [first] = found.sort((a, b) => a.openings - b.openings || a.apart - b.apart)
+  return first && { setting: first.setting, pages: first.pages }
 }

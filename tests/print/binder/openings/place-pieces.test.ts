@@ -60,6 +60,18 @@ describe('a procedure on its pages', () => {
     expect(placePieces([wide, close], 880)?.setting).toBe(1)
   })
 
+  it('does not turn a leaf between the hazards and the first step', () => {
+    expect(
+      shown([
+        whole('decide', 600),
+        whole('box', 200),
+        method(300, 450),
+        method(400),
+        whole('ends', 100),
+      ]),
+    ).toEqual(['0 1', '2', '3 4'])
+  })
+
   it('cannot place what is higher than a page', () => {
     expect(placePieces([[whole('decide', 901)]], 900)).toBeUndefined()
   })
