@@ -29,6 +29,7 @@ type PageElement = {
   append(...nodes: PageNode[]): void
   prepend(...nodes: PageNode[]): void
   after(...nodes: PageNode[]): void
+  before(...nodes: PageNode[]): void
   replaceChildren(...nodes: PageNode[]): void
   replaceWith(...nodes: PageNode[]): void
   cloneNode(deep: true): PageElement

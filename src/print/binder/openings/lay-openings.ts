@@ -37,11 +37,21 @@ function measureInPage({ width }: TextArea, classes: readonly string[]): Measure
 type Laid = { readonly id: string; readonly setting: string; readonly pages: Pages }
 
 /**
- * Puts the pieces on their pages; an empty last left page is a record to fill in, where pages are
- * printed on both sides. Self-contained, since it is sent to the browser.
+ * Puts the pieces on their pages; an empty last page is a record to fill in, where pages are printed
+ * on both sides, and so is what a last page has left. Self-contained, since it is sent to the browser.
  * @returns ids of procedures with a page that holds more than it has room for.
  */
 function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): string[] {
+  /** Lines to write on where a last page is half empty. */
+  const fillUp = (side: PageElement, record: PageElement): void => {
+    const used = [...side.children].map((piece) => piece.getBoundingClientRect().height)
+    if (used.reduce((sum, h) => sum + h, 0) > height * 0.55) return
+    side.querySelector('.ends')?.before(record)
+    if (!record.parentElement) side.append(record)
+    const rows = [...record.querySelectorAll('tbody tr')]
+    while (side.scrollHeight > side.clientHeight && rows.length > 0) rows.pop()?.remove()
+  }
+  document.body.style.setProperty('width', `${width}px`)
   document.body.style.setProperty('--area-height', `${height}px`)
   for (const { id, setting, pages } of laid) {
     const article = document.getElementById(id)
@@ -71,16 +81,17 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
       }
       return side
     })
-    if (record && sides.length % 2 === 1) {
+    const last = sides.at(-1)
+    article.append(...sides)
+    if (!record || !last) continue
+    if (sides.length % 2 === 1) {
       const side = document.createElement('div')
       side.className = 'side'
       side.append(record)
-      sides.push(side)
-    }
-    article.append(...sides)
+      article.append(side)
+    } else if (sides.length > 2) fillUp(last, record)
   }
   const { body } = document
-  body.style.setProperty('width', `${width}px`)
   const over = laid.filter(({ id }) =>
     [...document.querySelectorAll(`#${id} > .side`)].some(
       (side) => side.scrollHeight > side.clientHeight + 1,
