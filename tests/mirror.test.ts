@@ -13,6 +13,7 @@ const stages = [
   'print',
   'write',
   'cli',
+  'browser',
 ]
 
 /** `a/b.test.ts` and `a/b.more.test.ts` test the file `a/b.ts` or the folder `a/b`. */

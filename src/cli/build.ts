@@ -164,20 +164,21 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Pro
   if (!ready) return exit.faults
   const { manual, library } = ready
   const found = await browser
-  const site = await progress.stage(
-    'render',
-    () => siteFiles(manual, library.words, folders, found.kind === 'found'),
-    (files) => `${files.filter(isPage).length} site pages`,
-  )
   const version = await versionOf(folders)
   const notices = thirdPartyNotices((await loadFonts()).licences)
   const target = path.join(folders.dist, manual.facility.id)
-  if (found.kind === 'found') {
-    const printed = await print(found, ready, { version, target }, job)
-    await write(ready, { site, printed, version, browser: found.version, target, notices }, job)
-    return exit.fine
-  }
-  await write(ready, { site, printed: undefined, version, browser: 'none', target, notices }, job)
+  // The pages say how large the printed files are.
+  const printed =
+    found.kind === 'found' ? await print(found, ready, { version, target }, job) : undefined
+  const sizes = new Map(printed?.besideSite.map((f) => [f.path, f.data.length]))
+  const site = await progress.stage(
+    'render',
+    () => siteFiles(manual, library.words, folders, sizes),
+    (files) => `${files.filter(isPage).length} site pages`,
+  )
+  const browserName = found.kind === 'found' ? found.version : 'none'
+  await write(ready, { site, printed, version, browser: browserName, target, notices }, job)
+  if (found.kind === 'found') return exit.fine
   io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
   return exit.noBrowser
 }

@@ -22,6 +22,7 @@ import { fieldBookFiles as names } from '../render/field-book/files.ts'
 import { renderFieldBook, renderHandout } from '../render/field-book/render-field-book.ts'
 import { renderForms } from '../render/forms/render-forms.ts'
 import { renderSheets, type Sheets } from '../render/sheets/render-sheets.ts'
+import { filesOffered } from '../render/site/papers.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts } from './load/load-fonts.ts'
@@ -228,15 +229,17 @@ async function printDocuments(
     before,
   )
   const pages = binder.laid.map(({ label, print }) => ({ label, print }))
+  const files = [
+    { path: 'binder.pdf', data: binder.bytes },
+    ...(black ? [{ path: 'binder-black.pdf', data: black.printed.bytes }] : []),
+    ...[replacement.files, forms, cards, fieldBook.files, dividers, sheets.files].flat(),
+  ]
+  const offered = filesOffered(manual, assets.words)
   return {
-    files: [
-      { path: 'binder.pdf', data: binder.bytes },
-      ...(black ? [{ path: 'binder-black.pdf', data: black.printed.bytes }] : []),
-      ...[replacement.files, forms, cards, fieldBook.files, dividers, sheets.files].flat(),
-    ],
+    files,
     binderPages: binder.laid.length,
     fieldBookPages: fieldBook.pages,
-    besideSite: fieldBook.files,
+    besideSite: files.filter((f) => offered.has(f.path)),
     sheets: posted.sheets.length,
     posted: sheets.posted,
     binder: binder.memory,

@@ -34,6 +34,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.sections,
     ...library.forms,
     ...library.cards,
+    ...library.search,
     ...library.worksheets,
     library.wordsFile,
   ] as readonly Sourced<unknown>[]

@@ -5,6 +5,7 @@ import type { Library } from '../validate/check-library.ts'
 import { composeCards } from './cards.ts'
 import { composeCharts } from './charts/charts.ts'
 import { type ComposeContext, type ManualParts, namedNumber } from './context.ts'
+import { composeDue } from './due.ts'
 import { composeContacts } from './facility/contacts.ts'
 import { composeEmergency } from './facility/emergency.ts'
 import { composeFacility } from './facility/facility.ts'
@@ -29,6 +30,7 @@ import { composeBoard, composeSchedules } from './schedules/schedules.ts'
 import { composeSources, type SourceItem } from './sources.ts'
 import { composeCushionMap } from './survey/cushion-map.ts'
 import { composeChapters } from './texts/chapters.ts'
+import { composeSearchWords } from './texts/search-words.ts'
 import { composeTermIndex } from './texts/term-index.ts'
 import { composeTerms } from './texts/terms.ts'
 
@@ -51,6 +53,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   contacts: composeContacts,
   emergency: composeEmergency,
   raceDays: composeRaceDays,
+  due: composeDue,
   sections: composeSections,
   procedures: composeProcedures,
   cautions: composeCautions,
@@ -65,6 +68,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   cards: composeCards,
   fieldBook: composeFieldBook,
   handout: composeHandout,
+  search: composeSearchWords,
   cushionMap: composeCushionMap,
   grainCurve: composeGrainCurve,
   charts: composeCharts,

@@ -3,6 +3,7 @@ import type { ManualCard } from './manual/card.ts'
 import type { ManualCaution } from './manual/caution.ts'
 import type { ManualChapter } from './manual/chapter.ts'
 import type { Charts } from './manual/charts.ts'
+import type { Due } from './manual/due.ts'
 import type { Contact, Emergency } from './manual/emergency.ts'
 import type { GlanceGroup, Machine, ManualFacility, RaceDay } from './manual/facility.ts'
 import type { ManualBooklet, ManualFieldBook } from './manual/field-book.ts'
@@ -14,6 +15,7 @@ import type { NamedQuantity } from './manual/named-quantity.ts'
 import type { ManualProcedure } from './manual/procedure.ts'
 import type { ManualReckoner } from './manual/reckoner.ts'
 import type { ManualSchedule } from './manual/schedule.ts'
+import type { SearchWords } from './manual/search-words.ts'
 import type { ManualSection } from './manual/section.ts'
 import type { CitedSource } from './manual/source.ts'
 import type { CushionMap, GrainCurve } from './manual/survey.ts'
@@ -30,6 +32,8 @@ export type Manual = {
   readonly contacts: readonly Contact[]
   readonly emergency: Emergency
   readonly raceDays: readonly RaceDay[]
+  /** What is due when, by date. */
+  readonly due: readonly Due[]
   readonly sections: readonly ManualSection[]
   readonly procedures: readonly ManualProcedure[]
   /** All cautions that some procedure or card here uses. */
@@ -48,6 +52,8 @@ export type Manual = {
   readonly fieldBook: ManualFieldBook
   /** Two pages for volunteers. */
   readonly handout: ManualBooklet
+  /** How the search of the site understands people. */
+  readonly search: SearchWords
   readonly cushionMap: CushionMap | undefined
   readonly grainCurve: GrainCurve | undefined
   readonly charts: Charts

@@ -11,6 +11,18 @@ export type RenderAssets = {
   readonly fontCss: string
 }
 
+/** What the pages of the site carry beside. */
+export type SiteAssets = RenderAssets & {
+  /** Scripts of the pages, each whole in one text. */
+  readonly scripts: SiteScripts
+}
+
+/** `page` is of every page, `search` of the search alone. */
+export type SiteScripts = {
+  readonly search: string
+  readonly page: string
+}
+
 /**
  * Style sheets, one behind the other.
  * @throws RangeError when there is none of a name.

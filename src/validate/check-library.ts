@@ -27,6 +27,7 @@ import {
 } from './schemas/library.ts'
 import { plans, type Schedule } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
+import { type SearchFile, search } from './schemas/search.ts'
 import { type Words, words } from './schemas/words.ts'
 import { type WorksheetFile, worksheets } from './schemas/worksheets.ts'
 
@@ -45,6 +46,7 @@ export type LibraryTrees = {
   readonly forms: SourceTree
   readonly cards: SourceTree
   readonly 'field-book': SourceTree
+  readonly search: SourceTree
   readonly words: SourceTree
   readonly worksheets: readonly SourceTree[]
   readonly facts: SourceTree
@@ -59,7 +61,12 @@ export type Sourced<T> = {
 }
 
 /** A shelf of the binder. */
-type Section = { readonly id: string; readonly title: string; readonly about: string }
+type Section = {
+  readonly id: string
+  readonly title: string
+  readonly about: string
+  readonly front?: true | undefined
+}
 
 type Term = { readonly term: string; readonly means: string; readonly pocket?: true | undefined }
 
@@ -79,6 +86,8 @@ export type Library = {
   readonly cards: readonly Sourced<Card>[]
   /** One file; a list as all others. */
   readonly fieldBook: readonly Sourced<FieldBookFile>[]
+  /** One file; a list as all others. */
+  readonly search: readonly Sourced<SearchFile>[]
   readonly worksheets: readonly Sourced<WorksheetFile>[]
   readonly facts: readonly Sourced<FactsFile>[]
   readonly words: Words
@@ -149,6 +158,7 @@ function readParts(trees: LibraryTrees) {
     forms: listOf<Form>(trees.forms, forms, 'forms'),
     cards: listOf<Card>(trees.cards, cards, 'cards'),
     fieldBook: each<FieldBookFile>([trees['field-book']], fieldBook),
+    search: each<SearchFile>([trees.search], search),
     worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
     facts: each<FactsFile>([trees.facts], facts),
   }
@@ -189,6 +199,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   forms: parts.forms.list,
   cards: parts.cards.list,
   fieldBook: parts.fieldBook.list,
+  search: parts.search.list,
   worksheets: parts.worksheets.list,
   facts: parts.facts.list,
 })

@@ -46,7 +46,7 @@ bench.add('the same and one page (warm): a preview rebuild', async () => {
 })
 bench.add('the same and the whole site (warm)', async () => {
   const { manual, library } = await loadManual(facility, folders, date)
-  if (manual && library) await siteFiles(manual, library.words, folders, true)
+  if (manual && library) await siteFiles(manual, library.words, folders, new Map())
 })
 await bench.run()
 for (const t of bench.tasks)

@@ -22,6 +22,7 @@ const types: Stage = {
   commands: [
     command(tsc, '-p', 'tsconfig.json'),
     command(tsc, '-p', path.join('src', 'tsconfig.core.json')),
+    command(tsc, '-p', path.join('src', 'browser', 'tsconfig.json')),
   ],
 }
 const deadCode: Stage = {

@@ -3,9 +3,10 @@ import { fileURLToPath } from 'node:url'
 import { projectFolders } from '../../src/cli/folders.ts'
 import { loadFonts } from '../../src/cli/load/load-fonts.ts'
 import { type Folders, type LoadedManual, loadManual } from '../../src/cli/load/load-manual.ts'
+import { loadScripts } from '../../src/cli/load/load-scripts.ts'
 import { loadTemplates } from '../../src/cli/load/load-templates.ts'
 import type { Manual } from '../../src/model/manual.ts'
-import type { RenderAssets } from '../../src/render/assets.ts'
+import type { SiteAssets, SiteScripts } from '../../src/render/assets.ts'
 import type { Words } from '../../src/validate/schemas/words.ts'
 
 export const folders: Folders = projectFolders()
@@ -34,9 +35,12 @@ export async function demoManual(id: string): Promise<{ manual: Manual; words: W
   return { manual, words: library.words }
 }
 
-export async function assetsFor(words: Words, kind: 'linked' | 'inline'): Promise<RenderAssets> {
+let scripts: Promise<SiteScripts> | undefined
+
+export async function assetsFor(words: Words, kind: 'linked' | 'inline'): Promise<SiteAssets> {
+  scripts ??= loadScripts(folders)
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
-  return { ...templates, words, fontCss: fonts[kind] }
+  return { ...templates, scripts: await scripts, words, fontCss: fonts[kind] }
 }
 
 export const testsFolder = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..')

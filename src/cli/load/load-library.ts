@@ -18,6 +18,7 @@ const single = [
   'forms',
   'cards',
   'field-book',
+  'search',
   'words',
 ] as const
 

@@ -15,7 +15,7 @@ import { datedRows } from '../schedules/dated-rows.ts'
 type Task = { readonly date: string; readonly task: string }
 
 /** What is due when, in the few words that a calendar has room for. */
-const tasksOf = (context: ComposeContext): readonly Task[] =>
+export const tasksOf = (context: ComposeContext): readonly Task[] =>
   datedRows(
     itemsOf(context.library.schedules)
       .filter((s) => s.id === 'countdown')

@@ -58,6 +58,7 @@ export function composeEmergency({ facility, library, parts }: ComposeContext): 
     gate: said.gate ?? '',
     way: said.way ?? '',
     coordinates: said.coordinates ? pointText(said.coordinates, library.words.compass) : '',
+    point: said.coordinates,
     meetingPoint: said['meeting-point'] ?? '',
     stops,
     contacts: called.filter((role) => !above.has(role)).flatMap(orBlank),

@@ -11,9 +11,12 @@ type Part<Key extends keyof ManualProcedure> = Pick<ManualProcedure, Key>
 const head = (
   p: Procedure,
   c: ProcedureContext,
-): Part<'id' | 'title' | 'section' | 'purpose' | 'triggers' | 'symptoms' | 'who' | 'time'> => ({
+): Part<
+  'id' | 'title' | 'bar' | 'section' | 'purpose' | 'triggers' | 'symptoms' | 'who' | 'time'
+> => ({
   id: p.id,
   title: p.title,
+  bar: p.bar,
   section: p.section,
   purpose: p.purpose,
   triggers: p.triggers.filter((t) => p.triggers.length === 1 || isComplete(t, c)),

@@ -6,6 +6,7 @@ export const composeSections = ({ library, parts }: ComposeContext): readonly Ma
   itemsOf(library.sections)
     .map((section) => ({
       ...section,
+      front: section.front === true,
       procedures: parts.procedures.filter((p) => p.section === section.id).map((p) => p.id),
     }))
     .filter((s) => s.procedures.length > 0)

@@ -21,6 +21,8 @@ export type Emergency = {
   readonly way: string
   /** As read to a dispatcher: "40.82975° N, 89.08131° W". */
   readonly coordinates: string
+  /** The same in degrees, north and east positive, for a map. */
+  readonly point: { readonly latitude: number; readonly longitude: number } | undefined
   readonly meetingPoint: string
   /** Who may stop racing. */
   readonly stops: readonly Contact[]

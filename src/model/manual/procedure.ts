@@ -61,6 +61,8 @@ export type ManualProcedure = {
   /** Section and place in it, such as `2.1`; pages are numbered `2-1`. */
   readonly number: string
   readonly title: string
+  /** What the bar of every page of the site calls it, where it stands there. */
+  readonly bar: string | undefined
   readonly section: string
   readonly purpose: Text
   readonly triggers: readonly Text[]

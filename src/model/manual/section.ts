@@ -6,5 +6,7 @@ export type ManualSection = {
   readonly number: number
   readonly title: string
   readonly about: Text
+  /** Its procedures stand on the first page of the site, each with its first number. */
+  readonly front: boolean
   readonly procedures: readonly string[]
 }

@@ -16,7 +16,7 @@ function onScreen(d: Drawing): string {
     return `<div class="on-wide">${d.at('page')}</div><div class="on-narrow">${d.at('side')}</div>`
   return d.small
     ? d.svg
-    : `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${d.svg}</div>`
+    : `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${d.svg}</div><p class="slide">${escapeHtml(d.slide)}</p>`
 }
 
 function onPaper(d: Drawing, medium: Exclude<DrawingMedium, 'screen'>): string {

@@ -20,6 +20,8 @@ export type Drawing = {
   readonly title: string
   readonly alt: string
   readonly caption: string
+  /** What a phone says below a drawing that is moved sideways. */
+  readonly slide: string
   /** Made to be read at the width of a sheet's side column. */
   readonly small: boolean
 }
@@ -107,7 +109,8 @@ export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): Dec
       if (svg === '') return undefined
       const narrow = drawNarrow?.(context) ?? svg
       const at = sized ? (size: DrawingSize) => draw(context, size) : undefined
-      return { svg, narrow, at, number, called, title, alt, caption, small: !wide && !sized }
+      const drawn = { svg, narrow, at, small: !wide && !sized }
+      return { ...drawn, number, called, title, alt, caption, slide: words.site.slide }
     },
   }
 }

@@ -3,7 +3,12 @@ import type { Manual } from '../../model/manual.ts'
 import { entries } from '../../validate/schemas/words/group.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { Drawings } from '../drawings/drawings.ts'
+import type { Html } from '../text/html.ts'
 import type { Pen } from '../views/pen.ts'
+import type { PrintedFiles } from './papers.ts'
+
+/** A page that the first one leads to. */
+export type OfferedPage = { readonly id: string; readonly link: string; readonly about: string }
 
 /** What pages are made from. */
 export type SiteContext = {
@@ -12,14 +17,11 @@ export type SiteContext = {
   readonly drawings: Drawings
   /** Writes with the links of the page at hand: those of pages in a folder lead up first. */
   readonly pen: Pen
-  /** Whether the field book lies beside the pages: only where a browser could print. */
-  readonly printed: boolean
-  /** Pages that the first one offers below its doors, in their order. */
-  readonly offered: readonly {
-    readonly id: string
-    readonly link: string
-    readonly about: string
-  }[]
+  readonly printed: PrintedFiles
+  /** Pages that people come for, in their order. */
+  readonly doors: readonly OfferedPage[]
+  /** Pages that the first one offers below these. */
+  readonly offered: readonly OfferedPage[]
 }
 
 /**
@@ -29,6 +31,15 @@ export type SiteContext = {
  */
 type PageWord = 'menu' | 'link' | 'about'
 
+/** A place on the page at hand. */
+export type Jump = { readonly id: string; readonly title: string | Html }
+
+/** What the template of a page is given; a long page has a list of its places. */
+type PageData = {
+  readonly jumps?: readonly Jump[]
+  readonly [name: string]: unknown
+}
+
 /**
  * A page: `symptoms.html`, made by `templates/site/symptoms.hbs` and called by `pages.symptoms` of
  * the file of words, which the template is given as `page`.
@@ -36,10 +47,12 @@ type PageWord = 'menu' | 'link' | 'about'
 export type SitePage = {
   readonly id: string
   readonly words: readonly PageWord[]
+  /** One of the doors of the first page: what people come for. */
+  readonly door?: true
   /** The page of whose entry in the menu it is a part, where it has none of its own. */
   readonly under?: string
   /** Worked out only when the page is wanted. */
-  readonly data: (site: SiteContext) => object
+  readonly data: (site: SiteContext) => PageData
 }
 
 /** Pages in a folder of the site, one for each thing of a kind. */
@@ -50,7 +63,9 @@ export type PageFamily = {
   readonly list: (site: SiteContext) => readonly {
     readonly id: string
     readonly title: string
-    readonly data: () => object
+    /** In the window's title, where the page's own would not tell it from another. */
+    readonly called?: string
+    readonly data: () => PageData
   }[]
 }
 

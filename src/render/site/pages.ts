@@ -1,12 +1,14 @@
 import type { PageFamily, SitePage } from './page.ts'
 import { facility } from './pages/facility.ts'
 import { findings } from './pages/findings.ts'
+import { forms } from './pages/forms.ts'
 import { learn } from './pages/learn.ts'
 import { eachWorksheet, numbers } from './pages/numbers.ts'
 import { eachPlan, plans } from './pages/plans.ts'
 import { eachProcedure, procedures } from './pages/procedures.ts'
 import { reckoners } from './pages/reckoners.ts'
 import { emergency, hazards, safety } from './pages/safety.ts'
+import { search } from './pages/search.ts'
 import { symptoms } from './pages/symptoms.ts'
 import { terms } from './pages/terms.ts'
 
@@ -15,6 +17,7 @@ export const allPages: readonly SitePage[] = [
   symptoms,
   procedures,
   plans,
+  forms,
   numbers,
   reckoners,
   safety,
@@ -24,6 +27,7 @@ export const allPages: readonly SitePage[] = [
   findings,
   facility,
   terms,
+  search,
 ]
 
 export const pageFamilies: readonly PageFamily[] = [eachProcedure, eachPlan, eachWorksheet]

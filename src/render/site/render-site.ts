@@ -1,16 +1,36 @@
 import type { Manual } from '../../model/manual.ts'
-import { type RenderAssets, stylesOf } from '../assets.ts'
+import { type RenderAssets, type SiteAssets, stylesOf } from '../assets.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
+import { emergencyBar } from '../views/emergency-bar.ts'
 import { createPen, type Pen } from '../views/pen.ts'
+import { icon } from './icon.ts'
 import { familyTemplate, pageWords, type SiteContext } from './page.ts'
 import { home } from './pages/home.ts'
 import { allPages, pageFamilies } from './pages.ts'
+import type { PrintedFiles } from './papers.ts'
+import { indexScript } from './search/search-index.ts'
 
 export type SiteFile = { readonly path: string; readonly data: string }
 
 /** Links of pages at the top of the site, and of pages one folder down. */
+/**
+ * What a page may load and do: its own files and nothing of any other host. Styles and scripts
+ * stand in files, so that words of a facility can never become either.
+ */
+export const policy = [
+  "default-src 'none'",
+  "style-src 'self'",
+  "script-src 'self'",
+  "font-src 'self'",
+  "img-src 'self'",
+  // The preview hears of changes.
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'self'",
+].join('; ')
+
 const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen => {
   const ids = new Set(manual.procedures.map((p) => p.id))
   return createPen(manual, words, 'screen', {
@@ -24,37 +44,51 @@ type Page = {
   readonly path: string
   readonly template: string
   readonly title: string
+  readonly called?: string | undefined
   /** The page whose entry in the menu is marked; undefined on the first page. */
   readonly entry: string | undefined
   readonly data: () => object
 }
 
-/** Every page that this manual has. */
-function pagesOf(manual: Manual, words: RenderAssets['words'], printed: boolean): readonly Page[] {
-  const called = allPages.map((page) => ({
-    page,
-    own: pageWords(page).parse(words.pages[page.id]),
-  }))
-  const site: SiteContext = {
+const calledPages = (words: RenderAssets['words']) =>
+  allPages.map((page) => ({ page, own: pageWords(page).parse(words.pages[page.id]) }))
+
+/** What the pages at the top of the site are made from. */
+export function siteContext(
+  manual: Manual,
+  words: RenderAssets['words'],
+  printed: PrintedFiles = new Map(),
+): SiteContext {
+  const offered = calledPages(words).flatMap(
+    ({ page: { id, door }, own: { link, menu, about } }) => {
+      const called = link ?? menu
+      return called === undefined || about === undefined ? [] : [{ id, link: called, about, door }]
+    },
+  )
+  return {
     manual,
     words,
     drawings: renderDrawings(manual, words),
     pen: penFor(manual, words, ''),
     printed,
-    offered: called.flatMap(({ page: { id }, own: { link, about } }) =>
-      link === undefined || about === undefined ? [] : [{ id, link, about }],
-    ),
+    doors: offered.filter((page) => page.door),
+    offered: offered.filter((page) => !page.door),
   }
+}
+
+/** Every page that this manual has. */
+function pagesOf(site: SiteContext): readonly Page[] {
+  const { manual, words } = site
   const below: SiteContext = { ...site, pen: penFor(manual, words, '../') }
   return [
     {
       path: home.path,
       template: home.template,
-      title: manual.facility.name,
+      title: words.binder.subject,
       entry: undefined,
       data: () => home.data(site),
     },
-    ...called.map(({ page, own }) => ({
+    ...calledPages(words).map(({ page, own }) => ({
       path: `${page.id}.html`,
       template: `site/${page.id}`,
       title: own.title,
@@ -62,10 +96,11 @@ function pagesOf(manual: Manual, words: RenderAssets['words'], printed: boolean)
       data: () => ({ ...page.data(site), page: own }),
     })),
     ...pageFamilies.flatMap((family) =>
-      family.list(below).map(({ id, title, data }) => ({
+      family.list(below).map(({ id, title, called, data }) => ({
         path: `${family.folder}/${id}.html`,
         template: familyTemplate(family),
         title,
+        called,
         entry: family.under,
         data,
       })),
@@ -81,15 +116,17 @@ const menuOf = (words: RenderAssets['words'], entry: string | undefined) =>
 
 /**
  * All pages of the site and its style sheet, each made when it is asked for. Links are relative,
- * nothing is fetched from elsewhere, no script is needed.
- * @param printed Whether the field book lies beside the pages.
+ * nothing is fetched from elsewhere, and scripts only add to what is there.
+ * @param printed The printed files that lie beside the pages.
  */
 export function sitePages(
   manual: Manual,
-  assets: RenderAssets,
-  printed = false,
+  assets: SiteAssets,
+  printed: PrintedFiles = new Map(),
 ): ReadonlyMap<string, () => string> {
   const { words } = assets
+  const site = siteContext(manual, words, printed)
+  const bar = emergencyBar(site.pen)
   const templates = createTemplates(assets.templates)
   const make = (page: Page) => (): string => {
     // Headings of shared parts stand one level below the page's own.
@@ -102,28 +139,33 @@ export function sitePages(
       title: page.title,
       material: words.materials[manual.facility.material],
     }
-    const body = templates.render(page.template, { ...page.data(), ...shared, name: page.title })
+    const data = { jumps: [], ...page.data() }
+    const body = templates.render(page.template, { ...data, ...shared, name: page.title })
     return templates.render('site/page', {
       ...shared,
-      home: page.entry === undefined,
+      policy: html(policy),
+      bar,
+      called: page.called ?? page.title,
+      jumps: data.jumps.length > 0,
       menu: menuOf(words, page.entry),
       body: html(body),
     })
   }
   const css = `${assets.fontCss}\n${stylesOf(assets, 'shared', 'emergency', 'site')}`
   return new Map([
-    ...pagesOf(manual, words, printed).map((page): [string, () => string] => [
-      page.path,
-      make(page),
-    ]),
+    ...pagesOf(site).map((page): [string, () => string] => [page.path, make(page)]),
     ['assets/site.css', () => css],
+    ['assets/page.js', () => assets.scripts.page],
+    ['assets/search.js', () => assets.scripts.search],
+    ['assets/search-index.js', () => indexScript(site)],
+    ['assets/icon.svg', () => icon],
   ])
 }
 
 /** The whole site at once. */
 export const renderSite = (
   manual: Manual,
-  assets: RenderAssets,
-  printed = false,
+  assets: SiteAssets,
+  printed: PrintedFiles = new Map(),
 ): readonly SiteFile[] =>
   [...sitePages(manual, assets, printed)].map(([path, make]) => ({ path, data: make() }))

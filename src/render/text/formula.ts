@@ -42,6 +42,8 @@ function mathOf(tex: string): string {
       temml.renderToString(`\\displaystyle {}${part}`, { throwOnError: true, annotate: false }),
     )
     .join(' ')
+    // Pages of the site allow styles of their sheet alone; what these say, attributes say too.
+    .replace(/ style="math-depth:\d;"/g, '')
   cache.set(tex, math)
   return math
 }

@@ -1,5 +1,7 @@
 import type { Contact, PlaceOfHelp } from '../../model/manual/emergency.ts'
+import { mapLinks } from './map-links.ts'
 import type { Pen } from './pen.ts'
+import { telephone } from './telephone.ts'
 
 /** Something to read out, or an empty line with its label to write on. */
 type Line = { readonly label: string; readonly text: string }
@@ -12,22 +14,21 @@ type Call = {
   readonly note: string
 }
 
-/** On a phone a touch rings; on paper a number is a number. */
-const telephone = (phone: string, linked: boolean): string =>
-  linked && phone !== '' ? `tel:${phone.replace(/[^\d+*#]/g, '')}` : ''
+/** On paper a number is a number. */
+const dialed = (phone: string, linked: boolean): string => (linked ? telephone(phone) : '')
 
 const call = (c: Contact, linked: boolean): Call => ({
   role: c.roleTitle,
   name: c.name,
   phone: c.phone,
-  href: telephone(c.phone, linked),
+  href: dialed(c.phone, linked),
   note: c.note,
 })
 
 const help = (label: string, p: PlaceOfHelp, linked: boolean) => ({
   label,
   ...p,
-  href: telephone(p.phone, linked),
+  href: dialed(p.phone, linked),
 })
 
 /**
@@ -44,7 +45,7 @@ export function emergencyView({ manual, words }: Pen, medium: 'screen' | 'paper'
     number: e.number,
     // More than an emergency number of three or four digits is set smaller.
     longNumber: e.number.length > 4,
-    numberHref: telephone(e.number, linked),
+    numberHref: dialed(e.number, linked),
     radio: line(words.emergency.radio, e.radio),
     // Place first: when the line breaks, they already know where to drive.
     place: [
@@ -53,6 +54,7 @@ export function emergencyView({ manual, words }: Pen, medium: 'screen' | 'paper'
       line(words.emergency.way, e.way),
       line(words.emergency.coordinates, e.coordinates),
     ],
+    maps: linked ? mapLinks(e, words) : [],
     meetingPoint: line(words.emergency.meetingPoint, e.meetingPoint),
     stops: e.stops.map((c) => call(c, linked)),
     contacts: e.contacts.map((c) => call(c, linked)),

@@ -24,7 +24,11 @@ const row = (r: GlanceRow, pen: Pen): FactRow => ({
 /** The facts of the facility for its own page. */
 export function facilityView(manual: Manual, pen: Pen) {
   return {
-    groups: manual.glance.map((g) => ({ title: g.title, rows: g.rows.map((r) => row(r, pen)) })),
+    groups: manual.glance.map((g, i) => ({
+      id: `facts-${i + 1}`,
+      title: g.title,
+      rows: g.rows.map((r) => row(r, pen)),
+    })),
     machines: manual.machines.map((m) => ({
       name: m.name,
       from: m.from,

@@ -15,6 +15,7 @@ export function findingsView(manual: Manual, pen: Pen) {
       tables: plan.tables.map((t) => tableView(t, pen)),
     })),
     list: manual.findings.map((f) => ({
+      id: f.id,
       severity: f.severity,
       word: pen.words.severities[f.severity],
       title: pen.line(f.title),

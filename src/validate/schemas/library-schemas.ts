@@ -8,6 +8,7 @@ import { indexTerms } from './index-terms.ts'
 import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } from './library.ts'
 import { plans } from './plans.ts'
 import { procedure } from './procedure.ts'
+import { search } from './search.ts'
 import { words } from './words.ts'
 import { worksheets } from './worksheets.ts'
 
@@ -26,6 +27,7 @@ export const librarySchemas = {
   forms,
   cards,
   'field-book': fieldBook,
+  search,
   words,
   worksheets,
   facts,

@@ -48,7 +48,17 @@ export const symptoms = z.strictObject({ symptoms: z.array(symptom).min(1) })
 
 /** A shelf of the binder. */
 export const sections = z.strictObject({
-  sections: z.array(z.strictObject({ id, title: line, about: line })).min(1),
+  sections: z
+    .array(
+      z.strictObject({
+        id,
+        title: line,
+        about: line,
+        /** Its procedures stand on the first page of the site, each with its first number. */
+        front: z.literal(true).optional(),
+      }),
+    )
+    .min(1),
 })
 
 export const glossary = z.strictObject({

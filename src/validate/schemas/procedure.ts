@@ -67,6 +67,8 @@ export const procedure = z.strictObject({
   }),
   /** As a reader looks for it: "Seal before rain". Also the title of the posted sheet. */
   title: line,
+  /** In a word or two, where it must be one touch from every page of the site. */
+  bar: line.max(16, { error: 'a word or two of at most 16 characters' }).optional(),
   /** Shelf in the binder: prepare, daily, rain, repair, surface. */
   section: id,
   /** Place within the section. */

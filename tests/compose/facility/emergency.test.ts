@@ -24,9 +24,11 @@ describe('the emergency page', () => {
       extinguishers,
       hospital,
       equineClinic,
+      point,
       ...lines
     } = manual.emergency
     expect(Object.values(lines).every((text) => text === '')).toBe(true)
+    expect(point).toBeUndefined()
     expect([stops, firstAid, defibrillator, extinguishers]).toEqual([[], [], [], []])
     expect([hospital.name, equineClinic.name]).toEqual(['', ''])
     expect(contacts.length).toBeGreaterThanOrEqual(10)

@@ -7,6 +7,7 @@ const procedure = (said: Partial<ManualProcedure>): ManualProcedure => ({
   id: 'any',
   number: '1-1',
   title: '',
+  bar: undefined,
   section: '',
   purpose: '',
   triggers: [],

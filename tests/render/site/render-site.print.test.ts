@@ -4,22 +4,27 @@ import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type BrowserFound, findBrowser } from '../../../src/print/browser/find-browser.ts'
-import { printedDemo, printedDemos } from '../../support/printed-demos.ts'
+import { demos } from '../../support/demo.ts'
+import { siteFolder } from '../../support/site-folder.ts'
 
 /** One page of each kind. */
 const pages = [
   'index',
   'symptoms',
+  'procedures',
   'procedures/seal',
   'worksheets/area',
   'numbers',
   'reckoners',
   'safety',
+  'emergency',
   'hazards',
   'learn',
   'findings',
   'facility',
   'terms',
+  'forms',
+  'search',
   'plans',
   'plans/race-days',
   'plans/training',
@@ -27,32 +32,120 @@ const pages = [
 ]
 
 const run =
-  'axe.run({ runOnly: ["wcag2a", "wcag2aa", "best-practice"] }).then((r) => r.violations.map((v) => `${v.id}: ${v.nodes[0].html.slice(0, 120)}`))'
+  'axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag22aa", "best-practice"] }).then((r) => r.violations.map((v) => `${v.id}: ${v.nodes[0].html.slice(0, 120)}`))'
 
-describe.each(printedDemos)('site of %s in a browser as wide as a phone', (id) => {
-  let found: BrowserFound
-  let page: Awaited<ReturnType<BrowserFound['browser']['newPage']>>
-  let axe: string
-  let site: string
+const looks = [
+  { width: 375, scheme: 'light' },
+  { width: 375, scheme: 'dark' },
+  { width: 1280, scheme: 'light' },
+  { width: 1280, scheme: 'dark' },
+] as const
 
+let found: BrowserFound
+let page: Awaited<ReturnType<BrowserFound['browser']['newPage']>>
+let axe: string
+/** What the browser has said against the page at hand. */
+const said: string[] = []
+
+beforeAll(async () => {
+  const browser = await findBrowser(process.env)
+  if (browser.kind !== 'found') throw new Error(browser.message)
+  found = browser
+  page = await found.browser.newPage()
+  page.on('console', (message) => said.push(message.text()))
+  page.on('pageerror', (error) => said.push(String(error)))
+  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+})
+
+afterAll(() => found.browser.close())
+
+describe.each(demos)('site of %s in a browser, from disk', (id) => {
+  let site: Awaited<ReturnType<typeof siteFolder>>
   beforeAll(async () => {
-    const browser = await findBrowser(process.env)
-    if (browser.kind !== 'found') throw new Error(browser.message)
-    found = browser
-    page = await found.browser.newPage()
-    await page.setViewport({ width: 375, height: 800 })
-    axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-    site = path.join((await printedDemo(id)).folder, 'site')
+    site = await siteFolder(id)
+  })
+  afterAll(() => site.remove())
+
+  const open = (name: string) =>
+    page.goto(pathToFileURL(path.join(site.folder, `${name}.html`)).href)
+
+  it.each(pages)('has no faults that a program finds, and nothing too wide: %s', async (name) => {
+    for (const { width, scheme } of looks) {
+      await page.setViewport({ width, height: 800 })
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
+      said.length = 0
+      await open(name)
+      expect(said, `${width} ${scheme}`).toEqual([])
+      await page.evaluate(axe)
+      expect(await page.evaluate(run), `${width} ${scheme}`).toEqual([])
+      expect(
+        await page.evaluate('document.documentElement.scrollWidth - window.innerWidth'),
+      ).toBeLessThanOrEqual(0)
+    }
   })
 
-  afterAll(() => found.browser.close())
+  it('lets nothing be asked of another host, and no script run that stands in a page', async () => {
+    await open('index')
+    const { ran, blocked } = (await page.evaluate(`new Promise((done) => {
+      const blocked = []
+      addEventListener('securitypolicyviolation', (e) => blocked.push(e.effectiveDirective + ' ' + e.blockedURI))
+      const add = (name, set) => document.body.append(Object.assign(document.createElement(name), set))
+      add('img', { src: 'https://elsewhere.example/' })
+      add('iframe', { src: 'https://elsewhere.example/' })
+      add('script', { src: 'https://elsewhere.example/' })
+      add('script', { textContent: 'window.ran = true' })
+      add('link', { rel: 'stylesheet', href: 'https://elsewhere.example/' })
+      fetch('https://elsewhere.example/').catch(() => undefined)
+      setTimeout(() => done({ ran: window.ran === true, blocked: blocked.sort() }), 500)
+    })`)) as { ran: boolean; blocked: readonly string[] }
+    expect(ran).toBe(false)
+    expect(blocked.map((b) => b.replace(/ https:.*/, ''))).toEqual([
+      'connect-src',
+      'frame-src',
+      'img-src',
+      'script-src-elem',
+      'script-src-elem inline',
+      'style-src-elem',
+    ])
+  })
+})
 
-  it.each(pages)('has no accessibility faults, and nothing too wide: %s', async (name) => {
-    await page.goto(pathToFileURL(path.join(site, `${name}.html`)).href)
-    await page.evaluate(axe)
-    expect(await page.evaluate(run)).toEqual([])
+describe('the search page, from disk', () => {
+  it('follows what is typed, goes to the first result by the return key, and says how many there are', async () => {
+    const site = await siteFolder('larkmoor')
+    await page.goto(pathToFileURL(path.join(site.folder, 'index.html')).href)
+    await page.type('#find', 'greesy')
+    await Promise.all([page.waitForNavigation(), page.keyboard.press('Enter')])
+    expect(page.url()).toContain('search.html?q=greesy')
+    const titles = '[...document.querySelectorAll(".hits b")].map((b) => b.textContent)'
+    expect(await page.evaluate(titles)).toContain('Slick surface')
+    await page.focus('#find')
+    await page.keyboard.press('Enter')
     expect(
-      await page.evaluate('document.documentElement.scrollWidth - window.innerWidth'),
-    ).toBeLessThanOrEqual(0)
+      await page.evaluate('document.activeElement.closest(".hits li:first-child") !== null'),
+    ).toBe(true)
+    await page.waitForFunction('document.querySelector(".said").textContent.includes("Found")')
+    await site.remove()
+  })
+})
+
+describe('a phone that has been told the day', () => {
+  it('shows on the first page what comes next from that day on', async () => {
+    const site = await siteFolder('larkmoor')
+    const shown = async (date: string): Promise<unknown> => {
+      const tab = await found.browser.newPage()
+      await tab.evaluateOnNewDocument(`{
+        const Real = Date
+        globalThis.Date = class extends Real { constructor(...given) { super(...(given.length ? given : ['${date}T12:00:00'])) } }
+      }`)
+      await tab.goto(pathToFileURL(path.join(site.folder, 'index.html')).href)
+      const days = await tab.evaluate(
+        '[...document.querySelectorAll(".due li:not([hidden]) time")].map((t) => t.dateTime)',
+      )
+      await tab.close()
+      return days
+    }
+    expect(await shown('2027-08-04')).toEqual(['2027-08-04', '2027-08-06', expect.any(String)])
+    await site.remove()
   })
 })

@@ -1,7 +1,8 @@
 import path from 'node:path'
 import { HtmlValidate } from 'html-validate'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { renderSite } from '../../../src/render/site/render-site.ts'
+import { filesOffered } from '../../../src/render/site/papers.ts'
+import { policy, renderSite } from '../../../src/render/site/render-site.ts'
 import { assetsFor, demoManual, demos } from '../../support/demo.ts'
 
 const rules = new HtmlValidate({
@@ -56,10 +57,41 @@ describe.each(demos)('site of %s', (id) => {
     for (const w of manual.worksheets) expect(names.has(`worksheets/${w.id}.html`)).toBe(true)
   })
 
-  it('offers the emergency page first of all', () => {
-    const index = pages.get(id)?.get('index.html') ?? ''
-    expect(/<main.*?href="([^"]*)"/s.exec(index)?.[1]).toBe('emergency.html')
-    expect(pages.get(id)?.get('safety.html')).toContain('href="emergency.html"')
+  it('has the emergency number, page and first steps one touch from every page', () => {
+    for (const [name, text] of htmlOf(id)) {
+      const up = name.includes('/') ? '../' : ''
+      const bar = /<nav class="bar".*?<\/nav>/s.exec(text)?.[0] ?? ''
+      expect([...bar.matchAll(/href="([^"]*)"/g)].map((m) => m[1])).toEqual([
+        'tel:911',
+        `${up}emergency.html`,
+        `${up}procedures/loose-horse.html`,
+        `${up}procedures/accident.html`,
+      ])
+    }
+  })
+
+  it('calls every page by its title and the facility', async () => {
+    const { manual } = await demoManual(id)
+    const titles = htmlOf(id).map(([, text]) => /<title>(.*?)<\/title>/.exec(text)?.[1] ?? '')
+    for (const title of titles) expect(title).toMatch(new RegExp(`^.+ · ${manual.facility.name}$`))
+    expect(new Set(titles).size).toBe(titles.length)
+  })
+
+  it('leads from every procedure to its posted sheet, and from the first page to all papers, with sizes', async () => {
+    const { manual, words } = await demoManual(id)
+    const all = filesOffered(manual, words)
+    const files = new Map([...all].map((file) => [file, 1_240_000]))
+    const printed = new Map(
+      renderSite(manual, await assetsFor(words, 'linked'), files).map((f) => [f.path, f.data]),
+    )
+    for (const p of manual.procedures)
+      expect(printed.get(`procedures/${p.id}.html`)).toContain(`href="../sheets/${p.id}.pdf"`)
+    for (const file of ['binder', 'field-book', 'handout', 'sheets/sheets', 'forms', 'cards'])
+      expect(printed.get('index.html')).toMatch(
+        new RegExp(`href="${file}\\.pdf"><strong>[^<]+</strong> <span class="soft">PDF, 1\\.2 MB<`),
+      )
+    expect(printed.get('emergency.html')).toContain('href="sheets/emergency.pdf"')
+    for (const [, text] of htmlOf(id)) expect(text).not.toMatch(/href="[^"]*\.pdf"/)
   })
 
   it('has only links that lead somewhere inside', () => {
@@ -71,7 +103,7 @@ describe.each(demos)('site of %s', (id) => {
     )
     for (const [from, text] of htmlOf(id)) {
       for (const [, href = ''] of text.matchAll(/\b(?:href|src)="([^"]*)"/g)) {
-        if (href.startsWith('tel:')) continue
+        if (/^(tel|geo|maps):/.test(href)) continue
         expect(href, from).not.toMatch(/^[a-z]+:|^\/|^$/)
         const [file = '', anchor] = href.split('#')
         const target = file === '' ? from : path.posix.join(path.posix.dirname(from), file)
@@ -82,9 +114,15 @@ describe.each(demos)('site of %s', (id) => {
     }
   })
 
-  it('asks for nothing outside and needs no script', () => {
-    for (const [, text] of pages.get(id) ?? [])
-      expect(text).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)|@import|url\((?!fonts\/)/)
+  it('asks for nothing outside, and says so to the browser; scripts and styles stand in files', () => {
+    for (const [name, text] of pages.get(id) ?? [])
+      expect(text, name).not.toMatch(/https?:\/\/(?!www\.w3\.org)|@import|url\((?!fonts\/)/)
+    for (const [name, text] of htmlOf(id)) {
+      expect(text, name).toContain(policy)
+      expect(text, name).not.toMatch(
+        /<script(?! defer src="[./a-z-]+"><\/script>)| style=|<style| on[a-z]+="/,
+      )
+    }
   })
 
   it('is valid HTML with headings in order', async () => {

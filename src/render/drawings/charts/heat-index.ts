@@ -39,7 +39,7 @@ function numbers(context: Context): string {
 function field([x, y]: Point, wide: number, label: string, level: number): string {
   const plate = 7 + label.length * 9.8
   if (level >= 4)
-    return `<rect class="level-4" x="${x}" y="${y}" width="${wide}" height="${high}" fill="currentColor" stroke="currentColor"/>${text([x + wide / 2, y + 21], label, 'middle', size, 'font-weight="700" style="fill:#fff"')}`
+    return `<rect class="level-4" x="${x}" y="${y}" width="${wide}" height="${high}" fill="currentColor" stroke="currentColor"/>${text([x + wide / 2, y + 21], label, 'middle', size, 'font-weight="700" class="on-dark"')}`
   return [
     level > 1 ? hatchBox([x, y], wide, high, level === 2 ? 11 : 5) : '',
     box([x, y], wide, high, level === 3 ? 'line' : 'thin', `class="level-${level}"`),

@@ -8,8 +8,10 @@ export const facility: SitePage = {
   words: ['menu', 'link', 'about'],
   data: ({ manual, pen, drawings }) => {
     const { plan, sections } = drawings
+    const at = facilityView(manual, pen)
     return {
-      at: facilityView(manual, pen),
+      at,
+      jumps: at.groups.map(({ id, title }) => ({ id, title })),
       plan: plan ? drawingFigure(plan, 'screen') : html(''),
       sections: sections ? drawingFigure(sections, 'screen') : html(''),
     }

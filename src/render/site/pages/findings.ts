@@ -4,5 +4,11 @@ import type { SitePage } from '../page.ts'
 export const findings: SitePage = {
   id: 'findings',
   words: ['menu', 'link', 'about'],
-  data: ({ manual, pen }) => ({ findings: findingsView(manual, pen) }),
+  data: ({ manual, pen, words }) => ({
+    findings: findingsView(manual, pen),
+    jumps: [
+      ...manual.findings.map((f) => ({ id: f.id, title: pen.line(f.title) })),
+      { id: 'measure', title: words.findings.measure },
+    ],
+  }),
 }

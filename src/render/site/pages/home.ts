@@ -1,24 +1,43 @@
+import type { ManualProcedure } from '../../../model/manual/procedure.ts'
 import { drawingFigure } from '../../drawings/drawing-figure.ts'
-import { fieldBookFiles } from '../../field-book/files.ts'
 import { html } from '../../text/html.ts'
-import { symptomsView } from '../../views/symptoms-view.ts'
+import { figureView } from '../../views/figure-view.ts'
+import type { Pen } from '../../views/pen.ts'
 import type { SiteContext } from '../page.ts'
-import { sectionsView } from './procedures.ts'
+import { offeredPapers } from '../papers.ts'
+import { dueView } from './due.ts'
 
-/** The first page: two doors, what is urgent, and all else. It is called as the facility is. */
+/** A task with the first number of its posted sheet: often the number alone is wanted. */
+function task(p: ManualProcedure, pen: Pen) {
+  const first = p.sheet.figures.find(({ name }) => pen.manual.quantities[name]?.ok)
+  return {
+    id: p.id,
+    title: p.title,
+    figure: first && { ...figureView(first.name, pen), label: pen.plain(first.label) },
+  }
+}
+
+/** Everyday tasks by section. */
+const tasks = ({ manual, pen }: SiteContext) =>
+  manual.sections
+    .filter((s) => s.front)
+    .map((s) => ({
+      title: s.title,
+      tasks: manual.procedures.filter((p) => p.section === s.id).map((p) => task(p, pen)),
+    }))
+
+/** The first page: what people come for, what is due, everyday tasks, and all else. */
 export const home = {
   path: 'index.html',
   template: 'site/index',
   data: (site: SiteContext) => {
-    const sections = sectionsView(site)
     const { plan } = site.drawings
     return {
-      urgent: sections.find((s) => s.id === 'emergency')?.procedures ?? [],
-      sections,
-      symptoms: symptomsView(site.manual, site.pen),
+      doors: site.doors,
+      due: dueView(site),
+      groups: tasks(site),
       offered: site.offered,
-      // The files bear the names under which they are written.
-      books: site.printed && site.manual.fieldBook.pages.length > 0 ? [fieldBookFiles] : [],
+      papers: offeredPapers(site.printed, site.words),
       plan: plan ? drawingFigure(plan, 'screen') : html(''),
     }
   },

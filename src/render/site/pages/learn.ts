@@ -5,7 +5,9 @@ import type { SitePage } from '../page.ts'
 export const learn: SitePage = {
   id: 'learn',
   words: ['menu', 'link', 'about'],
+  door: true,
   data: ({ manual, pen, drawings }) => ({
     training: trainingView(manual, pen, createDrawingPrinter(drawings, 'screen')),
+    jumps: manual.procedures.map(({ id, title }) => ({ id, title })),
   }),
 }

@@ -6,7 +6,9 @@ import type { PageFamily, SitePage } from '../page.ts'
 export const numbers: SitePage = {
   id: 'numbers',
   words: ['menu', 'link', 'about'],
+  door: true,
   data: ({ manual, pen }) => ({
+    jumps: manual.worksheets.map(({ id, number, title }) => ({ id, title: `${number} ${title}` })),
     worksheets: manual.worksheets.map((w) => ({
       id: w.id,
       number: w.number,
@@ -24,6 +26,7 @@ export const eachWorksheet: PageFamily = {
     manual.worksheets.map((w) => ({
       id: w.id,
       title: w.title,
+      called: `${w.number} ${w.title}`,
       data: () => worksheetView(w, pen),
     })),
 }

@@ -1,20 +1,28 @@
 import { schedulesView } from '../../views/schedules-view.ts'
-import type { PageFamily, SitePage } from '../page.ts'
+import type { Jump, PageFamily, SitePage } from '../page.ts'
 
 export const plans: SitePage = {
   id: 'plans',
   words: ['menu', 'link', 'about'],
+  door: true,
   data: ({ manual }) => ({ plans: manual.schedules }),
 }
+
+/** Two or three places are found without a list. */
+const jumpsOf = (places: readonly Jump[]): readonly Jump[] => (places.length > 3 ? places : [])
 
 export const eachPlan: PageFamily = {
   folder: 'plans',
   template: 'plan',
   under: 'plans',
-  list: ({ manual, pen, drawings }) =>
+  list: ({ manual, words, pen, drawings }) =>
     manual.schedules.map((plan, i) => ({
       id: plan.id,
       title: plan.title,
-      data: () => ({ plan: schedulesView(manual, pen, drawings, 'screen')[i], scrolls: true }),
+      called: `${words.pages['plans']?.title ?? ''}: ${plan.title}`,
+      data: () => ({
+        plan: schedulesView(manual, pen, drawings, 'screen')[i],
+        jumps: jumpsOf(plan.tables.map((t) => ({ id: t.id, title: pen.line(t.title) }))),
+      }),
     })),
 }

@@ -5,5 +5,8 @@ export const reckoners: SitePage = {
   id: 'reckoners',
   words: ['link', 'about'],
   under: 'numbers',
-  data: ({ manual, pen }) => ({ reckoners: manual.reckoners.map((r) => reckonerView(r, pen)) }),
+  data: ({ manual, pen }) => ({
+    reckoners: manual.reckoners.map((r) => reckonerView(r, pen)),
+    jumps: manual.reckoners.map((r) => ({ id: r.id, title: pen.line(r.title) })),
+  }),
 }

@@ -4,5 +4,9 @@ import type { SitePage } from '../page.ts'
 export const symptoms: SitePage = {
   id: 'symptoms',
   words: ['menu', 'about'],
-  data: ({ manual, pen }) => ({ symptoms: symptomsView(manual, pen) }),
+  door: true,
+  data: ({ manual, pen }) => ({
+    symptoms: symptomsView(manual, pen),
+    jumps: manual.symptoms.map((s) => ({ id: s.id, title: pen.line(s.says) })),
+  }),
 }

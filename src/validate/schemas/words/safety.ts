@@ -46,6 +46,8 @@ export const emergency = z.strictObject({
     'gate',
     'way',
     'coordinates',
+    'map',
+    'mapApple',
     'meetingPoint',
     'hospital',
     'equineClinic',

@@ -1,8 +1,59 @@
 import * as z from 'zod'
 import { id, line } from '../text.ts'
-import { group } from './group.ts'
+import { entries, holding } from './group.ts'
 
-export const site = group('skip', 'urgent', 'menu', 'others', 'made', 'sheets')
+export const site = z.strictObject({
+  ...entries(
+    'skip',
+    'bar',
+    'menu',
+    'menuName',
+    'jump',
+    'top',
+    'slide',
+    'others',
+    'made',
+    'sheets',
+    'sheet',
+    'papers',
+    'binder',
+    'binderAbout',
+    'sheetsAbout',
+    'cardsAbout',
+    'due',
+  ),
+  /** The first touch in an emergency: it dials. */
+  dial: holding('number'),
+  /** What is due, counted from the day of the manual where no script knows today. */
+  dueFrom: holding('date'),
+  dueRaces: holding('races', 'time'),
+  /** How large a printed file is, in megabytes. */
+  file: holding('size'),
+})
+
+/** The search: what results are, and what is said of them. */
+export const search = z.strictObject({
+  ...entries(
+    'label',
+    'find',
+    'hint',
+    'none',
+    'all',
+    'procedure',
+    'symptom',
+    'plan',
+    'worksheet',
+    'reckoner',
+    'form',
+    'hazard',
+    'finding',
+    'term',
+    'chapter',
+    'page',
+    'paper',
+  ),
+  found: holding('count'),
+})
 
 /**
  * What pages are called, by their ids. Which entries there are is said by each page; they are held

@@ -1,0 +1,11 @@
+// The script of every page: it adds to what is there, and nothing that anybody needs.
+import { showDue } from './page/due.ts'
+import { closeByKey, showMenu } from './page/menu.ts'
+import { openForPrint } from './page/print.ts'
+import { skipStill } from './page/scrollers.ts'
+
+showMenu()
+closeByKey()
+showDue(new Date())
+skipStill()
+openForPrint()

@@ -1,0 +1,76 @@
+import type { SearchIndex } from '../../model/search.ts'
+import { bestLine, marked } from './best-line.ts'
+import { type Hit, rank } from './rank.ts'
+
+/** So many results are shown: who finds nothing among them types another word. */
+const shownAtMost = 20
+
+/** A screen reader is told of the results when nobody types any more, ms. */
+const pause = 700
+
+function element<Name extends keyof HTMLElementTagNameMap>(
+  name: Name,
+  ...inside: (Node | string)[]
+): HTMLElementTagNameMap[Name] {
+  const made = document.createElement(name)
+  made.append(...inside)
+  return made
+}
+
+/** A text in which the words that led to it are marked. */
+const withMarks = (text: string, words: readonly string[]): Node[] =>
+  marked(text, words).map((piece, i) =>
+    i % 2 === 1 ? element('mark', piece) : document.createTextNode(piece),
+  )
+
+function result({ entry, words }: Hit, { entries, kinds }: SearchIndex): HTMLElement {
+  const found = entries[entry]
+  if (!found) return element('li')
+  const [href, kind, title] = found
+  const link = element('a', element('b', ...withMarks(title, words)))
+  link.href = href
+  const what = element('span', kinds[kind] ?? '')
+  what.className = 'kind'
+  const line = element('span', ...withMarks(bestLine(found, words), words))
+  line.className = 'line'
+  link.append(' ', what, ' ', line)
+  return element('li', link)
+}
+
+/** Follows the field of the search page. */
+export function searchPage(index: SearchIndex): void {
+  const form = document.querySelector<HTMLFormElement>('main form.find')
+  const field = form?.querySelector('input')
+  const list = document.querySelector<HTMLElement>('.hits')
+  const said = document.querySelector<HTMLElement>('.said')
+  const all = document.querySelector<HTMLElement>('.all')
+  if (!form || !field || !list || !said || !all) return
+  let timer = 0
+  const show = (): void => {
+    const query = field.value.trim()
+    const hits = rank(query, index)
+    list.replaceChildren(...hits.slice(0, shownAtMost).map((hit) => result(hit, index)))
+    list.hidden = hits.length === 0
+    all.hidden = hits.length > 0
+    const { none = '', found = '' } = said.dataset
+    const words = hits.length > 0 ? found.replace('{count}', String(hits.length)) : none
+    clearTimeout(timer)
+    timer = setTimeout(() => {
+      said.textContent = query === '' ? '' : words
+    }, pause)
+    history.replaceState(
+      null,
+      '',
+      query === '' ? location.pathname : `?q=${encodeURIComponent(query)}`,
+    )
+  }
+  field.value = new URLSearchParams(location.search).get('q') ?? ''
+  field.addEventListener('input', show)
+  form.addEventListener('submit', (event) => {
+    event.preventDefault()
+    show()
+    list.querySelector('a')?.focus()
+  })
+  if (field.value === '') field.focus()
+  else show()
+}

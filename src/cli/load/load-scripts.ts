@@ -1,0 +1,30 @@
+import path from 'node:path'
+import { build } from 'esbuild'
+import type { SiteScripts } from '../../render/assets.ts'
+import type { Folders } from './load-manual.ts'
+
+/**
+ * Bundles one script of the pages into a text that any phone of the last years runs. The same
+ * sources give the same text.
+ */
+async function bundle(name: string, { project }: Folders): Promise<string> {
+  const { outputFiles } = await build({
+    entryPoints: [path.join(project, 'src', 'browser', `${name}.ts`)],
+    absWorkingDir: project,
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'iife',
+    target: ['chrome100', 'firefox100', 'safari15'],
+    charset: 'utf8',
+    legalComments: 'none',
+    logLevel: 'error',
+  })
+  return outputFiles[0]?.text ?? ''
+}
+
+/** All scripts of the site. */
+export async function loadScripts(folders: Folders): Promise<SiteScripts> {
+  const [page, search] = await Promise.all(['page', 'search'].map((name) => bundle(name, folders)))
+  return { page: page ?? '', search: search ?? '' }
+}

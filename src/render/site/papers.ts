@@ -1,0 +1,51 @@
+import type { Manual } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
+import { allSheets, emergencySheet } from '../../model/sheet-names.ts'
+import type { Words } from '../../validate/schemas/words.ts'
+import { fieldBookFiles } from '../field-book/files.ts'
+
+/** Printed files beside the pages, by their path below the site, with their size in bytes. */
+export type PrintedFiles = ReadonlyMap<string, number>
+
+type Paper = { readonly file: string; readonly title: string; readonly about: string }
+
+/** Where the posted sheet of a procedure lies, on the first paper of the facility, in color. */
+export const sheetFile = (id: string): string => `sheets/${id}.pdf`
+
+/** What is printed as a whole, the whole manual first. */
+const papersOf = (words: Words): readonly Paper[] => [
+  { file: 'binder.pdf', title: words.site.binder, about: words.site.binderAbout },
+  { file: fieldBookFiles.book, title: words.fieldBook.title, about: words.fieldBook.carry },
+  { file: fieldBookFiles.booklet, title: words.fieldBook.booklet, about: words.fieldBook.fold },
+  {
+    file: fieldBookFiles.handout,
+    title: words.fieldBook.handout,
+    about: words.fieldBook.handoutAbout,
+  },
+  { file: sheetFile(allSheets), title: words.site.sheets, about: words.site.sheetsAbout },
+  { file: 'cards.pdf', title: words.cards.title, about: words.site.cardsAbout },
+  { file: 'forms.pdf', title: words.forms.title, about: words.binder.formsAbout },
+]
+
+/** "PDF, 1.9 MB", so that nobody with a weak signal is surprised. */
+const sizeWords = (bytes: number, words: Words): string =>
+  fill(words.site.file, { size: Math.max(0.1, bytes / 1e6).toFixed(1) })
+
+/** A printed file as pages offer it; undefined where no browser could print it. */
+export function offeredFile(file: string, printed: PrintedFiles, words: Words) {
+  const bytes = printed.get(file)
+  return bytes === undefined ? undefined : { file, size: sizeWords(bytes, words) }
+}
+
+/** Which printed files the pages lead to, where there is a browser to print them. */
+export const filesOffered = (manual: Manual, words: Words): ReadonlySet<string> =>
+  new Set([
+    ...papersOf(words).map(({ file }) => file),
+    ...[emergencySheet, ...manual.procedures.map((p) => p.id)].map(sheetFile),
+  ])
+
+export const offeredPapers = (printed: PrintedFiles, words: Words) =>
+  papersOf(words).flatMap((paper) => {
+    const offered = offeredFile(paper.file, printed, words)
+    return offered ? [{ ...paper, ...offered }] : []
+  })

@@ -1,0 +1,89 @@
+import { type SearchIndex, searchWords } from '../../../model/search.ts'
+import type { SiteContext } from '../page.ts'
+import { type Findable, kindWords } from './entry.ts'
+import { findings, reckoners, worksheets } from './numbers.ts'
+import { chapters, pages, papers, terms } from './pages.ts'
+import { forms, hazards, plans, procedures, symptoms } from './work.ts'
+
+/**
+ * All that can be found by a kind, and how much more a result of it helps than another: people come
+ * for what to do and for what they see.
+ */
+const sources = [
+  { find: procedures, helps: 1.25 },
+  { find: symptoms, helps: 1.2 },
+  { find: plans, helps: 1 },
+  { find: forms, helps: 1 },
+  { find: worksheets, helps: 0.9 },
+  { find: reckoners, helps: 0.95 },
+  { find: terms, helps: 0.95 },
+  { find: chapters, helps: 0.8 },
+  { find: hazards, helps: 0.6 },
+  { find: findings, helps: 0.7 },
+  { find: pages, helps: 1.1 },
+  { find: papers, helps: 0.9 },
+] as const
+
+/** How much a word says of a result: in its title, in a line below it, elsewhere in it. */
+const says = { title: 6, line: 2.5, text: 1 } as const
+
+export const findables = (site: SiteContext): readonly Findable[] =>
+  sources.flatMap(({ find }) => find(site))
+
+/** What each word says of one result. A text that is long says less with each of its words. */
+function wordsOf({ title, lines, text }: Findable): ReadonlyMap<string, number> {
+  const said = new Map<string, number>()
+  const add = (words: readonly string[], much: number): void => {
+    for (const word of words) said.set(word, Math.max(said.get(word) ?? 0, much))
+  }
+  const inText = text.flatMap(searchWords)
+  const inTitle = searchWords(title)
+  const often = new Map<string, number>()
+  for (const word of inText) often.set(word, (often.get(word) ?? 0) + 1)
+  for (const [word, times] of often)
+    add([word], Math.min(2, (says.text * (1 + Math.log(times))) / (1 + inText.length / 600)))
+  add(lines.flatMap(searchWords), says.line)
+  add(inTitle, says.title * (1 + 1 / Math.max(1, inTitle.length)))
+  return said
+}
+
+/** Tenths are exact enough, and short. */
+const tenths = (much: number): number => Math.max(1, Math.round(much * 10))
+
+/** Everything that the search needs, as plain data. */
+export function searchIndex(site: SiteContext): SearchIndex {
+  const { same, silent } = site.manual.search
+  const mute = new Set(silent)
+  const found = new Map<string, number[]>()
+  const last = new Map<string, number>()
+  const entries = sources.flatMap(({ find, helps }) =>
+    find(site).map((findable) => ({ findable, helps })),
+  )
+  for (const [at, { findable, helps }] of entries.entries())
+    for (const [word, much] of wordsOf(findable)) {
+      if (mute.has(word)) continue
+      const list = found.get(word) ?? []
+      list.push(at - (last.get(word) ?? 0), tenths(much * helps))
+      last.set(word, at)
+      found.set(word, list)
+    }
+  const words = [...found.keys()].sort()
+  const kinds = [...new Set(entries.map(({ findable }) => findable.kind))]
+  return {
+    kinds: kinds.map((kind) => kindWords(site.words)[kind]),
+    entries: entries.map(({ findable: { href, kind, title, lines } }) => [
+      href,
+      kinds.indexOf(kind),
+      title,
+      ...lines,
+    ]),
+    words,
+    found: words.map((word) => found.get(word) ?? []),
+    same: same.map((group) => group.map(searchWords)),
+    silent,
+  }
+}
+
+/** The index as a script, which a page from disk can load where it may not fetch. */
+export const indexScript = (site: SiteContext): string =>
+  `var manualIndex=${JSON.stringify(searchIndex(site))}\n`

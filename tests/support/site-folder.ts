@@ -1,0 +1,14 @@
+import { mkdtemp, rm } from 'node:fs/promises'
+import os from 'node:os'
+import path from 'node:path'
+import { siteFiles } from '../../src/cli/site-files.ts'
+import { writeFiles } from '../../src/write/write-files.ts'
+import { demoManual, folders } from './demo.ts'
+
+/** The site of a demo facility in a folder of its own, as it lies on a stick: without PDFs. */
+export async function siteFolder(id: string) {
+  const { manual, words } = await demoManual(id)
+  const folder = await mkdtemp(path.join(os.tmpdir(), `site-${id}-`))
+  await writeFiles(folder, await siteFiles(manual, words, folders, new Map()))
+  return { folder, remove: () => rm(folder, { recursive: true, force: true }) }
+}
