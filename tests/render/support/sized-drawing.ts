@@ -26,14 +26,17 @@ export const textsOf = (svg: string): readonly Placed[] =>
     return { said, size, left, right: left + wide, top: y - size * 0.74, bottom: y + size * 0.2 }
   })
 
-/** Texts under the smallest size, out of the drawing, or on another. */
-export function faultsOf(svg: string): readonly string[] {
+/**
+ * Texts that are printed under 8 points, out of the drawing, or on another.
+ * @param room Width of the narrowest place in which the drawing is printed, points.
+ */
+export function faultsOf(svg: string, room: number): readonly string[] {
   const [width = 0, height = 0] = (/viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [])
     .slice(1)
     .map(Number)
   const texts = textsOf(svg)
   return texts.flatMap((a, i) => [
-    ...(a.size < 8 ? [`small: ${a.said}`] : []),
+    ...(a.size * Math.min(1, room / width) < 8 ? [`small: ${a.said}`] : []),
     ...(a.left < -0.5 || a.right > width + 0.5 || a.top < -0.5 || a.bottom > height + 0.5
       ? [`outside: ${a.said}`]
       : []),

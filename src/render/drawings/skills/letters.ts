@@ -1,8 +1,11 @@
 import { escapeHtml } from '../../text/html.ts'
 import type { Point } from '../svg.ts'
 
-/** The smallest type in print, points. */
-export const smallest = 8
+/**
+ * The smallest type, points. A page of A4 is a little narrower than the widest drawing, which is then
+ * printed at 96 parts of 100: what is read is still 8 points high.
+ */
+export const smallest = 8.4
 
 /** How wide letters are, in parts of their size, by kind: a little wider than the face in use. */
 const kinds: readonly (readonly [RegExp, number])[] = [

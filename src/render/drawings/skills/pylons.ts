@@ -5,7 +5,7 @@ import { type DrawingSize, drawingWidths } from '../sizes.ts'
 import type { Point } from '../svg.ts'
 import { type Cell, cellGrid } from './cells.ts'
 import { disc, measure, poly, sheetOf, solid, stroke, wrong } from './ink.ts'
-import { words as letters } from './letters.ts'
+import { words as letters, smallest } from './letters.ts'
 
 const wording = labels('pylons', {
   ...entries('spacing', 'line', 'height', 'string'),
@@ -79,7 +79,7 @@ function offLine([x, y]: Point, wide: number, { q, words }: Context): string {
     wrong([off[0], off[1] + 14], 7),
     measure([at(2) + 12, line], [at(2) + 12, off[1]]),
     letters([at(2) + 17, line + 13], q('practice.off-line'), { size: 8.6, bold: true }),
-    letters([x, line - 7], words.string, { size: 8 }),
+    letters([x, line - 7], words.string, { size: smallest }),
   ].join('')
 }
 

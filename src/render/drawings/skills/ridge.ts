@@ -18,7 +18,7 @@ import {
   stroke,
   wrong,
 } from './ink.ts'
-import { words as letters } from './letters.ts'
+import { words as letters, smallest } from './letters.ts'
 
 const wording = labels('ridge', {
   ...entries('dam', 'open', 'openShows', 'above', 'aboveShows', 'lowest'),
@@ -180,10 +180,11 @@ function fromAbove({ manual, words }: Context, wide: number, [x, y]: Point): str
     ...pieces,
     ...posts,
     ...runs,
-    letters([cuts[0] ?? x, top + thick + 24], words.lowest, { size: 8, anchor: 'middle' }),
+    letters([cuts[0] ?? x, top + thick + 24], words.lowest, { size: smallest, anchor: 'middle' }),
     drain === undefined
       ? ''
-      : grate + letters([second - 9, top + thick + 24], drain.name, { size: 8, anchor: 'end' }),
+      : grate +
+        letters([second - 9, top + thick + 24], drain.name, { size: smallest, anchor: 'end' }),
   ].join('')
 }
 

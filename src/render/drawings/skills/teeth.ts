@@ -6,7 +6,7 @@ import type { Point } from '../svg.ts'
 import { type Cell, cellGrid } from './cells.ts'
 import { type Cut, harrow, inches, layers, tooth, waves } from './earth.ts'
 import { area, arrow, leader, measure, poly, right, scatter, sheetOf, slab, wrong } from './ink.ts'
-import { words as letters } from './letters.ts'
+import { words as letters, smallest } from './letters.ts'
 
 const wording = labels('teeth', {
   ...entries(
@@ -139,13 +139,14 @@ function draw(context: Context, size: DrawingSize): string {
       return [
         pass('good', lay, depths),
         measures(lay, depths),
-        letters([lay.x + wide * 0.54, lay.surface - 4], q('practice.harrow.depth'), {
-          size: 8,
+        letters([lay.x + wide * 0.68, lay.surface - 4], q('practice.harrow.depth'), {
+          size: smallest,
           bold: true,
+          anchor: 'end',
           halo: true,
         }),
         letters([lay.x + wide, lay.surface - 4], q('practice.print-depth'), {
-          size: 8,
+          size: smallest,
           anchor: 'end',
           halo: true,
         }),
@@ -155,7 +156,7 @@ function draw(context: Context, size: DrawingSize): string {
   const plank: Cell = {
     picture: (at) => {
       const lay = layAt(at)
-      return onPlank(lay) + letters([lay.x, lay.surface + 26], words.short, { size: 8 })
+      return onPlank(lay) + letters([lay.x, lay.surface + 26], words.short, { size: smallest })
     },
     name: words.plank,
     says: words.plankShows,

@@ -1,8 +1,16 @@
 import { describe, expect, it } from 'vitest'
+import { margins } from '../../../../src/render/binder/page-rules.ts'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
 import { type DrawingSize, drawingWidths } from '../../../../src/render/drawings/sizes.ts'
 import { demoManual, demos } from '../../../support/demo.ts'
 import { faultsOf, textsOf } from '../../support/sized-drawing.ts'
+
+/** Across a page of A4, a page of the field book on letter, the side column of a sheet on A4. */
+const rooms: Readonly<Record<DrawingSize, number>> = {
+  page: 595 - 72 * (margins.bound + margins.outer),
+  column: 72 * (5.5 - 0.96),
+  side: (595 - 72) * 0.33,
+}
 
 const sizes = Object.keys(drawingWidths) as DrawingSize[]
 
@@ -12,7 +20,7 @@ describe.each(demos)('drawings of %s that are laid out for several widths', (id)
     for (const [name, d] of Object.entries(renderDrawings(manual, words)))
       for (const size of d.at ? sizes : []) {
         const svg = d.at?.(size) ?? ''
-        expect(faultsOf(svg), `${name}, ${size}`).toEqual([])
+        expect(faultsOf(svg, rooms[size]), `${name}, ${size}`).toEqual([])
         expect(svg).toContain(`viewBox="0 0 ${drawingWidths[size]} `)
         expect(svg).not.toMatch(/NaN|undefined|Infinity/)
         expect(textsOf(svg).length).toBeGreaterThan(0)
