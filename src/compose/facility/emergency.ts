@@ -1,16 +1,11 @@
 import type { Contact, Emergency, PlaceOfHelp } from '../../model/manual/emergency.ts'
-import type { ContactRole } from '../../validate/schemas/contacts.ts'
+import { type ContactRole, helperRoles } from '../../validate/schemas/contacts.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** Whom an emergency page must name, in the order in which they are needed. */
 const called: readonly ContactRole[] = [
-  'ambulance',
-  'fire',
-  'veterinarian',
-  'horse-ambulance',
-  'police',
-  'power',
+  ...helperRoles,
   'superintendent',
   'presiding-judge',
   'president',

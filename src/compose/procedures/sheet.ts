@@ -112,7 +112,7 @@ export function composeSheet(
   return {
     when: sheet.when,
     figures,
-    calls: sheet.calls === true,
+    calls: sheet.calls ?? [],
     look: branches.map((b) => ({
       found: b.found,
       do: b.do,

@@ -36,5 +36,5 @@ export function beforeWhat(
   methods: readonly ManualMethod[],
 ): ManualProcedure['before'] {
   if ([...head, ...ofSteps(methods)].some((c) => c.machine)) return 'machine'
-  return p.sheet.calls === true ? 'self' : 'start'
+  return p.sheet.calls ? 'self' : 'start'
 }

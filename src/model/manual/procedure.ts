@@ -36,8 +36,8 @@ export type SheetGroup = {
 export type ManualSheet = {
   readonly when: Text
   readonly figures: readonly { readonly name: string; readonly label: Text }[]
-  /** Somebody may have to be called: whom and where stands first. */
-  readonly calls: boolean
+  /** Roles of those who may have to be called; with number and place they stand first. */
+  readonly calls: readonly string[]
   /** What was found, and where that leads: a letter of this sheet, or another procedure. */
   readonly look: readonly {
     readonly found: Text

@@ -78,6 +78,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
   const drawing = drawingNamed(drawings, s.drawing)
   const qr = qrCode(manual, p.id, pen.words.sheet.scan)
   const look = lookView(s, manual, pen)
+  const emergency = emergencyView(pen, 'paper')
   const layouts = sheetLayouts(s).map(({ name, pages }) => {
     const isDrawn = pages.some((page) => page.side || page.drawn)
     const cite = citeBeside(drawings, isDrawn ? s.drawing : undefined)
@@ -89,7 +90,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
           : fill(pen.words.sheet.part, { number: String(i + 1), of: String(pages.length) }),
       first: i === 0,
       look: page.look ? look : [],
-      calls: page.head && s.calls,
+      calls: page.head && s.calls.length > 0,
       groups: page.groups.map((g) => groupView(g, pen, cite)),
       hasSteps: page.groups.length > 0,
     }))
@@ -101,7 +102,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     title: pen.line(p.title),
     when: pen.line(s.when),
     box: cautionBox(p, pen),
-    figures: s.calls ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
+    figures: s.calls.length > 0 ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
     layouts,
     beside: drawing ? drawingFigure(drawing, 'side') : html(''),
     below: drawing ? drawingFigure(drawing, 'paper') : html(''),
@@ -111,7 +112,11 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     reckoner: s.reckoner ? reckonerView(s.reckoner, pen) : undefined,
     worksheets: s.worksheets.join(', '),
     next: manual.procedures.find((q) => q.id === p.next)?.title ?? '',
-    emergency: emergencyView(pen, 'paper'),
+    emergency,
+    callees: emergency.contacts.filter((c) => s.calls.includes(c.roleId)),
+    // First aid is no help against fire, nor an extinguisher for a loose horse.
+    kept: emergency.kept.filter((k) => s.calls.includes(k.role)),
+    callsAmbulance: s.calls.includes('ambulance'),
     qr,
     hasQr: qr.toString() !== '',
   }

@@ -7,6 +7,7 @@ import { telephone } from './telephone.ts'
 type Line = { readonly label: string; readonly text: string }
 
 type Call = {
+  readonly roleId: string
   readonly role: string
   readonly name: string
   readonly phone: string
@@ -18,6 +19,7 @@ type Call = {
 const dialed = (phone: string, linked: boolean): string => (linked ? telephone(phone) : '')
 
 const call = (c: Contact, linked: boolean): Call => ({
+  roleId: c.role,
   role: c.roleTitle,
   name: c.name,
   phone: c.phone,
@@ -63,9 +65,9 @@ export function emergencyView({ manual, words }: Pen, medium: 'screen' | 'paper'
       help(words.emergency.equineClinic, e.equineClinic, linked),
     ],
     kept: [
-      line(words.emergency.firstAid, e.firstAid.join('; ')),
-      line(words.emergency.defibrillator, e.defibrillator.join('; ')),
-      line(words.emergency.extinguishers, e.extinguishers.join('; ')),
+      { role: 'ambulance', ...line(words.emergency.firstAid, e.firstAid.join('; ')) },
+      { role: 'ambulance', ...line(words.emergency.defibrillator, e.defibrillator.join('; ')) },
+      { role: 'fire', ...line(words.emergency.extinguishers, e.extinguishers.join('; ')) },
     ],
   }
 }

@@ -21,6 +21,16 @@ export const contactRoles = [
 ] as const
 export type ContactRole = (typeof contactRoles)[number]
 
+/** Who brings help, in the order in which they are needed. */
+export const helperRoles = [
+  'ambulance',
+  'fire',
+  'veterinarian',
+  'horse-ambulance',
+  'police',
+  'power',
+] as const satisfies readonly ContactRole[]
+
 /** Somebody to call. */
 export const contact = z.strictObject({
   role: z.enum(contactRoles),

@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
 import { takenSheetNames } from '../../model/sheet-names.ts'
+import { helperRoles } from './contacts.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
@@ -141,8 +142,8 @@ export const procedure = z.strictObject({
       .array(z.strictObject({ figure: figureName, label: line, when: when.optional() }))
       .min(1)
       .max(8),
-    /** Somebody may have to be called: whom and where stands first on the sheet. */
-    calls: z.literal(true).optional(),
+    /** Who may have to be called; with number and place they stand first on the sheet. */
+    calls: z.array(z.enum(helperRoles)).min(1).optional(),
     /** Which of the drawings that the steps cite stands on the sheet. */
     drawing: id.optional(),
     done: z.array(check).min(1).max(4),

@@ -57,15 +57,15 @@ describe('the worst signal of a procedure', () => {
 })
 
 describe('the box at the head', () => {
-  const procedure = (calls?: true) => ({ sheet: { calls } }) as unknown as Procedure
+  const procedure = (calls?: readonly string[]) => ({ sheet: { calls } }) as unknown as Procedure
 
   it('is read before a machine moves where one does, at the head or in a step', () => {
     expect(beforeWhat(procedure(), [horse], [way([shaft])])).toBe('machine')
-    expect(beforeWhat(procedure(true), [shaft], [way([])])).toBe('machine')
+    expect(beforeWhat(procedure(['fire']), [shaft], [way([])])).toBe('machine')
   })
 
   it('is for whoever helps where help is called for, and else read before the start', () => {
-    expect(beforeWhat(procedure(true), [horse], [way([tamper])])).toBe('self')
+    expect(beforeWhat(procedure(['fire']), [horse], [way([tamper])])).toBe('self')
     expect(beforeWhat(procedure(), [horse], [way([tamper])])).toBe('start')
   })
 })

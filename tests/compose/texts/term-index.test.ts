@@ -34,7 +34,7 @@ const procedure = (said: Partial<ManualProcedure>): ManualProcedure => ({
   sheet: {
     when: '',
     figures: [],
-    calls: false,
+    calls: [],
     look: [],
     groups: [],
     drawing: undefined,

@@ -20,7 +20,7 @@ const group = (steps: number, letter?: string): SheetGroup => ({
 const sheet = (groups: readonly SheetGroup[], more: Partial<ManualSheet> = {}): ManualSheet => ({
   when: 'Daily.',
   figures: [],
-  calls: false,
+  calls: [],
   look: [{ found: 'Dry.', do: 'Water.', letter: 'A', procedure: undefined }],
   groups,
   drawing: undefined,
@@ -97,6 +97,23 @@ describe('a posted sheet on pages', () => {
       [false, false, true],
       [false, false, false],
     ])
+  })
+
+  it('lets short ways share a page, and keeps what all begin with beside each', () => {
+    const ways = [group(1), group(3, 'A'), group(7, 'B'), group(5, 'C'), group(9, 'D')]
+    const letters = sheetLayouts(sheet(ways)).map(({ pages }) =>
+      pages.slice(1).map((p) => p.groups.map((g) => g.letter ?? '-').join('')),
+    )
+    expect(letters).toContainEqual(['-ABC', '-D'])
+    expect(letters).toContainEqual(['-AB', '-C', '-D'])
+    // Halves of a long way: what all begin with stands before the first alone.
+    expect(letters.at(-1)).toEqual(['-A', '-B', 'B', '-C', 'C', '-D', 'D'])
+  })
+
+  it('keeps the first page for calls where somebody is called', () => {
+    const [first, second] =
+      sheetLayouts(sheet([group(9, 'A'), group(8, 'B')], { calls: ['fire'] })).at(-1)?.pages ?? []
+    expect([first?.stop, second?.stop]).toEqual([false, true])
   })
 
   it('parts from one page into ever more, and never the same way twice', () => {

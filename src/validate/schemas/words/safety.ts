@@ -33,6 +33,7 @@ export const emergency = z.strictObject({
     'title',
     'about',
     'call',
+    'standby',
     'say',
     'stop',
     'stopWords',
