@@ -99,7 +99,8 @@ export function sheetLayouts(sheet: ManualSheet): readonly SheetLayout[] {
   const { groups } = sheet
   const look = sheet.look.length > 0
   const whole = { head: true, drawn: false, look, groups, done: true, stop: true }
-  // Where somebody is called, the first page is for that; when to stop stands beside all steps.
+  // Where somebody is called, the first page is for that: it has no drawing, and when to stop stands
+  // beside all steps.
   const stop = sheet.calls.length === 0
   const decide = { ...whole, side: false, groups: [], done: false, stop }
   /** Without anything to decide the first steps stand below the head. */
@@ -124,7 +125,7 @@ export function sheetLayouts(sheet: ManualSheet): readonly SheetLayout[] {
     ...[[groups], ...mostSteps.map((most) => packed(ways, most)), ways, half].flatMap((pages) =>
       drawingAt.map((at) => ({
         name: `${pages.map(steps).join('+')} ${at}`,
-        pages: parted(pages, sheet.drawing === undefined ? 'none' : at),
+        pages: parted(pages, sheet.drawing === undefined || (at === 'head' && !stop) ? 'none' : at),
       })),
     ),
   ]
