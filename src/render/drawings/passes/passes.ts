@@ -54,6 +54,12 @@ function againText(
 const perStripText = ({ perStrip, strips }: PassPattern, { words }: PassContext): string =>
   perStrip > 1 ? fill(words.perStrip, { strips, laps: perStrip }) : ''
 
+/** The same, with what each truck drives of all laps. */
+const eachText = (pattern: PassPattern, context: PassContext): string =>
+  pattern.perStrip > 1
+    ? `${perStripText(pattern, context)}, ${fill(context.words.eachTruck, { laps: context.q('roll.each') })}`
+    : ''
+
 /** Which way horses and machines go, in an arrow with words on both sides. */
 function wayArrow([x, y]: Point, ring: Ring, { words }: PassContext): string {
   const way = ring.frame.g.direction === 'clockwise' ? -1 : 1
@@ -79,8 +85,8 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   const [x, y] = frame.middle
   const half = g.radius * k
   const above = ring.route.start > g.railLength / 2 - 1
-  const again = againText(pattern, context) || perStripText(pattern, context)
-  const top = y - half + (above ? 34 : 20)
+  const again = againText(pattern, context) || eachText(pattern, context)
+  const top = y - half + (above ? (pattern.from === 'rail' ? 39 : 34) : 20)
   const foot = y + half - (above ? 12 : 26)
   const window = {
     middle: x,

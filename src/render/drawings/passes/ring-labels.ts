@@ -48,7 +48,7 @@ function placesBeside(
 
 const shortName = (name: string): string => name.split(' (')[0] ?? name
 
-/** What a driver does with the tool where work begins, and where he leaves. */
+/** What a driver does with the tool where work begins, and where it ends. */
 const tools = {
   grade: ['bladeDown', 'bladeUp'],
   'grade-band': ['bladeDown', 'bladeUp'],
@@ -56,10 +56,15 @@ const tools = {
   spray: ['sprayOn', 'sprayOff'],
 } as const
 
-/** What is dragged or rolls has no up and down. */
-const toolWords = (figure: string, { words }: PassContext): readonly [string, string] => {
-  const [on, off] = tools[figure as keyof typeof tools] ?? (['noStop', 'keepRolling'] as const)
-  return [words[on], words[off]]
+/**
+ * What is said at the start, where the last lap ends, and at the way out. A tool that is lifted or
+ * shut rests from the end of the last lap; what is dragged or rolls has no up and down.
+ */
+function toolWords(figure: string, { words }: PassContext) {
+  const tool = tools[figure as keyof typeof tools]
+  return tool
+    ? { start: words[tool[0]], end: [words[tool[1]]], out: [] }
+    : { start: words.noStop, end: [], out: [words.keepRolling] }
 }
 
 /** What is said at each place of the drawing, in the order in which places are given away. */
@@ -69,7 +74,7 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
   const { g } = frame
   const size = full ? 9 : 8.2
   const outward = pattern.from === 'rail'
-  const [on, off] = toolWords(pattern.figure, context)
+  const tool = toolWords(pattern.figure, context)
   const normal = (station: number): Point => onPlan(frame, station, 0).out
   const label = (
     lines: readonly string[],
@@ -90,6 +95,7 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
   const entryAt = way.in[0]
   const exitAt = way.out.at(-1)
   const moves = pattern.perStrip > 1 ? words.moveLap : outward ? words.moveOut : words.moveIn
+  const endInside = !outward || pattern.band !== undefined
   const start = outward ? words.startRail : words.startOutside
   const found: (Label | false)[] = [
     route.entry !== undefined &&
@@ -98,28 +104,9 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
     route.exit !== undefined &&
       exitAt !== undefined &&
       label(
-        full
-          ? [fill(words.out, { gate: shortName(route.exit.name) }), off]
-          : [fill(words.out, { gate: shortName(route.exit.name) })],
+        [fill(words.out, { gate: shortName(route.exit.name) }), ...(full ? tool.out : [])],
         exitAt,
         route.exit.station,
-      ),
-    full &&
-      label(
-        [start, on],
-        outward ? startOf(ring) : beside(frame, route.start, widthAt(g, route.start), 3),
-        route.start,
-        outward ? { inside: true, at: beside(frame, route.start, 0, 0) } : {},
-      ),
-    full &&
-      label(
-        [pattern.perStrip > 1 ? words.lastLap : fill(words.ends, { number: last })],
-        endOf(ring),
-        shift,
-        {
-          inside: !outward || pattern.band !== undefined,
-          ahead: true,
-        },
       ),
     lanes.count > 1 &&
       label(
@@ -127,6 +114,20 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
         a,
         (route.start + shift) / 2,
         { bold: false, ahead: true },
+      ),
+    full &&
+      label(
+        [start, tool.start],
+        outward ? startOf(ring) : beside(frame, route.start, widthAt(g, route.start), 3),
+        route.start,
+        outward ? { inside: true, at: beside(frame, route.start, 0, 0) } : {},
+      ),
+    full &&
+      label(
+        [pattern.perStrip > 1 ? words.lastLap : fill(words.ends, { number: last }), ...tool.end],
+        endOf(ring),
+        shift,
+        { inside: endInside, ahead: !endInside },
       ),
   ]
   return found.filter((l) => l !== false)

@@ -74,6 +74,20 @@ export const shutText = (block: RollingBlock, { words, q }: Context): string =>
   fill(words.shut, { width: q('roll.width'), laps: block.places.length }) +
   (block.trucks > 1 ? `, ${words.together}` : '')
 
+/**
+ * Where new ground begins. A lone truck moves out by the jump; of several, each has its own way to
+ * go there, so it is told its place.
+ * @param most Of how many trucks it is said.
+ */
+export function thenText(block: RollingBlock, { words, q }: Context, most = block.trucks): string {
+  if (block.trucks < 2) return fill(words.then, { jump: q('roll.jump') })
+  const next = rollingRows(block)
+    .flat()
+    .slice(block.places.length, block.places.length + most)
+    .map(({ truck, at }) => fill(words.drives, { truck, at: at ?? '' }))
+  return next.length === 0 ? '' : fill(words.thenAt, { trucks: next.join(', ') })
+}
+
 /** All strips across the track, to scale, the last over the one before. */
 export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context): string {
   const k = (page - left - 8) / block.across

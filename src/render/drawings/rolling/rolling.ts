@@ -3,7 +3,7 @@ import { fill } from '../../../model/pattern.ts'
 import { declareDrawing } from '../drawing.ts'
 import { arrowOf, bold, firm, hair, lineOf, rect, say, tint } from '../ink.ts'
 import { svg } from '../svg.ts'
-import { behind, left, outerAt, page, railName, shutText, wholeWidth } from './parts.ts'
+import { behind, left, outerAt, page, railName, shutText, thenText, wholeWidth } from './parts.ts'
 import { rollingTable, rowsToShow } from './table.ts'
 import { rollingRows } from './tracks.ts'
 import { dropLines, truckHigh } from './trucks.ts'
@@ -35,7 +35,7 @@ function placesColumn(
 }
 
 function drawPage(block: RollingBlock, context: Context): string {
-  const { words, q, alt } = context
+  const { words, alt } = context
   const rows = rowsToShow(block, true)
   const shown = rollingRows(block).slice(0, rows).flat()
   const view = Math.max(...shown.map((lap) => outerAt(block, lap.place))) + 0.1
@@ -73,7 +73,7 @@ function drawPage(block: RollingBlock, context: Context): string {
         strong: true,
         clear: true,
       }),
-      say([x(block.width) + 6, foot + 10], fill(words.then, { jump: q('roll.jump') })),
+      say([x(block.width) + 6, foot + 10], thenText(block, context)),
       say([x(0) - 6, top - 6], railName(context), { anchor: 'end' }),
       wholeWidth(block, foot + 30, context),
     ].join(''),
@@ -99,7 +99,7 @@ function drawNarrow(block: RollingBlock, context: Context): string {
         ]
       : []),
     shutText(block, context),
-    fill(words.then, { jump: q('roll.jump') }),
+    thenText(block, context, 1),
     fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
   ]
   return svg(
@@ -156,7 +156,7 @@ function numbers(context: Context): string {
     fill(words.between, { width: block.between }),
     ...rows,
     shutText(block, context),
-    fill(words.then, { jump: q('roll.jump') }),
+    thenText(block, context),
     fill(words.strips, { strips: block.starts.length, laps: block.places.length }),
     fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
   ].join('; ')

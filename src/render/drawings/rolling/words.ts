@@ -12,6 +12,7 @@ export const wording = labels('rolling', {
   farther: holding('move'),
   shut: holding('width', 'laps'),
   then: holding('jump'),
+  thenAt: holding('trucks'),
   strips: holding('strips', 'laps'),
   total: holding('laps', 'each'),
   key: holding('trucks'),

@@ -51,7 +51,7 @@ const glassScales = [4, 5, 6, 8, 10, 12, 15, 20, 25] as const
 const pointsInMeter = 72 / 0.0254
 
 /** The scale at which the cushion takes no more than a third of the glass. */
-export const glassScale = (g: OvalGeometry, radius: number): number =>
+const glassScale = (g: OvalGeometry, radius: number): number =>
   glassScales.find((s) => (g.cushionDepth * pointsInMeter) / s <= radius * 0.6) ?? 25
 
 /** Places in the glass for words on the cushion and on the base. */

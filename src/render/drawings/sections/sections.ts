@@ -3,22 +3,23 @@ import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { arrowHead, dimension, halo, line, type Point, svg, text } from '../svg.ts'
 import { type Cut, cutsOf, type Scale, scaleOf } from './frame.ts'
-import {
-  depthBelow,
-  glass,
-  glassScale,
-  layers,
-  type Surface,
-  surfaceOf,
-  trueSlope,
-} from './layers.ts'
+import { depthBelow, glass, layers, type Surface, surfaceOf, trueSlope } from './layers.ts'
 
 const wording = labels('sections', {
-  ...entries('rail', 'cushion', 'base', 'baseUnknown', 'true', 'higher', 'straights', 'turns'),
+  ...entries(
+    'rail',
+    'cushion',
+    'base',
+    'baseUnknown',
+    'true',
+    'higher',
+    'straights',
+    'turns',
+    'glass',
+  ),
   slope: holding('width', 'slope'),
   found: holding('slope'),
   heights: holding('factor'),
-  glass: holding('scale'),
 })
 type Context = ContextFor<typeof wording>
 
@@ -108,7 +109,6 @@ function magnified(at: Point, mark: Point, context: Context, size: number): stri
   const g = manual.geometry
   const radius = 44
   const seen = glass(g, at, radius)
-  const scale = fill(words.glass, { scale: String(glassScale(g, radius)) })
   const more = `${bold} ${halo}`
   return [
     line(mark, [at[0] - radius * 0.8, at[1] - radius * 0.6], 'hair'),
@@ -116,7 +116,7 @@ function magnified(at: Point, mark: Point, context: Context, size: number): stri
     seen.drawn,
     text(seen.cushion, cushionSaid(context), 'middle', size, more),
     text(seen.base, baseSaid(context), 'middle', size, more),
-    text([at[0], at[1] + radius + 12], scale, 'middle', size),
+    text([at[0], at[1] + radius + 12], words.glass, 'middle', size),
   ].join('')
 }
 

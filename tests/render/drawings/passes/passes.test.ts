@@ -38,6 +38,19 @@ describe('patterns on the oval', () => {
       expect(alt).toContain(said)
   })
 
+  it('lift or shut the tool where the last lap ends, not at the gate half a lap later', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    const drawings = renderDrawings(manual, words)
+    const rested = [
+      ['passes-water', 'spray off'],
+      ['passes-grade', 'blade up'],
+    ] as const
+    for (const [name, off] of rested)
+      expect(drawings[name]?.svg).toMatch(new RegExp(`ends here</text><text[^>]*>${off}</text>`))
+    const { svg } = drawings['passes-harrow'] ?? { svg: '' }
+    expect(svg).toMatch(/>out: Gate A<\/text><text[^>]*>keep rolling</)
+  })
+
   it('say so where no gate is known', async () => {
     const { manual, words } = await demoManual('brambleford')
     const drawing = renderDrawings(manual, words)['passes-harrow']

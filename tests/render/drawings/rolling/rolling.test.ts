@@ -8,7 +8,14 @@ describe('rolling with truck tires', () => {
     const { svg, alt } = renderDrawings(manual, words).rolling ?? { svg: '', alt: '' }
     for (const said of ['0 in · 7 in', '27 in · 34 in', '54 in · 61 in', '153 in · 160 in'])
       expect(svg).toContain(said)
-    for (const said of ['truck 1 at 27 in', 'truck 2 at 34 in', '154 in', '92 in', '36', '18'])
+    for (const said of [
+      'truck 1 at 27 in',
+      'truck 2 at 34 in',
+      '154 in',
+      'then: truck 1 at 153 in',
+      '36',
+      '18',
+    ])
       expect(alt).toContain(said)
   })
 
