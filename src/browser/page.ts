@@ -2,6 +2,7 @@
 import { showDue } from './page/due.ts'
 import { closeByKey, showMenu } from './page/menu.ts'
 import { openForPrint } from './page/print.ts'
+import { keepSite } from './page/saved.ts'
 import { skipStill } from './page/scrollers.ts'
 
 showMenu()
@@ -9,3 +10,4 @@ closeByKey()
 showDue(new Date())
 skipStill()
 openForPrint()
+keepSite()

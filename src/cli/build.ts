@@ -10,6 +10,7 @@ import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts
 import { thisMachine } from '../print/browser/machine.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
+import { workerFile } from '../write/kept-site.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
 import { thirdPartyNotices } from '../write/third-party-notices.ts'
 import { type OutputFile, writeFiles } from '../write/write-files.ts'
@@ -19,6 +20,7 @@ import { type ExitCode, exit, type Io } from './io.ts'
 import { lastBinder } from './last-binder.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
+import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import { createProgress, type Progress } from './progress.ts'
@@ -102,6 +104,8 @@ const isPage = (file: OutputFile): boolean => file.path.endsWith('.html')
 /** What the stages have made of a facility. */
 type Made = {
   readonly site: readonly OutputFile[]
+  /** Script of the worker that keeps the site on a phone. */
+  readonly worker: string
   readonly printed: Printed | undefined
   readonly version: string
   /** The browser that printed, as it calls itself, or `none`. */
@@ -113,9 +117,10 @@ type Made = {
 
 /** All files of a manual, the record of the build last. */
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
-  const { site, printed, version, browser, notices } = made
+  const { site, worker, printed, version, browser, notices } = made
+  const kept = workerFile(worker, site, printed?.besideSite ?? [])
   const files: readonly OutputFile[] = [
-    ...site.map((f) => ({ path: `site/${f.path}`, data: f.data })),
+    ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...(printed?.files ?? []),
     ...(printed?.besideSite ?? []).map((f) => ({ path: `site/${f.path}`, data: f.data })),
     { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
@@ -177,7 +182,8 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Pro
     (files) => `${files.filter(isPage).length} site pages`,
   )
   const browserName = found.kind === 'found' ? found.version : 'none'
-  await write(ready, { site, printed, version, browser: browserName, target, notices }, job)
+  const worker = await loadWorker(folders)
+  await write(ready, { site, worker, printed, version, browser: browserName, target, notices }, job)
   if (found.kind === 'found') return exit.fine
   io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
   return exit.noBrowser

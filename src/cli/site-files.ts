@@ -4,6 +4,7 @@ import { renderSite, sitePages } from '../render/site/render-site.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts } from './load/load-fonts.ts'
+import { loadIcons } from './load/load-icons.ts'
 import type { Folders } from './load/load-manual.ts'
 import { loadScripts } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
@@ -18,13 +19,15 @@ export async function siteFiles(
   folders: Folders,
   printed: PrintedFiles,
 ): Promise<readonly OutputFile[]> {
-  const [fonts, templates, scripts] = await Promise.all([
+  const [fonts, icons, templates, scripts] = await Promise.all([
     loadFonts(),
+    loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
   ])
-  const pages = renderSite(manual, { ...templates, scripts, words, fontCss: fonts.linked }, printed)
-  return [...pages, ...fonts.files.map((f) => ({ path: `assets/${f.path}`, data: f.data }))]
+  const assets = { ...templates, scripts, words, fontCss: fonts.linked, keeps: true }
+  const beside = [...fonts.files, ...icons].map((f) => ({ path: `assets/${f.path}`, data: f.data }))
+  return [...renderSite(manual, assets, printed), ...beside]
 }
 
 /** The same, with each page made when it is first asked for: what the preview shows. */
@@ -33,8 +36,9 @@ export async function siteOnDemand(
   words: Words,
   folders: Folders,
 ): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
-  const [fonts, templates, scripts] = await Promise.all([
+  const [fonts, icons, templates, scripts] = await Promise.all([
     loadFonts(),
+    loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
   ])
@@ -44,11 +48,16 @@ export async function siteOnDemand(
     made.set(path, page)
     return page
   }
-  const pages = [...sitePages(manual, { ...templates, scripts, words, fontCss: fonts.linked })].map(
-    ([path, make]): [string, () => string] => [path, once(path, make)],
-  )
+  const assets = { ...templates, scripts, words, fontCss: fonts.linked, keeps: false }
+  const pages = [...sitePages(manual, assets)].map(([path, make]): [string, () => string] => [
+    path,
+    once(path, make),
+  ])
   return new Map<string, () => string | Uint8Array>([
     ...pages,
-    ...fonts.files.map((f): [string, () => Uint8Array] => [`assets/${f.path}`, () => f.data]),
+    ...[...fonts.files, ...icons].map((f): [string, () => Uint8Array] => [
+      `assets/${f.path}`,
+      () => f.data,
+    ]),
   ])
 }

@@ -15,6 +15,8 @@ export type RenderAssets = {
 export type SiteAssets = RenderAssets & {
   /** Scripts of the pages, each whole in one text. */
   readonly scripts: SiteScripts
+  /** Whether a phone may keep the site: not what changes while it is written. */
+  readonly keeps: boolean
 }
 
 /** `page` is of every page, `search` of the search alone. */

@@ -40,7 +40,7 @@ let scripts: Promise<SiteScripts> | undefined
 export async function assetsFor(words: Words, kind: 'linked' | 'inline'): Promise<SiteAssets> {
   scripts ??= loadScripts(folders)
   const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
-  return { ...templates, scripts: await scripts, words, fontCss: fonts[kind] }
+  return { ...templates, scripts: await scripts, words, fontCss: fonts[kind], keeps: true }
 }
 
 export const testsFolder = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..')

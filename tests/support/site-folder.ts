@@ -1,7 +1,9 @@
 import { mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
+import { loadWorker } from '../../src/cli/load/load-scripts.ts'
 import { siteFiles } from '../../src/cli/site-files.ts'
+import { workerFile } from '../../src/write/kept-site.ts'
 import { writeFiles } from '../../src/write/write-files.ts'
 import { demoManual, folders } from './demo.ts'
 
@@ -9,6 +11,7 @@ import { demoManual, folders } from './demo.ts'
 export async function siteFolder(id: string) {
   const { manual, words } = await demoManual(id)
   const folder = await mkdtemp(path.join(os.tmpdir(), `site-${id}-`))
-  await writeFiles(folder, await siteFiles(manual, words, folders, new Map()))
+  const files = await siteFiles(manual, words, folders, new Map())
+  await writeFiles(folder, [...files, workerFile(await loadWorker(folders), files, [])])
   return { folder, remove: () => rm(folder, { recursive: true, force: true }) }
 }

@@ -23,7 +23,10 @@ async function bundle(name: string, { project }: Folders): Promise<string> {
   return outputFiles[0]?.text ?? ''
 }
 
-/** All scripts of the site. */
+/** The worker that keeps the site on a phone, without the list of what it keeps. */
+export const loadWorker = (folders: Folders): Promise<string> => bundle('worker', folders)
+
+/** All scripts of the site's pages. */
 export async function loadScripts(folders: Folders): Promise<SiteScripts> {
   const [page, search] = await Promise.all(['page', 'search'].map((name) => bundle(name, folders)))
   return { page: page ?? '', search: search ?? '' }

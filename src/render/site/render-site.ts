@@ -1,4 +1,5 @@
 import type { Manual } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
 import { type RenderAssets, type SiteAssets, stylesOf } from '../assets.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
@@ -6,6 +7,7 @@ import { createTemplates } from '../text/templates.ts'
 import { emergencyBar } from '../views/emergency-bar.ts'
 import { createPen, type Pen } from '../views/pen.ts'
 import { icon } from './icon.ts'
+import { manifest } from './manifest.ts'
 import { familyTemplate, pageWords, type SiteContext } from './page.ts'
 import { home } from './pages/home.ts'
 import { allPages, pageFamilies } from './pages.ts'
@@ -27,6 +29,8 @@ export const policy = [
   "img-src 'self'",
   // The preview hears of changes.
   "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
   "base-uri 'none'",
   "form-action 'self'",
 ].join('; ')
@@ -146,6 +150,9 @@ export function sitePages(
       policy: html(policy),
       bar,
       called: page.called ?? page.title,
+      saved: assets.keeps
+        ? fill(words.site.saved, { revision: manual.facility.revision, date: manual.date })
+        : false,
       jumps: data.jumps.length > 0,
       menu: menuOf(words, page.entry),
       body: html(body),
@@ -159,6 +166,7 @@ export function sitePages(
     ['assets/search.js', () => assets.scripts.search],
     ['assets/search-index.js', () => indexScript(site)],
     ['assets/icon.svg', () => icon],
+    ['manifest.webmanifest', () => manifest(manual, words)],
   ])
 }
 

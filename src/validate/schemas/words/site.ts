@@ -21,12 +21,19 @@ export const site = z.strictObject({
     'sheetsAbout',
     'cardsAbout',
     'due',
+    'newer',
+    'show',
+    'keep',
+    'kept',
+    'failed',
   ),
   /** The first touch in an emergency: it dials. */
   dial: holding('number'),
   /** What is due, counted from the day of the manual where no script knows today. */
   dueFrom: holding('date'),
   dueRaces: holding('races', 'time'),
+  /** Which revision a phone keeps. */
+  saved: holding('revision', 'date'),
   /** How large a printed file is, in megabytes. */
   file: holding('size'),
 })
