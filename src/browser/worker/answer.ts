@@ -1,13 +1,6 @@
 import type { KeptSite } from '../../model/kept-site.ts'
+import { fileOf } from './file-of.ts'
 import { pagesCache, papersCache } from './keep.ts'
-
-/** The file that an address means: what stands behind `?` and `#` is for the page itself. */
-export function fileOf(address: string, base: string): string | undefined {
-  const { origin, pathname } = new URL(address)
-  const plain = origin + pathname
-  if (!plain.startsWith(base)) return undefined
-  return plain === base ? 'index.html' : plain.slice(base.length)
-}
 
 /**
  * Answers with what is kept, all of one revision; what is not kept is fetched.

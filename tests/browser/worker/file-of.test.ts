@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fileOf } from '../../../src/browser/worker/answer.ts'
+import { fileOf } from '../../../src/browser/worker/file-of.ts'
 
 const base = 'https://fair.example/track/'
 
