@@ -1,7 +1,7 @@
 /** An event that lasts until something is done. */
-export type Lasting = Event & { readonly waitUntil: (work: Promise<unknown>) => void }
+type Lasting = Event & { readonly waitUntil: (work: Promise<unknown>) => void }
 
-export type Fetching = Event & {
+type Fetching = Event & {
   readonly request: Request
   readonly respondWith: (answer: Promise<Response>) => void
 }

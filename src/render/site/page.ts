@@ -8,7 +8,7 @@ import type { Pen } from '../views/pen.ts'
 import type { PrintedFiles } from './papers.ts'
 
 /** A page that the first one leads to. */
-export type OfferedPage = { readonly id: string; readonly link: string; readonly about: string }
+type OfferedPage = { readonly id: string; readonly link: string; readonly about: string }
 
 /** What pages are made from. */
 export type SiteContext = {

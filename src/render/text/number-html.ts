@@ -3,7 +3,7 @@ import { escapeHtml } from './html.ts'
 const noBreak = '\u00a0'
 
 /** `2 1/4` with the fraction set as one figure. */
-export function numberHtml(number: string): string {
+function numberHtml(number: string): string {
   const m = /^(−?[\d,]*)\s?(\d+\/\d+)$/.exec(number)
   if (!m) return escapeHtml(number).replaceAll(' ', noBreak)
   const [, whole = '', fraction = ''] = m

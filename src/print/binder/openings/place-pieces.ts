@@ -10,7 +10,7 @@ export type Piece = {
 }
 
 /** A piece on a page: whole, or those of its steps from `from` until before `until`. */
-export type Placed = {
+type Placed = {
   readonly piece: number
   readonly steps: { readonly from: number; readonly until: number } | undefined
 }

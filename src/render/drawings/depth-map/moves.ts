@@ -9,7 +9,7 @@ const mostArrows = 4
 export const shownMoves = (map: CushionMap): readonly MapMove[] => map.moves.slice(0, mostArrows)
 
 /** A white number on a black disc: the same on the arrow and in the list. */
-export const numberedDisc = ([x, y]: Point, number: number): string =>
+const numberedDisc = ([x, y]: Point, number: number): string =>
   `<circle cx="${x.toFixed(1)}" cy="${y.toFixed(1)}" r="6" fill="currentColor" stroke="var(--paper,#fff)" stroke-width="1"/>` +
   `<text x="${x.toFixed(1)}" y="${(y + 3).toFixed(1)}" text-anchor="middle" font-size="9" font-weight="700" fill="var(--paper,#fff)">${number}</text>`
 

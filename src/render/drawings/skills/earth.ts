@@ -13,7 +13,7 @@ export type Cut = {
 }
 
 /** Height of a line through points at a place; `level` beside them. */
-export function heightAt(edge: readonly Point[], place: number, level: number): number {
+function heightAt(edge: readonly Point[], place: number, level: number): number {
   const i = edge.findIndex((p) => p[0] >= place)
   const [a, b] = [edge[i - 1], edge[i]]
   if (!a || !b) return level

@@ -5,7 +5,7 @@ import type { Jump, PageFamily, SiteContext, SitePage } from '../page.ts'
 import { offeredFile, sheetFile } from '../papers.ts'
 
 /** The procedures by section, each with what it is for. */
-export const sectionsView = ({ manual, pen }: SiteContext) =>
+const sectionsView = ({ manual, pen }: SiteContext) =>
   manual.sections.map((s) => ({
     id: s.id,
     title: s.title,

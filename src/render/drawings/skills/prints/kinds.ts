@@ -3,7 +3,7 @@ import { area, dots, poly, scatter, stroke } from '../ink.ts'
 import { arc, between, crumbs, foot, frog, inward, iron, nails, ring, toe } from './shoe.ts'
 
 /** A kind of print: from above, and its floor cut from heel to toe. */
-export type PrintKind = {
+type PrintKind = {
   /** Around 0, 0, `u` points an inch, the toe to the right. */
   readonly plan: (u: number) => string
   /**

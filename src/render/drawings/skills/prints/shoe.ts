@@ -23,7 +23,7 @@ const sweep = (from: number, to: number, step = 6): number[] =>
     (_, i) => from + Math.sign(to - from) * i * step,
   )
 
-export const scaled = (points: readonly Point[], u: number): Point[] =>
+const scaled = (points: readonly Point[], u: number): Point[] =>
   points.map(([x, y]) => [x * u, y * u])
 
 const rim = (q: number, from = -138, to = 138): Point[] => sweep(from, to).map((a) => edge(a, q))

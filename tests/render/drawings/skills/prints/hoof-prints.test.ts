@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
-import type { Manual } from '../../../../src/model/manual.ts'
-import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual } from '../../../support/demo.ts'
+import type { Manual } from '../../../../../src/model/manual.ts'
+import { renderDrawings } from '../../../../../src/render/drawings/drawings.ts'
+import { demoManual } from '../../../../support/demo.ts'
 
 const { manual, words } = await demoManual('larkmoor')
 const drawings = renderDrawings(manual, words)

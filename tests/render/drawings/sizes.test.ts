@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { margins } from '../../../../src/render/binder/page-rules.ts'
-import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { type DrawingSize, drawingWidths } from '../../../../src/render/drawings/sizes.ts'
-import { demoManual, demos } from '../../../support/demo.ts'
-import { faultsOf, textsOf } from '../../support/sized-drawing.ts'
+import { margins } from '../../../src/render/binder/page-rules.ts'
+import { renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { type DrawingSize, drawingWidths } from '../../../src/render/drawings/sizes.ts'
+import { demoManual, demos } from '../../support/demo.ts'
+import { faultsOf, textsOf } from '../support/sized-drawing.ts'
 
 /** Across a page of A4, a page of the field book on letter, the side column of a sheet on A4. */
 const rooms: Readonly<Record<DrawingSize, number>> = {

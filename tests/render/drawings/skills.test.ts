@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { Manual } from '../../../../src/model/manual.ts'
-import { type DrawingName, renderDrawings } from '../../../../src/render/drawings/drawings.ts'
-import { demoManual } from '../../../support/demo.ts'
-import { textsOf } from '../../support/sized-drawing.ts'
+import type { Manual } from '../../../src/model/manual.ts'
+import { type DrawingName, renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { demoManual } from '../../support/demo.ts'
+import { textsOf } from '../support/sized-drawing.ts'
 
 const { manual, words } = await demoManual('larkmoor')
 const drawings = renderDrawings(manual, words)
