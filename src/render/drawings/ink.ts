@@ -98,9 +98,7 @@ export const say = (
     [
       strong || narrow ? 'font-weight="600"' : '',
       narrow ? 'font-family="Barlow Condensed"' : '',
-      clear
-        ? `style="paint-order:stroke;stroke:${paper};stroke-width:2.6;stroke-linejoin:round"`
-        : '',
+      clear ? 'class="clear"' : '',
     ]
       .filter((part) => part !== '')
       .join(' '),

@@ -1,9 +1,10 @@
 import path from 'node:path'
 import { HtmlValidate } from 'html-validate'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { loadIcons } from '../../../src/cli/load/load-icons.ts'
 import { filesOffered } from '../../../src/render/site/papers.ts'
 import { policy, renderSite } from '../../../src/render/site/render-site.ts'
-import { assetsFor, demoManual, demos } from '../../support/demo.ts'
+import { assetsFor, demoManual, demos, folders } from '../../support/demo.ts'
 
 const rules = new HtmlValidate({
   extends: ['html-validate:recommended'],
@@ -35,6 +36,9 @@ beforeAll(async () => {
 
 const htmlOf = (id: string): [string, string][] =>
   [...(pages.get(id) ?? [])].filter(([p]) => p.endsWith('.html'))
+
+/** They lie beside what is rendered. */
+const icons = new Set((await loadIcons(folders)).map(({ path: name }) => `assets/${name}`))
 
 describe.each(demos)('site of %s', (id) => {
   it('has pages for tasks, symptoms, numbers, safety, training, the board and every worksheet', async () => {
@@ -107,7 +111,8 @@ describe.each(demos)('site of %s', (id) => {
         expect(href, from).not.toMatch(/^[a-z]+:|^\/|^$/)
         const [file = '', anchor] = href.split('#')
         const target = file === '' ? from : path.posix.join(path.posix.dirname(from), file)
-        expect(ids.has(target) || pages.get(id)?.has(target), `${from} → ${href}`).toBe(true)
+        const isThere = ids.has(target) || pages.get(id)?.has(target) || icons.has(target)
+        expect(isThere, `${from} → ${href}`).toBe(true)
         if (anchor !== undefined)
           expect(ids.get(target)?.has(anchor), `${from} → ${href}`).toBe(true)
       }

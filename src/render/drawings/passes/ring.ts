@@ -1,18 +1,5 @@
 import type { PassPattern } from '../../../model/manual/charts.ts'
-import {
-  area,
-  bold,
-  disc,
-  fine,
-  firm,
-  head,
-  lineOf,
-  paper,
-  placed,
-  rect,
-  say,
-  tint,
-} from '../ink.ts'
+import { area, bold, disc, fine, firm, head, lineOf, placed, rect, say, tint } from '../ink.ts'
 import { widthAt } from '../oval/shape.ts'
 import type { Point } from '../svg.ts'
 import { along, beside, heading, spot, type WideFrame } from './frame.ts'
@@ -132,7 +119,7 @@ function gap({ frame, full }: Ring, station: number): string {
   const edge = (d: number, away: number): Point =>
     beside(frame, station + d / k, widthAt(g, station + d / k), away)
   return (
-    lineOf([edge(-half, 0), edge(half, 0)], 4, `style="stroke:${paper}"`) +
+    lineOf([edge(-half, 0), edge(half, 0)], 4, 'class="gap"') +
     [-half, half].map((d) => lineOf([edge(d, -half / 2), edge(d, half / 2)], bold)).join('')
   )
 }

@@ -53,7 +53,7 @@ export function truckBehind(
           [x + wide * share, ground - 2],
         ],
         hair,
-        `style="stroke:${paper}"`,
+        'class="gap"',
       ),
     )
     return (

@@ -184,6 +184,6 @@ export function limbs(
   )
 }
 
-/** The whole drawing. `--wide` is its width in points, for the style sheet. */
+/** The whole drawing. Its class tells the style sheet its width in points (`drawingWidths`). */
 export const sheetOf = (width: number, height: number, label: string, body: string): string =>
-  `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escapeHtml(label)}" viewBox="0 0 ${n(width)} ${n(height)}" style="--wide:${n(width)}" font-family="inherit">${body}</svg>`
+  `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escapeHtml(label)}" viewBox="0 0 ${n(width)} ${n(height)}" class="wide-${n(width)}" font-family="inherit">${body}</svg>`
