@@ -12,7 +12,7 @@ export type DrawingHome =
 type Homes = ReadonlyMap<string, DrawingHome>
 
 /** What its steps lead to; what is measured first may lead to a drawing of other pages alone. */
-const citedBy = ({ methods }: Manual['procedures'][number]): readonly string[] =>
+export const citedBy = ({ methods }: Manual['procedures'][number]): readonly string[] =>
   methods.flatMap((m) => m.steps.flatMap((s) => s.drawing ?? []))
 
 /**

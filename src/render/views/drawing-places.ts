@@ -3,7 +3,7 @@ import { fill } from '../../model/pattern.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import { type DrawingMedium, drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed } from '../drawings/drawings.ts'
-import { type DrawingHome, drawingHomes } from '../drawings/homes.ts'
+import { citedBy, type DrawingHome, drawingHomes } from '../drawings/homes.ts'
 import { escapeHtml, type Html, html } from '../text/html.ts'
 
 /**
@@ -80,23 +80,33 @@ export function citeInBinder(
   }
 }
 
-/** Prints and cites drawings on a page of the site: those of plans stand on the plans' own pages. */
+/**
+ * Prints and cites drawings on a procedure's page of the site. Those of plans stand on the plans'
+ * own pages, and one that no step here cites on the page of the procedure that has it.
+ */
 export function drawingsOnPage(
   drawings: Drawings,
   manual: Manual,
   words: Words,
+  procedure: Manual['procedures'][number],
 ): { readonly draw: DrawingPrinter; readonly cite: DrawingCiter } {
   const homes = drawingHomes(manual)
   const print = printingOnce(createDrawingPrinter(drawings, 'screen'))
+  const here = new Set([procedure.sheet.drawing, ...citedBy(procedure)])
+  const elsewhere = (drawing: string, place: string, href: string): Html =>
+    cited(fill(words.drawing.elsewhere, { drawing, place }), href)
   return {
     draw: (id) => (homes.get(id ?? '')?.kind === 'plan' ? nothing : print(id)),
     cite: (id) => {
       const drawing = drawingNamed(drawings, id)
       if (id === undefined || !drawing) return nothing
       const home = homes.get(id)
-      if (home?.kind !== 'plan') return cited(drawing.called, `#${drawingPlace(id)}`)
-      const said = fill(words.drawing.elsewhere, { drawing: drawing.called, place: home.title })
-      return cited(said, `../plans/${home.id}.html#${drawingPlace(id)}`)
+      const anchor = `#${drawingPlace(id)}`
+      if (home?.kind === 'plan')
+        return elsewhere(drawing.called, home.title, `../plans/${home.id}.html${anchor}`)
+      if (here.has(id) || home?.kind !== 'procedure') return cited(drawing.called, anchor)
+      const title = manual.procedures.find((p) => p.id === home.id)?.title ?? home.number
+      return elsewhere(drawing.called, title, `${home.id}.html${anchor}`)
     },
   }
 }

@@ -85,7 +85,17 @@ describe('drawings', () => {
     expect(
       citeInBinder(drawings, drawingHomes(manual), words, 'water')('passes-harrow').toString(),
     ).toMatch(/>Drawing \d+, in \d+\.\d+</)
-    const page = drawingsOnPage(drawings, manual, words)
+    const procedure = (id: string) => {
+      const found = manual.procedures.find((p) => p.id === id)
+      if (!found) throw new Error(id)
+      return found
+    }
+    const page = drawingsOnPage(drawings, manual, words, procedure('harrow'))
+    const elsewhere = drawingsOnPage(drawings, manual, words, procedure('water'))
+    expect(page.cite('passes-harrow').toString()).toMatch(/href="#drawing-passes-harrow"/)
+    expect(elsewhere.cite('passes-harrow').toString()).toMatch(
+      /href="harrow\.html#drawing-passes-harrow">Drawing \d+, in /,
+    )
     expect(page.cite('cushion').toString()).toMatch(/href="\.\.\/plans\/[^"]+#drawing-cushion"/)
     expect(page.draw('cushion').toString()).toBe('')
     expect(page.draw('plan').toString()).toContain('id="drawing-plan"')

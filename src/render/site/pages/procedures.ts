@@ -44,7 +44,7 @@ export const eachProcedure: PageFamily = {
       title: p.title,
       data: () => {
         const { manual, pen, drawings, printed, words } = site
-        const draw = drawingsOnPage(drawings, manual, words)
+        const draw = drawingsOnPage(drawings, manual, words, p)
         const view = procedureView(p, pen, (method) => `#${method}`, draw)
         return {
           ...view,
