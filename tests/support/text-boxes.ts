@@ -24,7 +24,10 @@ export function textBoxes(words: readonly Word[]): readonly TextBox[] {
     const [a = 0, b = 0] = transform
     const size = Math.hypot(a, b)
     const upright = Math.abs(b) < 1e-3 * size && a > 0
-    return [{ text, left: x, right, low: y, high: y + size * xHeight, upright }]
+    // Of words that are turned only the place is known.
+    return [
+      { text, left: x, right: upright ? right : x, low: y, high: y + size * xHeight, upright },
+    ]
   })
 }
 

@@ -30,7 +30,7 @@ async function linksOf(pdf: PDFDocumentProxy): Promise<readonly Link[]> {
   return links
 }
 
-const number = /^(?:[ivxl]+|\d+-\d+)$/
+const number = /^(?:[ivxl]+|\d+(?:-\d+)?)$/
 
 /** Words in a link itself, close to its box. */
 const inside = (words: readonly Word[], [left, , right]: Link['box']): string =>
