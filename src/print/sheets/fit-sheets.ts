@@ -143,8 +143,11 @@ function setSizes({ low, high, mostGrowth, least }: Sizes): (PageFit | null)[] {
   return [...fits]
 }
 
-/** In the page: puts in how far each page can be read. @returns sheets of which anything is cut off. */
-function fillAndLook(words: readonly string[]): string[] {
+/**
+ * In the page: sets every page as it was found to fit and puts in how far it can be read.
+ * @returns pages on which anything is cut off, from 0.
+ */
+function setAndLook(fits: readonly PageFit[], words: readonly string[]): number[] {
   const slots = document.querySelectorAll('[data-reading-distance]')
   for (const [i, slot] of [...slots].entries()) slot.textContent = words[i] ?? ''
   const overflows = (sheet: PageElement): boolean => {
@@ -158,9 +161,47 @@ function fillAndLook(words: readonly string[]): string[] {
       (e) => e.getBoundingClientRect().bottom > floor + 0.5,
     )
   }
-  return [...document.querySelectorAll('.posted')].flatMap((posted) =>
-    [...posted.querySelectorAll('.sheet')].some(overflows) ? [posted.dataset['sheet'] ?? ''] : [],
-  )
+  const pages = [...document.querySelectorAll('.sheet')]
+  for (const [i, { style }] of pages.entries()) {
+    style.setProperty('--fs', `${fits[i]?.points}pt`)
+    style.setProperty('--grow', String(fits[i]?.growth))
+  }
+  return pages.flatMap((sheet, i) => (overflows(sheet) ? [i] : []))
+}
+
+/** A little smaller: steps that were grown first. */
+const smaller = ({ points, growth }: PageFit): PageFit =>
+  growth > 1 ? { points, growth: Math.max(1, growth - 0.02) } : { points: points * 0.985, growth }
+
+/** A line that just fitted may break a hair later: the browser's widths hang on what it drew before. */
+const mostSteps = 6
+
+/**
+ * Sets all pages, and those a little smaller on which something would be cut off after all.
+ * @param left How often they may be made smaller.
+ * @throws Error naming sheets on which something is cut off all the same.
+ */
+async function settle(
+  page: BrowserPage,
+  sheets: readonly SheetFit[],
+  distance: (points: number) => string,
+  left = mostSteps,
+): Promise<readonly SheetFit[]> {
+  const fits = sheets.flatMap(({ pages }) => pages)
+  const words = fits.map((fit) => distance(stepPoints(fit)))
+  const cut = new Set(await page.evaluate(setAndLook, fits, words))
+  if (cut.size === 0) return sheets
+  const smallerFits = fits.map((fit, i) => (cut.has(i) ? smaller(fit) : fit))
+  if (left === 0) {
+    const owners = sheets.flatMap(({ id, pages }) => pages.map(() => id))
+    const named = new Set(owners.filter((_, i) => cut.has(i)))
+    throw new Error(`sheet ${[...named].join(', ')}: something is cut off`)
+  }
+  const own = (sheet: SheetFit): SheetFit => ({
+    ...sheet,
+    pages: smallerFits.splice(0, sheet.pages.length),
+  })
+  return settle(page, sheets.map(own), distance, left - 1)
 }
 
 /** In the page: which layout is shown of each sheet, and how many pages it has. */
@@ -208,8 +249,5 @@ export async function fitSheets(
     if (own.length < pages) throw new Error(`sheet ${sheet.id}: too long at ${smallest} pt`)
     return { ...sheet, pages: own }
   })
-  const words = fits.flatMap(({ pages }) => pages.map((fit) => distance(stepPoints(fit))))
-  const cut = await page.evaluate(fillAndLook, words)
-  if (cut.length > 0) throw new Error(`sheet ${cut.join(', ')}: something is cut off`)
-  return fits
+  return settle(page, fits, distance)
 }

@@ -122,6 +122,21 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
   }
 }
 
+/** What to do and whom to call: on one page where that can be read, else on two. */
+function emergencyLayouts({ sheet }: RenderAssets['words']) {
+  const part = (number: string): string => fill(sheet.part, { number, of: '2' })
+  return [
+    { name: 'whole', pages: [{ call: true, who: true, part: '' }] },
+    {
+      name: 'parted',
+      pages: [
+        { call: true, who: false, part: part('1') },
+        { call: false, who: true, part: part('2') },
+      ],
+    },
+  ]
+}
+
 /**
  * All posted sheets, that of the emergency first, in every layout that they may have; the printer
  * takes the first in which the steps are large enough to be read from where people stand, finds the
@@ -152,15 +167,14 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
         id: emergencySheet,
         title: `${assets.words.emergency.title}: ${manual.facility.name}`,
         section: emergencySheet,
-        layouts: [
-          {
-            name: emergencySheet,
-            body: templates.render('sheet/emergency', {
-              ...common,
-              emergency: emergencyView(pen, 'paper'),
-            }),
-          },
-        ],
+        layouts: emergencyLayouts(assets.words).map(({ name, pages }) => ({
+          name,
+          body: templates.render('sheet/emergency', {
+            ...common,
+            pages,
+            emergency: emergencyView(pen, 'paper'),
+          }),
+        })),
       },
       ...manual.procedures.map((p) => {
         const { layouts, ...sheet } = sheetData(p, manual, pen, drawings)
