@@ -30,7 +30,7 @@ async function linksOf(pdf: PDFDocumentProxy): Promise<readonly Link[]> {
   return links
 }
 
-const number = /^(?:[ivxl]+|\d+(?:-\d+)?)$/
+const pageNumber = /^(?:[ivxl]+|\d+-\d+)$/
 
 /** Words in a link itself, close to its box. */
 const inside = (words: readonly Word[], [left, , right]: Link['box']): string =>
@@ -42,6 +42,8 @@ const inside = (words: readonly Word[], [left, , right]: Link['box']): string =>
 /** The page number that is printed for a link of the contents, of a list or of the index. */
 function printedNumber(words: readonly Word[], link: Link, isIndex: boolean): string | undefined {
   const [, low, right, high] = link.box
+  // The opener of a section has the section's own number.
+  const number = link.target.startsWith('section-') ? /^\d+$/ : pageNumber
   const row = words
     .filter((w) => w.text.trim() !== '' && w.y > low - 1 && w.y < high)
     .sort((a, b) => a.x - b.x)

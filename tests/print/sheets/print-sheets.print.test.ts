@@ -60,7 +60,8 @@ describe.each(printedDemos)('posted sheets of %s', (id) => {
   it('have one for emergencies with everybody to call', async () => {
     for (const [, end] of ends()) {
       const pdf = await openPdf(path.join(folder, `emergency${end}`))
-      expect(pdf.numPages).toBe(1)
+      // On two pages where one could not be read from afar.
+      expect([1, 2]).toContain(pdf.numPages)
       const text = (await pageTexts(pdf)).join()
       for (const c of [...manual.emergency.stops, ...manual.emergency.contacts])
         expect(text, c.role).toContain(c.phone)
