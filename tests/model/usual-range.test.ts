@@ -3,7 +3,7 @@ import table from '../../shared/usual.json' with { type: 'json' }
 import { factPaths, factSpec, gearSpec } from '../../src/model/fact-spec.ts'
 import { parseQuantity } from '../../src/model/quantity/parse-quantity.ts'
 import { usualOfFact, usualOfMachine } from '../../src/model/usual-range.ts'
-import { readMeasured } from '../../src/validate/schemas/quantity.ts'
+import { readMeasured } from '../../src/validate/read-measured.ts'
 
 const si = (text: string): number => {
   const parsed = parseQuantity(text, { plain: true })

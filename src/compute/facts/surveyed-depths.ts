@@ -3,7 +3,7 @@ import { radiusFrom, straightFrom } from '../../model/oval-shape.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Reading, SurveyedOval } from '../../model/survey.ts'
 import { usualValue } from '../../model/usual-value.ts'
-import type { Survey } from '../../validate/imports/surveys.ts'
+import type { Survey } from '../../validate/imports/survey-table.ts'
 import { surveyCells } from '../survey/survey-cells.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 

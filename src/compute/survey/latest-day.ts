@@ -1,5 +1,5 @@
 import type { SurveyDay, SurveyKind } from '../../model/survey.ts'
-import type { Survey } from '../../validate/imports/surveys.ts'
+import type { Survey } from '../../validate/imports/survey-table.ts'
 
 /** The youngest survey of a kind, from all files of a facility. */
 export const latestDay = (surveys: readonly Survey[], of: SurveyKind): SurveyDay | undefined =>

@@ -1,6 +1,6 @@
 import type { Problem } from '../../model/problem.ts'
 import { problemAt } from '../../read/source-file.ts'
-import type { Survey, SurveyRow } from '../../validate/imports/surveys.ts'
+import type { Survey, SurveyRow } from '../../validate/imports/survey-table.ts'
 import type { Engine } from '../engine/engine.ts'
 
 /** Where nobody has taped the width, readings out to this are believed, m. */

@@ -5,7 +5,7 @@ import type { Problem, Result } from '../../model/problem.ts'
 import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
 import { problemAt } from '../../read/source-file.ts'
 import { dayFault } from '../day-fault.ts'
-import { readMeasured } from '../schemas/quantity.ts'
+import { readMeasured } from '../read-measured.ts'
 
 /**
  * A column of a table: a day, or a quantity whose kind and range are those of a fact. Cells of an

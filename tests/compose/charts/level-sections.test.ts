@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { composeLevelSections } from '../../../src/compose/charts/level-sections.ts'
-import type { Survey } from '../../../src/validate/imports/surveys.ts'
+import type { Survey } from '../../../src/validate/imports/survey-table.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
 /** A level survey with an even fall outward, and a bump at the rail of stations by their number. */

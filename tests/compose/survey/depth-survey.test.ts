@@ -7,7 +7,7 @@ import {
   surveyStationRows,
 } from '../../../src/compose/survey/depth-survey.ts'
 import type { Reading, SurveyDay } from '../../../src/model/survey.ts'
-import type { Survey } from '../../../src/validate/imports/surveys.ts'
+import type { Survey } from '../../../src/validate/imports/survey-table.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
 const inch = 0.0254

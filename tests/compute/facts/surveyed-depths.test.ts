@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { KnownValues } from '../../../src/compute/facts/known.ts'
 import { surveyedDepths } from '../../../src/compute/facts/surveyed-depths.ts'
-import type { Survey } from '../../../src/validate/imports/surveys.ts'
+import type { Survey } from '../../../src/validate/imports/survey-table.ts'
 import { loadDemo } from '../../support/demo.ts'
 
 const at = { file: 'facility.yaml', line: 1, column: 1, length: 1 }

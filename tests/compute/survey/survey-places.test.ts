@@ -3,7 +3,7 @@ import { computeFacility } from '../../../src/compute/compute-facility.ts'
 import { surveyPlaceProblems } from '../../../src/compute/survey/survey-places.ts'
 import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkFacility } from '../../../src/validate/check-facility.ts'
-import { readSurvey } from '../../../src/validate/imports/surveys.ts'
+import { readSurvey } from '../../../src/validate/imports/survey-table.ts'
 import { libraryWords } from '../../support/worksheet-words.ts'
 
 const at = { file: 'facility.yaml', line: 1, column: 1, length: 1 }

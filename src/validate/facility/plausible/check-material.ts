@@ -1,6 +1,6 @@
 import type { Problem } from '../../../model/problem.ts'
 import type { Path } from '../../../read/read-yaml.ts'
-import { readMeasured } from '../../schemas/quantity.ts'
+import { readMeasured } from '../../read-measured.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { factAt, statedAt, written } from './valued.ts'
 

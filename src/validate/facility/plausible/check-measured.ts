@@ -1,7 +1,7 @@
 import { capabilityOf, factSpec } from '../../../model/fact-spec.ts'
 import type { Problem } from '../../../model/problem.ts'
 import type { Path } from '../../../read/read-yaml.ts'
-import { readMeasured } from '../../schemas/quantity.ts'
+import { readMeasured } from '../../read-measured.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { statedAt, type Valued, written } from './valued.ts'
 

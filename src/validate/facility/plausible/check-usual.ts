@@ -3,7 +3,7 @@ import type { Problem } from '../../../model/problem.ts'
 import { parseQuantity } from '../../../model/quantity/parse-quantity.ts'
 import { type UsualRange, usualOfFact, usualOfMachine } from '../../../model/usual-range.ts'
 import type { Path } from '../../../read/read-yaml.ts'
-import { readMeasured } from '../../schemas/quantity.ts'
+import { readMeasured } from '../../read-measured.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { quantitiesOf, statedAt, written } from './valued.ts'
 

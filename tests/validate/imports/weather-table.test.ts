@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { readWeather } from '../../../src/validate/imports/weather.ts'
+import { readWeather } from '../../../src/validate/imports/weather-table.ts'
 import { badTables, placesOf } from '../../support/bad-input.ts'
 
 const check = (...lines: string[]) =>

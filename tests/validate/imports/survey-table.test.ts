@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { readSurvey } from '../../../src/validate/imports/surveys.ts'
+import { readSurvey } from '../../../src/validate/imports/survey-table.ts'
 import { badTables, placesOf } from '../../support/bad-input.ts'
 
 const context = {

@@ -1,0 +1,72 @@
+import { type FactSpec, factSpec } from '../model/fact-spec.ts'
+import { kindOf } from '../model/quantity/kinds.ts'
+import { parseQuantity, type Quantity } from '../model/quantity/parse-quantity.ts'
+import { sameDims } from '../model/quantity/units.ts'
+import type { IssueParams } from './check-schema.ts'
+
+const si = (text: string): number => {
+  const parsed = parseQuantity(text, { plain: true })
+  if (!parsed.ok) throw new RangeError(`reference data: ${text}: ${parsed.fault.message}`)
+  return parsed.quantity.si
+}
+
+const isPlain = (spec: FactSpec): boolean => ['ratio', 'count', 'whole'].includes(spec.kind)
+
+const isWhole = (spec: FactSpec): boolean => ['count', 'whole'].includes(spec.kind)
+
+export type Fault = { message: string; params: IssueParams }
+
+/** Checks one written quantity against what is known of the fact. */
+export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
+  const kind = kindOf(spec.kind)
+  const expected = `expected ${kind.means} such as "${kind.example}"`
+  if (typeof written === 'number' && !isPlain(spec))
+    return {
+      message: `${written} has no unit`,
+      params: { code: 'quantity/no-unit', hint: expected },
+    }
+  if (typeof written !== 'string' && typeof written !== 'number')
+    return {
+      message: `${spec.label} is written as a number with its unit`,
+      params: { code: 'schema/type', hint: expected },
+    }
+  const parsed = parseQuantity(String(written), { plain: isPlain(spec) })
+  if (!parsed.ok) {
+    const { code, message, hint, at, length } = parsed.fault
+    return {
+      message,
+      params: { code, at, length, hint: hint ? `${hint} (${expected})` : expected },
+    }
+  }
+  if (!sameDims(parsed.quantity.dims, kind.dims))
+    return {
+      message: `"${written}" is not ${kind.means}`,
+      params: { code: 'quantity/dimension', hint: expected },
+    }
+  if (isWhole(spec) && !Number.isInteger(parsed.quantity.si))
+    return {
+      message: `"${written}" is no whole number`,
+      params: { code: 'quantity/number', hint: `${spec.label} are counted; ${expected}` },
+    }
+  const [low, high] = spec.range
+  // A tolerance of one part in a million keeps "1.6 km" from failing against "1 mi" limits by
+  // rounding.
+  const slack = 1e-6 * Math.max(Math.abs(si(low)), Math.abs(si(high)))
+  if (!(parsed.quantity.si >= si(low) - slack && parsed.quantity.si <= si(high) + slack)) {
+    return {
+      message: `"${written}" is outside what can be true of ${spec.label}`,
+      params: { code: 'quantity/range', hint: `expected ${low} to ${high}` },
+    }
+  }
+  return parsed.quantity
+}
+
+/**
+ * Reads a quantity by the fact whose kind and range it has.
+ * @throws RangeError when there is no such fact.
+ */
+export const readMeasured = (fact: string, written: unknown): Quantity | Fault => {
+  const spec = factSpec(fact)
+  if (!spec) throw new RangeError(`no fact ${fact}`)
+  return readAs(spec, written)
+}
