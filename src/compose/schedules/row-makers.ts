@@ -5,6 +5,7 @@ import { materialClassRows, sievePointRows } from '../material/material-class.ts
 import { surveyDayRows, surveyMoveRows, surveyStationRows } from '../survey/depth-survey.ts'
 import { levelStationRows } from '../survey/level-survey.ts'
 import { raceDayHourInputs, raceDayHourRows } from './race-day-hours.ts'
+import { seasonDayRows, seasonInputs, seasonWeekRows } from './season-rows.ts'
 import { symptomChartRows } from './symptom-chart.ts'
 import { eveningRows, halfDayRows, roleRows, signOffRows } from './training.ts'
 import { weatherDayInputs, weatherDayRows } from './weather-days.ts'
@@ -18,6 +19,8 @@ export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => 
   'level-stations': levelStationRows,
   'race-day-hours': raceDayHourRows,
   'weather-days': weatherDayRows,
+  'season-weeks': seasonWeekRows,
+  'season-days': seasonDayRows,
   'sieve-points': sievePointRows,
   'material-class': materialClassRows,
   'training-half-day': halfDayRows,
@@ -34,4 +37,5 @@ export const rowMakers: Readonly<Record<RowSource, (context: ComposeContext) => 
 export const madeFrom: Readonly<Partial<Record<RowSource, readonly string[]>>> = {
   'race-day-hours': Object.values(raceDayHourInputs),
   'weather-days': Object.values(weatherDayInputs),
+  'season-weeks': Object.values(seasonInputs),
 }

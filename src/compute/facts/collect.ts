@@ -7,6 +7,7 @@ import type { Quantity } from '../../model/quantity/parse-quantity.ts'
 import { usualValue } from '../../model/usual-value.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { Facility } from '../../validate/check-facility.ts'
+import { median } from '../../validate/imports/median.ts'
 import type { RailLine } from '../../validate/imports/rail-line.ts'
 import { readMeasured } from '../../validate/read-measured.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
@@ -178,14 +179,28 @@ function sievedGrit({ file, tests, tree }: Facility): Measured[] {
   })
 }
 
+/** The middle sample of each day. */
+const sampledMoisture = ({ imported }: Facility): Measured[] =>
+  imported.moisture.flatMap(({ days, by, at }) =>
+    days.map(({ date, values }) => ({
+      of: 'cushion.moisture.found',
+      si: median(values),
+      date,
+      by,
+      at,
+    })),
+  )
+
 /**
- * A measurement outranks what the file states, and the latest outranks the earlier ones; a survey
- * or a sieve analysis outranks a single value of the same day.
+ * A measurement outranks what the file states, and the latest outranks the earlier ones; a survey,
+ * a table of samples or a sieve analysis outranks a single value of the same day.
  */
 function measurements(facility: Facility, into: Map<string, KnownValue>): void {
-  const list = [...listedMeasurements(facility.file, facility.tree), ...sievedGrit(facility)].sort(
-    (a, b) => a.date.localeCompare(b.date),
-  )
+  const list = [
+    ...listedMeasurements(facility.file, facility.tree),
+    ...sievedGrit(facility),
+    ...sampledMoisture(facility),
+  ].sort((a, b) => a.date.localeCompare(b.date))
   for (const { of, si, date, by, at } of list)
     into.set(of, { si, provenance: { kind: 'measured', at, date, by } })
   depthFound(facility, into)

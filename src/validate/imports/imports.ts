@@ -2,13 +2,21 @@ import type * as z from 'zod'
 import type { Result } from '../../model/problem.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { FacilityFile } from '../schemas/facility.ts'
+import { dailyLog } from './daily-log.ts'
 import type { Import } from './import.ts'
+import { moisture } from './moisture.ts'
 import { railLine } from './rail-line.ts'
 import { surveys } from './surveys.ts'
 import { weather } from './weather.ts'
 
 /** Every kind of file that a facility may bring along, by the name of its entry. */
-export const imports = { surveys, weather, 'rail-line': railLine } as const
+export const imports = {
+  surveys,
+  weather,
+  moisture,
+  'daily-log': dailyLog,
+  'rail-line': railLine,
+} as const
 
 type Kinds = typeof imports
 type ImportName = keyof Kinds
@@ -21,7 +29,13 @@ type ValueOf<Kind> = Kind extends { readonly read: (...given: never[]) => Result
 export type Imported = { readonly [Name in ImportName]: readonly ValueOf<Kinds[Name]>[] }
 
 /** Before any file was read. */
-export const nothingImported: Imported = { surveys: [], weather: [], 'rail-line': [] }
+export const nothingImported: Imported = {
+  surveys: [],
+  weather: [],
+  moisture: [],
+  'daily-log': [],
+  'rail-line': [],
+}
 
 type Group = Kinds[ImportName]['under']
 

@@ -8,18 +8,21 @@ import { dayFault } from '../day-fault.ts'
 import { readMeasured } from '../read-measured.ts'
 
 /**
- * A column of a table: a day, or a quantity whose kind and range are those of a fact. Cells of an
- * optional column may be empty, and the column may be missing.
+ * A column of a table: a day, words that somebody wrote, or a quantity whose kind and range are
+ * those of a fact. Cells of an optional column and of words may be empty, and the column may be
+ * missing.
  */
-type ColumnSpec = 'day' | { readonly fact: FactPath; readonly optional?: true }
+type ColumnSpec = 'day' | 'words' | { readonly fact: FactPath; readonly optional?: true }
 
 export type ColumnSpecs = Readonly<Record<string, ColumnSpec>>
 
 type CellValue<Spec extends ColumnSpec> = Spec extends 'day'
   ? string
-  : Spec extends { readonly optional: true }
-    ? number | undefined
-    : number
+  : Spec extends 'words'
+    ? string | undefined
+    : Spec extends { readonly optional: true }
+      ? number | undefined
+      : number
 
 /** A row that was read without a fault: SI numbers and days, each with its cell. */
 export type TableRow<Specs extends ColumnSpecs> = {
@@ -36,7 +39,7 @@ type Found = { readonly index: number; readonly unit: string }
 const columnHead = /^(.+?)(?:\s*[([]\s*(.+?)\s*[)\]])?$/
 
 const isOptional = (spec: ColumnSpec | undefined): boolean =>
-  typeof spec === 'object' && spec.optional === true
+  spec === 'words' || (typeof spec === 'object' && spec.optional === true)
 
 function unknownColumn(
   table: CsvTable,
@@ -130,9 +133,8 @@ function readCell(
           `"${cell.text}" is no date`,
           'expected a date such as 2027-06-12',
         )
-  return isOptional(spec) && cell.text === ''
-    ? undefined
-    : readQuantity(table, cell, unit, spec.fact)
+  if (isOptional(spec) && cell.text === '') return undefined
+  return spec === 'words' ? cell.text : readQuantity(table, cell, unit, spec.fact)
 }
 
 /**

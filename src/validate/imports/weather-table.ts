@@ -5,6 +5,7 @@ import { inch } from '../../model/quantity/units.ts'
 import type { WeatherDay } from '../../model/weather.ts'
 import { type CsvTable, readCsv } from '../../read/read-csv.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
+import { datedTwice } from './dated-twice.ts'
 import type { ImportContext } from './import.ts'
 import { cellProblem, dayProblems, readRows, type TableRow } from './table-columns.ts'
 
@@ -20,19 +21,6 @@ const columns = {
 const example = 'date, high (°F), low (°F), rain (in)'
 
 type Row = TableRow<typeof columns>
-
-const datedTwice = (table: CsvTable, rows: readonly Row[]): Problem[] =>
-  rows
-    .filter((row, i) => rows.findIndex((r) => r.values.date === row.values.date) < i)
-    .map(({ values, cells }) =>
-      cellProblem(
-        table,
-        cells.date,
-        'ref/duplicate-id',
-        `${values.date} stands here twice`,
-        'keep the line that is right',
-      ),
-    )
 
 const upsideDown = (table: CsvTable, rows: readonly Row[]): Problem[] =>
   rows

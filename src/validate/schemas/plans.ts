@@ -10,6 +10,8 @@ const rowSources = [
   'level-stations',
   'race-day-hours',
   'weather-days',
+  'season-weeks',
+  'season-days',
   'sieve-points',
   'material-class',
   'training-half-day',

@@ -1,0 +1,15 @@
+import * as z from 'zod'
+import { line } from '../schemas/text.ts'
+import { csvName } from './csv-name.ts'
+import type { Import } from './import.ts'
+import { type MoistureSamples, readMoisture } from './moisture-table.ts'
+
+/** The entry of the facility file: samples of moisture as a table in the facility folder. */
+const moistureEntry = z.strictObject({ file: csvName, by: line })
+
+/** A facility has one table of samples at most. */
+export const moisture = {
+  under: 'top',
+  entries: moistureEntry,
+  read: readMoisture,
+} as const satisfies Import<z.output<typeof moistureEntry>, MoistureSamples>
