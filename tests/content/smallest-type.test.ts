@@ -15,9 +15,6 @@ const half = 3.1 * 72
 // A third of a sheet between margins of half an inch, as its style says.
 const side = Math.min(...sheetPapers.map((p) => paperSize(p)[0] * pointsInMillimeter - 72)) * 0.33
 
-/** Stacks of boxes that patterns on the oval take the place of; their type is too small on a sheet. */
-const stacks = /^(passes-|rolling$|water-pass$)/
-
 /** The smallest type of a drawing that is printed at this width. */
 function smallest(svg: string, width: number): number {
   const units = Number(/viewBox="0 0 ([\d.]+) /.exec(svg)?.[1])
@@ -36,7 +33,7 @@ describe.each(demos)('type in the drawings of %s', (id) => {
     const { manual, words } = await demoManual(id)
     const drawings = Object.entries(renderDrawings(manual, words))
     const shown = new Set(manual.procedures.map((p) => p.sheet.drawing))
-    for (const [name, d] of drawings.filter(([name]) => shown.has(name) && !stacks.test(name)))
+    for (const [name, d] of drawings.filter(([name]) => shown.has(name)))
       expect(smallest(d.at?.('side') ?? d.narrow, side), name).toBeGreaterThan(least)
   })
 })

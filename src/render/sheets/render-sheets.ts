@@ -80,10 +80,14 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
   const look = lookView(s, manual, pen)
   const emergency = emergencyView(pen, 'paper')
   const layouts = sheetLayouts(s).map(({ name, pages }) => {
-    const isDrawn = pages.some((page) => page.side || page.drawn)
+    const isDrawn = pages.some((page) => page.drawn)
     const cite = citeBeside(drawings, isDrawn ? s.drawing : undefined)
     const views = pages.map((page, i) => ({
       ...page,
+      isBeside: page.side || page.drawn === 'beside',
+      isAlone: page.drawn === 'alone',
+      isAcross: page.drawn === 'across',
+      isSmall: page.drawn === 'beside' || page.drawn === 'foot',
       part:
         pages.length === 1
           ? ''

@@ -85,18 +85,44 @@ describe('a posted sheet on pages', () => {
     )
   })
 
-  it('has its drawing where it is decided, else by the steps that cite it, else not at all', () => {
+  /** A sheet of two ways, the second of which cites the drawing. */
+  const drawn = (more: Partial<ManualSheet> = {}): ManualSheet => {
     const cited = group(8, 'B')
     const steps = cited.steps.map((s, i) => (i === 3 ? { ...s, drawing: 'ridge' } : s))
-    const layouts = sheetLayouts(sheet([group(9, 'A'), { ...cited, steps }], { drawing: 'ridge' }))
-    const places = layouts
-      .filter((l) => l.pages.length === 3)
-      .map((l) => l.pages.map((p) => p.drawn))
-    expect(places).toEqual([
-      [true, false, false],
-      [false, false, true],
-      [false, false, false],
+    return sheet([group(9, 'A'), { ...cited, steps }, group(7, 'C')], { drawing: 'ridge', ...more })
+  }
+  const places = (s: ManualSheet, pages: number) =>
+    sheetLayouts(s)
+      .filter((l) => l.pages.length === pages)
+      .map((l) => l.pages.map((p) => p.drawn ?? ''))
+
+  it('has its drawing by the steps that cite it, where it is decided, or on its last page', () => {
+    expect(places(drawn(), 4)).toEqual([
+      ['', '', 'across', ''],
+      ['', '', 'beside', ''],
+      ['', '', 'alone', ''],
+      ['', '', 'foot', ''],
+      ['across', '', '', ''],
+      ['foot', '', '', ''],
+      ['', '', '', 'across'],
+      ['', '', '', 'beside'],
+      ['', '', '', 'alone'],
+      ['', '', '', 'foot'],
+      ['', '', '', ''],
     ])
+    expect(places(drawn({ calls: ['fire'] }), 4).some(([first]) => first !== '')).toBe(false)
+  })
+
+  it('takes a page more rather than none of its drawing, but not two', () => {
+    const layouts = sheetLayouts(drawn()).map(({ pages }) => ({
+      pages: pages.length,
+      isDrawn: pages.some((p) => p.drawn),
+    }))
+    const at = (pages: number, isDrawn: boolean): number =>
+      layouts.findIndex((l) => l.pages === pages && l.isDrawn === isDrawn)
+    expect(at(3, true)).toBeLessThan(at(2, false))
+    expect(at(2, false)).toBeLessThan(at(4, true))
+    expect(layouts.at(-1)?.isDrawn).toBe(false)
   })
 
   it('lets short ways share a page, and keeps what all begin with beside each', () => {
