@@ -1,6 +1,7 @@
 import { type Hand, textArea } from '../../render/binder/page-rules.ts'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { orderContent } from '../finish/finish-pdf.ts'
+import type { BrowserPage } from '../page/open-page.ts'
 import { refuseSmall } from '../page/refuse-small.ts'
 import { refuseWide } from '../page/refuse-wide.ts'
 import { toPdf } from '../page/to-pdf.ts'
@@ -9,6 +10,7 @@ import type { PdfDocument } from '../pdf/kinds.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Press } from '../press/press.ts'
 import { pageFingerprints } from './fingerprints.ts'
+import { foreseePages, type OwnPlaces } from './foresee-pages.ts'
 import { layOpenings } from './openings/lay-openings.ts'
 import { placesOf } from './places.ts'
 import { fillSlots, slotsIn } from './slots.ts'
@@ -71,36 +73,67 @@ export const askedFor = (
 /** CSS pixels. */
 const inch = 96
 
+/** The places that a part's slots ask for and that stand in it itself. */
+function ownPlaces(part: BinderPart): readonly string[] {
+  if (part.methods.length === 0) return []
+  return slotsIn(part.body).filter((id) => part.body.includes(` id="${id}"`))
+}
+
+/** Held at the width of the text while it is laid out, so that all of it is laid out once. */
+const setWidth = (page: BrowserPage, width: string): Promise<void> =>
+  page.evaluate((value) => document.body.style.setProperty('width', value), width)
+
+type LaidOut = { readonly bytes: Uint8Array; readonly foreseen: Readonly<Record<string, string>> }
+
 /** All pages of a part, or those of some ranges. */
 function printLaidOut(
   press: Press,
   part: BinderPart,
   { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>,
+  own: readonly string[],
   ranges: string | undefined,
-): Promise<Uint8Array> {
+): Promise<LaidOut> {
   const { width, height } = textArea(part.pages.paper)
+  const numbering = { number: part.pages.number, unnumbered: part.unnumbered }
+  const places: OwnPlaces = { numbering, ids: own }
   return press.run(
     { css: part.css[hand], body: fillSlots(part.body, filled) },
-    { area: { width: width * inch, height: height * inch }, ranges },
-    async (page, { area, ranges }) => {
+    { area: { width: width * inch, height: height * inch }, places, ranges },
+    async (page, { area, places, ranges }) => {
+      await setWidth(page, `${area.width}px`)
       await spanWide(page, area)
       await layOpenings(page, area)
+      const foreseen = await foreseePages(page, places)
       await refuseWide(page, area.width)
       await refuseSmall(page, area.width)
-      return toPdf(page, ranges)
+      await setWidth(page, '')
+      return { bytes: await toPdf(page, ranges), foreseen }
     },
   )
 }
 
-/** Prints one part, beginning on this side of a leaf, with these page numbers in its slots. */
+/**
+ * Prints one part, beginning on this side of a leaf, with these page numbers in its slots.
+ * @param foresees Whether the numbers of its own pages are worked out as they are laid out.
+ */
 export async function printPart(
   press: Press,
   part: BinderPart,
   hand: Hand,
   labels: Readonly<Record<string, string>>,
+  foresees: boolean,
 ): Promise<PartPrint> {
-  const filled = askedFor(part, labels)
-  const bytes = await printLaidOut(press, part, { hand, filled }, undefined)
+  const own = foresees ? ownPlaces(part) : []
+  const others = Object.entries(askedFor(part, labels)).filter(([id]) => !own.includes(id))
+  const given = Object.fromEntries(others)
+  const { bytes, foreseen } = await printLaidOut(
+    press,
+    part,
+    { hand, filled: given },
+    own,
+    undefined,
+  )
+  const filled = { ...given, ...foreseen }
   const isLikelyLast = Object.values(filled).every((label) => label !== '')
   const pages = await press.keep(['pages', bytes], () => readPages(bytes, isLikelyLast))
   return { bytes, ...pages, hand, filled }
@@ -113,5 +146,6 @@ export async function printPages(
   as: Pick<PartPrint, 'hand' | 'filled'>,
   pages: readonly number[],
 ): Promise<PdfDocument> {
-  return openDocument(await printLaidOut(press, part, as, pages.map((p) => p + 1).join(',')))
+  const ranges = pages.map((p) => p + 1).join(',')
+  return openDocument((await printLaidOut(press, part, as, [], ranges)).bytes)
 }

@@ -54,7 +54,7 @@ async function printAll(
   // The longest first, so that both cores are busy to the end.
   const longestFirst = [...parts.entries()].sort(([, a], [, b]) => b.body.length - a.body.length)
   const started = longestFirst.map(async ([i, part]) => {
-    const print = await printPart(press, part, itemAt(hands, i), last?.labels ?? {})
+    const print = await printPart(press, part, itemAt(hands, i), last?.labels ?? {}, true)
     return { i, print }
   })
   const prints = await Promise.all(started)
@@ -84,7 +84,7 @@ export async function settleParts(
       prints.map((print, i) =>
         isSettled(print, i)
           ? print
-          : printPart(press, itemAt(binder.parts, i), itemAt(hands, i), labels),
+          : printPart(press, itemAt(binder.parts, i), itemAt(hands, i), labels, false),
       ),
     )
   }

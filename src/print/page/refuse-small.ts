@@ -8,6 +8,7 @@ type Limits = { readonly least: number; readonly width: number | undefined }
 /** Words in drawings that would be printed smaller, with their size in points. */
 function smallerInPage({ least, width }: Limits): readonly string[] {
   const { body } = document
+  const before = body.style.getPropertyValue('width')
   if (width !== undefined) body.style.setProperty('width', `${width}px`)
   const small = [...document.querySelectorAll('.drawing svg')].flatMap((svg) => {
     const units = Number((svg.getAttribute('viewBox') ?? '').split(' ')[2])
@@ -20,7 +21,7 @@ function smallerInPage({ least, width }: Limits): readonly string[] {
         : []
     })
   })
-  body.style.setProperty('width', '')
+  body.style.setProperty('width', before)
   return small
 }
 

@@ -3,13 +3,14 @@ import type { BrowserPage } from './open-page.ts'
 /** Texts of what reaches beyond the width, the innermost parts only. */
 function widerInPage(width: number): readonly string[] {
   const { body } = document
+  const before = body.style.getPropertyValue('width')
   body.style.setProperty('width', `${width}px`)
   const left = body.getBoundingClientRect().left
   const over = [...body.querySelectorAll('*')].filter(
     (e) => e.getBoundingClientRect().right - left > width + 0.5,
   )
   const inner = over.filter((e) => !over.some((other) => other !== e && e.contains(other)))
-  body.style.setProperty('width', '')
+  body.style.setProperty('width', before)
   return inner.map((e) => (e.parentElement?.textContent ?? '').replace(/\s+/g, ' ').slice(0, 80))
 }
 

@@ -108,8 +108,13 @@ export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): Dec
       const svg = draw(context, 'page')
       if (svg === '') return undefined
       const narrow = drawNarrow?.(context) ?? svg
-      const at = sized ? (size: DrawingSize) => draw(context, size) : undefined
-      const drawn = { svg, narrow, at, small: !wide && !sized }
+      const drawnAt = new Map<DrawingSize, string>([['page', svg]])
+      const at = (size: DrawingSize): string => {
+        const made = drawnAt.get(size) ?? draw(context, size)
+        drawnAt.set(size, made)
+        return made
+      }
+      const drawn = { svg, narrow, at: sized ? at : undefined, small: !wide && !sized }
       return { ...drawn, number, called, title, alt, caption, slide: words.site.slide }
     },
   }

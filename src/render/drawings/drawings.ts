@@ -62,14 +62,21 @@ export type DrawingName = (typeof allDrawings)[number]['name']
 /** Drawings by name, without those that a facility's numbers do not allow. */
 export type Drawings = Readonly<Partial<Record<DrawingName, Drawing>>>
 
-/** All drawings that this facility's numbers allow. */
-export const renderDrawings = (manual: Manual, words: Words): Drawings =>
-  Object.fromEntries(
+const rendered = new WeakMap<Manual, { readonly words: Words; readonly drawings: Drawings }>()
+
+/** All drawings that this facility's numbers allow, drawn once for all that show them. */
+export function renderDrawings(manual: Manual, words: Words): Drawings {
+  const known = rendered.get(manual)
+  if (known?.words === words) return known.drawings
+  const drawings = Object.fromEntries(
     allDrawings.flatMap((d) => {
       const drawing = d.render(manual, words)
       return drawing ? [[d.name, drawing]] : []
     }),
   )
+  rendered.set(manual, { words, drawings })
+  return drawings
+}
 
 /** A drawing by the name that content gives it; names are checked when content is loaded. */
 export const drawingNamed = (drawings: Drawings, name: string | undefined): Drawing | undefined =>

@@ -83,11 +83,22 @@ function finish(rendered: string, context: TextContext): string {
     .replace(marks, (_, name: string) => quantitySpan(context.quantities[name], name, context))
 }
 
+const parsed = new Map<string, string>()
+
+/** What a text is, whoever reads it: only its quantities and links differ from medium to medium. */
+function parsedOnce(text: string): string {
+  const known = parsed.get(text)
+  if (known !== undefined) return known
+  const made = String(processor.processSync(text)).trim()
+  parsed.set(text, made)
+  return made
+}
+
 /** Markdown with named quantities as HTML blocks. */
 export function blockHtml(text: string, context: TextContext): Html {
   const known = context.cache.get(text)
   if (known !== undefined) return html(known)
-  const rendered = finish(String(processor.processSync(text)).trim(), context)
+  const rendered = finish(parsedOnce(text), context)
   context.cache.set(text, rendered)
   return html(rendered)
 }

@@ -16,6 +16,7 @@ const slack = 4
 /** Measures all pieces in all settings. Self-contained, since it is sent to the browser. */
 function measureInPage({ width }: TextArea, classes: readonly string[]): Measured[] {
   const { body } = document
+  const before = body.style.getPropertyValue('width')
   body.style.setProperty('width', `${width}px`)
   const measured = [...document.querySelectorAll('.procedure')].map((article) => ({
     id: article.id,
@@ -30,7 +31,7 @@ function measureInPage({ width }: TextArea, classes: readonly string[]): Measure
       return pieces
     }),
   }))
-  body.style.setProperty('width', '')
+  body.style.setProperty('width', before)
   return measured
 }
 
@@ -51,8 +52,10 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
     const rows = [...record.querySelectorAll('tbody tr')]
     while (side.scrollHeight > side.clientHeight && rows.length > 0) rows.pop()?.remove()
   }
-  document.body.style.setProperty('width', `${width}px`)
-  document.body.style.setProperty('--area-height', `${height}px`)
+  const { body } = document
+  const before = body.style.getPropertyValue('width')
+  body.style.setProperty('width', `${width}px`)
+  body.style.setProperty('--area-height', `${height}px`)
   for (const { id, setting, pages } of laid) {
     const article = document.getElementById(id)
     if (!article) continue
@@ -91,13 +94,12 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
       article.append(side)
     } else if (sides.length > 2) fillUp(last, record)
   }
-  const { body } = document
   const over = laid.filter(({ id }) =>
     [...document.querySelectorAll(`#${id} > .side`)].some(
       (side) => side.scrollHeight > side.clientHeight + 1,
     ),
   )
-  body.style.setProperty('width', '')
+  body.style.setProperty('width', before)
   return over.map(({ id }) => id)
 }
 
