@@ -7,11 +7,12 @@ import {
   isSeq,
   LineCounter,
   parseDocument,
-  visit,
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
 import { type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
+import { firstFault } from './yaml-faults/first-fault.ts'
+import { firstMark } from './yaml-faults/first-mark.ts'
 
 export type Path = readonly (string | number)[]
 
@@ -35,20 +36,29 @@ export type SourceTree = {
   ) => Problem
 }
 
-const known: Readonly<Record<string, ProblemCode>> = {
-  DUPLICATE_KEY: 'yaml/duplicate-key',
-  BAD_ALIAS: 'yaml/alias',
-}
-
-function yamlProblem(file: SourceFile, error: YAMLError): Problem {
-  const [from, to] = error.pos
-  const at = Math.min(from, file.text.length)
-  const place = placeAt(file, at, Math.min(to - from, 80))
+/** The first fault of a text that is no YAML; those behind it are mostly its consequences. */
+function yamlProblem(file: SourceFile, doc: Document, errors: readonly YAMLError[]): Problem {
+  const { at, length, message, hint } = firstFault(file.text, doc, errors)
+  const twice = errors.some((e) => e.code === 'DUPLICATE_KEY' && e.pos[0] === at)
   return problemAt(
     file,
-    place,
-    known[error.code] ?? 'yaml/syntax',
-    error.message.split('\n')[0]?.replace(/ at line \d+, column \d+:?$/, '') ?? error.message,
+    placeAt(file, at, length),
+    twice ? 'yaml/duplicate-key' : 'yaml/syntax',
+    message,
+    { hint },
+  )
+}
+
+/** An anchor, alias or tag, which nothing here uses and which would vanish from a text. */
+function refusedMark(file: SourceFile, doc: Document): Problem | undefined {
+  const mark = firstMark(file.text, doc)
+  if (!mark) return undefined
+  return problemAt(
+    file,
+    placeAt(file, mark.at, mark.length),
+    'yaml/alias',
+    'anchors, aliases and tags (&, * and !) are not used here',
+    { hint: mark.hint },
   )
 }
 
@@ -76,28 +86,17 @@ export function readYaml(file: SourceFile): Result<SourceTree> {
     uniqueKeys: true,
     merge: false,
   })
-  const problems = [...doc.errors, ...doc.warnings].map((e) => yamlProblem(file, e))
-  if (file.text.trim() === '' || (problems.length === 0 && doc.contents === null)) {
+  const problems: Problem[] = []
+  const errors = [...doc.errors, ...doc.warnings]
+  if (file.text.trim() === '' || (errors.length === 0 && doc.contents === null))
     problems.push(
       problemAt(file, placeAt(file, 0, 1), 'file/empty', 'the file is empty', {
         hint: 'see the demo facility for what belongs here',
       }),
     )
-  }
-  visit(doc, {
-    Alias: (_, node) => {
-      const [from, to] = rangeOf(node) ?? [0, 1]
-      problems.push(
-        problemAt(
-          file,
-          placeAt(file, from, to - from),
-          'yaml/alias',
-          'anchors and aliases (& and *) are not used here',
-          { hint: 'write the value out' },
-        ),
-      )
-    },
-  })
+  else if (errors.length > 0) problems.push(yamlProblem(file, doc, errors))
+  const mark = errors.length === 0 ? refusedMark(file, doc) : undefined
+  if (mark) problems.push(mark)
   if (problems.length > 0) return { value: undefined, problems }
   const placeOf = (path: Path): Place => {
     const [from, to] = rangeOf(nodeAt(doc, path)) ?? [0, 1]

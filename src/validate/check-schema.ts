@@ -2,6 +2,8 @@ import type * as z from 'zod'
 import { didYouMean } from '../model/closest.ts'
 import type { Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
+import { emptyGroupFor } from './schema-advice/moved-entry.ts'
+import { schemaAt, shapeOf } from './schema-advice/schema-keys.ts'
 
 /** What a custom check may tell with its issue, beside the message. */
 export type IssueParams = {
@@ -12,30 +14,6 @@ export type IssueParams = {
 }
 
 type Issue = z.core.$ZodIssue
-
-const keysOf = (schema: unknown): readonly string[] => {
-  const shape = (schema as { _zod?: { def?: { shape?: Record<string, unknown> } } } | undefined)
-    ?._zod?.def?.shape
-  return shape ? Object.keys(shape) : []
-}
-
-/** The schema that governs a path, through optional, array, union and object layers. */
-function schemaAt(schema: unknown, path: Path): unknown {
-  let at: unknown = schema
-  const unwrap = (s: unknown): unknown => {
-    const def = (s as { _zod?: { def?: Record<string, unknown> } })?._zod?.def
-    return def && 'innerType' in def ? unwrap(def['innerType']) : s
-  }
-  for (const step of path) {
-    const def = (unwrap(at) as { _zod?: { def?: Record<string, unknown> } })?._zod?.def
-    if (!def) return undefined
-    at =
-      typeof step === 'number'
-        ? def['element']
-        : (def['shape'] as Record<string, unknown> | undefined)?.[step]
-  }
-  return unwrap(at)
-}
 
 const plainPath = (path: readonly PropertyKey[]): Path =>
   path.map((p) => (typeof p === 'number' ? p : String(p)))
@@ -74,20 +52,21 @@ function unknownKeys(
   issue: Extract<Issue, { code: 'unrecognized_keys' }>,
 ): Problem[] {
   const path = plainPath(issue.path)
-  const allowed = keysOf(schemaAt(schema, path))
+  const allowed = Object.keys(shapeOf(schemaAt(schema, path)))
   return issue.keys.map((key) => {
+    const place = tree.keyPlaceOf([...path, key])
+    const group = emptyGroupFor(key, schema, path, valueAt(tree.data, path))
+    if (group !== undefined)
+      return tree.problem(place, 'schema/unknown-key', `"${key}" belongs under "${group}"`, {
+        hint: `begin the line with 2 spaces more than that of "${group}"`,
+      })
     // The usual slip in `{ station: 1,700 ft }`: inside braces the comma ends the entry.
     const hint = /^\d/.test(key)
       ? 'inside { } a comma ends an entry: put the value in quotes, such as "1,700 ft"'
       : allowed.length > 0
         ? (didYouMean(key, allowed) ?? `known here: ${allowed.join(', ')}`)
         : undefined
-    return tree.problem(
-      tree.keyPlaceOf([...path, key]),
-      'schema/unknown-key',
-      `unknown entry "${key}"`,
-      { hint },
-    )
+    return tree.problem(place, 'schema/unknown-key', `unknown entry "${key}"`, { hint })
   })
 }
 
@@ -157,12 +136,27 @@ function problemsOf(tree: SourceTree, schema: unknown, issue: Issue): Problem[] 
   ]
 }
 
+/** Groups that are empty only because their entries lost the indent; one message says so. */
+function emptyGroupsOf(tree: SourceTree, schema: unknown, issue: Issue): string[] {
+  if (issue.code !== 'unrecognized_keys') return []
+  const path = plainPath(issue.path)
+  const data = valueAt(tree.data, path)
+  return issue.keys.flatMap((key) => {
+    const group = emptyGroupFor(key, schema, path, data)
+    return group === undefined ? [] : [[...path, group].join('.')]
+  })
+}
+
 /** Checks a tree against a schema; every fault is reported at its line. */
 export function checkSchema<T extends z.ZodType>(tree: SourceTree, schema: T): Result<z.output<T>> {
   const parsed = schema.safeParse(tree.data)
   if (parsed.success) return { value: parsed.data, problems: [] }
+  const { issues } = parsed.error
+  const filled = new Set(issues.flatMap((issue) => emptyGroupsOf(tree, schema, issue)))
   return {
     value: undefined,
-    problems: parsed.error.issues.flatMap((issue) => problemsOf(tree, schema, issue)),
+    problems: issues
+      .filter((issue) => !filled.has(issue.path.join('.')))
+      .flatMap((issue) => problemsOf(tree, schema, issue)),
   }
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { line } from './text.ts'
+import { line, phone } from './text.ts'
 
 /** Who can be reached, by what they are there for. */
 export const contactRoles = [
@@ -35,12 +35,12 @@ export const helperRoles = [
 export const contact = z.strictObject({
   role: z.enum(contactRoles),
   name: line,
-  phone: line,
+  phone,
   note: line.optional(),
 })
 
 /** A place of help outside the grounds; `way` says how to get there and how long it takes. */
-const help = z.strictObject({ name: line, phone: line.optional(), way: line })
+const help = z.strictObject({ name: line, phone: phone.optional(), way: line })
 
 /** Degrees, north and east positive; read from a phone, so anywhere on earth. */
 const coordinates = z.strictObject({
@@ -60,7 +60,7 @@ const coordinates = z.strictObject({
  */
 export const emergency = z.strictObject({
   /** What is dialed for an ambulance or the fire company. */
-  number: line.optional(),
+  number: phone.optional(),
   /** Channel on which “stop” is called. */
   radio: line.optional(),
   /** Street address as dispatchers look it up. */

@@ -13,13 +13,24 @@ export const id = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, {
   error: 'an id: small letters, digits and single hyphens, such as "seal-before-rain"',
 })
 
+/** A quote that nothing opens: the one before the text was lost, and this one would be printed. */
+const lostQuote = /^[^"“”]*[^"“”\d]"$/
+
 /** One line of plain text that may hold `{figure.id}`; no Markdown blocks. */
 export const line = z
   .string()
   .trim()
   .min(1, { error: 'some text' })
   .max(400, { error: 'one line of at most 400 characters' })
+  .refine((text) => !lostQuote.test(text), {
+    error: 'a quote ends the text and none begins it: put " before it too, or leave both out',
+  })
   .register(meanings, { is: 'words' })
+
+/** A telephone number as it is dialed: digits, with what people put between them. */
+export const phone = line.refine((text) => /\d/.test(text) && !/["“”]/.test(text), {
+  error: 'a telephone number such as 555-0110; one of digits alone is put in quotes: "911"',
+})
 
 /** Markdown that may hold `{figure.id}` and links such as `[seal it](procedure:seal)`. */
 export const prose = z

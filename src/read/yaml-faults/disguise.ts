@@ -1,0 +1,30 @@
+import type { YamlFault } from './fault.ts'
+
+/** Files of other programs that begin like this, and what to do with them. */
+const disguises = [
+  {
+    begins: /^\{\\rtf/,
+    message: 'this is a rich-text document (RTF), not plain text',
+    hint: 'open it in the program that made it and save it as plain text (.txt, UTF-8), then name it .yaml',
+  },
+  {
+    begins: /^\s*<(?:!doctype|html|\?xml|head|body)\b/i,
+    message: 'this is a web page, not a facility file',
+    hint: 'a page was saved where its text was meant: copy the text itself into an editor for plain text',
+  },
+  {
+    begins: /^\s*```/,
+    message:
+      'the file begins with a fence of backticks, which belongs to the page it was copied from',
+    hint: 'delete the lines that consist of ```',
+  },
+] as const
+
+/** A file that is no YAML at all, by how it begins. */
+export function disguise(text: string): YamlFault | undefined {
+  const found = disguises.find(({ begins }) => begins.test(text))
+  if (!found) return undefined
+  const at = text.search(/\S/)
+  const { message, hint } = found
+  return { at, length: Math.max(1, text.slice(at).search(/\n|$/)), message, hint }
+}
