@@ -12,10 +12,10 @@ import { schedulesView } from '../views/schedules-view.ts'
 import { signalView } from '../views/signal-view.ts'
 import { symptomsView } from '../views/symptoms-view.ts'
 import { trainingView } from '../views/training-view.ts'
-import { worksheetView } from '../views/worksheet-view.ts'
 import type { Book } from './book.ts'
 import { contentsOf, frontContents } from './contents.ts'
 import type { BackPart } from './divided-parts.ts'
+import { worksheetsView } from './worksheets.ts'
 
 type Section = Manual['sections'][number]
 
@@ -68,8 +68,6 @@ const chaptersAt = (
 export const frontData = (book: Book) => {
   const { manual, words, pen, drawings } = book
   return {
-    // Who to call stands on a right-hand page, behind the cover.
-    coverBack: manual.facility.binder.sides === 2,
     cover: html(drawings.plan?.svg ?? ''),
     material: words.materials[manual.facility.material],
     emergency: emergencyView(pen, 'paper'),
@@ -98,9 +96,7 @@ export const backData: Readonly<Record<BackPart['id'], (book: Book) => object>> 
   training: ({ manual, pen, drawAside }) => ({
     training: trainingView(manual, pen, drawAside),
   }),
-  worksheets: ({ manual, pen }) => ({
-    worksheets: manual.worksheets.map((w) => worksheetView(w, pen)),
-  }),
+  worksheets: ({ pen }) => ({ worksheets: worksheetsView(pen) }),
   glossary: (book) => ({
     terms: book.manual.terms.map((t) => ({ term: t.term, means: book.pen.line(t.means) })),
     closing: chaptersAt(book, 'back'),

@@ -35,13 +35,9 @@ export type WorksheetView = {
   readonly number: string
   readonly title: string
   readonly about: string
-  /** Where its explanation and its formulas were printed before; empty for the first of its kind. */
-  readonly sameAs: string
   readonly inputs: readonly InputView[]
   readonly outputs: readonly OutputView[]
   readonly sources: readonly string[]
-  /** The same by their numbers, for a book that lists them all at its end. */
-  readonly shortSources: string
 }
 
 function inputView(i: FigureInput, pen: Pen): InputView {
@@ -70,16 +66,6 @@ function roundingWords({ mode, step }: Rounded, { words }: Pen): string {
   return fill(patterns[mode], { step })
 }
 
-/** In which worksheet before this one the same explanation and formulas stand. */
-function sameAs(w: Worksheet, { manual, words }: Pen): string {
-  const first = manual.worksheets.find(
-    (other) => other.calculation === w.calculation && other.about === w.about,
-  )
-  return first === undefined || first === w
-    ? ''
-    : fill(words.worksheet.sameAs, { number: first.number })
-}
-
 /** A worksheet with its formulas set; each formula is also given in words for those who listen. */
 export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
   const cited = pen.manual.sources.filter((s) => w.sources.includes(s.id))
@@ -88,7 +74,6 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
     number: w.number,
     title: w.title,
     about: w.about,
-    sameAs: sameAs(w, pen),
     inputs: w.inputs.map((i) => inputView(i, pen)),
     outputs: w.outputs.map((o) => {
       const f = w.formulas.find((line) => line.figure === o.id)
@@ -113,6 +98,5 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
       }
     }),
     sources: cited.map((s) => s.text),
-    shortSources: cited.map((s) => s.short).join('; '),
   }
 }

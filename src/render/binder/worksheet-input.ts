@@ -1,0 +1,45 @@
+import type { Figure, FigureInput } from '../../model/figure.ts'
+import { fill } from '../../model/pattern.ts'
+import { formulaHtml } from '../text/formula.ts'
+import { type Html, html } from '../text/html.ts'
+import { quantityHtml } from '../text/number-html.ts'
+import type { Pen } from '../views/pen.ts'
+import { provenanceWords } from '../views/provenance-words.ts'
+
+/** A value as it is put into formulas. */
+export type InputView = {
+  readonly symbol: Html
+  readonly value: Html
+  readonly label: string
+  readonly origin: string
+  readonly href: string
+  readonly typical: boolean
+}
+
+/** Usual values are many, and what they are is said in front of all. */
+function shortOrigin({ provenance }: FigureInput, pen: Pen): string {
+  const { usual, usualAs } = pen.words.worksheet
+  if (provenance.kind !== 'typical') return provenanceWords(provenance, pen)
+  return provenance.note === '' ? usual : fill(usualAs, { note: provenance.note })
+}
+
+/** A value with where it comes from: a worksheet by its number alone. */
+export function inputView(i: FigureInput, pen: Pen): InputView {
+  const derivedFrom = i.provenance.kind === 'derived' ? i.provenance.figure : ''
+  const useId = derivedFrom.slice(0, derivedFrom.lastIndexOf('.'))
+  const worksheet = pen.manual.worksheets.find((w) => w.id === useId)
+  return {
+    symbol: formulaHtml(i.symbol, i.label),
+    value: html(quantityHtml(i.text)),
+    label: i.label,
+    origin: worksheet ? worksheet.number : shortOrigin(i, pen),
+    href: (worksheet && pen.context.worksheetHref(worksheet.id)) ?? '',
+    typical: i.provenance.kind === 'typical',
+  }
+}
+
+/** How a result was rounded, where that is not to the nearest; by how much can be seen. */
+export function roundingWords({ value }: Figure, { words }: Pen): string {
+  if (!value.ok || value.rounding.mode === 'nearest') return ''
+  return value.rounding.mode === 'up' ? words.worksheet.up : words.worksheet.down
+}
