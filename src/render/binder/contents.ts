@@ -69,9 +69,10 @@ const insideBack: Readonly<Record<BackPart['id'], (book: Book) => readonly Conte
 
 /** What stands before the first section, in its order. */
 export const frontContents = ({ manual, words }: Book): readonly ContentsEntry[] => [
+  // The record is on the back of the cover, so that who to call is on the right.
+  entry('record', words.binder.record),
   entry('call', words.emergency.title),
   entry('lists', words.binder.lists),
-  entry('record', words.binder.record),
   entry('glance', words.binder.glance),
   ...manual.chapters
     .filter((c) => c.place === 'front')

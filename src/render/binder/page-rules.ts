@@ -44,15 +44,13 @@ export type PartPages = {
   /** Titles of the numbered parts of the whole binder, which share the height of the page for tabs. */
   readonly titles: readonly string[]
   readonly pages: readonly NamedPage[]
-  /** What the empty back of the cover says. */
-  readonly blank: string
 }
 
 /**
  * Margins in inches: `bound` leaves room for punched holes. Both pages of a leaf have the same text
  * width.
  */
-export const margins = { top: 0.82, bottom: 0.75, bound: 1.1, outer: 0.7 } as const
+export const margins = { top: 0.74, bottom: 0.68, bound: 1, outer: 0.7 } as const
 
 /** Room for text on a page, inches. */
 export const textArea = (
@@ -150,7 +148,6 @@ export function partPageRules(p: PartPages, first: Hand): string {
         `@page divider${selector}{counter-increment:page 0;${noBoxes}${p.number === undefined ? '' : tabBox(edgeOf(p, hand), p.number, tabWidth.divider)}}`,
     ),
     `@page cover{${noBoxes}}`,
-    `@page cover-back{${noBoxes}${blankWords(p.blank)}}`,
     ...p.pages.flatMap((page) =>
       hands.map(
         ([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand, number)}}`,

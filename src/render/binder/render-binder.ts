@@ -120,7 +120,7 @@ export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'c
   const titles = [...manual.sections, ...book.back].map((part) => part.title)
   const parts = writtenParts(book, templates).map((part): BinderPart => {
     const { id, number, named } = part
-    const pages: PartPages = { paper, sides, foot, ink, number, titles, pages: named, blank }
+    const pages: PartPages = { paper, sides, foot, ink, number, titles, pages: named }
     const isSection = manual.sections.some((s) => s.id === id)
     const divider = isSection ? undefined : divided.find((d) => d.number === number)
     return {

@@ -12,6 +12,25 @@ const cell = (text: string, pen: Pen): Html =>
 
 export type TableView = ReturnType<typeof tableView>
 
+/** Rows that stay together on a page. */
+const shortTable = 9
+
+/** Letters in half a page's width, with the space between columns. */
+const halfPage = 46
+const columnSpace = 2
+
+/** Whether a table is read as well at half the width, so that two may stand side by side. */
+function isNarrow({ heads, rows }: ManualTable, pen: Pen): boolean {
+  const widths = heads.map((head, at) => {
+    const words = pen.plain(head).split(' ')
+    const cells = rows.map((row) => pen.plain(row[at] ?? ''))
+    // What a row leaves open needs room to write in.
+    const toFill = cells.every((text) => text === '') ? halfPage : 0
+    return Math.max(toFill, ...words.map((w) => w.length), ...cells.map((text) => text.length))
+  })
+  return widths.reduce((sum, w) => sum + w + columnSpace, 0) <= halfPage
+}
+
 /** Letters of a date or a name that stays on one line. */
 const shortHead = 24
 
@@ -19,8 +38,9 @@ export const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
   title: pen.line(t.title),
   about: t.about === undefined ? undefined : pen.line(t.about),
-  // A table that fits on a page is not torn.
-  short: t.rows.length <= 16,
+  // A short table is not torn.
+  short: t.rows.length <= shortTable,
+  narrow: isNarrow(t, pen),
   estimate: t.estimate,
   heads: t.heads.map((h) => pen.line(h)),
   // Columns that a row leaves open are there to be written in.

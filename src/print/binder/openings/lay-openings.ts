@@ -80,6 +80,7 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
         for (const said of [...whole.children]) if (!said.querySelector('.step')) said.remove()
         for (const [i, step] of [...whole.querySelectorAll('.step')].entries())
           if (i < steps.until) step.remove()
+        whole.classList.add('goes-on')
         side.append(begun)
       }
       return side
@@ -103,13 +104,17 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
   return over.map(({ id }) => id)
 }
 
+/** Heights of all pieces in all settings. */
+export const measureOpenings = (page: BrowserPage, area: TextArea): Promise<readonly Measured[]> =>
+  page.evaluate(measureInPage, area, settings)
+
 /**
  * Lays every procedure out in openings.
  * @throws Error naming procedures of which a piece, or a page as it has come out, is higher than a
  * page.
  */
 export async function layOpenings(page: BrowserPage, area: TextArea): Promise<void> {
-  const measured = await page.evaluate(measureInPage, area, settings)
+  const measured = await measureOpenings(page, area)
   const laid = measured.map(({ id, settings: pieces }) => {
     const placed = placePieces(pieces, area.height - slack)
     if (!placed) throw new Error(`a part of ${id} is higher than a page`)
