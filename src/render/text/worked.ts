@@ -5,7 +5,7 @@ const equals = ' = '
 const aside = /,\\(?:quad|;)/
 
 /** What stands before the first equals sign: the symbol of what is worked out. */
-export const symbolOf = (tex: string): string => tex.split(equals)[0] ?? ''
+const symbolOf = (tex: string): string => tex.split(equals)[0] ?? ''
 
 /**
  * A formula with numbers, to be set behind the formula itself: without the symbol that both begin

@@ -105,7 +105,7 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
 }
 
 /** Heights of all pieces in all settings. */
-export const measureOpenings = (page: BrowserPage, area: TextArea): Promise<readonly Measured[]> =>
+const measureOpenings = (page: BrowserPage, area: TextArea): Promise<readonly Measured[]> =>
   page.evaluate(measureInPage, area, settings)
 
 /**
