@@ -18,9 +18,10 @@ export type InputView = {
 
 /** Usual values are many, and what they are is said in front of all. */
 function shortOrigin({ provenance }: FigureInput, pen: Pen): string {
-  const { usual, usualAs } = pen.words.worksheet
+  const { words } = pen
   if (provenance.kind !== 'typical') return provenanceWords(provenance, pen)
-  return provenance.note === '' ? usual : fill(usualAs, { note: provenance.note })
+  const { note } = provenance
+  return note === '' ? words.worksheet.usual : fill(words.worksheet.usualAs, { note })
 }
 
 /** A value with where it comes from: a worksheet by its number alone. */
