@@ -1,6 +1,6 @@
 import type { Manual } from '../model/manual.ts'
 import type { PrintedFiles } from '../render/site/papers.ts'
-import { renderSite, sitePages } from '../render/site/render-site.ts'
+import { renderSite, type SiteFile, sitePages, styleFile } from '../render/site/render-site.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts } from './load/load-fonts.ts'
@@ -8,6 +8,11 @@ import { loadIcons } from './load/load-icons.ts'
 import type { Folders } from './load/load-manual.ts'
 import { loadScripts } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
+import { siteFonts } from './load/site-fonts.ts'
+
+/** Puts the rules of the fonts at the head of the style sheet, which waits for what they hold. */
+const withFonts = (files: readonly SiteFile[], rules: string): readonly SiteFile[] =>
+  files.map((f) => (f.path === styleFile ? { ...f, data: `${rules}\n${f.data}` } : f))
 
 /**
  * Everything below `site/`: pages, style sheet, fonts.
@@ -19,15 +24,19 @@ export async function siteFiles(
   folders: Folders,
   printed: PrintedFiles,
 ): Promise<readonly OutputFile[]> {
-  const [fonts, icons, templates, scripts] = await Promise.all([
-    loadFonts(),
+  const [icons, templates, scripts] = await Promise.all([
     loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
   ])
-  const assets = { ...templates, scripts, words, fontCss: fonts.linked, keeps: true }
+  const files = renderSite(
+    manual,
+    { ...templates, scripts, words, fontCss: '', keeps: true },
+    printed,
+  )
+  const fonts = await siteFonts(files.map(({ data }) => data))
   const beside = [...fonts.files, ...icons].map((f) => ({ path: `assets/${f.path}`, data: f.data }))
-  return [...renderSite(manual, assets, printed), ...beside]
+  return [...withFonts(files, fonts.linked), ...beside]
 }
 
 /** The same, with each page made when it is first asked for: what the preview shows. */

@@ -10,6 +10,9 @@ export type Face = {
   readonly range?: string
 }
 
+/** A face of the site, which may stand for several weights. */
+export type SiteFace = Omit<Face, 'weight'> & { readonly weight: number | string }
+
 const latin = (
   family: string,
   name: string,
@@ -62,6 +65,29 @@ export const faces: readonly Face[] = [
   whole('Source Sans 3', 700, 'normal', 'Bold'),
   whole('Barlow Condensed', 600, 'normal', 'Semibold'),
 ]
+
+/**
+ * The faces of a site. Those of Barlow and STIX are cut to the characters in use; Source has a
+ * reserved name, so its files stay as they are, and those for letters of other languages are left
+ * out where nobody needs them. Signs between words are taken from STIX.
+ */
+export const siteFaces: {
+  readonly text: readonly Face[]
+  readonly titles: Face
+  readonly formulas: Face
+  readonly signs: readonly SiteFace[]
+  readonly letters: readonly Face[]
+} = {
+  text: faces.filter((f) => f.family === 'Source Sans 3' && f.range === undefined),
+  titles: latin('Barlow Condensed', 'barlow-condensed', 600),
+  formulas: latin('STIX Two Math', 'stix-two-math', 400),
+  signs: ['Source Sans 3', 'Barlow Condensed'].map((family) => ({
+    ...latin(family, 'stix-two-math', 400),
+    weight: '400 700',
+    range: beyondLatin,
+  })),
+  letters: faces.filter((f) => f.range !== undefined),
+}
 
 /** Text as a file that needs no other program to unpack it; its Latin letters are what is typed. */
 export const typingFace = {

@@ -2,22 +2,30 @@ import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import path from 'node:path'
 import type { FontLicence } from '../../write/third-party-notices.ts'
-import { type Face, faces, licences, typingFace } from './faces.ts'
+import { type Face, faces, licences, type SiteFace, typingFace } from './faces.ts'
 
 const require = createRequire(import.meta.url)
 
-const locate = ({ from, file }: Pick<Face, 'from' | 'file'>): string =>
+export const locate = ({ from, file }: Pick<Face, 'from' | 'file'>): string =>
   path.join(path.dirname(require.resolve(`${from}/package.json`)), file)
 
-const nameOf = ({ file }: Pick<Face, 'file'>): string => path.posix.basename(file)
+export const nameOf = ({ file }: Pick<Face, 'file'>): string => path.posix.basename(file)
 
-const rule = (f: Face, url: string): string =>
-  `@font-face{font-family:"${f.family}";font-weight:${f.weight};font-style:${f.style};font-display:block;src:url(${url}) format("woff2")${f.range === undefined ? '' : `;unicode-range:${f.range}`}}`
+/**
+ * What a browser is told of a face.
+ * @param display Paper waits for its font; a screen shows the words at once, in another.
+ */
+export const rule = (f: SiteFace, url: string, display: 'block' | 'swap'): string =>
+  `@font-face{font-family:"${f.family}";font-weight:${f.weight};font-style:${f.style};font-display:${display};src:url(${url}) format("woff2")${f.range === undefined ? '' : `;unicode-range:${f.range}`}}`
+
+/** A font inside a rule. */
+export const dataUrl = (woff2: Uint8Array = new Uint8Array()): string =>
+  `data:font/woff2;base64,${Buffer.from(woff2).toString('base64')}`
 
 export type Fonts = {
   /** Rules with the fonts inside, for printing. */
   readonly inline: string
-  /** Rules that name files below `fonts/`, for the site. */
+  /** Rules that name the whole files below `fonts/`, for the preview, whose pages change. */
   readonly linked: string
   readonly files: readonly { readonly path: string; readonly data: Uint8Array }[]
   readonly licences: readonly FontLicence[]
@@ -37,11 +45,9 @@ async function readFonts(): Promise<Fonts> {
   const texts = await Promise.all(
     licences.map(async (l) => ({ family: l.family, text: await readFile(locate(l), 'utf8') })),
   )
-  const inline = (f: Face): string =>
-    `data:font/woff2;base64,${Buffer.from(data.get(nameOf(f)) ?? []).toString('base64')}`
   return {
-    inline: faces.map((f) => rule(f, inline(f))).join('\n'),
-    linked: faces.map((f) => rule(f, `fonts/${nameOf(f)}`)).join('\n'),
+    inline: faces.map((f) => rule(f, dataUrl(data.get(nameOf(f))), 'block')).join('\n'),
+    linked: faces.map((f) => rule(f, `fonts/${nameOf(f)}`, 'swap')).join('\n'),
     files: [
       ...[...data].map(([name, bytes]) => ({ path: `fonts/${name}`, data: bytes })),
       ...texts.map(({ family, text }) => ({

@@ -1,5 +1,6 @@
 import { escapeHtml, type Html, html } from '../text/html.ts'
 import type { Drawing } from './drawing.ts'
+import { screenSvg } from './screen-svg.ts'
 
 /**
  * Where a drawing is shown: across a page, on a page of the field book, in the side column of a
@@ -11,12 +12,22 @@ export type DrawingMedium = 'paper' | 'column' | 'side' | 'screen'
  * On a screen. What is laid out for several widths is shown in the widest that fits, by style alone;
  * another wide drawing is moved sideways on a phone rather than read with a glass.
  */
-function onScreen(d: Drawing): string {
+function laidOnScreen(d: Drawing): string {
   if (d.at !== undefined)
-    return `<div class="on-wide">${d.at('page')}</div><div class="on-narrow">${d.at('side')}</div>`
+    return `<div class="on-wide">${screenSvg(d.at('page'))}</div><div class="on-narrow">${screenSvg(d.at('side'))}</div>`
+  const svg = screenSvg(d.svg)
   return d.small
-    ? d.svg
-    : `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${d.svg}</div><p class="slide">${escapeHtml(d.slide)}</p>`
+    ? svg
+    : `<div class="wide" tabindex="0" role="group" aria-label="${escapeHtml(d.title)}">${svg}</div><p class="slide">${escapeHtml(d.slide)}</p>`
+}
+
+/** Several pages may show the same. */
+const shown = new WeakMap<Drawing, string>()
+
+function onScreen(d: Drawing): string {
+  const laid = shown.get(d) ?? laidOnScreen(d)
+  shown.set(d, laid)
+  return laid
 }
 
 function onPaper(d: Drawing, medium: Exclude<DrawingMedium, 'screen'>): string {
@@ -30,11 +41,11 @@ function onPaper(d: Drawing, medium: Exclude<DrawingMedium, 'screen'>): string {
  * role of its own.
  */
 export function drawingFigure(d: Drawing, medium: DrawingMedium): Html {
-  const shown = medium === 'screen' ? onScreen(d) : onPaper(d, medium)
+  const drawing = medium === 'screen' ? onScreen(d) : onPaper(d, medium)
   const role = medium === 'screen' ? '' : ' role="group"'
   const kind = d.at !== undefined ? ' true-size' : d.small ? ' side-size' : ''
   const caption = `<b>${escapeHtml(d.called)}.</b> ${escapeHtml(d.caption)}`
   return html(
-    `<figure class="drawing${kind}"${role}>${shown}<figcaption>${caption}</figcaption></figure>`,
+    `<figure class="drawing${kind}"${role}>${drawing}<figcaption>${caption}</figcaption></figure>`,
   )
 }

@@ -16,7 +16,9 @@ import { indexScript } from './search/search-index.ts'
 
 export type SiteFile = { readonly path: string; readonly data: string }
 
-/** Links of pages at the top of the site, and of pages one folder down. */
+/** The style of all pages. */
+export const styleFile = 'assets/site.css'
+
 /**
  * What a page may load and do: its own files and nothing of any other host. Styles and scripts
  * stand in files, so that words of a facility can never become either.
@@ -35,6 +37,7 @@ export const policy = [
   "form-action 'self'",
 ].join('; ')
 
+/** Links of pages at the top of the site, and of pages one folder down. */
 const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen => {
   const ids = new Set(manual.procedures.map((p) => p.id))
   return createPen(manual, words, 'screen', {
@@ -161,7 +164,7 @@ export function sitePages(
   const css = `${assets.fontCss}\n${stylesOf(assets, 'shared', 'emergency', 'site')}`
   return new Map([
     ...pagesOf(site).map((page): [string, () => string] => [page.path, make(page)]),
-    ['assets/site.css', () => css],
+    [styleFile, () => css],
     ['assets/page.js', () => assets.scripts.page],
     ['assets/search.js', () => assets.scripts.search],
     ['assets/search-index.js', () => indexScript(site)],

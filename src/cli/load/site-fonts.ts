@@ -1,0 +1,76 @@
+import { readFile } from 'node:fs/promises'
+import type { OutputFile } from '../../write/write-files.ts'
+import { type Face, type SiteFace, siteFaces } from './faces.ts'
+import { dataUrl, loadFonts, locate, nameOf, rule } from './load-fonts.ts'
+import { type UsedCharacters, usedCharacters } from './used-characters.ts'
+
+/** The fonts of one site. */
+type SiteFonts = {
+  /** Rules that name files below `fonts/`. */
+  readonly linked: string
+  /** Rules with the fonts inside, for a file that stands alone; nothing that it can do without. */
+  readonly inline: string
+  /** The fonts with their licences, by their path below the assets. */
+  readonly files: readonly OutputFile[]
+}
+
+/** A file with the faces that it is taken for. */
+type Cut = {
+  readonly name: string
+  readonly data: Uint8Array
+  readonly faces: readonly SiteFace[]
+}
+
+const whole = async (face: Face): Promise<Cut> => ({
+  name: nameOf(face),
+  data: await readFile(locate(face)),
+  faces: [face],
+})
+
+async function cut(
+  name: string,
+  faces: readonly SiteFace[],
+  characters: string,
+  dropTables: readonly string[] = [],
+): Promise<readonly Cut[]> {
+  const [face] = faces
+  if (!face || characters === '') return []
+  const { default: subsetFont } = await import('subset-font')
+  const options = { targetFormat: 'woff2', noHinting: true, dropTables } as const
+  const data = new Uint8Array(await subsetFont(await readFile(locate(face)), characters, options))
+  return [{ name, data, faces }]
+}
+
+async function cuts(used: UsedCharacters) {
+  const { text, titles, formulas, signs, letters } = siteFaces
+  return {
+    text: await Promise.all(text.map(whole)),
+    cut: [
+      ...(await cut('titles.woff2', [titles], used.latin)),
+      ...(await cut('formulas.woff2', [formulas], used.formulas)),
+      // Between words nobody needs what sets formulas.
+      ...(await cut('signs.woff2', signs, used.signs, ['MATH', 'GPOS', 'GSUB'])),
+    ],
+    letters: used.letters === '' ? [] : await Promise.all(letters.map(whole)),
+  }
+}
+
+const rules = (all: readonly Cut[], url: (file: Cut) => string): string =>
+  all.flatMap((file) => file.faces.map((face) => rule(face, url(file), 'swap'))).join('\n')
+
+/**
+ * Fonts with the characters that a site shows, so that a phone carries no others. The same
+ * characters give the same bytes.
+ * @param texts The files of the site.
+ */
+export async function siteFonts(texts: readonly string[]): Promise<SiteFonts> {
+  const { text, cut: small, letters } = await cuts(usedCharacters(texts))
+  const all = [...text, ...small, ...letters]
+  const upright = text.filter(({ faces }) => faces.every((face) => face.style === 'normal'))
+  const licences = (await loadFonts()).files.filter(({ path }) => path.endsWith('LICENSE.txt'))
+  return {
+    linked: rules(all, ({ name }) => `fonts/${name}`),
+    inline: rules([...upright, ...small], ({ data }) => dataUrl(data)),
+    files: [...all.map(({ name, data }) => ({ path: `fonts/${name}`, data })), ...licences],
+  }
+}

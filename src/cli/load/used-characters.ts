@@ -1,0 +1,64 @@
+import { beyondLatin } from './faces.ts'
+
+/** What is shown somewhere, as text in which each character stands once, in order. */
+export type UsedCharacters = {
+  /** In formulas; empty where there are none. */
+  readonly formulas: string
+  /** Those that Latin files have. */
+  readonly latin: string
+  /** Others that are no letters: arrows, daggers, eighths. */
+  readonly signs: string
+  /** Letters of other languages. */
+  readonly letters: string
+}
+
+const isBeyondLatin = ((): ((code: number) => boolean) => {
+  const ranges = beyondLatin.split(',').map((range) => {
+    const [from = '', to = from] = range.replace('U+', '').split('-')
+    return [Number.parseInt(from, 16), Number.parseInt(to, 16)] as const
+  })
+  return (code) => ranges.some(([from, to]) => code >= from && code <= to)
+})()
+
+/** What can be typed, or worked out in a page, is never missing. */
+const typed = String.fromCodePoint(...Array.from({ length: 0x7f - 0x20 }, (_, i) => 0x20 + i))
+
+/** First letters of the alphabets that have an italic for formulas (Unicode, block 1D400). */
+const italics = [
+  { from: 'A', count: 26, italic: 0x1d434 },
+  { from: 'a', count: 26, italic: 0x1d44e },
+  { from: 'Α', count: 25, italic: 0x1d6e2 },
+  { from: 'α', count: 25, italic: 0x1d6fc },
+] as const
+
+/** A browser sets a letter that stands alone in italic; that of h is Planck's. */
+const italicOf = (letter: string): string => {
+  if (letter === 'h') return 'ℎ'
+  const code = letter.codePointAt(0) ?? 0
+  const own = italics.find(({ from, count }) => {
+    const place = code - (from.codePointAt(0) ?? 0)
+    return place >= 0 && place < count
+  })
+  return own ? String.fromCodePoint(own.italic + code - (own.from.codePointAt(0) ?? 0)) : ''
+}
+
+const eachOnce = (text: string): readonly string[] => [...new Set(text)].sort()
+
+/**
+ * Characters that pages, scripts and styles hold.
+ * @param texts Files of a site.
+ */
+export function usedCharacters(texts: readonly string[]): UsedCharacters {
+  const all = texts.join('\n')
+  const inFormulas = (all.match(/<math.*?<\/math>/gs) ?? []).join('').replace(/<[^>]*>/g, '')
+  const shown = eachOnce(all.replace(/<math.*?<\/math>/gs, '') + typed)
+  const isBeyond = (c: string): boolean => isBeyondLatin(c.codePointAt(0) ?? 0)
+  const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c)
+  const letters = eachOnce(inFormulas + typed)
+  return {
+    formulas: inFormulas === '' ? '' : [...letters, ...letters.map(italicOf)].join(''),
+    latin: shown.filter((c) => c >= ' ' && !isBeyond(c)).join(''),
+    signs: shown.filter((c) => isBeyond(c) && !isLetter(c)).join(''),
+    letters: shown.filter((c) => isBeyond(c) && isLetter(c)).join(''),
+  }
+}
