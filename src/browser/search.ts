@@ -7,4 +7,16 @@ declare global {
   var manualIndex: SearchIndex
 }
 
-searchPage(globalThis.manualIndex)
+/** The address holds what was looked for, so that going back shows it again. */
+const keep = (query: string): void =>
+  history.replaceState(
+    null,
+    '',
+    query === '' ? location.pathname : `?q=${encodeURIComponent(query)}`,
+  )
+
+const asked = new URLSearchParams(location.search).get('q') ?? ''
+const page = document.querySelector('main')
+const find = page && searchPage(globalThis.manualIndex, page, keep)
+if (asked === '') page?.querySelector<HTMLInputElement>('form.find input')?.focus()
+else find?.(asked)

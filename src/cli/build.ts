@@ -9,6 +9,7 @@ import { cacheFolder } from '../print/browser/cache-folder.ts'
 import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts'
 import { thisMachine } from '../print/browser/machine.ts'
 import { printCache } from '../print/press/print-cache.ts'
+import { oneFileName } from '../render/site/papers.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
 import { workerFile } from '../write/kept-site.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
@@ -24,7 +25,7 @@ import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import { createProgress, type Progress } from './progress.ts'
-import { siteFiles } from './site-files.ts'
+import { oneFileOf, siteFiles } from './site-files.ts'
 
 export type BuildOptions = {
   readonly quiet?: boolean
@@ -106,6 +107,8 @@ type Made = {
   readonly site: readonly OutputFile[]
   /** Script of the worker that keeps the site on a phone. */
   readonly worker: string
+  /** What lies beside the pages: the manual in one file, and what was printed. */
+  readonly beside: readonly OutputFile[]
   readonly printed: Printed | undefined
   readonly version: string
   /** The browser that printed, as it calls itself, or `none`. */
@@ -117,12 +120,13 @@ type Made = {
 
 /** All files of a manual, the record of the build last. */
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
-  const { site, worker, printed, version, browser, notices } = made
-  const kept = workerFile(worker, site, printed?.besideSite ?? [])
+  const { site, worker, beside, printed, version, browser, notices } = made
+  const kept = workerFile(worker, site, beside)
   const files: readonly OutputFile[] = [
     ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
+    ...beside.filter(({ path }) => path === oneFileName),
     ...(printed?.files ?? []),
-    ...(printed?.besideSite ?? []).map((f) => ({ path: `site/${f.path}`, data: f.data })),
+    ...beside.map((f) => ({ path: `site/${f.path}`, data: f.data })),
     { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
     { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
   ]
@@ -163,27 +167,40 @@ async function write(ready: Ready, made: Made, job: Job): Promise<void> {
   if (!quiet) io.err(summary(built))
 }
 
+const bytesOf = ({ data }: OutputFile): number => Buffer.byteLength(data)
+
+/** The site, and what lies beside its pages. */
+async function siteWith(
+  printed: readonly OutputFile[],
+  { manual, library: { words } }: Ready,
+  folders: Folders,
+): Promise<Pick<Made, 'site' | 'beside'>> {
+  const beside = [await oneFileOf(manual, words, folders), ...printed]
+  const sizes = new Map(beside.map((f) => [f.path, bytesOf(f)]))
+  return { site: await siteFiles(manual, words, folders, sizes), beside }
+}
+
 async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Promise<ExitCode> {
   const { folders, progress, io } = job
   const ready = await load(job)
   if (!ready) return exit.faults
-  const { manual, library } = ready
+  const { manual } = ready
   const found = await browser
   const version = await versionOf(folders)
   const notices = thirdPartyNotices((await loadFonts()).licences)
   const target = path.join(folders.dist, manual.facility.id)
-  // The pages say how large the printed files are.
+  // The pages say how large the files beside them are.
   const printed =
     found.kind === 'found' ? await print(found, ready, { version, target }, job) : undefined
-  const sizes = new Map(printed?.besideSite.map((f) => [f.path, f.data.length]))
-  const site = await progress.stage(
+  const { site, beside } = await progress.stage(
     'render',
-    () => siteFiles(manual, library.words, folders, sizes),
-    (files) => `${files.filter(isPage).length} site pages`,
+    () => siteWith(printed?.besideSite ?? [], ready, folders),
+    (files) => `${files.site.filter(isPage).length} site pages`,
   )
   const browserName = found.kind === 'found' ? found.version : 'none'
   const worker = await loadWorker(folders)
-  await write(ready, { site, worker, printed, version, browser: browserName, target, notices }, job)
+  const made = { site, worker, beside, printed, version, browser: browserName, target, notices }
+  await write(ready, made, job)
   if (found.kind === 'found') return exit.fine
   io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
   return exit.noBrowser

@@ -1,5 +1,7 @@
+import { createHash } from 'node:crypto'
 import type { Manual } from '../model/manual.ts'
-import type { PrintedFiles } from '../render/site/papers.ts'
+import { oneFile, oneFilePage } from '../render/one-file/one-file.ts'
+import { oneFileName, type PrintedFiles } from '../render/site/papers.ts'
 import { renderSite, type SiteFile, sitePages, styleFile } from '../render/site/render-site.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
@@ -39,7 +41,21 @@ export async function siteFiles(
   return [...withFonts(files, fonts.linked), ...beside]
 }
 
-/** The same, with each page made when it is first asked for: what the preview shows. */
+/** The manual in one file. */
+export async function oneFileOf(
+  manual: Manual,
+  words: Words,
+  folders: Folders,
+): Promise<OutputFile> {
+  const [templates, scripts] = await Promise.all([loadTemplates(folders), loadScripts(folders)])
+  const assets = { ...templates, scripts, words, fontCss: '', keeps: false }
+  const made = oneFile(manual, assets)
+  const { inline } = await siteFonts([made.body, ...made.scripts])
+  const hash = (text: string): string => createHash('sha256').update(text).digest('base64')
+  return { path: oneFileName, data: oneFilePage(made, assets, { fontCss: inline, hash }) }
+}
+
+/** Everything below `site/`, with each page made when it is first asked for: what the preview shows. */
 export async function siteOnDemand(
   manual: Manual,
   words: Words,

@@ -19,8 +19,9 @@ export type SiteAssets = RenderAssets & {
   readonly keeps: boolean
 }
 
-/** `page` is of every page, `search` of the search alone. */
+/** `page` is of every page, `search` of the search alone, `oneFile` of the manual in one file. */
 export type SiteScripts = {
+  readonly oneFile: string
   readonly search: string
   readonly page: string
 }

@@ -8,9 +8,10 @@ function mark(): void {
   }
 }
 
-/** Follows every change of the window's width. */
+/** Follows every change of the window's width, and of the page in a file that holds several. */
 export function skipStill(): void {
   mark()
   addEventListener('resize', mark)
+  addEventListener('hashchange', mark)
   void document.fonts.ready.then(mark)
 }

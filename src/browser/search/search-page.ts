@@ -37,14 +37,22 @@ function result({ entry, words }: Hit, { entries, kinds }: SearchIndex): HTMLEle
   return element('li', link)
 }
 
-/** Follows the field of the search page. */
-export function searchPage(index: SearchIndex): void {
-  const form = document.querySelector<HTMLFormElement>('main form.find')
+/**
+ * Follows the field of the search page.
+ * @param keep Is told each query, so that it can be found again.
+ * @returns what shows the results of another query; undefined where the page is none of a search.
+ */
+export function searchPage(
+  index: SearchIndex,
+  page: ParentNode,
+  keep: (query: string) => void,
+): ((query: string) => void) | undefined {
+  const form = page.querySelector<HTMLFormElement>('form.find')
   const field = form?.querySelector('input')
-  const list = document.querySelector<HTMLElement>('.hits')
-  const said = document.querySelector<HTMLElement>('.said')
-  const all = document.querySelector<HTMLElement>('.all')
-  if (!form || !field || !list || !said || !all) return
+  const list = page.querySelector<HTMLElement>('.hits')
+  const said = page.querySelector<HTMLElement>('.said')
+  const all = page.querySelector<HTMLElement>('.all')
+  if (!form || !field || !list || !said || !all) return undefined
   let timer = 0
   const show = (): void => {
     const query = field.value.trim()
@@ -58,19 +66,16 @@ export function searchPage(index: SearchIndex): void {
     timer = setTimeout(() => {
       said.textContent = query === '' ? '' : words
     }, pause)
-    history.replaceState(
-      null,
-      '',
-      query === '' ? location.pathname : `?q=${encodeURIComponent(query)}`,
-    )
+    keep(query)
   }
-  field.value = new URLSearchParams(location.search).get('q') ?? ''
   field.addEventListener('input', show)
   form.addEventListener('submit', (event) => {
     event.preventDefault()
     show()
     list.querySelector('a')?.focus()
   })
-  if (field.value === '') field.focus()
-  else show()
+  return (query) => {
+    field.value = query
+    show()
+  }
 }

@@ -10,9 +10,6 @@ export type Face = {
   readonly range?: string
 }
 
-/** A face of the site, which may stand for several weights. */
-export type SiteFace = Omit<Face, 'weight'> & { readonly weight: number | string }
-
 const latin = (
   family: string,
   name: string,
@@ -75,17 +72,21 @@ export const siteFaces: {
   readonly text: readonly Face[]
   readonly titles: Face
   readonly formulas: Face
-  readonly signs: readonly SiteFace[]
+  readonly signs: readonly Face[]
   readonly letters: readonly Face[]
 } = {
   text: faces.filter((f) => f.family === 'Source Sans 3' && f.range === undefined),
   titles: latin('Barlow Condensed', 'barlow-condensed', 600),
   formulas: latin('STIX Two Math', 'stix-two-math', 400),
-  signs: ['Source Sans 3', 'Barlow Condensed'].map((family) => ({
-    ...latin(family, 'stix-two-math', 400),
-    weight: '400 700',
-    range: beyondLatin,
-  })),
+  signs: faces
+    .filter((f) => f.range !== undefined)
+    .map(({ family, weight, style }) => ({
+      ...latin('STIX Two Math', 'stix-two-math', 400),
+      family,
+      weight,
+      style,
+      range: beyondLatin,
+    })),
   letters: faces.filter((f) => f.range !== undefined),
 }
 

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import path from 'node:path'
 import type { FontLicence } from '../../write/third-party-notices.ts'
-import { type Face, faces, licences, type SiteFace, typingFace } from './faces.ts'
+import { type Face, faces, licences, typingFace } from './faces.ts'
 
 const require = createRequire(import.meta.url)
 
@@ -15,7 +15,7 @@ export const nameOf = ({ file }: Pick<Face, 'file'>): string => path.posix.basen
  * What a browser is told of a face.
  * @param display Paper waits for its font; a screen shows the words at once, in another.
  */
-export const rule = (f: SiteFace, url: string, display: 'block' | 'swap'): string =>
+export const rule = (f: Face, url: string, display: 'block' | 'swap'): string =>
   `@font-face{font-family:"${f.family}";font-weight:${f.weight};font-style:${f.style};font-display:${display};src:url(${url}) format("woff2")${f.range === undefined ? '' : `;unicode-range:${f.range}`}}`
 
 /** A font inside a rule. */

@@ -28,6 +28,10 @@ export const loadWorker = (folders: Folders): Promise<string> => bundle('worker'
 
 /** All scripts of the site's pages. */
 export async function loadScripts(folders: Folders): Promise<SiteScripts> {
-  const [page, search] = await Promise.all(['page', 'search'].map((name) => bundle(name, folders)))
-  return { page: page ?? '', search: search ?? '' }
+  const [page, search, oneFile] = await Promise.all([
+    bundle('page', folders),
+    bundle('search', folders),
+    bundle('one-file', folders),
+  ])
+  return { page, search, oneFile }
 }

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import type { OutputFile } from '../../write/write-files.ts'
-import { type Face, type SiteFace, siteFaces } from './faces.ts'
+import { type Face, siteFaces } from './faces.ts'
 import { dataUrl, loadFonts, locate, nameOf, rule } from './load-fonts.ts'
 import { type UsedCharacters, usedCharacters } from './used-characters.ts'
 
@@ -18,7 +18,7 @@ type SiteFonts = {
 type Cut = {
   readonly name: string
   readonly data: Uint8Array
-  readonly faces: readonly SiteFace[]
+  readonly faces: readonly Face[]
 }
 
 const whole = async (face: Face): Promise<Cut> => ({
@@ -29,7 +29,7 @@ const whole = async (face: Face): Promise<Cut> => ({
 
 async function cut(
   name: string,
-  faces: readonly SiteFace[],
+  faces: readonly Face[],
   characters: string,
   dropTables: readonly string[] = [],
 ): Promise<readonly Cut[]> {

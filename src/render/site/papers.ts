@@ -27,14 +27,19 @@ const papersOf = (words: Words): readonly Paper[] => [
   { file: 'forms.pdf', title: words.forms.title, about: words.binder.formsAbout },
 ]
 
+/** The whole manual in one file, to be sent from hand to hand. */
+export const oneFileName = 'manual.html'
+
 /** "PDF, 1.9 MB", so that nobody with a weak signal is surprised. */
-const sizeWords = (bytes: number, words: Words): string =>
-  fill(words.site.file, { size: Math.max(0.1, bytes / 1e6).toFixed(1) })
+const sizeWords = (file: string, bytes: number, words: Words): string =>
+  fill(file === oneFileName ? words.oneFile.file : words.site.file, {
+    size: Math.max(0.1, bytes / 1e6).toFixed(1),
+  })
 
 /** A printed file as pages offer it; undefined where no browser could print it. */
 export function offeredFile(file: string, printed: PrintedFiles, words: Words) {
   const bytes = printed.get(file)
-  return bytes === undefined ? undefined : { file, size: sizeWords(bytes, words) }
+  return bytes === undefined ? undefined : { file, size: sizeWords(file, bytes, words) }
 }
 
 /** Which printed files the pages lead to, where there is a browser to print them. */
@@ -44,8 +49,12 @@ export const filesOffered = (manual: Manual, words: Words): ReadonlySet<string> 
     ...[emergencySheet, ...manual.procedures.map((p) => p.id)].map(sheetFile),
   ])
 
+/** The manual in one file before what is printed. */
 export const offeredPapers = (printed: PrintedFiles, words: Words) =>
-  papersOf(words).flatMap((paper) => {
+  [
+    { file: oneFileName, title: words.oneFile.title, about: words.oneFile.about },
+    ...papersOf(words),
+  ].flatMap((paper) => {
     const offered = offeredFile(paper.file, printed, words)
     return offered ? [{ ...paper, ...offered }] : []
   })

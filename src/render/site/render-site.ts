@@ -115,11 +115,49 @@ function pagesOf(site: SiteContext): readonly Page[] {
   ]
 }
 
-const menuOf = (words: RenderAssets['words'], entry: string | undefined) =>
+export const menuOf = (words: RenderAssets['words'], entry: string | undefined) =>
   allPages.flatMap(({ id }) => {
     const title = words.pages[id]?.menu
     return title === undefined ? [] : [{ page: id, title, here: id === entry }]
   })
+
+/** What the templates of all pages are given. */
+const sharedData = ({ manual, words }: SiteContext, { path, title }: Page) => ({
+  // Headings of shared parts stand one level below the page's own.
+  sub: 'h2',
+  words,
+  facility: manual.facility,
+  date: manual.date,
+  up: path.includes('/') ? '../' : '',
+  title,
+  material: words.materials[manual.facility.material],
+})
+
+/** The inside of a page: what tells it from every other. */
+type Inside = {
+  readonly body: string
+  /** It has a list of its places. */
+  readonly isLong: boolean
+  /** Given to what stands around it too. */
+  readonly shared: ReturnType<typeof sharedData>
+}
+
+/** Every page, its inside made when it is asked for. */
+export function insides(
+  site: SiteContext,
+  assets: Pick<SiteAssets, 'templates'>,
+): readonly (Page & { readonly inside: () => Inside })[] {
+  const templates = createTemplates(assets.templates)
+  return pagesOf(site).map((page) => ({
+    ...page,
+    inside: () => {
+      const shared = sharedData(site, page)
+      const data = { jumps: [], ...page.data() }
+      const body = templates.render(page.template, { ...data, ...shared, name: page.title })
+      return { body, isLong: data.jumps.length > 0, shared }
+    },
+  }))
+}
 
 /**
  * All pages of the site and its style sheet, each made when it is asked for. Links are relative,
@@ -135,35 +173,29 @@ export function sitePages(
   const site = siteContext(manual, words, printed)
   const bar = emergencyBar(site.pen)
   const templates = createTemplates(assets.templates)
-  const make = (page: Page) => (): string => {
-    // Headings of shared parts stand one level below the page's own.
-    const shared = {
-      sub: 'h2',
-      words,
-      facility: manual.facility,
-      date: manual.date,
-      up: page.path.includes('/') ? '../' : '',
-      title: page.title,
-      material: words.materials[manual.facility.material],
+  const saved = fill(words.site.saved, {
+    revision: manual.facility.revision,
+    date: manual.date,
+  })
+  const pages = insides(site, assets).map(({ path, title, called, entry, inside }) => {
+    const make = (): string => {
+      const { body, isLong, shared } = inside()
+      return templates.render('site/page', {
+        ...shared,
+        policy: html(policy),
+        bar,
+        called: called ?? title,
+        saved: assets.keeps ? saved : false,
+        jumps: isLong,
+        menu: menuOf(words, entry),
+        body: html(body),
+      })
     }
-    const data = { jumps: [], ...page.data() }
-    const body = templates.render(page.template, { ...data, ...shared, name: page.title })
-    return templates.render('site/page', {
-      ...shared,
-      policy: html(policy),
-      bar,
-      called: page.called ?? page.title,
-      saved: assets.keeps
-        ? fill(words.site.saved, { revision: manual.facility.revision, date: manual.date })
-        : false,
-      jumps: data.jumps.length > 0,
-      menu: menuOf(words, page.entry),
-      body: html(body),
-    })
-  }
+    return [path, make] as const
+  })
   const css = `${assets.fontCss}\n${stylesOf(assets, 'shared', 'emergency', 'site')}`
   return new Map([
-    ...pagesOf(site).map((page): [string, () => string] => [page.path, make(page)]),
+    ...pages,
     [styleFile, () => css],
     ['assets/page.js', () => assets.scripts.page],
     ['assets/search.js', () => assets.scripts.search],

@@ -19,7 +19,7 @@ import { facility, figure, months, reckoner, sources, units, worksheet } from '.
 import { forms, plans, soils } from './words/plans.ts'
 import { before, cards, fieldBook, procedure, sheet, training } from './words/procedure.ts'
 import { emergency, findings, safety, symptoms } from './words/safety.ts'
-import { pages, search, site } from './words/site.ts'
+import { oneFile, pages, search, site } from './words/site.ts'
 
 /**
  * All fixed words of the pages: what a reader would want to change stands in content, not in
@@ -47,6 +47,7 @@ export const words = z.strictObject({
   binder,
   parts,
   site,
+  oneFile,
   search,
   pages,
   symptoms,

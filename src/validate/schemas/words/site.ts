@@ -38,6 +38,13 @@ export const site = z.strictObject({
   file: holding('size'),
 })
 
+/** The manual in one file, which is sent from hand to hand. */
+export const oneFile = z.strictObject({
+  ...entries('title', 'about', 'showAll'),
+  /** How large it is, in megabytes. */
+  file: holding('size'),
+})
+
 /** The search: what results are, and what is said of them. */
 export const search = z.strictObject({
   ...entries(

@@ -1,0 +1,21 @@
+// The script of the manual in one file. What the pages of the site do in scripts of their own is
+// done here for all pages at once: a line for each.
+import type { SearchIndex } from '../model/search.ts'
+import { showFileSearch } from './one-file/file-search.ts'
+import { showDue } from './page/due.ts'
+import { closeByKey, showMenu } from './page/menu.ts'
+import { openForPrint } from './page/print.ts'
+import { skipStill } from './page/scrollers.ts'
+
+declare global {
+  /** Made with the file, in a script before this one. */
+  var manualIndex: SearchIndex
+}
+
+document.documentElement.classList.add('scripted')
+showMenu()
+closeByKey()
+showDue(new Date())
+skipStill()
+openForPrint()
+showFileSearch(globalThis.manualIndex)

@@ -1,0 +1,23 @@
+import { placeId, placeOf } from './place.ts'
+
+/** Attributes that name places on the same page, several by spaces. */
+const naming = 'id|for|aria-labelledby|aria-describedby|aria-controls|list|headers'
+
+/**
+ * A page as it stands in the file: its ids begin with those of the page, its links lead inside the
+ * file, and what loads a script is gone.
+ * @param text What the project itself has made: attributes stand in double quotes.
+ * @throws RangeError for a link to what is no page.
+ */
+export const inOneFile = (text: string, page: string, pages: ReadonlySet<string>): string =>
+  text.replace(/<script[^>]*><\/script>\n?/g, '').replace(/<[a-z][^>]*>/gi, (tag) =>
+    tag
+      .replace(new RegExp(`(?<=\\s(?:${naming})=")[^"]+`, 'g'), (ids) =>
+        ids
+          .split(' ')
+          .map((id) => placeId(page, id))
+          .join(' '),
+      )
+      .replace(/(?<=url\(#)[^)]+/g, (id) => placeId(page, id))
+      .replace(/(?<=\shref=")[^"]*/g, (href) => placeOf(href, page, pages)),
+  )

@@ -1,0 +1,114 @@
+import type { Manual } from '../../model/manual.ts'
+import type { SearchIndex } from '../../model/search.ts'
+import { type SiteAssets, stylesOf } from '../assets.ts'
+import { icon } from '../site/icon.ts'
+import { insides, menuOf, siteContext } from '../site/render-site.ts'
+import { searchIndex } from '../site/search/search-index.ts'
+import { html } from '../text/html.ts'
+import { createTemplates } from '../text/templates.ts'
+import { emergencyBar } from '../views/emergency-bar.ts'
+import { drawnOnce } from './drawn-once.ts'
+import { inOneFile } from './in-one-file.ts'
+import { firstPage, pageId, placeOf } from './place.ts'
+import { shorterFormulas } from './shorter.ts'
+
+/** The whole manual as one page, before its fonts are known. */
+export type OneFile = {
+  /** Everything that is shown. */
+  readonly body: string
+  /** Scripts in their order: data first, then what reads them. */
+  readonly scripts: readonly string[]
+  readonly css: string
+  readonly title: string
+  readonly lang: string
+}
+
+/** Results of the search lead inside the file. */
+const indexInFile = (index: SearchIndex, pages: ReadonlySet<string>): SearchIndex => ({
+  ...index,
+  entries: index.entries.map(([href, ...rest]) => [placeOf(href, firstPage, pages), ...rest]),
+})
+
+/** No text in it may end the script that it stands in. */
+const dataScript = (name: string, data: unknown): string =>
+  `var ${name}=${JSON.stringify(data).replaceAll('</', '<\\/')}\n`
+
+/**
+ * All pages in one file, to be sent by message or mail. A link shows its page by style alone, so
+ * that it works where a phone only shows what a file holds and runs no script; where scripts run,
+ * there is a search too.
+ */
+export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
+  const { words } = assets
+  const site = siteContext(manual, words)
+  const made = insides(site, assets)
+  const paths = new Set(made.map(({ path }) => path))
+  const rendered = made.map(({ path, inside }) => ({ path, ...inside() }))
+  const drawn = drawnOnce(
+    rendered.map(({ path, body }) => shorterFormulas(inOneFile(body, path, paths))),
+  )
+  const templates = createTemplates(assets.templates)
+  const around = templates.render('one-file', {
+    up: '',
+    words,
+    facility: manual.facility,
+    date: manual.date,
+    material: words.materials[manual.facility.material],
+    bar: emergencyBar(site.pen),
+    menu: menuOf(words, undefined),
+    pages: rendered.map(({ path, isLong }, i) => ({
+      id: pageId(path),
+      isLong,
+      text: html(drawn.pages[i] ?? ''),
+    })),
+    drawings: html(drawn.drawings),
+  })
+  return {
+    body: inFrame(around, paths),
+    scripts: [
+      dataScript('manualIndex', indexInFile(searchIndex(site), paths)),
+      assets.scripts.oneFile,
+    ],
+    css: stylesOf(assets, 'shared', 'emergency', 'site', 'one-file'),
+    title: `${words.binder.subject} · ${manual.facility.name}`,
+    lang: manual.facility.lang,
+  }
+}
+
+/** Links of the bar and the menu, which stand around all pages; those of the pages lead already. */
+const inFrame = (text: string, pages: ReadonlySet<string>): string =>
+  text.replace(/(?<=\shref=")[a-z/-]+\.html(?=")/g, (href) => placeOf(href, firstPage, pages))
+
+/**
+ * The file itself. Its policy lets nothing be fetched and no other style or script be used than
+ * those that it was made with.
+ * @param fontCss Rules with the fonts inside.
+ * @param hash SHA-256 in Base64, by which a policy names a style or script.
+ */
+export function oneFilePage(
+  { body, scripts, css, title, lang }: OneFile,
+  { templates }: Pick<SiteAssets, 'templates'>,
+  { fontCss, hash }: { readonly fontCss: string; readonly hash: (text: string) => string },
+): string {
+  const style = `${fontCss}\n${css}`
+  const allowed = (texts: readonly string[]): string =>
+    texts.map((text) => `'sha256-${hash(text)}'`).join(' ')
+  const policy = [
+    "default-src 'none'",
+    `style-src ${allowed([style])}`,
+    `script-src ${allowed(scripts)}`,
+    'font-src data:',
+    'img-src data:',
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ')
+  return createTemplates(templates).render('one-file-page', {
+    lang,
+    title,
+    policy: html(policy),
+    icon: `data:image/svg+xml,${icon.trim().replaceAll('#', '%23').replaceAll('"', "'")}`,
+    style: html(style),
+    body: html(body),
+    scripts: scripts.map((script) => html(script)),
+  })
+}
