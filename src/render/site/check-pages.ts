@@ -3,6 +3,7 @@ import type { Problem } from '../../model/problem.ts'
 import type { SourceTree } from '../../read/read-yaml.ts'
 import { checkSchema } from '../../validate/check-schema.ts'
 import type { TemplateTexts } from '../text/templates.ts'
+import { subjectsOfAll } from './check-subjects.ts'
 import { familyTemplate, pageWords } from './page.ts'
 import { home } from './pages/home.ts'
 import { allPages, pageFamilies } from './pages.ts'
@@ -10,6 +11,7 @@ import { allPages, pageFamilies } from './pages.ts'
 /** Exactly the words that the pages ask for; other groups are none of their business. */
 const schema = z.looseObject({
   pages: z.strictObject(Object.fromEntries(allPages.map((page) => [page.id, pageWords(page)]))),
+  subjects: subjectsOfAll,
 })
 
 /** A page without its template could not be made. */

@@ -20,6 +20,7 @@ import { forms, plans, soils } from './words/plans.ts'
 import { before, cards, fieldBook, procedure, sheet, training } from './words/procedure.ts'
 import { emergency, findings, safety, symptoms } from './words/safety.ts'
 import { oneFile, pages, search, site } from './words/site.ts'
+import { subjects } from './words/subjects.ts'
 
 /**
  * All fixed words of the pages: what a reader would want to change stands in content, not in
@@ -50,6 +51,7 @@ export const words = z.strictObject({
   oneFile,
   search,
   pages,
+  subjects,
   symptoms,
   findings,
   safety,
