@@ -1,5 +1,7 @@
+import { asWeighed } from '../../compute/cushion/as-weighed.ts'
 import { latestDay } from '../../compute/survey/latest-day.ts'
-import type { CushionMap, MapMove } from '../../model/manual/survey.ts'
+import { wholeUp } from '../../compute/whole-up.ts'
+import type { CushionMap, MapAmount, MapMove } from '../../model/manual/survey.ts'
 import { type ComposeContext, printed } from '../context.ts'
 import { dateWithYear } from '../dates.ts'
 import { movesOf, stretchesOf } from './depth-survey.ts'
@@ -11,18 +13,25 @@ const limitsOf = (target: number, tolerance: number, context: ComposeContext) =>
   return { farTooDeep: at(2), tooDeep: at(1), tooThin: at(-1), farTooThin: at(-2) }
 }
 
+/** A dry mass as printed, and how many truckloads that is as it lies, moist. */
+function amountOf(mass: number, context: ComposeContext): MapAmount {
+  const { engine } = context
+  const load = engine.si('gear.haul.bed') ?? engine.si('delivery.load')
+  const moist = asWeighed(mass, engine.si('cushion.moisture.target') ?? 0)
+  return {
+    mass: printed(mass, 'mass', context),
+    loads: load === undefined ? undefined : wholeUp(moist / load),
+  }
+}
+
 /** What goes from stretch to stretch, and what is left for the stockpile or comes from it. */
 function balanceOf(context: ComposeContext): Pick<CushionMap, 'moves' | 'spare' | 'missing'> {
   const all = movesOf(context)
   const name = (station: number): string => printed(station, 'reach', context)
-  const sum = (amounts: readonly number[]): string | undefined =>
-    amounts.length === 0
-      ? undefined
-      : printed(
-          amounts.reduce((a, b) => a + b, 0),
-          'mass',
-          context,
-        )
+  // The whole track is weighed, as where the procedures say what to take off or to order.
+  const net = stretchesOf(context).reduce((sum, s) => sum + s.over - s.short, 0)
+  const toPile = all.some((m) => m.to === undefined)
+  const fromPile = all.some((m) => m.from === undefined)
   return {
     moves: all.flatMap(({ from, to, amount }): MapMove[] =>
       from === undefined || to === undefined
@@ -32,12 +41,12 @@ function balanceOf(context: ComposeContext): Pick<CushionMap, 'moves' | 'spare' 
               from,
               to,
               names: { from: name(from), to: name(to) },
-              mass: printed(amount, 'mass', context),
+              ...amountOf(amount, context),
             },
           ],
     ),
-    spare: sum(all.filter((m) => m.to === undefined).map((m) => m.amount)),
-    missing: sum(all.filter((m) => m.from === undefined).map((m) => m.amount)),
+    spare: toPile && net > 0 ? amountOf(net, context) : undefined,
+    missing: fromPile && net < 0 ? amountOf(-net, context) : undefined,
   }
 }
 

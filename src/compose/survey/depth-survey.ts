@@ -37,12 +37,11 @@ export function stretchesOf(context: ComposeContext): readonly Stretch[] {
   const day = latestDay(context.facility.imported.surveys, 'cushion-depth')
   const oval = surveyedOval(context)
   const wanted = context.engine.siOfAll({
-    depth: 'cushion.depth.target',
+    target: 'cushion.depth.target',
+    tolerance: 'cushion.depth.tolerance',
     weight: 'cushion.unit-weight.worked',
   })
-  return day && oval && wanted
-    ? depthStretches(day.readings, oval, wanted.depth, wanted.weight)
-    : []
+  return day && oval && wanted ? depthStretches(day.readings, oval, wanted, wanted.weight) : []
 }
 
 export const surveyStationRows = (context: ComposeContext): TableRows =>
@@ -59,10 +58,7 @@ const leastLoad = 500
 
 /** What goes from which station to which, by the latest survey. */
 export function movesOf(context: ComposeContext): readonly Move[] {
-  const balances = stretchesOf(context).flatMap(({ station, over, short }) => [
-    { station, excess: over },
-    { station, excess: -short },
-  ])
+  const balances = stretchesOf(context).map((s) => ({ ...s, net: s.over - s.short }))
   return materialMoves(balances, context.engine.si('rail.length') ?? 0, leastLoad)
 }
 

@@ -10,13 +10,15 @@ export type MapCell = {
   readonly text: string
 }
 
+/** Material as printed: its dry mass, and how many loads of the truck here it makes as it lies. */
+export type MapAmount = { readonly mass: string; readonly loads: number | undefined }
+
 /** Material that goes from one station of the survey to another, or across at one. */
-export type MapMove = {
+export type MapMove = MapAmount & {
   readonly from: number
   readonly to: number
-  /** Stations and mass as printed. */
+  /** Stations as printed. */
   readonly names: { readonly from: string; readonly to: string }
-  readonly mass: string
 }
 
 /** The latest depth survey, as far as a map needs it; meters. */
@@ -31,9 +33,9 @@ export type CushionMap = {
   readonly cells: readonly MapCell[]
   /** The largest first. */
   readonly moves: readonly MapMove[]
-  /** What no stretch needs, and what none can give, as printed. */
-  readonly spare: string | undefined
-  readonly missing: string | undefined
+  /** What no stretch needs, and what none can give. */
+  readonly spare: MapAmount | undefined
+  readonly missing: MapAmount | undefined
 }
 
 /** The latest sieve analysis: openings and sizes in meters. */

@@ -40,7 +40,7 @@ describe('plans', () => {
     expect(marked('stations')).toEqual([false])
   })
 
-  it('move and pile up as much as the survey finds too much and too little', async () => {
+  it('move and pile up no more than the survey finds too much', async () => {
     const { manual } = await smallManual()
     const [stations, moves] = manual.schedules.find((p) => p.id === 'depth-survey')?.tables ?? []
     const tons = (cells: readonly (string | undefined)[]): number =>
@@ -48,8 +48,9 @@ describe('plans', () => {
     const over = tons(stations?.rows.map((r) => r[3]) ?? [])
     const out = tons((moves?.rows ?? []).filter((r) => r[0] !== 'stockpile').map((r) => r[2]))
     expect(over).toBeGreaterThan(0)
-    // Each line is printed to a whole ton.
-    expect(Math.abs(over - out)).toBeLessThanOrEqual(4)
+    expect(out).toBeGreaterThan(0)
+    // Each line is printed to a whole ton; what is within the limits stays.
+    expect(out).toBeLessThanOrEqual(over + 4)
     expect(manual.cushionMap?.cells).toHaveLength(9)
   })
 

@@ -67,6 +67,21 @@ describe('the depth survey', () => {
     ])
   })
 
+  it('moves nothing that lies within what is wanted, and says loads of the truck here', async () => {
+    const off = (...eighths: readonly number[]) => readings(...eighths.map((e) => 2 + e / 8))
+    const none = composeCushionMap(
+      await contextOf({ date: '2027-06-01', readings: off(2, -2, 1, -1) }),
+    )
+    expect([none?.moves, none?.spare, none?.missing]).toEqual([[], undefined, undefined])
+    const some = composeCushionMap(
+      await contextOf({ date: '2027-06-01', readings: off(8, 2, 0, -4) }),
+    )
+    expect(some?.moves.map((m) => [m.names.from, m.names.to])).toEqual([['0 ft', '1,970 ft']])
+    // Half a mile of 60 ft or so, a quarter of it ½ in too thin: 100 tons, by truck.
+    expect(some?.moves[0]?.loads).toBeGreaterThan(3)
+    expect(some?.spare?.loads).toBeGreaterThan(some?.moves[0]?.loads ?? 0)
+  })
+
   it('is drawn as a map of the latest day, a cell for each reading', async () => {
     const context = await contextOf(
       { date: '2027-05-01', readings: readings(1, 1, 1, 1) },

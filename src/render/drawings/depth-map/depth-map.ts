@@ -1,4 +1,4 @@
-import type { CushionMap, MapCell, MapMove } from '../../../model/manual/survey.ts'
+import type { CushionMap, MapAmount, MapCell, MapMove } from '../../../model/manual/survey.ts'
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
@@ -17,11 +17,12 @@ const wording = labels('cushion', {
   tooDeep: holding('depth'),
   tooThin: holding('depth'),
   farTooThin: holding('depth'),
-  move: holding('from', 'to', 'mass'),
+  move: holding('from', 'to', 'amount'),
   across: holding('from', 'mass'),
+  loads: holding('mass', 'count'),
   smaller: holding('count'),
-  spare: holding('mass'),
-  missing: holding('mass'),
+  spare: holding('amount'),
+  missing: holding('amount'),
   wider: holding('factor', 'date'),
 })
 type Context = ContextFor<typeof wording>
@@ -39,15 +40,21 @@ const wantedSaid = ({ words, q }: Context): string =>
     tolerance: q('cushion.depth.tolerance'),
   })
 
-const moveSaid = ({ from, to, names, mass }: MapMove, { words }: Context): string =>
-  from === to
-    ? fill(words.across, { from: names.from, mass })
-    : fill(words.move, { ...names, mass })
+/** A mass with the loads that it makes; across the track a blade moves it, and nothing is loaded. */
+const amountSaid = ({ mass, loads }: MapAmount, { words }: Context): string =>
+  loads === undefined ? mass : fill(words.loads, { mass, count: String(loads) })
+
+const moveSaid = (move: MapMove, context: Context): string =>
+  move.from === move.to
+    ? fill(context.words.across, { from: move.names.from, mass: move.mass })
+    : fill(context.words.move, { ...move.names, amount: amountSaid(move, context) })
 
 /** What is left when all of it is moved. */
-const leftSaid = (map: CushionMap, { words }: Context): readonly string[] => [
-  ...(map.spare === undefined ? [] : [fill(words.spare, { mass: map.spare })]),
-  ...(map.missing === undefined ? [] : [fill(words.missing, { mass: map.missing })]),
+const leftSaid = (map: CushionMap, context: Context): readonly string[] => [
+  ...(map.spare ? [fill(context.words.spare, { amount: amountSaid(map.spare, context) })] : []),
+  ...(map.missing
+    ? [fill(context.words.missing, { amount: amountSaid(map.missing, context) })]
+    : []),
 ]
 
 const swatch = ([x, y]: Point): Field => [

@@ -16,34 +16,40 @@ const numberedDisc = ([x, y]: Point, number: number): string =>
 /** Half of the room that a number and its disc take along the track, points. */
 const clear = 17
 
-/** Lines between the readings of a station, where arrows cross no number. */
-const betweenReadings = (map: CushionMap, station: number): readonly number[] =>
-  map.cells.filter((c) => c.station === station && c.inner > 0).map((c) => c.inner)
+/** How far out the middles of the deepest and the thinnest field of two stations lie, m. */
+function ends(map: CushionMap, frame: Frame, { from, to }: MapMove): readonly [number, number] {
+  const sorted = (station: number) =>
+    map.cells.filter((c) => c.station === station).sort((a, b) => b.value - a.value)
+  const [deepest, thinnest] = [sorted(from)[0], sorted(to).at(-1)]
+  return [deepest, thinnest].map((c) => (c ? middleOf(c, map, frame) : 0)) as [number, number]
+}
 
 /** An arrow, and where its number stands. */
 type Way = { readonly points: readonly Point[]; readonly disc: Point }
 
 /** Across the track, from the deepest reading to the thinnest, beside the numbers. */
-function across(map: CushionMap, frame: Frame, station: number): Way | undefined {
-  const cells = map.cells.filter((c) => c.station === station).sort((a, b) => b.value - a.value)
-  const [deepest, thinnest] = [cells[0], cells.at(-1)]
-  if (!deepest || !thinnest) return undefined
-  const at = station + clear / frame.k
-  const [from, to] = [deepest, thinnest].map((c) => middleOf(c, map, frame)) as [number, number]
+function across(map: CushionMap, frame: Frame, move: MapMove): Way {
+  const at = move.from + clear / frame.k
+  const [from, to] = ends(map, frame, move)
   return {
     points: [0, 0.5, 1].map((part) => onMap(frame, at, from + (to - from) * part).at),
     disc: onMap(frame, at + 10 / frame.k, from).at,
   }
 }
 
-/** The shorter way around, ending clear of the numbers of both stations. */
-function around(map: CushionMap, frame: Frame, move: MapMove, lane: number): Way | undefined {
+/** The shorter way around, from the deepest field of one station to the thinnest of the other. */
+function around(map: CushionMap, frame: Frame, move: MapMove): Way | undefined {
   const rail = frame.g.railLength
   const way = ((move.to - move.from + 1.5 * rail) % rail) - rail / 2
-  const lines = betweenReadings(map, move.from)
-  const offset = lines[lane % Math.max(1, lines.length)] ?? frame.across / 2
+  const [from, to] = ends(map, frame, move)
   const gap = (Math.sign(way) * clear) / frame.k
-  const points = along(frame, move.from + gap, move.from + way - gap, () => offset)
+  const begin = move.from + gap
+  const points = along(
+    frame,
+    begin,
+    move.from + way - gap,
+    (station) => from + ((to - from) * (station - begin)) / (way - 2 * gap),
+  )
   return points[0] && { points, disc: points[0] }
 }
 
@@ -65,8 +71,7 @@ function arrow({ points, disc }: Way, number: number): string {
 export const moveArrows = (map: CushionMap, frame: Frame): string =>
   shownMoves(map)
     .map((move, i) => {
-      const isAcross = move.from === move.to
-      const way = isAcross ? across(map, frame, move.from) : around(map, frame, move, i)
+      const way = move.from === move.to ? across(map, frame, move) : around(map, frame, move)
       return way ? arrow(way, i + 1) : ''
     })
     .join('')

@@ -132,7 +132,7 @@ export const lump = (): string =>
 /** How an arm of somebody who gives signals ends. */
 type Hand = 'open' | 'fist' | 'edge'
 
-type Arm = {
+export type Arm = {
   /** Elbow and hand, seen from the feet. */
   readonly at: readonly Point[]
   readonly hand: Hand
@@ -170,8 +170,16 @@ function handAt([x, y]: Point, [ex, ey]: Point, kind: Hand): string {
   )
 }
 
+/** Head with a cap from behind, its middle at a place. */
+export const headFromBehind = ([x, y]: Point): string =>
+  disc([x - 8.4, y + 2], 1.8, { fill: 'paper', pen: 0.8 }) +
+  disc([x + 8.4, y + 2], 1.8, { fill: 'paper', pen: 0.8 }) +
+  disc([x, y], 8.6, { fill: 'paper' }) +
+  stroke(`M${x - 8.8} ${y + 0.5}a8.8 8.8 0 0 1 17.6 0q-8.8 3 -17.6 0Z`, { fill: 'ink', pen: 0.6 }) +
+  stroke(`M${x - 3.4} ${y + 1}a3.4 3.2 0 0 1 6.8 0Z`, { fill: 'paper', pen: 0.6 })
+
 /** Head with a cap, its middle at a place. */
-export const head = ([x, y]: Point): string =>
+const head = ([x, y]: Point): string =>
   disc([x, y], 8.6, { fill: 'paper' }) +
   stroke(`M${x - 8.8} ${y - 2.5}a8.8 8.8 0 0 1 17.6 0Z`, { fill: 'ink', pen: 0.6 }) +
   stroke(`M${x - 9.6} ${y - 2.6}h19.2`, { pen: 2 }) +

@@ -3,8 +3,8 @@ import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 import type { Point } from '../svg.ts'
 import { type Cell, cellGrid } from './cells.ts'
-import { arrow, limbs, placed, poly, sheetOf, slab, stroke, tip } from './ink.ts'
-import { arms, head, signaller } from './people.ts'
+import { arrow, disc, limbs, placed, poly, sheetOf, slab, stroke, tip } from './ink.ts'
+import { type Arm, arms, headFromBehind, signaller } from './people.ts'
 
 const signals = ['stop', 'back', 'gap', 'hold', 'answer'] as const
 type Signal = (typeof signals)[number]
@@ -30,50 +30,41 @@ function beckon(side: -1 | 1): string {
   return poly(way, { pen: 1.3 }) + tip(end, angle, 6)
 }
 
-/** The driver at the wheel, both hands in the air, under the roll bar. */
+/** The driver from behind, both hands in the air, between rear tires and over the drawbar. */
 function driver(): string {
   const trunk: Point[] = [
-    [-6, -44],
-    [6, -44],
-    [6, -30],
-    [-6, -30],
-    [-6, -44],
-    [6, -30],
+    [-6, -62],
+    [6, -62],
+    [6, -46],
+    [-6, -46],
+    [-6, -62],
+    [6, -46],
   ]
+  const hand = (side: number): Arm => ({
+    at: [
+      [side * 31, -72],
+      [side * 31, -88],
+    ],
+    hand: 'open',
+  })
   const tire = (x: number): string =>
-    slab([x - 8, -34], 16, 34, { fill: 'ink' }, 4) +
-    stroke([-28, -22, -16, -10, -4].map((y) => `M${x - 7} ${y}l7 -3l7 3`).join(''), {
+    slab([x - 9, -44], 18, 44, { fill: 'ink' }, 5) +
+    stroke([-38, -31, -24, -17, -10, -3].map((y) => `M${x - 8} ${y}l8 -4l8 4`).join(''), {
       stroke: 'paper',
-      pen: 0.7,
+      pen: 0.8,
     })
   return [
-    stroke('M-21 -34V-112h42V-34', { pen: 2.2 }),
     limbs([{ at: trunk, wide: 13.5 }]),
-    head([0, -64]),
-    arms(
-      [
-        {
-          at: [
-            [-25, -56],
-            [-24, -74],
-          ],
-          hand: 'open',
-        },
-        {
-          at: [
-            [25, -56],
-            [24, -74],
-          ],
-          hand: 'open',
-        },
-      ],
-      [13, -47],
-    ),
-    stroke('M-16 -30a16 6 0 0 1 32 0', { pen: 2 }),
-    slab([-14, -30], 28, 22, { fill: 'paper' }, 2),
-    stroke('M-9 -24h18M-9 -19h18M-9 -14h18', { pen: 0.7 }),
-    tire(-26),
-    tire(26),
+    headFromBehind([0, -80]),
+    arms([hand(-1), hand(1)], [13, -64]),
+    // The roll bar, the seat and the axle are nearer than the driver.
+    stroke('M-21 -40V-112h42V-40', { pen: 2.2 }),
+    slab([-13, -62], 26, 24, { fill: 'stone' }, 4),
+    slab([-22, -36], 44, 16, { fill: 'paper' }, 2),
+    tire(-30),
+    tire(30),
+    slab([-4, -24], 8, 16, { fill: 'paper' }, 1),
+    disc([0, -12.5], 1.8, { fill: 'ink', pen: 0.2 }),
   ].join('')
 }
 
@@ -155,9 +146,9 @@ const figures: Readonly<Record<Signal, () => string>> = {
 }
 
 const grids: Readonly<Record<DrawingSize, { readonly picture: Point; readonly gap: number }>> = {
-  page: { picture: [88, 112], gap: 10 },
-  column: { picture: [104, 112], gap: 13 },
-  side: { picture: [82, 104], gap: 12 },
+  page: { picture: [85, 108], gap: 10 },
+  column: { picture: [100, 110], gap: 13 },
+  side: { picture: [80, 102], gap: 12 },
 }
 
 function draw({ words, alt }: Context, size: DrawingSize): string {

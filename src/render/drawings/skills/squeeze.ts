@@ -93,9 +93,9 @@ type Outcome = keyof typeof inHand
 const grids: Readonly<
   Record<DrawingSize, { readonly picture: Point; readonly gap: number; readonly scale: number }>
 > = {
-  page: { picture: [88, 66], gap: 10, scale: 0.86 },
-  column: { picture: [104, 74], gap: 13, scale: 1 },
-  side: { picture: [82, 60], gap: 12, scale: 0.8 },
+  page: { picture: [85, 66], gap: 10, scale: 0.84 },
+  column: { picture: [100, 72], gap: 13, scale: 0.96 },
+  side: { picture: [80, 60], gap: 12, scale: 0.79 },
 }
 
 function draw({ words, alt }: Context, size: DrawingSize): string {
