@@ -42,7 +42,36 @@ function patternOf(work: Work, engine: Engine): PassPattern | undefined {
     width,
     overlap: over > 0 ? `${gear}.overlap` : undefined,
     from,
+    half: false,
   }
+}
+
+/** How a harrow is hitched to draw material outward: one end ahead, from memory. */
+const drawAngle = Math.PI / 10
+
+/**
+ * Where no blade does it, a harrow draws material away from the rail: it moves out by half of its
+ * width each lap, until it has made its laps.
+ */
+function drawInOf({ engine }: ComposeContext): [string, PassPattern][] {
+  const x = engine.siOfAll({ laps: 'draw-in.laps', tool: 'gear.harrow.width' })
+  if (!x || engine.si('grade-band.laps') !== undefined) return []
+  const pattern: PassPattern = {
+    figure: 'draw-in',
+    strips: x.laps,
+    laps: x.laps,
+    perStrip: 1,
+    band: (x.tool * (x.laps + 1)) / 2,
+    covers: x.tool,
+    over: x.tool / 2,
+    angle: drawAngle,
+    tool: x.tool,
+    width: 'gear.harrow.width',
+    overlap: undefined,
+    from: 'rail',
+    half: true,
+  }
+  return [['draw-in', pattern]]
 }
 
 /** Trucks on their tires: a strip is a block of laps, of which only the last leaves nothing loose. */
@@ -69,6 +98,7 @@ function rollingOf({ engine }: ComposeContext): [string, PassPattern][] {
     width: 'roll.width',
     overlap: undefined,
     from: 'rail',
+    half: false,
   }
   return [['roll', pattern]]
 }
@@ -80,5 +110,6 @@ export const composePasses = (context: ComposeContext): Readonly<Record<string, 
       const pattern = patternOf(work, context.engine)
       return pattern ? [[work.figure, pattern]] : []
     }),
+    ...drawInOf(context),
     ...rollingOf(context),
   ])

@@ -112,6 +112,8 @@ export type PassPattern = {
   /** Undefined where strips are laid edge to edge. */
   readonly overlap: string | undefined
   readonly from: 'rail' | 'outside'
+  /** Each lap moves over by half of the tool, so that all ground but the first is done twice. */
+  readonly half: boolean
 }
 
 /**

@@ -1,4 +1,4 @@
-import { black, paper } from '../ink.ts'
+import { black, paper, placed } from '../ink.ts'
 import type { Point } from '../svg.ts'
 import { type PartsKit, partsKit } from './kit.ts'
 
@@ -17,11 +17,13 @@ const tractor = (t: PartsKit): string =>
     t.disc([-0.7, 0], 0.95, black),
   ].join('')
 
-/** Tractor with a drag harrow. */
-export function harrow(k: number, width: number, pen: number): string {
-  const t = partsKit(k, pen)
+/** The middle of a drag harrow behind its tractor, feet. */
+const harrowMiddle = -9.8
+
+/** A drag harrow around its own middle, and how far out its chains are hooked. */
+function drag(t: PartsKit, k: number, width: number): string {
   const h = width / 2
-  const rows = [-6.8, -9.2, -11.6]
+  const rows = [3, 0.6, -1.8]
   const count = Math.max(4, Math.round(width * (k > 3 ? 1.5 : 0.6)))
   const teeth = rows.flatMap((x, row) =>
     Array.from({ length: count }, (_, i): readonly [Point, Point] => {
@@ -33,19 +35,7 @@ export function harrow(k: number, width: number, pen: number): string {
     }),
   )
   return [
-    t.line(
-      [
-        [-2.6, 0],
-        [-5, 0],
-      ],
-      1.4,
-    ),
-    t.line([
-      [-6.4, -h * 0.7],
-      [-4.6, 0],
-      [-6.4, h * 0.7],
-    ]),
-    t.box([-13.2, -h, 6.8, width], { pen: 1 }),
+    t.box([-3.4, -h, 6.8, width], { pen: 1 }),
     t.strokes(teeth, 0.8),
     t.strokes(
       rows.map((x): readonly [Point, Point] => [
@@ -54,9 +44,34 @@ export function harrow(k: number, width: number, pen: number): string {
       ]),
       0.6,
     ),
+  ].join('')
+}
+
+/** Tractor with a drag harrow, its end at the rail ahead by an angle. */
+export function angledHarrow(k: number, width: number, pen: number, angle: number): string {
+  const t = partsKit(k, pen)
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)]
+  const hooked = (side: -1 | 1): Point => {
+    const [x, y] = [3.4, side * width * 0.35]
+    return [harrowMiddle + x * cos - y * sin, x * sin + y * cos]
+  }
+  return [
+    t.line(
+      [
+        [-2.6, 0],
+        [-4.4, 0],
+      ],
+      1.4,
+    ),
+    t.line([hooked(-1), [-4.4, 0], hooked(1)]),
+    placed([harrowMiddle * k, 0], drag(t, k, width), { turn: (angle * 180) / Math.PI }),
     tractor(t),
   ].join('')
 }
+
+/** Tractor with a drag harrow. */
+export const harrow = (k: number, width: number, pen: number): string =>
+  angledHarrow(k, width, pen, 0)
 
 /** Tractor with a conditioner: a box on wheels with one row of cutters and a leveling bar. */
 export function conditioner(k: number, width: number, pen: number): string {

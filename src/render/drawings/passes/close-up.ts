@@ -29,10 +29,14 @@ export type Window = {
 /** How wide the row of material is that a blade leaves, m. */
 const rowWidth = 0.8
 
+/** Whether a row of material lies beside each strip: what is drawn out at an angle. */
+export const pushesRow = ({ figure }: Ring['pattern']): boolean =>
+  ['grade', 'grade-band', 'draw-in'].includes(figure)
+
 /** Everything that the parts of a close-up measure from. */
 function scene({ frame: { g }, pattern, lanes }: Ring, window: Window) {
-  const { covers, over, from, figure } = pattern
-  const blade = figure === 'grade' || figure === 'grade-band'
+  const { covers, over, from } = pattern
+  const blade = pushesRow(pattern)
   const step = lanes.count > 1 ? covers - over : 0
   const total = step + covers + (blade ? rowWidth : 0)
   const k = Math.min(14.5, window.high / total)
@@ -121,7 +125,7 @@ function rows(s: Scene, { covers, tool: width, angle }: Ring['pattern']): string
 /** Names of the strips, and what they measure. */
 function names(s: Scene, ring: Ring, { words, q }: PassContext): string {
   const { x, y, left, right, step, way, tool } = s
-  const { covers, figure, angle, overlap, width, from } = ring.pattern
+  const { covers, figure, angle, overlap, width, from, half } = ring.pattern
   const [near, far] = way > 0 ? (['start', 'end'] as const) : (['end', 'start'] as const)
   const between = (a: number, b: number): number => (y(a) + y(b)) / 2 + 3
   const lap = (n: number, a: number, b: number): string =>
@@ -139,7 +143,7 @@ function names(s: Scene, ring: Ring, { words, q }: PassContext): string {
     lap(1, 0, step > 0 ? step : covers),
     step > 0 ? lap(2, covers, step + covers) : '',
     angled ? '' : size(0, covers, q(width)),
-    step > 0 ? size(covers, step + covers, `+${q(`${figure}.effective`)}`) : '',
+    step > 0 ? size(covers, step + covers, half ? words.half : `+${q(`${figure}.effective`)}`) : '',
     say([x(right), from === 'rail' ? y(0) - 4 : y(0) + 10], edge, { anchor: far }),
     step > 0 && overlap !== undefined
       ? lineOf(

@@ -1,7 +1,7 @@
 import type { PassPattern } from '../../../model/manual/charts.ts'
 import { foot } from '../../../model/quantity/units.ts'
 import { placed } from '../ink.ts'
-import { backBlade, conditioner, grader, harrow } from '../machines/tractors.ts'
+import { angledHarrow, backBlade, conditioner, grader, harrow } from '../machines/tractors.ts'
 import { drumRoller, dumpTruck, screen, waterTruck } from '../machines/trucks.ts'
 
 type Draw = (k: number, width: number, pen: number, angle: number) => string
@@ -27,6 +27,7 @@ const machines: Readonly<Record<string, Machine>> = {
   drum: { draw: drumRoller, reach: 9.4, tool: 6 },
   grade: { draw: grader, reach: 15, tool: 1.2 },
   roll: { draw: twoTrucks, reach: 16, tool: -9 },
+  'draw-in': { draw: angledHarrow, reach: 10, tool: -9.8 },
   'grade-band': { draw: backBlade, reach: 10, tool: -8 },
 }
 

@@ -5,7 +5,7 @@ import { type DeclaredDrawing, declareDrawing } from '../drawing.ts'
 import { arrowOf, say } from '../ink.ts'
 import { drawLabel, placeLabels } from '../oval/label-places.ts'
 import { type Point, svg } from '../svg.ts'
-import { closeUp } from './close-up.ts'
+import { closeUp, pushesRow } from './close-up.ts'
 import { wideFrame } from './frame.ts'
 import { lanesOf } from './lanes.ts'
 import { drawRing, type Ring } from './ring.ts'
@@ -48,6 +48,14 @@ function againText(
   if (laps <= strips || perStrip > 1) return ''
   if (laps === strips + 1) return fill(words.againOne, { number: laps })
   return fill(short ? words.againShort : words.again, { from: strips + 1, to: laps })
+}
+
+/** How far each lap lies beyond the one before; empty where there is one alone. */
+function addsText(pattern: PassPattern, { words, q }: PassContext): string {
+  if (pattern.strips < 2 || pattern.perStrip > 1) return ''
+  return pattern.half
+    ? words.addsHalf
+    : fill(words.adds, { width: q(`${pattern.figure}.effective`) })
 }
 
 /** Strips that take several laps each. */
@@ -94,7 +102,7 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
     wide: Math.min(300, 2 * (g.straight / 2) * k + half),
     high: 0,
   }
-  const blade = pattern.figure.startsWith('grade')
+  const blade = pushesRow(pattern)
   const high = foot - window.top - (pattern.from !== 'rail' || blade ? 20 : 10)
   const own = { ...window, high }
   const title = say([x, top], lapsText(pattern, context), {
@@ -124,9 +132,7 @@ function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   const again = againText(pattern, context, true)
   const rows = [
     pattern.from === 'rail' ? words.startRail : words.startOutside,
-    ...(pattern.strips > 1 && pattern.perStrip === 1
-      ? [fill(words.adds, { width: q(`${pattern.figure}.effective`) })]
-      : []),
+    ...[addsText(pattern, context)].filter((said) => said !== ''),
     ...(again ? [again] : []),
     ...(pattern.perStrip > 1
       ? [perStripText(pattern, context), fill(words.eachTruck, { laps: q('roll.each') })]
@@ -181,16 +187,14 @@ function drawPasses(pattern: PassPattern, context: PassContext, size: Size): str
 /** The pattern in words. */
 function numbers(pattern: PassPattern, context: PassContext): string {
   const { words, q } = context
-  const { figure, from, overlap, width, strips } = pattern
+  const { from, overlap, width, strips } = pattern
   const route = routeOf(context.manual.geometry)
   return [
     route.entry ? fill(words.in, { gate: route.entry.name }) : words.noGate,
     from === 'rail' ? words.startRail : words.startOutside,
     fill(words.strips, { strips, width: q(width) }),
     perStripText(pattern, context),
-    strips > 1 && pattern.perStrip === 1
-      ? fill(words.adds, { width: q(`${figure}.effective`) })
-      : '',
+    addsText(pattern, context),
     overlap === undefined || strips < 2 ? '' : fill(words.twice, { overlap: q(overlap) }),
     strips > 1 ? `${from === 'rail' ? words.moveOut : words.moveIn} ${words.moveHere}` : '',
     pattern.perStrip > 1 ? '' : fill(words.ends, { number: strips }),
@@ -231,6 +235,7 @@ function passes<const N extends string>(name: N, figure: string): DeclaredDrawin
 export const passPatterns = [
   passes('passes-grade', 'grade'),
   passes('passes-blade', 'grade-band'),
+  passes('passes-draw-in', 'draw-in'),
   passes('passes-harrow', 'harrow'),
   passes('passes-screen', 'screen'),
   passes('passes-roll', 'roll'),

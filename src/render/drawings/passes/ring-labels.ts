@@ -95,7 +95,6 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
   const entryAt = way.in[0]
   const exitAt = way.out.at(-1)
   const moves = pattern.perStrip > 1 ? words.moveLap : outward ? words.moveOut : words.moveIn
-  const endInside = !outward || pattern.band !== undefined
   const start = outward ? words.startRail : words.startOutside
   const found: (Label | false)[] = [
     route.entry !== undefined &&
@@ -127,7 +126,7 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
         [pattern.perStrip > 1 ? words.lastLap : fill(words.ends, { number: last }), ...tool.end],
         endOf(ring),
         shift,
-        { inside: endInside, ahead: !endInside },
+        { inside: !outward, ahead: outward },
       ),
   ]
   return found.filter((l) => l !== false)
@@ -135,15 +134,16 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
 
 /** Points along all that labels keep clear of. */
 export function ringLines(ring: Ring): readonly Point[] {
-  const { frame } = ring
+  const { frame, lanes } = ring
   const { g } = frame
   const [a, b] = bracketOf(ring)
   const way = ways(ring)
   return [
     ...along(frame, 0, g.railLength, (s) => widthAt(g, s)),
-    ...along(frame, 0, g.railLength, (s) => widthAt(g, s) * 0.75),
-    ...along(frame, 0, g.railLength, (s) => widthAt(g, s) * 0.5),
-    ...along(frame, 0, g.railLength, (s) => widthAt(g, s) * 0.25),
+    // Beyond a band next to the rail the track is empty, and words may lie on it.
+    ...[0.25, 0.5, 0.75, 1].flatMap((part) =>
+      along(frame, 0, g.railLength, (s) => lanes.reach(s) * part),
+    ),
     ...along(frame, 0, g.railLength, () => 0),
     ...pointsAlong([a, b], 3),
     ...pointsAlong(way.in.slice(0, 2), 3),

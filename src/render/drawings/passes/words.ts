@@ -4,6 +4,8 @@ import { type ContextFor, labels } from '../drawing.ts'
 export const wording = labels('passes', {
   ...entries(
     'rail',
+    'addsHalf',
+    'half',
     'outside',
     'startRail',
     'startOutside',
