@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs'
+import { existsSync, statSync } from 'node:fs'
 import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Folders } from './load/load-manual.ts'
@@ -52,12 +52,18 @@ export function terminalNames(
 /** The demo facility, which stands in where no folder is named. */
 const demoFacility = 'content/facilities/larkmoor'
 
-/** The facility folder meant by an argument: a path, or the id of a demo facility. */
+/**
+ * The facility folder meant by an argument: a path of a folder, or of the file in it; the demo's
+ * where none is named.
+ */
 export function facilityFolder(
   argument: string | undefined,
   cwd: string,
   folders: Folders,
 ): string {
   if (argument === undefined) return path.join(folders.project, demoFacility)
-  return path.resolve(cwd, argument)
+  const named = path.resolve(cwd, argument)
+  const isItsFile =
+    path.basename(named) === 'facility.yaml' && statSync(named, { throwIfNoEntry: false })?.isFile()
+  return isItsFile ? path.dirname(named) : named
 }

@@ -1,11 +1,18 @@
 import { distance } from 'fastest-levenshtein'
 
+/** A word with two letters that stand beside each other changed, in every way there is. */
+const swapped = (word: string): readonly string[] =>
+  [...word].slice(1).map((_, i) => word.slice(0, i) + word[i + 1] + word[i] + word.slice(i + 2))
+
 /** The known name nearest to a misspelt one, when it is near enough to be what was meant. */
-function closest(name: string, known: readonly string[]): string | undefined {
+export function nearest(name: string, known: readonly string[]): string | undefined {
+  const small = name.toLowerCase()
+  const changed = new Set(swapped(small))
   let best: string | undefined
   let least = Math.max(1, Math.floor(name.length / 3)) + 1
   for (const candidate of known) {
-    const d = distance(name.toLowerCase(), candidate.toLowerCase())
+    // Two letters that changed places are one slip of the fingers, not two.
+    const d = changed.has(candidate.toLowerCase()) ? 1 : distance(small, candidate.toLowerCase())
     if (d < least) {
       least = d
       best = candidate
@@ -19,7 +26,7 @@ function closest(name: string, known: readonly string[]): string | undefined {
  * known name is near.
  */
 export function didYouMean(name: string, known: readonly string[]): string | undefined {
-  const near = closest(name, known)
+  const near = nearest(name, known)
   return near === undefined ? undefined : `did you mean "${near}"?`
 }
 

@@ -1,6 +1,7 @@
 import type { Place, Problem, Result } from '../model/problem.ts'
 import { type CsvField, readRecords } from './csv-fields.ts'
 import { placeAt, problemAt, type SourceFile } from './source-file.ts'
+import { disguise } from './yaml-faults/disguise.ts'
 
 /** One cell of a table, trimmed, with the place where it stands. */
 export type CsvCell = { readonly text: string; readonly place: Place }
@@ -48,6 +49,16 @@ function uneven(file: SourceFile, row: readonly CsvField[], wanted: number): Pro
  * lines and lines that begin with # are left out.
  */
 export function readCsv(file: SourceFile): Result<CsvTable> {
+  const other = disguise(file.text)
+  if (other)
+    return {
+      value: undefined,
+      problems: [
+        problemAt(file, placeAt(file, other.at, other.length), 'file/format', other.message, {
+          hint: 'open it in the program that made it and save the sheet as CSV (UTF-8)',
+        }),
+      ],
+    }
   // A byte order mark is no part of the first head, and moves no column.
   const { records, fault } = readRecords(file.text.replace(/^\uFEFF/, ' '))
   if (fault)

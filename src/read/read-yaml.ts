@@ -10,6 +10,7 @@ import {
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
+import { silentSlips } from './silent-slips.ts'
 import { type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
 import { firstFault } from './yaml-faults/first-fault.ts'
 import { firstMark } from './yaml-faults/first-mark.ts'
@@ -120,5 +121,8 @@ export function readYaml(file: SourceFile): Result<SourceTree> {
   const data: unknown = doc.toJS({ maxAliasCount: 0 })
   const problem: SourceTree['problem'] = (place, code, message, more) =>
     problemAt(file, place, code, message, more)
-  return { value: { file, data, placeOf, keyPlaceOf, textPlaceOf, problem }, problems: [] }
+  return {
+    value: { file, data, placeOf, keyPlaceOf, textPlaceOf, problem },
+    problems: silentSlips(file, doc),
+  }
 }

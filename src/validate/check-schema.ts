@@ -1,9 +1,11 @@
 import type * as z from 'zod'
-import { didYouMean } from '../model/closest.ts'
 import type { Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
-import { emptyGroupFor } from './schema-advice/moved-entry.ts'
+import { missing } from './schema-advice/missing.ts'
 import { schemaAt, shapeOf } from './schema-advice/schema-keys.ts'
+import { emptyGroupFor, nameMeant, unknownKey } from './schema-advice/unknown-key.ts'
+import { wrongForm } from './schema-advice/wrong-form.ts'
+import { wrongChoice, wrongType } from './schema-advice/wrong-type.ts'
 
 /** What a custom check may tell with its issue, beside the message. */
 export type IssueParams = {
@@ -18,24 +20,6 @@ type Issue = z.core.$ZodIssue
 const plainPath = (path: readonly PropertyKey[]): Path =>
   path.map((p) => (typeof p === 'number' ? p : String(p)))
 
-const shown = (value: unknown): string =>
-  value === null || value === undefined
-    ? 'nothing'
-    : Array.isArray(value)
-      ? 'a list'
-      : typeof value === 'object'
-        ? 'a group of entries'
-        : `"${String(value).slice(0, 60)}"`
-
-const wanted: Readonly<Record<string, string>> = {
-  string: 'text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-  array: 'a list',
-  object: 'a group of entries',
-}
-
 function valueAt(data: unknown, path: Path): unknown {
   return path.reduce<unknown>(
     (v, step) =>
@@ -48,47 +32,42 @@ function valueAt(data: unknown, path: Path): unknown {
 
 function unknownKeys(
   tree: SourceTree,
-  schema: unknown,
+  schema: object,
   issue: Extract<Issue, { code: 'unrecognized_keys' }>,
 ): Problem[] {
-  const path = plainPath(issue.path)
-  const allowed = Object.keys(shapeOf(schemaAt(schema, path)))
+  const at = plainPath(issue.path)
+  const data = valueAt(tree.data, at)
   return issue.keys.map((key) => {
-    const place = tree.keyPlaceOf([...path, key])
-    const group = emptyGroupFor(key, schema, path, valueAt(tree.data, path))
-    if (group !== undefined)
-      return tree.problem(place, 'schema/unknown-key', `"${key}" belongs under "${group}"`, {
-        hint: `begin the line with 2 spaces more than that of "${group}"`,
-      })
-    // The usual slip in `{ station: 1,700 ft }`: inside braces the comma ends the entry.
-    const hint = /^\d/.test(key)
-      ? 'inside { } a comma ends an entry: put the value in quotes, such as "1,700 ft"'
-      : allowed.length > 0
-        ? (didYouMean(key, allowed) ?? `known here: ${allowed.join(', ')}`)
-        : undefined
-    return tree.problem(place, 'schema/unknown-key', `unknown entry "${key}"`, { hint })
+    const { message, hint } = unknownKey({ key, schema, at, data })
+    return tree.problem(tree.keyPlaceOf([...at, key]), 'schema/unknown-key', message, { hint })
   })
 }
 
-function problemsOf(tree: SourceTree, schema: unknown, issue: Issue): Problem[] {
+function missingEntry(tree: SourceTree, schema: object, path: Path): Problem {
+  const at = path.length > 1 ? tree.keyPlaceOf(path.slice(0, -1)) : tree.placeOf([])
+  const group = tree.placeOf(path.slice(0, -1))
+  const isInBraces = tree.file.text.split('\n')[group.line - 1]?.[group.column - 1] === '{'
+  const { message, hint } = missing(schema, path, isInBraces)
+  return tree.problem(at, 'schema/missing', message, { hint })
+}
+
+function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   const path = plainPath(issue.path)
   const value = valueAt(tree.data, path)
   const place = tree.placeOf(path)
   if (issue.code === 'unrecognized_keys') return unknownKeys(tree, schema, issue)
-  if (issue.code === 'custom') {
-    const params = issue.params as IssueParams | undefined
+  if (issue.code === 'custom' && issue.params !== undefined) {
+    const params = issue.params as IssueParams
     const quoted = /["']/.test(
       (tree.file.text.split('\n')[place.line - 1] ?? '').charAt(place.column - 1),
     )
       ? 1
       : 0
     const inside =
-      params?.at === undefined
+      params.at === undefined
         ? place
         : { ...place, column: place.column + quoted + params.at, length: params.length ?? 1 }
-    return [
-      tree.problem(inside, params?.code ?? 'schema/format', issue.message, { hint: params?.hint }),
-    ]
+    return [tree.problem(inside, params.code, issue.message, { hint: params.hint })]
   }
   if (issue.code === 'invalid_union') {
     // Report the branch that got furthest: the one whose faults lie deepest.
@@ -100,50 +79,54 @@ function problemsOf(tree: SourceTree, schema: unknown, issue: Issue): Problem[] 
       problemsOf(tree, schema, { ...inner, path: [...issue.path, ...inner.path] }),
     )
   }
-  if (issue.code === 'invalid_type' && value === undefined) {
-    return [
-      tree.problem(
-        path.length > 1 ? tree.keyPlaceOf(path.slice(0, -1)) : tree.placeOf([]),
-        'schema/missing',
-        `"${path.join('.')}" is missing`,
-        { hint: `expected ${wanted[issue.expected] ?? issue.expected}` },
-      ),
-    ]
-  }
-  if (issue.code === 'invalid_type')
-    return [
-      tree.problem(
-        place,
-        'schema/type',
-        `${shown(value)} where ${wanted[issue.expected] ?? issue.expected} was expected`,
-      ),
-    ]
-  if (issue.code === 'invalid_value') {
-    const choices = issue.values.map(String)
-    const near = typeof value === 'string' ? didYouMean(value, choices) : undefined
-    const missing = value === undefined
-    return [
-      tree.problem(
-        place,
-        missing ? 'schema/missing' : 'schema/choice',
-        missing ? `"${path.join('.')}" is missing` : `${shown(value)} is not one of the choices`,
-        { hint: `${near === undefined ? '' : `${near} `}expected one of: ${choices.join(', ')}` },
-      ),
-    ]
-  }
-  return [
-    tree.problem(place, 'schema/format', `${shown(value)} is not right here: ${issue.message}`),
-  ]
+  if (value === undefined && (issue.code === 'invalid_type' || issue.code === 'invalid_value'))
+    return [missingEntry(tree, schema, path)]
+  const raw = (tree.file.text.split('\n')[place.line - 1] ?? '').slice(
+    place.column - 1,
+    place.column - 1 + place.length,
+  )
+  const { code, message, hint } = saidOf(schema, path, { value, raw }, issue)
+  return [tree.problem(place, code, message, { hint })]
 }
 
-/** Groups that are empty only because their entries lost the indent; one message says so. */
-function emptyGroupsOf(tree: SourceTree, schema: unknown, issue: Issue): string[] {
+/** What is said of a value that is there and is not right. */
+function saidOf(
+  schema: object,
+  path: Path,
+  given: { readonly value: unknown; readonly raw: string },
+  issue: Issue,
+) {
+  const { value } = given
+
+  if (issue.code === 'invalid_type')
+    return { code: 'schema/type', ...wrongType(schema, path, given, issue.expected) } as const
+  if (issue.code === 'invalid_value')
+    return { code: 'schema/choice', ...wrongChoice(issue.values.map(String), value) } as const
+  return { code: 'schema/format', ...wrongForm(schema, path, value, issue.message) } as const
+}
+
+/** The entry before one that is the end of its number. */
+function cutBefore(key: string, at: Path, data: unknown): string[] {
+  const names = Object.keys(data as Readonly<Record<string, unknown>>)
+  // Keys that look like whole numbers stand first in an object, so only others have one before them.
+  const before = names[names.indexOf(key) - 1]
+  return before === undefined ? [] : [[...at, before].join('.')]
+}
+
+/**
+ * Entries that are missing or empty only because another entry was meant for them: one that is
+ * misspelt, or that lost its indent. The message about that one says it.
+ */
+function meantBy(tree: SourceTree, schema: object, issue: Issue): string[] {
   if (issue.code !== 'unrecognized_keys') return []
-  const path = plainPath(issue.path)
-  const data = valueAt(tree.data, path)
+  const at = plainPath(issue.path)
+  const data = valueAt(tree.data, at)
+  const allowed = Object.keys(shapeOf(schemaAt(schema, at)))
   return issue.keys.flatMap((key) => {
-    const group = emptyGroupFor(key, schema, path, data)
-    return group === undefined ? [] : [[...path, group].join('.')]
+    // The rest of a number that a comma has cut in two; the first part is told with it.
+    if (/^\d{3}/.test(key)) return cutBefore(key, at, data)
+    const meant = emptyGroupFor({ key, schema, at, data }) ?? nameMeant(key, at, allowed)
+    return meant === undefined ? [] : [[...at, meant].join('.')]
   })
 }
 
@@ -152,11 +135,11 @@ export function checkSchema<T extends z.ZodType>(tree: SourceTree, schema: T): R
   const parsed = schema.safeParse(tree.data)
   if (parsed.success) return { value: parsed.data, problems: [] }
   const { issues } = parsed.error
-  const filled = new Set(issues.flatMap((issue) => emptyGroupsOf(tree, schema, issue)))
+  const told = new Set(issues.flatMap((issue) => meantBy(tree, schema, issue)))
   return {
     value: undefined,
     problems: issues
-      .filter((issue) => !filled.has(issue.path.join('.')))
+      .filter((issue) => !told.has(issue.path.join('.')))
       .flatMap((issue) => problemsOf(tree, schema, issue)),
   }
 }

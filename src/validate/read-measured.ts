@@ -14,16 +14,38 @@ const isPlain = (spec: FactSpec): boolean => ['ratio', 'count', 'whole'].include
 
 const isWhole = (spec: FactSpec): boolean => ['count', 'whole'].includes(spec.kind)
 
+/** A number with the unit of an example: `; in that unit it is written "600 ft"`. */
+const unitHint = (number: number, example: string): string => {
+  const unit = /^[\d\s.,/]*\d\s*(\D+)$/.exec(example)?.[1]
+  return unit && `${number} ${unit.trim()}` !== example
+    ? `; in that unit it is written "${number} ${unit.trim()}"`
+    : ''
+}
+
+/** What a point before three digits may have meant. */
+const pointHint = (written: string | number): string => {
+  const [, whole, rest] = /^\s*(\d{1,3})\.(\d{3}(?:\D.*)?)$/.exec(String(written)) ?? []
+  return whole === undefined ? '' : `; thousands are parted by a comma: "${whole},${rest}"`
+}
+
 export type Fault = { message: string; params: IssueParams }
 
 /** Checks one written quantity against what is known of the fact. */
 export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
   const kind = kindOf(spec.kind)
   const expected = `expected ${kind.means} such as "${kind.example}"`
+  if (written === null)
+    return {
+      message: 'nothing stands here',
+      params: { code: 'schema/type', hint: `${expected}; or delete the line` },
+    }
   if (typeof written === 'number' && !isPlain(spec))
     return {
       message: `${written} has no unit`,
-      params: { code: 'quantity/no-unit', hint: expected },
+      params: {
+        code: 'quantity/no-unit',
+        hint: `${expected}${unitHint(written, kind.example)}`,
+      },
     }
   if (typeof written !== 'string' && typeof written !== 'number')
     return {
@@ -32,10 +54,15 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
     }
   const parsed = parseQuantity(String(written), { plain: isPlain(spec) })
   if (!parsed.ok) {
-    const { code, message, hint, at, length } = parsed.fault
+    const { code, message, hint, at, length, saysAll } = parsed.fault
     return {
       message,
-      params: { code, at, length, hint: hint ? `${hint} (${expected})` : expected },
+      params: {
+        code,
+        at,
+        length,
+        hint: !hint ? expected : saysAll ? hint : `${hint} (${expected})`,
+      },
     }
   }
   if (!sameDims(parsed.quantity.dims, kind.dims))
@@ -55,7 +82,7 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
   if (!(parsed.quantity.si >= si(low) - slack && parsed.quantity.si <= si(high) + slack)) {
     return {
       message: `"${written}" is outside what can be true of ${spec.label}`,
-      params: { code: 'quantity/range', hint: `expected ${low} to ${high}` },
+      params: { code: 'quantity/range', hint: `expected ${low} to ${high}${pointHint(written)}` },
     }
   }
   return parsed.quantity

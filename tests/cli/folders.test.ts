@@ -1,6 +1,6 @@
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { projectFolders, terminalNames } from '../../src/cli/folders.ts'
+import { facilityFolder, projectFolders, terminalNames } from '../../src/cli/folders.ts'
 
 const folders = projectFolders()
 const at = (...parts: readonly string[]): string => path.join(folders.project, ...parts)
@@ -29,5 +29,15 @@ describe('a file that a problem names is called on the terminal', () => {
   it('by its whole path, when it lies elsewhere', () => {
     const name = terminalNames(elsewhere, folders, folders.project)
     expect(name('facility.yaml')).toBe(slashes(path.join(elsewhere, 'facility.yaml')))
+  })
+})
+
+describe('a facility', () => {
+  it('is named by its folder or by the file in it', () => {
+    const folder = at('content', 'facilities', 'ostmere')
+    expect(facilityFolder('content/facilities/ostmere', folders.project, folders)).toBe(folder)
+    expect(
+      facilityFolder('content/facilities/ostmere/facility.yaml', folders.project, folders),
+    ).toBe(folder)
   })
 })

@@ -39,4 +39,13 @@ describe('a table of comma-separated values', () => {
     ])
     expect(read('a,b\n').problems).toMatchObject([{ code: 'file/empty' }])
   })
+
+  it('is refused where it is a document or a page under another name', () => {
+    for (const text of ['{\\rtf1 station,depth}', '<html>\n<table></table></html>\n']) {
+      const { value, problems } = read(text)
+      expect(value).toBeUndefined()
+      expect(problems[0]?.code).toBe('file/format')
+      expect(problems[0]?.hint).toContain('as CSV')
+    }
+  })
 })

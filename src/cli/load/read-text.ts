@@ -1,6 +1,7 @@
 import { readFile, realpath, stat } from 'node:fs/promises'
 import type { ProblemCode, Result } from '../../model/problem.ts'
 import { fileProblem, type SourceFile } from '../../read/source-file.ts'
+import { fileKind } from '../../read/yaml-faults/disguise.ts'
 import { pathBelow } from './shown-path.ts'
 
 /** No facility file or procedure comes near this; whatever does is the wrong file. */
@@ -31,7 +32,7 @@ export async function readText(
       shown,
       'file/missing',
       `there is no file ${shown}`,
-      'a facility folder holds a file facility.yaml',
+      'a facility folder holds a file facility.yaml; name the folder, as in: npm run manual -- my-fair',
     )
   }
   if (pathBelow(await realpath(root), real) === undefined)
@@ -57,11 +58,15 @@ export async function readText(
     const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
     return { value: { path: shown, text }, problems: [] }
   } catch {
+    const kind = fileKind(bytes)
+    const isTable = shown.endsWith('.csv')
     return refused(
       shown,
       'file/not-text',
-      'the file is not UTF-8 text',
-      'save it as plain text (UTF-8)',
+      kind === undefined ? 'the file is not UTF-8 text' : `the file is ${kind}, not plain text`,
+      isTable
+        ? 'open it in the program that made it and save the sheet as CSV (UTF-8); a new name alone changes nothing'
+        : 'open it in the program that made it and save it as plain text (UTF-8); a new name alone changes nothing',
     )
   }
 }

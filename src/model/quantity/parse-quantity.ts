@@ -1,6 +1,7 @@
 import { didYouMean } from '../closest.ts'
 import type { ProblemCode } from '../problem.ts'
 import { readTimeOfDay } from '../time-of-day.ts'
+import { slipOf } from './slips.ts'
 import {
   type Dims,
   dimensionless,
@@ -22,6 +23,8 @@ type QuantityFault = {
   readonly code: Extract<ProblemCode, `quantity/${string}`>
   readonly message: string
   readonly hint?: string | undefined
+  /** The hint says all that is to be typed, so that no example is needed beside it. */
+  readonly saysAll?: boolean
   readonly at: number
   readonly length: number
 }
@@ -65,7 +68,12 @@ const squareOrCubic: Readonly<Record<string, number>> = { sq: 2, square: 2, cu: 
 
 /** Reads one factor such as `ft`, `ft3`, `ft²`, `cu yd`, `short ton`. */
 function readFactor(words: string): { unit: Unit; power: number } | undefined {
-  const plain = words.trim().replace('²', '2').replace('³', '3').replace('^', '')
+  const plain = words
+    .trim()
+    .replace('²', '2')
+    .replace('³', '3')
+    .replace('^', '')
+    .replace(/(?<=[a-z])\.$/, '')
   const known = findUnit(plain)
   if (known) return { unit: known, power: 1 }
   const lead = /^(sq|square|cu|cubic)\.?\s+(.+)$/.exec(plain)
@@ -122,18 +130,8 @@ const fault = (
 
 const timeDims = findUnit('s')?.dims ?? dimensionless
 
-/**
- * Reads a quantity as people write it: `2 1/2 in`, `60 ft`, `2,000 gal`, `120 gal/min`, `452 ft 6
- * in`, `1 h 25 min`, `1:30 PM`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault,
- * except where a plain number is asked for with `plain`.
- * @param text What stands in the file.
- * @param options.plain Accept a number with no unit at all (counts, ratios).
- * @returns The quantity in SI units, or the fault with its position inside `text`.
- */
-export function parseQuantity(
-  text: string,
-  options: { readonly plain?: boolean } = {},
-): ParsedQuantity {
+/** Reads a quantity in the forms that are allowed. */
+function readQuantity(text: string, options: { readonly plain?: boolean }): ParsedQuantity {
   const clock = readTimeOfDay(text)
   if (clock !== undefined)
     return { ok: true, quantity: { si: clock, dims: timeDims, text: text.trim() } }
@@ -167,12 +165,12 @@ export function parseQuantity(
         `"${rest.trim()}" does not begin with a number`,
         at + rest.search(/\S/),
         rest.trim().length,
-        'write a number and a unit, such as "2 1/2 in"',
       )
     at += number.length
     rest = rest.slice(number.length)
     // The unit runs up to the next number that begins a further part, as in "452 ft 6 in".
-    const next = /(?<=[a-zA-Z"'″′²³°%\d])\s+(?=[-+.\d])/.exec(rest)
+    const next =
+      /(?<=[a-zA-Z"'″′²³°%\d])\s+(?=[-+.\d])|(?<=[a-z]\.)\s+(?=[-+.\d])|(?<=['′])(?=\d)/.exec(rest)
     const unitText = next ? rest.slice(0, next.index) : rest
     const lead = unitText.search(/\S/)
     const written = money ? `$${unitText.trim()}` : unitText.trim()
@@ -197,4 +195,33 @@ export function parseQuantity(
     rest = rest.slice(unitText.length)
   }
   return { ok: true, quantity: { si: total, dims: dims ?? dimensionless, text: text.trim() } }
+}
+
+/**
+ * Reads a quantity as people write it: `2 1/2 in`, `60 ft`, `2,000 gal`, `120 gal/min`, `452 ft 6
+ * in`, `9'6"`, `1 h 25 min`, `1:30 PM`, `$85/h`, `1.4 t/m3`, `2 %`, `85 °F`. A number without a unit is a fault,
+ * except where a plain number is asked for with `plain`.
+ * @param text What stands in the file.
+ * @param options.plain Accept a number with no unit at all (counts, ratios).
+ * @returns The quantity in SI units, or the fault with its position inside `text`.
+ */
+export function parseQuantity(
+  text: string,
+  options: { readonly plain?: boolean } = {},
+): ParsedQuantity {
+  const read = readQuantity(text, options)
+  if (read.ok) return read
+  const slip = slipOf(text)
+  if (!slip) return read
+  const from = Math.max(0, text.search(/\S/))
+  return {
+    ok: false,
+    fault: {
+      code: 'quantity/number',
+      ...slip,
+      saysAll: true,
+      at: from,
+      length: text.trim().length,
+    },
+  }
 }

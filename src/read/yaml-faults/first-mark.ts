@@ -23,7 +23,12 @@ export function firstMark(text: string, doc: Document): Mark | undefined {
       if (sign === undefined) return undefined
       const start = text.lastIndexOf(sign, node.range[0])
       const at = start === -1 ? node.range[0] : start
-      const line = text.slice(at).split('\n')[0]?.trim() ?? ''
+      const line =
+        text
+          .slice(at)
+          .split('\n')[0]
+          ?.replace(/[,}\]].*$/, '')
+          .trim() ?? ''
       found = {
         at,
         length: Math.max(1, node.range[0] - at),

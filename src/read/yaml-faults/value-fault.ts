@@ -123,7 +123,7 @@ function flowEnd(text: string, start: number): ValueEnd {
       valueFrom = -1
     } else if (c === '}' || c === ']') {
       const begun = open.pop() ?? start
-      if (names[text[begun] ?? ''] !== c) return unclosed(text, begun)
+      if (names[text[begun] ?? ''] !== c) return unclosed(text, begun, c)
       i++
       if (open.length === 0) return fine(i)
     } else if (c === '"' || c === "'") {
@@ -140,8 +140,11 @@ function flowEnd(text: string, start: number): ValueEnd {
       }
       i++
       valueFrom = i
-    } else if (c === '#' && /\s/.test(text[i - 1] ?? ' ')) i = lineEnd(text, i)
-    else if (/\s/.test(c)) i++
+    } else if (c === '#' && /\s/.test(text[i - 1] ?? ' ')) {
+      const cut = cutBy(text, i)
+      if (cut) return { end: i, fault: cut }
+      i = lineEnd(text, i)
+    } else if (/\s/.test(c)) i++
     else {
       const special = specialStart(text, i)
       if (special) return { end: i, fault: special }
@@ -151,15 +154,28 @@ function flowEnd(text: string, start: number): ValueEnd {
   return unclosed(text, open.at(-1) ?? start)
 }
 
-function unclosed(text: string, at: number): ValueEnd {
+function unclosed(text: string, at: number, instead = ''): ValueEnd {
   const mark = text[at] ?? '{'
   const line = text.slice(at, lineEnd(text, at)).replace(/\s+$/, '')
   return fault(
     at,
     line.length,
     `the ${mark} that begins here is never closed`,
-    `put ${names[mark]} at the end of ${mark === '{' ? 'the group' : 'the list'}`,
+    `put ${names[mark]} at the end of ${mark === '{' ? 'the group' : 'the list'}${instead === '' ? '' : `, before or instead of ${instead}`}`,
   )
+}
+
+/** A remark inside brackets that takes their end with it: `[Gate #2, Gate #3]`. */
+function cutBy(text: string, at: number): YamlFault | undefined {
+  const rest = text.slice(at, lineEnd(text, at))
+  if (/\s/.test(rest[1] ?? ' ') || !/[\]}]\s*$/.test(rest)) return undefined
+  const word = /^#[^,\]}]*/.exec(rest)?.[0].trimEnd() ?? '#'
+  return {
+    at,
+    length: word.length,
+    message: 'a # behind a space begins a remark, which takes the rest of the line with it',
+    hint: `put the text in quotes: "… ${word}"`,
+  }
 }
 
 /** A text that begins with a mark that YAML keeps for itself. */

@@ -39,7 +39,9 @@ export function checkDuplicates({ file, tree }: ParsedFacility): Problem[] {
               tree.placeOf([...path.split('.'), i]),
               'ref/duplicate-id',
               `${what} "${id}" stands here twice`,
-              { hint: `the first is entry ${ids.indexOf(id) + 1} of the list` },
+              {
+                hint: `the first is entry ${ids.indexOf(id) + 1} of the list; correct one of the two, or delete it`,
+              },
             ),
           ],
     ),
