@@ -19,6 +19,7 @@ import { composeQuantities } from './figures/quantities.ts'
 import { composeToMeasure } from './figures/to-measure.ts'
 import { composeFindings } from './findings.ts'
 import { composeForms } from './forms/forms.ts'
+import { composeRecords } from './forms/records.ts'
 import { composeGrainCurve } from './material/grain-curve.ts'
 import { type Composers, composeParts } from './parts.ts'
 import { composeCautions } from './procedures/cautions.ts'
@@ -65,6 +66,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   schedules: composeSchedules,
   board: composeBoard,
   forms: composeForms,
+  records: composeRecords,
   cards: composeCards,
   fieldBook: composeFieldBook,
   handout: composeHandout,

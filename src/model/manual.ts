@@ -20,6 +20,7 @@ import type { ManualSection } from './manual/section.ts'
 import type { CitedSource } from './manual/source.ts'
 import type { CushionMap, GrainCurve } from './manual/survey.ts'
 import type { ManualSymptom } from './manual/symptom.ts'
+import type { ManualRecords } from './records.ts'
 
 /** One facility's manual: plain data, everything that the pages say. */
 export type Manual = {
@@ -48,6 +49,8 @@ export type Manual = {
   /** What the board is asked for, on the page of the findings. */
   readonly board: readonly ManualSchedule[]
   readonly forms: readonly ManualForm[]
+  /** What a phone has to know to keep records. */
+  readonly records: ManualRecords
   readonly cards: readonly ManualCard[]
   readonly fieldBook: ManualFieldBook
   /** Two pages for volunteers. */

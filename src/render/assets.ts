@@ -19,12 +19,11 @@ export type SiteAssets = RenderAssets & {
   readonly keeps: boolean
 }
 
-/** `page` is of every page, `search` of the search alone, `oneFile` of the manual in one file. */
-export type SiteScripts = {
-  readonly oneFile: string
-  readonly search: string
-  readonly page: string
-}
+/** Scripts of the site, each a file: `page` of every page, the others of one page each. */
+export const siteScripts = ['page', 'search', 'records', 'learn'] as const
+
+/** The same as texts, with that of the manual in one file. */
+export type SiteScripts = Readonly<Record<(typeof siteScripts)[number] | 'oneFile', string>>
 
 /**
  * Style sheets, one behind the other.

@@ -1,4 +1,5 @@
 import type { SearchIndex } from '../../model/search.ts'
+import { element } from '../element.ts'
 import { bestLine, marked } from './best-line.ts'
 import { type Hit, rank } from './rank.ts'
 
@@ -7,15 +8,6 @@ const shownAtMost = 20
 
 /** A screen reader is told of the results when nobody types any more, ms. */
 const pause = 700
-
-function element<Name extends keyof HTMLElementTagNameMap>(
-  name: Name,
-  ...inside: (Node | string)[]
-): HTMLElementTagNameMap[Name] {
-  const made = document.createElement(name)
-  made.append(...inside)
-  return made
-}
 
 /** A text in which the words that led to it are marked. */
 const withMarks = (text: string, words: readonly string[]): Node[] =>

@@ -1,6 +1,6 @@
 import path from 'node:path'
 import { build } from 'esbuild'
-import type { SiteScripts } from '../../render/assets.ts'
+import { type SiteScripts, siteScripts } from '../../render/assets.ts'
 import type { Folders } from './load-manual.ts'
 
 /**
@@ -28,10 +28,10 @@ export const loadWorker = (folders: Folders): Promise<string> => bundle('worker'
 
 /** All scripts of the site's pages. */
 export async function loadScripts(folders: Folders): Promise<SiteScripts> {
-  const [page, search, oneFile] = await Promise.all([
-    bundle('page', folders),
-    bundle('search', folders),
+  const [oneFile, ...bundled] = await Promise.all([
     bundle('one-file', folders),
+    ...siteScripts.map(async (name) => [name, await bundle(name, folders)] as const),
   ])
-  return { page, search, oneFile }
+  const own = Object.fromEntries(bundled) as Pick<SiteScripts, (typeof siteScripts)[number]>
+  return { ...own, oneFile }
 }

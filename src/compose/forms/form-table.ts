@@ -65,6 +65,7 @@ function acrossColumns(context: ComposeContext): FormTable['columns'] {
     head: offsets[i] === undefined ? name(i) : `${name(i)}, ${offsets[i]}`,
     wide: 1,
     write: 'line',
+    keeps: ['depth'],
   }))
 }
 
@@ -72,8 +73,13 @@ type WrittenColumn = NonNullable<Form['table']>['columns'][number]
 
 const column = (c: WrittenColumn): FormTable['columns'][number] =>
   typeof c === 'string'
-    ? { head: c, wide: 1, write: 'line' }
-    : { head: c.head, wide: c.wide ?? 1, write: c.check ? 'check' : 'line' }
+    ? { head: c, wide: 1, write: 'line', keeps: ['words'] }
+    : {
+        head: c.head,
+        wide: c.wide ?? 1,
+        write: c.check ? 'check' : 'line',
+        keeps: c.keeps ?? ['words'],
+      }
 
 /** Blank rows where nothing is said: below what stands ready, and where nothing stands ready. */
 const [below, least] = [2, 8]
@@ -95,6 +101,7 @@ export function composeTable(
       ...others,
     ],
     rows,
+    keeps: table.keeps,
     spare: rows.length > 0 ? (table.spare ?? below) : Math.max(table.spare ?? least, 1),
   }
 }

@@ -5,7 +5,13 @@ import { type ComposeContext, itemsOf } from '../context.ts'
 import { composeTable, type FormMachine } from './form-table.ts'
 
 const places = (list: Form['boxes']): readonly FormBox[] =>
-  list.map((b) => ({ label: b.label, wide: b.wide, tall: b.tall ?? 1, choices: b.choices ?? [] }))
+  list.map((b) => ({
+    label: b.label,
+    wide: b.wide,
+    tall: b.tall ?? 1,
+    choices: b.choices ?? [],
+    keeps: b.keeps ?? ['words'],
+  }))
 
 const composeForm = (
   form: Form,
@@ -22,6 +28,7 @@ const composeForm = (
   table: composeTable(form, context, machine),
   after: places(form.after ?? []),
   sign: form.sign,
+  phone: form.phone,
 })
 
 /** The forms that this facility has a use for. */

@@ -1,3 +1,4 @@
+import type { KeptWord, PhoneField } from '../records.ts'
 import type { Text } from './text.ts'
 
 /**
@@ -9,6 +10,8 @@ export type FormBox = {
   readonly wide: number
   readonly tall: number
   readonly choices: readonly Text[]
+  /** What a phone keeps in its place; nothing said: words. */
+  readonly keeps: readonly PhoneField[]
 }
 
 /** How a cell is filled in: a word or number by hand, or a tick. */
@@ -31,6 +34,7 @@ export type ManualForm = {
           readonly head: Text
           readonly wide: number
           readonly write: FormWrite
+          readonly keeps: readonly PhoneField[]
         }[]
         /**
          * Rows that stand ready, by their first cell; `write` says how all of the row is filled in
@@ -39,8 +43,12 @@ export type ManualForm = {
         readonly rows: readonly { readonly head: Text; readonly write: FormWrite | undefined }[]
         /** Blank rows at the least; the last page is filled with more. 0: none at all. */
         readonly spare: number
+        /** Under which name a phone keeps its lines; nothing said: under the form's. */
+        readonly keeps: KeptWord | undefined
       }
     | undefined
   readonly after: readonly FormBox[]
   readonly sign: readonly Text[]
+  /** What it is called on a phone, where it can be filled in there. */
+  readonly phone: string | undefined
 }

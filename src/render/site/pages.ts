@@ -7,6 +7,7 @@ import { eachWorksheet, numbers } from './pages/numbers.ts'
 import { eachPlan, plans } from './pages/plans.ts'
 import { eachProcedure, procedures } from './pages/procedures.ts'
 import { reckoners } from './pages/reckoners.ts'
+import { records } from './pages/records.ts'
 import { emergency, hazards, safety } from './pages/safety.ts'
 import { search } from './pages/search.ts'
 import { symptoms } from './pages/symptoms.ts'
@@ -18,6 +19,7 @@ export const allPages: readonly SitePage[] = [
   procedures,
   plans,
   forms,
+  records,
   numbers,
   reckoners,
   safety,

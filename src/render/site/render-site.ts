@@ -1,6 +1,6 @@
 import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
-import { type RenderAssets, type SiteAssets, stylesOf } from '../assets.ts'
+import { type RenderAssets, type SiteAssets, siteScripts, stylesOf } from '../assets.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
@@ -12,6 +12,7 @@ import { familyTemplate, pageWords, type SiteContext } from './page.ts'
 import { home } from './pages/home.ts'
 import { allPages, pageFamilies } from './pages.ts'
 import type { PrintedFiles } from './papers.ts'
+import { recordsScript } from './records/records-script.ts'
 import { indexScript } from './search/search-index.ts'
 
 export type SiteFile = { readonly path: string; readonly data: string }
@@ -197,9 +198,12 @@ export function sitePages(
   return new Map([
     ...pages,
     [styleFile, () => css],
-    ['assets/page.js', () => assets.scripts.page],
-    ['assets/search.js', () => assets.scripts.search],
+    ...siteScripts.map((name): [string, () => string] => [
+      `assets/${name}.js`,
+      () => assets.scripts[name],
+    ]),
     ['assets/search-index.js', () => indexScript(site)],
+    ['assets/records-data.js', () => recordsScript(site)],
     ['assets/icon.svg', () => icon],
     ['manifest.webmanifest', () => manifest(manual, words)],
   ])

@@ -38,6 +38,15 @@ type Found = { readonly index: number; readonly unit: string }
  */
 const columnHead = /^(.+?)(?:\s*[([]\s*(.+?)\s*[)\]])?$/
 
+/** The name of a column in small letters, and the unit in its head; an empty one where none is. */
+export function partHead(head: string): { readonly name: string; readonly unit: string } {
+  const [, written = head, unit = ''] = columnHead.exec(head) ?? []
+  return { name: written.toLowerCase(), unit }
+}
+
+/** Whether a cell is a number without a unit, which then is that of its column. */
+export const isBare = (text: string): boolean => /^[-+.\d][\d.,/ -]*$/.test(text)
+
 const isOptional = (spec: ColumnSpec | undefined): boolean =>
   spec === 'words' || (typeof spec === 'object' && spec.optional === true)
 
@@ -73,8 +82,7 @@ function findColumns(
   const found = new Map<string, Found>()
   const problems: Problem[] = []
   for (const [index, cell] of table.head.entries()) {
-    const [, written = cell.text, unit = ''] = columnHead.exec(cell.text) ?? []
-    const name = written.toLowerCase()
+    const { name, unit } = partHead(cell.text)
     if (names.includes(name) && !found.has(name)) found.set(name, { index, unit })
     else problems.push(unknownColumn(table, cell, name, names, found))
   }
@@ -110,8 +118,10 @@ function readQuantity(
   path: FactPath,
 ): number | Problem {
   if (!factSpec(path)) throw new RangeError(`no fact ${path}`)
-  const bare = /^[-+.\d][\d.,/ -]*$/.test(cell.text)
-  const read = readMeasured(path, bare && unit !== '' ? `${cell.text} ${unit}` : cell.text)
+  const read = readMeasured(
+    path,
+    isBare(cell.text) && unit !== '' ? `${cell.text} ${unit}` : cell.text,
+  )
   return 'si' in read
     ? read.si
     : cellProblem(table, cell, read.params.code, read.message, read.params.hint)

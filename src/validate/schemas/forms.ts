@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { capabilities } from '../../model/capability.ts'
+import { keptWords, phoneFields } from '../../model/records.ts'
 import { id, line } from './text.ts'
 import { when } from './when.ts'
 
@@ -13,6 +14,9 @@ const formRows = [
 ] as const
 export type FormRows = (typeof formRows)[number]
 
+/** What it is on a phone, which keeps some forms; see `phoneFields`. */
+const keeps = z.array(z.enum(phoneFields)).min(1).optional()
+
 /**
  * A place to write: its width in sixths of the page, its height in lines of handwriting. With
  * `choices` it is ticked instead.
@@ -22,6 +26,7 @@ const box = z.strictObject({
   wide: z.int().min(1).max(6),
   tall: z.int().min(1).max(14).optional(),
   choices: z.array(line).min(2).max(8).optional(),
+  keeps,
 })
 
 /**
@@ -34,6 +39,7 @@ const column = z.union([
     head: line,
     wide: z.number().min(0.3).max(8).optional(),
     check: z.literal(true).optional(),
+    keeps,
   }),
 ])
 
@@ -45,6 +51,8 @@ const table = z.strictObject({
   across: z.literal(true).optional(),
   /** Blank rows at the least; the page is filled with more. With none, what stands ready is all. */
   spare: z.int().min(0).max(30).optional(),
+  /** On a phone its lines are the words kept under this name. */
+  keeps: z.enum(keptWords).optional(),
 })
 
 /**
@@ -67,6 +75,8 @@ const form = z.strictObject({
   moment: line,
   kept: line,
   when: when.optional(),
+  /** It can be filled in on a phone too; in a word or two, what the phone calls it. */
+  phone: line.max(24).optional(),
   /** One form for each machine of the facility, with its name in the title. */
   each: z.literal('machine').optional(),
   boxes: z.array(box).min(1),

@@ -18,6 +18,7 @@ import {
 import { facility, figure, months, reckoner, sources, units, worksheet } from './words/numbers.ts'
 import { forms, plans, soils } from './words/plans.ts'
 import { before, cards, fieldBook, procedure, sheet, training } from './words/procedure.ts'
+import { records } from './words/records.ts'
 import { emergency, findings, safety, symptoms } from './words/safety.ts'
 import { oneFile, pages, search, site } from './words/site.ts'
 import { subjects } from './words/subjects.ts'
@@ -57,6 +58,7 @@ export const words = z.strictObject({
   safety,
   emergency,
   training,
+  records,
   units,
   sources,
   reckoner,

@@ -14,10 +14,12 @@ const form = (rows: number, spare: number): ManualForm => ({
   boxes: [],
   after: [],
   sign: ['Somebody'],
+  phone: undefined,
   table: {
-    columns: [{ head: 'A', wide: 1, write: 'line' }],
+    columns: [{ head: 'A', wide: 1, write: 'line', keeps: [] }],
     rows: Array.from({ length: rows }, (_, i) => ({ head: `row ${i}`, write: undefined })),
     spare,
+    keeps: undefined,
   },
 })
 
@@ -57,7 +59,7 @@ describe('laying out a form', () => {
 
   it('begins no further page with blank rows where places to write follow the table', () => {
     const m = { first: 30, again: 15, head: 8, last: 80, rowHeight: tall }
-    const after = [{ label: 'Promises', wide: 6, tall: 3, choices: [] }]
+    const after = [{ label: 'Promises', wide: 6, tall: 3, choices: [], keeps: [] }]
     const pages = layOutForm({ ...form(20, 6), after }, 230, m)
     expect(pages.map((p) => [p.rows.length, p.from, p.last])).toEqual([
       [21, 0, false],

@@ -12,6 +12,7 @@ export const forms: SitePage = {
       id: f.id,
       title: pen.line(f.title),
       about: pen.line(f.about),
+      phone: f.phone !== undefined,
       who: pen.line(f.who),
       moment: pen.line(f.moment),
       kept: pen.line(f.kept),

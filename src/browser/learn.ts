@@ -1,0 +1,2 @@
+// The script of the lessons.
+export {}
