@@ -1,9 +1,11 @@
 // The script of the manual in one file. What the pages of the site do in scripts of their own is
 // done here for all pages at once: a line for each.
 import type { SearchIndex } from '../model/search.ts'
+import { showChooser } from './choose/show-chooser.ts'
 import { showFileSearch } from './one-file/file-search.ts'
 import { showDue } from './page/due.ts'
 import { closeByKey, showMenu } from './page/menu.ts'
+import { openTarget } from './page/open-target.ts'
 import { openForPrint } from './page/print.ts'
 import { skipStill } from './page/scrollers.ts'
 
@@ -19,3 +21,5 @@ showDue(new Date())
 skipStill()
 openForPrint()
 showFileSearch(globalThis.manualIndex)
+showChooser(document)
+openTarget()

@@ -1,6 +1,7 @@
 // The script of every page: it adds to what is there, and nothing that anybody needs.
 import { showDue } from './page/due.ts'
 import { closeByKey, showMenu } from './page/menu.ts'
+import { openTarget } from './page/open-target.ts'
 import { openForPrint } from './page/print.ts'
 import { keepSite } from './page/saved.ts'
 import { skipStill } from './page/scrollers.ts'
@@ -10,4 +11,5 @@ closeByKey()
 showDue(new Date())
 skipStill()
 openForPrint()
+openTarget()
 keepSite()

@@ -27,6 +27,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.chapters,
     ...library.cautions,
     ...library.symptoms,
+    ...library.chooser,
     ...library.terms,
     ...library.findings,
     ...library.schedules,

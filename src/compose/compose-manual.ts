@@ -23,6 +23,7 @@ import { composeRecords } from './forms/records.ts'
 import { composeGrainCurve } from './material/grain-curve.ts'
 import { type Composers, composeParts } from './parts.ts'
 import { composeCautions } from './procedures/cautions.ts'
+import { composeChooser } from './procedures/chooser.ts'
 import { composeProcedures } from './procedures/procedures.ts'
 import { composeSections } from './procedures/sections.ts'
 import { composeSymptoms } from './procedures/symptoms.ts'
@@ -59,6 +60,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   procedures: composeProcedures,
   cautions: composeCautions,
   symptoms: composeSymptoms,
+  chooser: composeChooser,
   chapters: composeChapters,
   terms: composeTerms,
   termIndex: composeTermIndex,

@@ -3,6 +3,7 @@ import type { ManualCard } from './manual/card.ts'
 import type { ManualCaution } from './manual/caution.ts'
 import type { ManualChapter } from './manual/chapter.ts'
 import type { Charts } from './manual/charts.ts'
+import type { Chooser } from './manual/chooser.ts'
 import type { Due } from './manual/due.ts'
 import type { Contact, Emergency } from './manual/emergency.ts'
 import type { GlanceGroup, Machine, ManualFacility, RaceDay } from './manual/facility.ts'
@@ -40,6 +41,8 @@ export type Manual = {
   /** All cautions that some procedure or card here uses. */
   readonly cautions: readonly ManualCaution[]
   readonly symptoms: readonly ManualSymptom[]
+  /** How people are led to them. */
+  readonly chooser: Chooser
   readonly chapters: readonly ManualChapter[]
   readonly terms: readonly GlossaryTerm[]
   /** What people look for, and where it is found. */

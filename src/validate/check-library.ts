@@ -2,11 +2,13 @@ import * as z from 'zod'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { checkSchema } from './check-schema.ts'
+import { chooserReferences } from './chooser-references.ts'
 import { fieldBookReferences } from './field-book-references.ts'
 import { indexReferences } from './index-references.ts'
 import { libraryReferences } from './library-references.ts'
 import { planReferences } from './plan-references.ts'
 import { type Card, cards } from './schemas/cards.ts'
+import { type ChooserFile, chooser } from './schemas/chooser.ts'
 import { type FactsFile, facts } from './schemas/facts.ts'
 import { type FieldBookFile, fieldBook } from './schemas/field-book.ts'
 import { type Form, forms } from './schemas/forms.ts'
@@ -37,6 +39,7 @@ export type LibraryTrees = {
   readonly chapters: readonly SourceTree[]
   readonly cautions: SourceTree
   readonly symptoms: SourceTree
+  readonly chooser: SourceTree
   readonly sections: SourceTree
   readonly glossary: SourceTree
   readonly index: SourceTree
@@ -76,6 +79,8 @@ export type Library = {
   readonly chapters: readonly Sourced<Chapter>[]
   readonly cautions: readonly Sourced<Caution>[]
   readonly symptoms: readonly Sourced<Symptom>[]
+  /** One file; a list as all others. */
+  readonly chooser: readonly Sourced<ChooserFile>[]
   readonly sections: readonly Sourced<Section>[]
   readonly terms: readonly Sourced<Term>[]
   readonly indexTerms: readonly Sourced<IndexEntry>[]
@@ -149,6 +154,7 @@ function readParts(trees: LibraryTrees) {
     chapters: each<Chapter>(trees.chapters, chapter),
     cautions: listOf<Caution>(trees.cautions, cautions, 'cautions'),
     symptoms: listOf<Symptom>(trees.symptoms, symptoms, 'symptoms'),
+    chooser: each<ChooserFile>([trees.chooser], chooser),
     sections: listOf<Section>(trees.sections, sections, 'sections'),
     terms: listOf<Term>(trees.glossary, glossary, 'terms'),
     indexTerms: listOf<IndexEntry>(trees.index, indexTerms, 'terms'),
@@ -190,6 +196,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   chapters: parts.chapters.list,
   cautions: parts.cautions.list,
   symptoms: parts.symptoms.list,
+  chooser: parts.chooser.list,
   sections: parts.sections.list,
   terms: parts.terms.list,
   indexTerms: parts.indexTerms.list,
@@ -217,6 +224,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
       ? []
       : [
           ...libraryReferences(lists, sourceIds),
+          ...chooserReferences(lists),
           ...indexReferences(lists),
           ...planReferences(lists),
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),

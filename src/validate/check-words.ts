@@ -182,9 +182,12 @@ export function checkWords(library: Library): readonly Problem[] {
   ]
   return [
     ...library.procedures.flatMap((p) => checkTexts(p, terms)),
-    ...[...library.cautions, ...library.symptoms, ...library.worksheets].flatMap((i) =>
-      checkTexts(i as Sourced<unknown>, terms),
-    ),
+    ...[
+      ...library.cautions,
+      ...library.symptoms,
+      ...library.chooser,
+      ...library.worksheets,
+    ].flatMap((i) => checkTexts(i as Sourced<unknown>, terms)),
     ...hard,
     ...loose(library),
   ]

@@ -2,7 +2,9 @@
 export function openForPrint(): void {
   let opened: readonly HTMLDetailsElement[] = []
   addEventListener('beforeprint', () => {
-    opened = [...document.querySelectorAll<HTMLDetailsElement>('main details:not([open], .jump)')]
+    opened = [
+      ...document.querySelectorAll<HTMLDetailsElement>('main details:not([open], .jump, .ask)'),
+    ]
     for (const details of opened) details.open = true
   })
   addEventListener('afterprint', () => {

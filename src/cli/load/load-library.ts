@@ -9,6 +9,7 @@ import { type Loaded, readTree, readTrees } from './read-tree.ts'
 const single = [
   'cautions',
   'symptoms',
+  'chooser',
   'sections',
   'glossary',
   'index',

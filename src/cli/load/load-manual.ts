@@ -74,6 +74,7 @@ function textProblems(library: Library, facility: Facility): Problem[] {
     library.chapters,
     library.cautions,
     library.symptoms,
+    library.chooser,
     library.sections,
     library.terms,
     library.findings,

@@ -6,6 +6,8 @@ export type ManualSymptom = {
   readonly looks: Text
   readonly causes: readonly {
     readonly check: Text
+    /** What is done for it: the id of a measure of the chooser. */
+    readonly by: string
     readonly cause: Text
     readonly procedure: string
   }[]

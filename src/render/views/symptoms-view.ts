@@ -10,6 +10,7 @@ export const symptomView = (s: ManualSymptom, pen: Pen) => ({
   stop: pen.line(s.stop),
   causes: s.causes.map((c) => ({
     check: pen.line(c.check),
+    by: c.by,
     cause: pen.line(c.cause),
     href: pen.context.procedureHref(c.procedure) ?? '',
     leads: pen.manual.procedures.find((p) => p.id === c.procedure)?.title ?? c.procedure,

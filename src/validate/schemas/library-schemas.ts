@@ -1,6 +1,7 @@
 import type * as z from 'zod'
 import type { LibraryTrees } from '../check-library.ts'
 import { cards } from './cards.ts'
+import { chooser } from './chooser.ts'
 import { facts } from './facts.ts'
 import { fieldBook } from './field-book.ts'
 import { forms } from './forms.ts'
@@ -18,6 +19,7 @@ export const librarySchemas = {
   chapters: chapter,
   cautions,
   symptoms,
+  chooser,
   sections,
   glossary,
   index: indexTerms,

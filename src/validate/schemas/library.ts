@@ -36,9 +36,16 @@ const symptom = z.strictObject({
   says: line,
   /** What that looks like to the crew. */
   looks: line,
-  /** Checks that tell the causes apart, each with what it leads to. */
+  /**
+   * Answers that fit it, by the questions of chooser.yaml; a question that is left out says nothing
+   * about it.
+   */
+  marks: z.record(id, z.array(id).min(1)),
+  /** Checks that tell the causes apart, each by what is done for it and with what it leads to. */
   causes: z
-    .array(z.strictObject({ check: line, cause: line, procedure: id, when: when.optional() }))
+    .array(
+      z.strictObject({ check: line, by: id, cause: line, procedure: id, when: when.optional() }),
+    )
     .min(1),
   /** When racing must stop. */
   stop: line,

@@ -19,7 +19,7 @@ import { facility, figure, months, reckoner, sources, units, worksheet } from '.
 import { forms, plans, soils } from './words/plans.ts'
 import { before, cards, fieldBook, procedure, sheet, training } from './words/procedure.ts'
 import { records } from './words/records.ts'
-import { emergency, findings, safety, symptoms } from './words/safety.ts'
+import { choose, emergency, findings, safety, symptoms } from './words/safety.ts'
 import { oneFile, pages, search, site } from './words/site.ts'
 import { subjects } from './words/subjects.ts'
 
@@ -54,6 +54,7 @@ export const words = z.strictObject({
   pages,
   subjects,
   symptoms,
+  choose,
   findings,
   safety,
   emergency,

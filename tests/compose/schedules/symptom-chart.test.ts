@@ -4,7 +4,7 @@ import type { ManualProcedure } from '../../../src/model/manual/procedure.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
 it('the symptom chart says the first check, and leads to each procedure once', async () => {
-  const cause = (check: string, procedure: string) => ({ check, cause: '', procedure })
+  const cause = (check: string, procedure: string) => ({ by: 'eye', check, cause: '', procedure })
   const context = await contextFor(
     halfMile,
     {},

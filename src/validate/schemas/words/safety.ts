@@ -1,8 +1,14 @@
 import * as z from 'zod'
 import { line } from '../text.ts'
-import { entries, group } from './group.ts'
+import { entries, group, holding } from './group.ts'
 
 export const symptoms = group('about', 'check', 'cause', 'do', 'stop')
+
+/** What leads from something seen to its cause. */
+export const choose = z.strictObject({
+  ...entries('all', 'apart', 'how', 'again'),
+  left: holding('count', 'all'),
+})
 
 export const findings = group(
   'title',
