@@ -32,19 +32,16 @@ function treeOf(path: string, text: string) {
 
 function problems(file: string, said: string) {
   const tree = treeOf('content/chooser.yaml', file)
-  const symptomTree = treeOf('content/symptoms.yaml', said)
-  return chooserReferences({
+  const seenTree = treeOf('content/symptoms.yaml', said)
+  const list = symptoms.parse(seenTree.data).symptoms
+  const found = chooserReferences({
     procedures: [],
     chooser: [{ value: chooser.parse(tree.data), tree, path: [], schema: chooser }],
-    symptoms: symptoms
-      .parse(symptomTree.data)
-      .symptoms.map((value, i) => ({
-        value,
-        tree: symptomTree,
-        path: ['symptoms', i],
-        schema: symptoms,
-      })),
-  }).map(({ place, message }) => `${place.file}:${place.line} ${message}`)
+    symptoms: list.map((value, i) => {
+      return { value, tree: seenTree, path: ['symptoms', i], schema: symptoms }
+    }),
+  })
+  return found.map(({ place, message }) => `${place.file}:${place.line} ${message}`)
 }
 
 it('finds nothing wrong where questions and symptoms know each other', () =>
