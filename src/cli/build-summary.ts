@@ -1,5 +1,6 @@
 import type { Manual } from '../model/manual.ts'
 import type { BuildCounts } from '../write/build-record.ts'
+import type { MadeAt } from '../write/last-build.ts'
 import type { Printed } from './print-manual.ts'
 
 /** How much of everything a manual has. */
@@ -34,3 +35,16 @@ export function summary({ name, counts: c, printed, files, folder, seconds }: Bu
     : ''
   return `${name}: ${c.pages} site pages${paper}${exchange}; ${c.figures} figures (${c.estimates} estimates), ${c.findings} findings; ${files} files in ${folder}; ${seconds.toFixed(1)} s`
 }
+
+/** What is said where nothing could be printed: which printed files stay, and of which revision. */
+export function withoutPdfs(files: number, older: MadeAt | undefined): string {
+  const made = 'The site and the figures were made; the PDFs were not.'
+  if (files === 0) return made
+  return older
+    ? `${made} The ${files} PDFs of an earlier build stay; they are of REVISION ${older.revision}, ${older.date}, and the site says so beside them.`
+    : `${made} The ${files} PDFs of the last build stay; they are of the same revision and date.`
+}
+
+/** Files of somebody else that were found in the folder and left there. */
+export const keptText = (files: readonly string[]): string =>
+  `Not made by this program and left where they are: ${files.slice(0, 5).join(', ')}${files.length > 5 ? ` and ${files.length - 5} more` : ''}`

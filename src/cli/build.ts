@@ -8,16 +8,19 @@ import { hasErrors } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
 import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts'
 import { thisMachine } from '../print/browser/machine.ts'
+import type { NoBrowser } from '../print/browser/no-browser.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { oneFileName } from '../render/site/papers.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
+import { carryOver } from '../write/carry-over.ts'
 import { workerFile } from '../write/kept-site.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
 import { thirdPartyNotices } from '../write/third-party-notices.ts'
 import { type OutputFile, writeFiles } from '../write/write-files.ts'
-import { countsOf, summary } from './build-summary.ts'
+import { countsOf, keptText, summary, withoutPdfs } from './build-summary.ts'
 import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
+import { type Kept, keptPrints } from './kept-prints.ts'
 import { lastBinder } from './last-binder.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
@@ -25,12 +28,15 @@ import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import { createProgress, type Progress } from './progress.ts'
-import { oneFileOf, siteFiles } from './site-files.ts'
+import { siteWith } from './site-with.ts'
+import { unwritable } from './user-fault.ts'
 
 export type BuildOptions = {
   readonly quiet?: boolean
   readonly date?: string
   readonly into?: string
+  /** Write nothing where PDFs cannot be made. */
+  readonly needPdfs?: boolean
 }
 
 type Ready = LoadedManual & {
@@ -47,6 +53,7 @@ type Job = {
   readonly date: string | undefined
   readonly today: string
   readonly quiet: boolean
+  readonly needPdfs: boolean
   readonly folders: Folders
   readonly progress: Progress
   readonly io: Io
@@ -110,6 +117,8 @@ type Made = {
   /** What lies beside the pages: the manual in one file, and what was printed. */
   readonly beside: readonly OutputFile[]
   readonly printed: Printed | undefined
+  /** Printed files of an earlier build, which stay where none could be made. */
+  readonly kept: Kept
   readonly version: string
   /** The browser that printed, as it calls itself, or `none`. */
   readonly browser: string
@@ -120,12 +129,12 @@ type Made = {
 
 /** All files of a manual, the record of the build last. */
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
-  const { site, worker, beside, printed, version, browser, notices } = made
+  const { site, worker, beside, printed, kept: before, version, browser, notices } = made
   const kept = workerFile(worker, site, beside)
   const files: readonly OutputFile[] = [
     ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...beside.filter(({ path }) => path === oneFileName),
-    ...(printed?.files ?? []),
+    ...(printed?.files ?? before.files.filter(({ path }) => !path.startsWith('site/'))),
     ...beside.map((f) => ({ path: `site/${f.path}`, data: f.data })),
     { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
     { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
@@ -139,9 +148,12 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
     contentHash: hashOf(contentFiles),
     facilityHash: hashOf(facilityFiles),
     counts,
-    sheets: printed?.posted,
-    fieldBook: printed && { pages: printed.fieldBookPages },
-    binder: printed && { ...printed.binder, revision: printed.revision, before: printed.before },
+    sheets: printed ? printed.posted : before.last?.sheets,
+    fieldBook: printed ? { pages: printed.fieldBookPages } : before.last?.fieldBook,
+    binder: printed
+      ? { ...printed.binder, revision: printed.revision, before: printed.before }
+      : before.last?.binder,
+    older: printed ? undefined : before.older,
     files,
   })
   return { counts, files: [...files, { path: 'build.json', data }] }
@@ -149,13 +161,20 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
 
 async function write(ready: Ready, made: Made, job: Job): Promise<void> {
   const { quiet, progress, io, started } = job
-  const { printed, target } = made
+  const { printed, target, kept } = made
   const { counts, files } = outputOf(ready, made)
+  const names = { ours: kept.last?.files ?? new Set(), made: new Set(files.map((f) => f.path)) }
+  let carried: readonly string[] = []
   await progress.stage(
     'write',
-    () => replaceFolder(target, (staging) => writeFiles(staging, files)),
+    () =>
+      replaceFolder(target, async (staging) => {
+        await writeFiles(staging, files)
+        carried = await carryOver(target, staging, names)
+      }),
     () => `${files.length} files`,
   )
+  if (carried.length > 0 && !quiet) io.err(keptText(carried))
   const built = {
     name: ready.manual.facility.name,
     counts,
@@ -167,17 +186,20 @@ async function write(ready: Ready, made: Made, job: Job): Promise<void> {
   if (!quiet) io.err(summary(built))
 }
 
-const bytesOf = ({ data }: OutputFile): number => Buffer.byteLength(data)
-
-/** The site, and what lies beside its pages. */
-async function siteWith(
-  printed: readonly OutputFile[],
-  { manual, library: { words } }: Ready,
-  folders: Folders,
-): Promise<Pick<Made, 'site' | 'beside'>> {
-  const beside = [await oneFileOf(manual, words, folders), ...printed]
-  const sizes = new Map(beside.map((f) => [f.path, bytesOf(f)]))
-  return { site: await siteFiles(manual, words, folders, sizes), beside }
+/** Prints, or says why it cannot: there is no browser, or it has died. */
+async function tryPrint(
+  found: BrowserFound | NoBrowser,
+  ready: Ready,
+  about: { readonly version: string; readonly target: string },
+  job: Job,
+): Promise<Printed | string> {
+  if (found.kind !== 'found') return found.message
+  try {
+    return await print(found, ready, about, job)
+  } catch (error) {
+    if (found.browser.connected) throw error
+    return `The browser (${found.name}) ended while it was printing; often the computer has too little memory left. Close other programs and build again.`
+  }
 }
 
 async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Promise<ExitCode> {
@@ -190,19 +212,35 @@ async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Pro
   const notices = thirdPartyNotices((await loadFonts()).licences)
   const target = path.join(folders.dist, manual.facility.id)
   // The pages say how large the files beside them are.
-  const printed =
-    found.kind === 'found' ? await print(found, ready, { version, target }, job) : undefined
+  const attempt = await tryPrint(found, ready, { version, target }, job)
+  const printed = typeof attempt === 'string' ? undefined : attempt
+  const why = typeof attempt === 'string' ? attempt : ''
+  if (!printed && job.needPdfs) {
+    io.err(`Nothing was written, because the PDFs cannot be made.\n${why}`)
+    return exit.noBrowser
+  }
+  const kept = await keptPrints(target, ready.manual, printed !== undefined)
   const { site, beside } = await progress.stage(
     'render',
-    () => siteWith(printed?.besideSite ?? [], ready, folders),
+    () => siteWith(printed?.besideSite ?? [], kept, ready.manual, ready.library.words, folders),
     (files) => `${files.site.filter(isPage).length} site pages`,
   )
   const browserName = found.kind === 'found' ? found.version : 'none'
   const worker = await loadWorker(folders)
-  const made = { site, worker, beside, printed, version, browser: browserName, target, notices }
+  const made = {
+    site,
+    worker,
+    beside,
+    printed,
+    kept,
+    version,
+    browser: browserName,
+    target,
+    notices,
+  }
   await write(ready, made, job)
-  if (found.kind === 'found') return exit.fine
-  io.err(`The site and the figures were made; the PDFs were not.\n${found.message}`)
+  if (printed) return exit.fine
+  io.err(`${withoutPdfs(kept.files.length, kept.older)}\n${why}`)
   return exit.noBrowser
 }
 
@@ -226,6 +264,11 @@ export async function build(
     options.into === undefined ? undefined : path.resolve(io.cwd, options.into),
   )
   const facility = facilityFolder(folder, io.cwd, folders)
+  const closed = await unwritable(folders.dist)
+  if (closed !== undefined) {
+    io.err(closed)
+    return exit.unwritable
+  }
   const progress = createProgress(io, quiet)
   // A browser takes a second or two to start, so it starts while the rest is worked out.
   const browser = findBrowser(io.env)
@@ -235,6 +278,7 @@ export async function build(
       date,
       today: io.today,
       quiet,
+      needPdfs: options.needPdfs === true,
       folders,
       progress,
       io,

@@ -24,6 +24,8 @@ export const exit = {
   noBrowser: 3,
   /** There is no number for what was asked, and why was said. */
   noNumber: 4,
+  /** What was to be written cannot be: no permission, a full disk, a name too long; why was said. */
+  unwritable: 5,
   /** A fault of the program itself. */
   bug: 70,
 } as const

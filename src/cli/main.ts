@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { PreviewOptions } from './preview/preview.ts'
+import { userFault } from './user-fault.ts'
 
 /** How a facility is chosen, and what other inputs do. */
 const explainExamples = `
@@ -20,6 +21,7 @@ Exit codes:
   2   the command line cannot be understood
   3   no browser can run: site and figures were written, PDFs were not
   4   there is no number for what was asked; why is said
+  5   nothing can be written there (permission, disk, name); why is said
   70  a fault of the program itself`
 
 const facilityHelp = 'facility folder (holds facility.yaml); the demo fair if left out'
@@ -46,11 +48,15 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
       'date printed in the manual, such as 2027-06-14 (default: as-of of the facility file, else today)',
     )
     .option('--into <folder>', 'write below this folder instead of dist/')
+    .option(
+      '--need-pdfs',
+      'write nothing where PDFs cannot be made; else those of the last build stay, marked as old',
+    )
     .addHelpText('after', exitCodes)
     .action(
       async (
         folder: string | undefined,
-        options: { quiet?: boolean; date?: string; into?: string },
+        options: { quiet?: boolean; date?: string; into?: string; needPdfs?: boolean },
       ) => done(await (await import('./build.ts')).build(folder, options, io)),
     )
   p.command('check')
@@ -103,6 +109,11 @@ export async function main(args: readonly string[], io: Io = processIo()): Promi
     }).parseAsync([...args], { from: 'user' })
     return code
   } catch (error) {
+    const outside = userFault(error)
+    if (outside !== undefined) {
+      io.err(outside)
+      return exit.unwritable
+    }
     if (error instanceof CommanderError) return error.exitCode === 0 ? exit.fine : exit.usage
     io.err(error instanceof Error ? (error.stack ?? error.message) : String(error))
     io.err('This is a fault of the program itself; please report it with the lines above.')

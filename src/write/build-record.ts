@@ -39,9 +39,11 @@ export function buildRecord(input: {
   readonly sheets: readonly object[] | undefined
   /** Pages of the field book. */
   readonly fieldBook: { readonly pages: number } | undefined
+  /** The revision of an earlier build, whose printed files have stayed. */
+  readonly older: { readonly revision: string; readonly date: string } | undefined
   readonly files: readonly OutputFile[]
 }): string {
-  const { files, counts, binder, sheets, fieldBook, ...went } = input
+  const { files, counts, binder, sheets, fieldBook, older, ...went } = input
   const out = [...files]
     .sort((a, b) => a.path.localeCompare(b.path, 'en'))
     .map((f) => ({
@@ -49,5 +51,5 @@ export function buildRecord(input: {
       bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length,
       sha256: sha256(f.data),
     }))
-  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, sheets, fieldBook, files: out }, null, 1)}\n`
+  return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, sheets, fieldBook, older, files: out }, null, 1)}\n`
 }

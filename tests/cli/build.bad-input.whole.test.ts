@@ -56,7 +56,57 @@ describe('a build', () => {
     expect(await run()).toBe(3)
     expect(said).toContain('OVALKEEP_BROWSER names a browser that does not work')
     const files = await readdir(path.join(out(), 'brambleford'))
-    expect(files.sort()).toEqual(['THIRD-PARTY-NOTICES.txt', 'build.json', 'figures.json', 'site'])
+    expect(files.sort()).toEqual([
+      'THIRD-PARTY-NOTICES.txt',
+      'build.json',
+      'figures.json',
+      'manual.html',
+      'site',
+    ])
+  })
+
+  it('without any browser leaves the printed files of the last build, marked as old, and what somebody put there', async () => {
+    const target = path.join(out(), 'brambleford')
+    await mkdir(path.join(target, 'site'), { recursive: true })
+    const revision = { revision: '0', date: '2026-05-01', pages: [] }
+    const record = {
+      files: ['binder.pdf', 'site/binder.pdf', 'site/gone.html'].map((name) => ({ path: name })),
+      binder: { labels: { seal: '2-1' }, pages: { seal: 3 }, revision },
+      fieldBook: { pages: 20 },
+    }
+    await writeFile(path.join(target, 'build.json'), JSON.stringify(record))
+    for (const name of ['binder.pdf', 'site/binder.pdf', 'site/gone.html', 'site/photo.jpg'])
+      await writeFile(path.join(target, name), name)
+    expect(await run()).toBe(3)
+    expect(said).toContain(
+      'The 2 PDFs of an earlier build stay; they are of REVISION 0, 2026-05-01',
+    )
+    expect(await readFile(path.join(target, 'binder.pdf'), 'utf8')).toBe('binder.pdf')
+    const site = await readdir(path.join(target, 'site'))
+    expect(site).toEqual(expect.arrayContaining(['binder.pdf', 'photo.jpg']))
+    expect(site).not.toContain('gone.html')
+    const home = await readFile(path.join(target, 'site', 'index.html'), 'utf8')
+    expect(home).toContain('OLD: revision 0, 2026-05-01')
+    // What is known of the binder in use is not forgotten.
+    const kept = JSON.parse(await readFile(path.join(target, 'build.json'), 'utf8'))
+    expect(kept).toMatchObject({ older: { revision: '0' }, binder: { labels: { seal: '2-1' } } })
+    // A second build without a browser says the same.
+    said = ''
+    expect(await run()).toBe(3)
+    expect(said).toContain('REVISION 0, 2026-05-01')
+    expect(await readdir(path.join(target, 'site'))).toContain('photo.jpg')
+  })
+
+  it('without any browser writes nothing where PDFs are needed', async () => {
+    expect(await build(fair(), { into: out(), date, needPdfs: true }, io())).toBe(3)
+    expect(said).toContain('Nothing was written')
+    expect(await readdir(root)).not.toContain('out')
+  })
+
+  it('into a place where nothing can be written is refused before the work', async () => {
+    await writeFile(out(), 'a file')
+    expect(await run()).toBe(5)
+    expect(said).toContain('a file where a folder was meant')
   })
 
   it('takes up procedures and notes that the facility brings along', async () => {

@@ -33,6 +33,16 @@ async function shownNow(facility: string, folders: Folders, before: Shown, io: I
   return { files, faults: undefined }
 }
 
+/** Why a port cannot be used, and what to do. */
+function portText(port: number, fault: unknown): string {
+  const { code, message } = fault as NodeJS.ErrnoException
+  if (code === 'EADDRINUSE')
+    return `Port ${port} is in use by another program. Leave --port out, and one that is free is taken.`
+  if (code === 'EACCES')
+    return `Port ${port} cannot be used: those below 1024 are kept for the system. Leave --port out.`
+  return `Port ${port} cannot be used: ${message}`
+}
+
 async function startServer(
   current: () => Shown,
   port: number,
@@ -41,7 +51,7 @@ async function startServer(
   try {
     return await serve(current, port)
   } catch (fault) {
-    io.err(`Port ${port} cannot be used: ${fault instanceof Error ? fault.message : String(fault)}`)
+    io.err(portText(port, fault))
     return undefined
   }
 }

@@ -4,8 +4,17 @@ import { allSheets, emergencySheet } from '../../model/sheet-names.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import { fieldBookFiles } from '../field-book/files.ts'
 
-/** Printed files beside the pages, by their path below the site, with their size in bytes. */
-export type PrintedFiles = ReadonlyMap<string, number>
+/**
+ * Files beside the pages, by their path below the site: their size in bytes, and the revision that
+ * they are of, where they were not made anew.
+ */
+export type PrintedFiles = ReadonlyMap<
+  string,
+  {
+    readonly bytes: number
+    readonly older?: { readonly revision: string; readonly date: string } | undefined
+  }
+>
 
 type Paper = { readonly file: string; readonly title: string; readonly about: string }
 
@@ -38,8 +47,11 @@ const sizeWords = (file: string, bytes: number, words: Words): string =>
 
 /** A printed file as pages offer it; undefined where no browser could print it. */
 export function offeredFile(file: string, printed: PrintedFiles, words: Words) {
-  const bytes = printed.get(file)
-  return bytes === undefined ? undefined : { file, size: sizeWords(file, bytes, words) }
+  const found = printed.get(file)
+  if (!found) return undefined
+  const size = sizeWords(file, found.bytes, words)
+  const { older } = found
+  return { file, size: older ? fill(words.site.olderFile, { file: size, ...older }) : size }
 }
 
 /** Which printed files the pages lead to, where there is a browser to print them. */

@@ -73,6 +73,8 @@ export const facility = z.strictObject({
   sheets: z.strictObject({ papers: z.array(z.enum(sheetPapers)).min(1) }).optional(),
   'site-address': z
     .url({ protocol: /^https?$/, error: 'a web address such as https://fair.example/track' })
+    // Its square code stands on every posted sheet and must be read by a phone.
+    .max(200, { error: 'a web address of at most 200 characters' })
     .optional(),
   oval,
   cushion: z.strictObject({

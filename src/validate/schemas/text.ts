@@ -9,9 +9,13 @@ import { readTimeOfDay } from '../../model/time-of-day.ts'
 export const meanings = z.registry<{ readonly is: 'words' | 'quantity' }>()
 
 /** Letters, digits and hyphens: ids become file names, links and anchors. */
-export const id = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, {
-  error: 'an id: small letters, digits and single hyphens, such as "seal-before-rain"',
-})
+export const id = z
+  .string()
+  .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, {
+    error: 'an id: small letters, digits and single hyphens, such as "seal-before-rain"',
+  })
+  // Folders and files are called by it.
+  .max(60, { error: 'an id of at most 60 letters' })
 
 /** A quote that nothing opens: the one before the text was lost, and this one would be printed. */
 const lostQuote = /^[^"“”]*[^"“”\d]"$/

@@ -84,7 +84,7 @@ describe.each(demos)('site of %s', (id) => {
   it('leads from every procedure to its posted sheet, and from the first page to all papers, with sizes', async () => {
     const { manual, words } = await demoManual(id)
     const all = filesOffered(manual, words)
-    const files = new Map([...all].map((file) => [file, 1_240_000]))
+    const files = new Map([...all].map((file) => [file, { bytes: 1_240_000 }]))
     const printed = new Map(
       renderSite(manual, await assetsFor(words, 'linked'), files).map((f) => [f.path, f.data]),
     )
@@ -95,6 +95,12 @@ describe.each(demos)('site of %s', (id) => {
         new RegExp(`href="${file}\\.pdf"><strong>[^<]+</strong> <span class="soft">PDF, 1\\.2 MB<`),
       )
     expect(printed.get('emergency.html')).toContain('href="sheets/emergency.pdf"')
+    const older = { revision: '2', date: '2026-05-01' }
+    const old = new Map([...all].map((file) => [file, { bytes: 1_240_000, older }]))
+    const home = renderSite(manual, await assetsFor(words, 'linked'), old).find(
+      (f) => f.path === 'index.html',
+    )
+    expect(home?.data).toContain('PDF, 1.2 MB; OLD: revision 2, 2026-05-01<')
     for (const [, text] of htmlOf(id)) expect(text).not.toMatch(/href="[^"]*\.pdf"/)
   })
 

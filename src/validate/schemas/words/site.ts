@@ -36,6 +36,8 @@ export const site = z.strictObject({
   saved: holding('revision', 'date'),
   /** How large a printed file is, in megabytes. */
   file: holding('size'),
+  /** The same, where it was not made anew with the pages. */
+  olderFile: holding('file', 'revision', 'date'),
 })
 
 /** The manual in one file, which is sent from hand to hand. */

@@ -1,0 +1,32 @@
+import type { Manual } from '../model/manual.ts'
+import type { PrintedFiles } from '../render/site/papers.ts'
+import type { Words } from '../validate/schemas/words.ts'
+import type { OutputFile } from '../write/write-files.ts'
+import type { Kept } from './kept-prints.ts'
+import type { Folders } from './load/load-manual.ts'
+import { oneFileOf, siteFiles } from './site-files.ts'
+
+const bytesOf = ({ data }: OutputFile): number => Buffer.byteLength(data)
+
+/**
+ * The site, and what lies beside its pages: the manual in one file, and what is printed, now or
+ * earlier. The pages say how large these files are, and which of them are old.
+ */
+export async function siteWith(
+  printed: readonly OutputFile[],
+  { files, older }: Kept,
+  manual: Manual,
+  words: Words,
+  folders: Folders,
+): Promise<{ readonly site: readonly OutputFile[]; readonly beside: readonly OutputFile[] }> {
+  const oneFile = await oneFileOf(manual, words, folders)
+  const earlier = files
+    .filter(({ path }) => path.startsWith('site/'))
+    .map((f) => ({ ...f, path: f.path.slice('site/'.length) }))
+  const sizes: PrintedFiles = new Map([
+    ...[oneFile, ...printed].map((f) => [f.path, { bytes: bytesOf(f) }] as const),
+    ...earlier.map((f) => [f.path, { bytes: bytesOf(f), older }] as const),
+  ])
+  const site = await siteFiles(manual, words, folders, sizes)
+  return { site, beside: [oneFile, ...printed, ...earlier] }
+}
