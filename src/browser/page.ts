@@ -1,4 +1,5 @@
 // The script of every page: it adds to what is there, and nothing that anybody needs.
+import { offerDay } from './page/day-numbers.ts'
 import { showDue } from './page/due.ts'
 import { closeByKey, showMenu } from './page/menu.ts'
 import { openTarget } from './page/open-target.ts'
@@ -13,3 +14,4 @@ skipStill()
 openForPrint()
 openTarget()
 keepSite()
+offerDay()

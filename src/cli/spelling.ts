@@ -36,6 +36,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.forms,
     ...library.cards,
     ...library.search,
+    ...library.today,
     ...library.worksheets,
     library.wordsFile,
   ] as readonly Sourced<unknown>[]

@@ -35,6 +35,7 @@ import { composeChapters } from './texts/chapters.ts'
 import { composeSearchWords } from './texts/search-words.ts'
 import { composeTermIndex } from './texts/term-index.ts'
 import { composeTerms } from './texts/terms.ts'
+import { composeToday } from './today/today.ts'
 
 export type ComposeInput = {
   readonly facility: Facility
@@ -73,6 +74,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   fieldBook: composeFieldBook,
   handout: composeHandout,
   search: composeSearchWords,
+  today: composeToday,
   cushionMap: composeCushionMap,
   grainCurve: composeGrainCurve,
   charts: composeCharts,
@@ -89,7 +91,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
  */
 export function composeManual(input: ComposeInput): Manual {
   const { facility, computed, library, sources, date } = input
-  const { engine, locale, capabilities } = computed
+  const { engine, locale, capabilities, known } = computed
   const { file } = facility
   const here = {
     surface: file.cushion.material,
@@ -98,7 +100,16 @@ export function composeManual(input: ComposeInput): Manual {
     capabilities,
     si: (name: string) => namedNumber(name, computed),
   }
-  const given = { facility, engine, locale, library, references: sources, date, here }
+  const given = {
+    facility,
+    engine,
+    locale,
+    known,
+    library,
+    references: sources,
+    date,
+    here,
+  }
   const parts = composeParts(composers, (parts) => ({ ...given, parts }))
   return { ...parts, quantities: composeQuantities(parts, given) }
 }

@@ -18,6 +18,8 @@ export type ComposeContext = {
   readonly facility: Facility
   readonly engine: Engine
   readonly locale: Locale
+  /** Names of the facts that there are, with what is no quantity but decides. */
+  readonly known: ReadonlySet<string>
   readonly library: Library
   /** All references there are; the manual prints those that it cites. */
   readonly references: readonly SourceItem[]
@@ -38,7 +40,7 @@ export const namedNumber = (name: string, { engine }: Asked): number | undefined
   engine.si(quantityIdOf(name))
 
 /** A figure or fact that content names, as printed; undefined where it has no value here. */
-export const namedText = (name: string, { engine }: Asked): string | undefined =>
+const namedText = (name: string, { engine }: Asked): string | undefined =>
   engine.text(quantityIdOf(name))
 
 /** A text with the numbers of one race day in place of names. */

@@ -1,4 +1,5 @@
 import { type Capability, capabilities } from '../model/capability.ts'
+import { kindOfFact } from '../model/fact-spec.ts'
 import type { FactWords } from '../model/fact-words.ts'
 import type { Locale, UnitWords } from '../model/quantity/format-quantity.ts'
 import type { WorksheetWords } from '../model/worksheet-words.ts'
@@ -60,7 +61,7 @@ export function computeFacility(facility: Facility, words: ComputeWords): Comput
   const known = new Set<string>([...facts.keys(), ...(file.lights === true ? ['lights'] : [])])
   const uses = allUses(known, locale.system, data)
   return {
-    engine: createEngine(uses, facts, locale, words.worksheets),
+    engine: createEngine(uses, facts, locale, words.worksheets, kindOfFact),
     locale,
     capabilities: here,
     known,

@@ -1,22 +1,15 @@
 import type { Calculation } from './calculation.ts'
-import { putNames } from './formula/put-names.ts'
+import { namesOf } from './formula/put-names.ts'
 import { readFormula } from './formula/read-formula.ts'
-
-/** The names that a formula holds. */
-function namesIn(tex: string): readonly string[] {
-  const names: string[] = []
-  putNames(readFormula(tex), (name) => {
-    names.push(name)
-    return undefined
-  })
-  return names
-}
 
 function follow(calculation: Calculation, output: string, found: Set<string>): void {
   const spec = calculation.outputs[output]
   if (!spec) throw new RangeError(`${calculation.id} has no output ${output}`)
   const { restsOn } = spec
-  const names = restsOn === 'all' ? Object.keys(calculation.inputs) : (restsOn ?? namesIn(spec.tex))
+  const names =
+    restsOn === 'all'
+      ? Object.keys(calculation.inputs)
+      : (restsOn ?? namesOf(readFormula(spec.tex)))
   for (const name of names) {
     if (name in calculation.inputs) found.add(name)
     else if (name !== output) follow(calculation, name, found)

@@ -77,6 +77,9 @@ for (const capability of capabilities) {
 /** The specification of a fact by its path in the facility file, or `gear.<capability>.<field>`. */
 export const factSpec = (path: string): FactSpec | undefined => specs.get(path)
 
+/** The kind of a fact; undefined for a name that is none. */
+export const kindOfFact = (path: string): KindName | undefined => specs.get(path)?.kind
+
 /** The specification of a machine's field, as it stands in the equipment list. */
 export const gearSpec = (field: string): FactSpec | undefined => {
   const row = gearRows[field]

@@ -87,6 +87,12 @@ export type Worksheet = {
     readonly figure: string
     readonly tex: string
     readonly numbers: string
+    /** As `numbers`, with `@name` where each number stands. */
+    readonly places: string
+    /** The printed quantity for each of these places; what has no value is missing. */
+    readonly put: Readonly<Record<string, string>>
+    /** TeX of the outputs among these, which stand as symbols where they have no value. */
+    readonly symbols: Readonly<Record<string, string>>
   }[]
   readonly sources: readonly string[]
 }

@@ -21,6 +21,7 @@ import type { ManualSection } from './manual/section.ts'
 import type { CitedSource } from './manual/source.ts'
 import type { CushionMap, GrainCurve } from './manual/survey.ts'
 import type { ManualSymptom } from './manual/symptom.ts'
+import type { ManualToday } from './manual/today.ts'
 import type { ManualRecords } from './records.ts'
 
 /** One facility's manual: plain data, everything that the pages say. */
@@ -60,6 +61,8 @@ export type Manual = {
   readonly handout: ManualBooklet
   /** How the search of the site understands people. */
   readonly search: SearchWords
+  /** What a phone works out anew for a day. */
+  readonly today: ManualToday
   readonly cushionMap: CushionMap | undefined
   readonly grainCurve: GrainCurve | undefined
   readonly charts: Charts

@@ -20,7 +20,7 @@ export type SiteAssets = RenderAssets & {
 }
 
 /** Scripts of the site, each a file: `page` of every page, the others of one page each. */
-export const siteScripts = ['page', 'search', 'choose', 'records', 'learn'] as const
+export const siteScripts = ['page', 'search', 'choose', 'records', 'learn', 'today'] as const
 
 /** The same as texts, with that of the manual in one file. */
 export type SiteScripts = Readonly<Record<(typeof siteScripts)[number] | 'oneFile', string>>

@@ -30,8 +30,10 @@ import {
 import { plans, type Schedule } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
 import { type SearchFile, search } from './schemas/search.ts'
+import { type TodayFile, today } from './schemas/today.ts'
 import { type Words, words } from './schemas/words.ts'
 import { type WorksheetFile, worksheets } from './schemas/worksheets.ts'
+import { todayReferences } from './today-references.ts'
 
 /** The files of the library as they were read; every one has passed the YAML reader. */
 export type LibraryTrees = {
@@ -50,6 +52,7 @@ export type LibraryTrees = {
   readonly cards: SourceTree
   readonly 'field-book': SourceTree
   readonly search: SourceTree
+  readonly today: SourceTree
   readonly words: SourceTree
   readonly worksheets: readonly SourceTree[]
   readonly facts: SourceTree
@@ -93,6 +96,8 @@ export type Library = {
   readonly fieldBook: readonly Sourced<FieldBookFile>[]
   /** One file; a list as all others. */
   readonly search: readonly Sourced<SearchFile>[]
+  /** One file; a list as all others. */
+  readonly today: readonly Sourced<TodayFile>[]
   readonly worksheets: readonly Sourced<WorksheetFile>[]
   readonly facts: readonly Sourced<FactsFile>[]
   readonly words: Words
@@ -165,6 +170,7 @@ function readParts(trees: LibraryTrees) {
     cards: listOf<Card>(trees.cards, cards, 'cards'),
     fieldBook: each<FieldBookFile>([trees['field-book']], fieldBook),
     search: each<SearchFile>([trees.search], search),
+    today: each<TodayFile>([trees.today], today),
     worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
     facts: each<FactsFile>([trees.facts], facts),
   }
@@ -207,6 +213,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   cards: parts.cards.list,
   fieldBook: parts.fieldBook.list,
   search: parts.search.list,
+  today: parts.today.list,
   worksheets: parts.worksheets.list,
   facts: parts.facts.list,
 })
@@ -227,6 +234,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
           ...chooserReferences(lists),
           ...indexReferences(lists),
           ...planReferences(lists),
+          ...lists.today.flatMap((item) => todayReferences(item, lists)),
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),
         ]
   const problems = [...ofSchemas, ...namedTwice(parts), ...references]

@@ -1,4 +1,5 @@
 import type { AskOfWorker } from '../../model/kept-site.ts'
+import { button } from '../element.ts'
 
 /** Asks a worker. @returns what it answers. */
 const ask = (worker: ServiceWorker, what: AskOfWorker): Promise<boolean> =>
@@ -7,13 +8,6 @@ const ask = (worker: ServiceWorker, what: AskOfWorker): Promise<boolean> =>
     port1.onmessage = ({ data }) => done(data === true)
     worker.postMessage(what, [port2])
   })
-
-function button(words: string, act: (made: HTMLButtonElement) => void): HTMLButtonElement {
-  const made = document.createElement('button')
-  made.textContent = words
-  made.addEventListener('click', () => act(made))
-  return made
-}
 
 /** Offers to keep the printed files too, where the page lists them. */
 function offerPapers(worker: ServiceWorker): void {

@@ -20,6 +20,7 @@ const single = [
   'cards',
   'field-book',
   'search',
+  'today',
   'words',
 ] as const
 

@@ -83,6 +83,7 @@ function textProblems(library: Library, facility: Facility): Problem[] {
     library.forms,
     library.cards,
     library.fieldBook,
+    library.today,
   ]
   return [
     ...unknownNotes,

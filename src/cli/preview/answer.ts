@@ -1,5 +1,5 @@
 import path from 'node:path'
-import { escapeHtml } from '../../render/text/html.ts'
+import { escapeHtml } from '../../render/text/escape-html.ts'
 
 /** What is shown now: files by path, or, while the input has faults, a page that lists them. */
 export type Shown = {

@@ -1,4 +1,4 @@
-import { type FactPath, factSpec } from '../../model/fact-spec.ts'
+import type { FactPath } from '../../model/fact-spec.ts'
 import type { Fact, Figure, Worksheet } from '../../model/figure.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
@@ -8,7 +8,7 @@ import type { FigureId, UseId } from '../uses/ids.ts'
 import type { Use } from '../uses/use.ts'
 import { createTrace } from './trace.ts'
 import { createWording, type Wording } from './wording.ts'
-import { type Given, startWorking, type Worked } from './working.ts'
+import { type Given, type KindOfFact, startWorking, type Worked } from './working.ts'
 
 /**
  * Answers for one facility: every figure is computed once, when it is first asked for. Names are
@@ -83,20 +83,20 @@ function allKnown<Ids extends Readonly<Record<string, string>>>(
 }
 
 /** A fact that the facility does not have, for a value that a reader supposes. */
-function supposed(path: string): Fact<string> | undefined {
-  const spec = factSpec(path)
+function supposed(path: string, kindOf: KindOfFact): Fact<string> | undefined {
+  const kind = kindOf(path)
   const provenance = { kind: 'choice', sources: [], note: '' } as const
-  return spec && { path, label: path, kind: spec.kind, si: 0, text: '', provenance, howTo: '' }
+  return kind && { path, label: path, kind, si: 0, text: '', provenance, howTo: '' }
 }
 
 /** Facts with other values (SI) for some; the rest as they are. */
 function changed(
-  { facts, locale }: Given,
+  { facts, locale, kindOf }: Given,
   values: ReadonlyMap<string, number>,
 ): ReadonlyMap<string, Fact<string>> {
   const all = new Map(facts)
   for (const [path, si] of values) {
-    const fact = facts.get(path) ?? supposed(path)
+    const fact = facts.get(path) ?? supposed(path, kindOf)
     if (fact) all.set(path, { ...fact, si, text: formatExact(si, fact.kind, locale) })
   }
   return all
@@ -138,6 +138,8 @@ function engineOf(given: Given, kept: ReadonlyMap<string, Worked>): Engine<strin
 
 /**
  * Makes the engine of a facility from its uses (what is computed from what) and its facts.
+ * @param kindOf Tells the kind of facts that the facility does not have and a reader may suppose;
+ *   without it only what the facility has can be varied.
  * @throws RangeError when two uses have one id.
  */
 export function createEngine<
@@ -149,6 +151,7 @@ export function createEngine<
   facts: ReadonlyMap<Path, Fact<Path>>,
   locale: Locale,
   words: WorksheetWords,
+  kindOf: KindOfFact = () => undefined,
 ): Engine<Id, Path, Name> {
   const byId = new Map<string, Use<string>>()
   for (const use of uses) {
@@ -161,6 +164,7 @@ export function createEngine<
     locale,
     trace: createTrace(byId),
     wording: createWording(words, locale),
+    kindOf,
   }
   // Inside, names are strings; only those that ask are held to the ones declared.
   return engineOf(given, new Map()) as unknown as Engine<Id, Path, Name>

@@ -1,10 +1,14 @@
 import type { Fact, Figure, FigureInput } from '../../model/figure.ts'
 import { formatQuantity, type Locale } from '../../model/quantity/format-quantity.ts'
+import type { KindName } from '../../model/quantity/kinds.ts'
 import { isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
 import { type Use, useIdOf } from '../uses/use.ts'
 import { bindInputs, isMissing, outOfRange } from './binding.ts'
 import type { Trace } from './trace.ts'
 import type { Wording } from './wording.ts'
+
+/** The kind of a fact, whether the facility has it or not; undefined for a name that is none. */
+export type KindOfFact = (path: string) => KindName | undefined
 
 /** What the engine works with. */
 export type Given = {
@@ -13,6 +17,7 @@ export type Given = {
   readonly locale: Locale
   readonly trace: Trace
   readonly wording: Wording
+  readonly kindOf: KindOfFact
 }
 
 /** A use with its numbers put in. */

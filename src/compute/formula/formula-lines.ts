@@ -6,18 +6,15 @@ import {
   styleOf,
   unitText,
 } from '../../model/quantity/format-quantity.ts'
-import { type Calculation, isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
+import type { Calculation, OutputSpec, Refusal } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 import type { Formula } from './formula.ts'
 import { formulaTex } from './formula-tex.ts'
-import { putNames, putTerms, withProductSigns } from './put-names.ts'
+import { namesOf, putNames, putTerms, withProductSigns } from './put-names.ts'
 import { quantityFormula } from './quantity-formula.ts'
 import { readFormula } from './read-formula.ts'
 
 type Values = Readonly<Record<string, number | Refusal>>
-
-/** A number without its unit, for formulas that say which unit they want. */
-const bareNumber = (si: number, unit: string): Formula => quantityFormula(exactNumber(si, unit))
 
 /** The symbol that stands for an input, or for an output named before. */
 const symbolsOf =
@@ -27,24 +24,63 @@ const symbolsOf =
     return symbol === undefined ? undefined : readFormula(symbol)
   }
 
-/** The number that is put in for an input, or for an output named before. */
-function numbersOf(
+/**
+ * The number that is put in for an input, or for an output named before, as it is printed; without
+ * its unit where the formula says which unit it wants.
+ */
+function textsOf(
   calculation: Calculation,
   inputs: readonly FigureInput[],
   values: Values,
   locale: Locale,
-): (name: string) => Formula | undefined {
+): (name: string) => string | undefined {
   const given = new Map(inputs.map((i) => [i.name, i]))
-  const symbol = symbolsOf(calculation)
   return (name) => {
     const input = given.get(name)
     const unit = calculation.inputs[name]?.formulaUnit
-    if (input) return unit === undefined ? quantityFormula(input.text) : bareNumber(input.si, unit)
+    if (input) return unit === undefined ? input.text : exactNumber(input.si, unit)
     const [spec, value] = [calculation.outputs[name], values[name]]
-    if (spec === undefined || typeof value !== 'number') return symbol(name)
+    if (spec === undefined || typeof value !== 'number') return undefined
     return spec.formulaUnit === undefined
-      ? quantityFormula(formatExact(value, spec.kind, locale))
-      : bareNumber(value, spec.formulaUnit)
+      ? formatExact(value, spec.kind, locale)
+      : exactNumber(value, spec.formulaUnit)
+  }
+}
+
+/** The formula of one output, with its numbers and where they stand. */
+function line(
+  spec: OutputSpec,
+  value: number | Refusal | undefined,
+  formula: Formula,
+  symbol: (name: string) => Formula | undefined,
+  text: (name: string) => string | undefined,
+  locale: Locale,
+): Omit<Worksheet['formulas'][number], 'figure' | 'symbols'> {
+  const signed = withProductSigns(formula)
+  const result = (name: string): string => `@${name}`
+  const known = typeof value === 'number'
+  const numbers = putNames(signed, (name) => {
+    const printed = text(name)
+    return printed === undefined ? symbol(name) : quantityFormula(printed)
+  })
+  const results = known ? resultsIn(spec, value, locale) : {}
+  const put = namesOf(formula).flatMap((name): [string, string][] => {
+    const printed = text(name)
+    return printed === undefined ? [] : [[name, printed]]
+  })
+  return {
+    tex: `${spec.symbol} = ${formulaTex(putNames(formula, symbol))}`,
+    numbers: known
+      ? [
+          `${spec.symbol} = ${formulaTex(numbers)}`,
+          ...Object.values(results).map((printed) => formulaTex(quantityFormula(printed))),
+        ].join(' = ')
+      : '',
+    places: [
+      `${spec.symbol} = ${formulaTex(signed)}`,
+      ...resultNames(spec, locale).map(result),
+    ].join(' = '),
+    put: { ...Object.fromEntries(put), ...results },
   }
 }
 
@@ -63,38 +99,48 @@ export function formulaLines(
 ): Worksheet['formulas'] {
   const { calculation } = use
   const symbol = symbolsOf(calculation)
-  const number = numbersOf(calculation, inputs, values, locale)
+  const text = textsOf(calculation, inputs, values, locale)
   return Object.entries(calculation.outputs).map(([output, spec]) => {
     const formula = putTerms(readFormula(spec.tex), (id) => term(id) ?? spelledUnit(id, locale))
-    const value = values[output]
-    const numbers = (): string => formulaTex(putNames(withProductSigns(formula), number))
+    const named = namesOf(formula).flatMap((name): [string, string][] => {
+      const other = calculation.outputs[name]
+      return other ? [[name, other.symbol]] : []
+    })
     return {
       figure: `${use.id}.${output}`,
-      tex: `${spec.symbol} = ${formulaTex(putNames(formula, symbol))}`,
-      numbers:
-        value === undefined || isRefusal(value)
-          ? ''
-          : [`${spec.symbol} = ${numbers()}`, ...resultsIn(spec, value, locale)].join(' = '),
+      symbols: Object.fromEntries(named),
+      ...line(spec, values[output], formula, symbol, text, locale),
     }
   })
 }
+
+/** The unit that a formula gives its result in, where that is another than the printed one. */
+function ownUnit({ kind, formulaUnit }: OutputSpec, locale: Locale): string | undefined {
+  const own = formulaUnit === '' ? undefined : formulaUnit
+  return own === styleOf(kind, locale.system).unit ? undefined : own
+}
+
+/** The places of the results in a line; no input or output is called so. */
+const resultNames = (spec: OutputSpec, locale: Locale): readonly string[] =>
+  ownUnit(spec, locale) === undefined ? ['Result'] : ['OwnResult', 'Result']
 
 /**
  * A result in the unit that its formula gives, where that is another than the one it is printed in,
  * and in that one.
  */
-function resultsIn({ kind, formulaUnit }: OutputSpec, value: number, locale: Locale): string[] {
-  const own = formulaUnit === '' ? undefined : formulaUnit
-  const style = styleOf(kind, locale.system)
-  const texts = [
-    ...(own === undefined || own === style.unit
-      ? []
-      : [
-          `${exactNumber(value, own)} ${unitText({ ...style, label: own.replace('m2', 'm²') }, locale)}`,
-        ]),
-    exactText(value, kind, locale),
-  ]
-  return texts.map((text) => formulaTex(quantityFormula(text)))
+function resultsIn(
+  spec: OutputSpec,
+  value: number,
+  locale: Locale,
+): Readonly<Record<string, string>> {
+  const own = ownUnit(spec, locale)
+  const style = styleOf(spec.kind, locale.system)
+  return {
+    ...(own !== undefined && {
+      OwnResult: `${exactNumber(value, own)} ${unitText({ ...style, label: own.replace('m2', 'm²') }, locale)}`,
+    }),
+    Result: exactText(value, spec.kind, locale),
+  }
 }
 
 /** A result before rounding: four significant digits in the unit of its kind. */

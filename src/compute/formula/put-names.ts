@@ -69,3 +69,13 @@ export const withProductSigns = (formula: Formula): Formula =>
       return before?.kind === 'name' && multiplies(after) ? product : node
     }),
   )
+
+/** The names that a formula holds, each as often as it stands there. */
+export function namesOf(formula: Formula): readonly string[] {
+  const names: string[] = []
+  putNames(formula, (name) => {
+    names.push(name)
+    return undefined
+  })
+  return names
+}

@@ -2,6 +2,7 @@ import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
 import { evening } from './evening.ts'
+import { breaksBefore, postTime } from './post-times.ts'
 
 const time = (symbol: string, most = secondsPerDay): InputSpec => ({
   symbol,
@@ -76,12 +77,6 @@ const outputs = {
   over: { symbol: 't_9', kind: 'clock', tex: `@start + ${halfInFives('@long')}` },
 } as const
 
-type Inputs = Readonly<Record<keyof typeof inputs, number>>
-
-/** How many breaks the program has, each in place of an interval. */
-const breaksOf = (x: Inputs): number =>
-  x.breakEvery > 0 ? Math.floor((x.races - 1) / x.breakEvery + 1e-9) : 0
-
 /** Working hours, and the hour at which an early crew hands over to a late one. */
 function shiftsOf(start: number, done: number, longest: number) {
   const shifts = wholeUp((done - start) / longest)
@@ -105,8 +100,8 @@ export const raceDayClock = calculation({
     const pulling = inFives(x.pullBack)
     const look = x.first - x.warmUp - x.check
     const start = look - x.rounds * (watering + x.soak) - harrowing - x.walk
-    const breaks = breaksOf(x)
-    const last = x.first + (x.races - 1) * x.interval + breaks * (x.pause - x.interval)
+    const breaks = breaksBefore(x.races, x)
+    const last = postTime(x.races, x)
     const after = last + x.interval
     const work = evening(after, x.light, { harrowing, pulling, watering })
     const early = refuse('begins-day-before')

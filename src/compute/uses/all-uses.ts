@@ -19,18 +19,12 @@ import { recordUses, weatherUses } from './weather.ts'
 import { workingUses } from './working.ts'
 
 /**
- * What is computed for a facility, from which facts and figures. Worksheet numbers follow
- * the sections.
+ * What is computed from single facts; some of it takes figures of the readings where there are any.
  * @param known Paths of the facts that the facility has, with those that stand in for it.
- * @param data Surveys and records, whose readings are worked with as they are.
  * @param system Steps that the trade talks of differ: a quarter inch, or 5 mm.
  */
-export function allUses(
-  known: ReadonlySet<string>,
-  system: UnitSystem,
-  data: Readings,
-): readonly Use[] {
-  const bySection = [
+export const factUses = (known: ReadonlySet<string>, system: UnitSystem): readonly Use[] =>
+  [
     ovalUses,
     cushionUses,
     workingUses,
@@ -46,10 +40,19 @@ export function allUses(
     moneyUses,
     seasonUses,
   ].flatMap((uses) => [...uses(known, system)])
-  return [
-    ...bySection,
-    ...surveyUses(data),
-    ...recordUses(known, data),
-    ...materialUses(known, data),
-  ]
-}
+
+/**
+ * What is computed for a facility, from which facts and figures. Worksheet numbers follow
+ * the sections.
+ * @param data Surveys and records, whose readings are worked with as they are.
+ */
+export const allUses = (
+  known: ReadonlySet<string>,
+  system: UnitSystem,
+  data: Readings,
+): readonly Use[] => [
+  ...factUses(known, system),
+  ...surveyUses(data),
+  ...recordUses(known, data),
+  ...materialUses(known, data),
+]

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { startOf } from '../../model/day.ts'
-import { escapeHtml } from '../../render/text/html.ts'
+import { escapeHtml } from '../../render/text/escape-html.ts'
 import { setEntry } from '../pdf/dictionaries.ts'
 import { addObject, catalogOf } from '../pdf/documents.ts'
 import { setFileIdentifier, writeInformation } from '../pdf/information.ts'

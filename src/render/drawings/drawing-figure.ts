@@ -1,4 +1,5 @@
-import { escapeHtml, type Html, html } from '../text/html.ts'
+import { escapeHtml } from '../text/escape-html.ts'
+import { type Html, html } from '../text/html.ts'
 import type { Drawing } from './drawing.ts'
 import { screenSvg } from './screen-svg.ts'
 

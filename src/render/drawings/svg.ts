@@ -1,4 +1,4 @@
-import { escapeHtml } from '../text/html.ts'
+import { escapeHtml } from '../text/escape-html.ts'
 
 const n = (x: number): string => String(Math.round(x * 100) / 100)
 

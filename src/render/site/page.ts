@@ -31,6 +31,9 @@ export type SiteContext = {
  */
 type PageWord = 'menu' | 'link' | 'about'
 
+/** Whether a page offers to put in numbers of the day where it shows what follows them. */
+type Offers = { readonly offersDay?: true }
+
 /** A place on the page at hand. */
 export type Jump = { readonly id: string; readonly title: string | Html }
 
@@ -44,7 +47,7 @@ type PageData = {
  * A page: `symptoms.html`, made by `templates/site/symptoms.hbs` and called by `pages.symptoms` of
  * the file of words, which the template is given as `page`.
  */
-export type SitePage = {
+export type SitePage = Offers & {
   readonly id: string
   readonly words: readonly PageWord[]
   /** One of the doors of the first page: what people come for. */
@@ -56,7 +59,7 @@ export type SitePage = {
 }
 
 /** Pages in a folder of the site, one for each thing of a kind. */
-export type PageFamily = {
+export type PageFamily = Offers & {
   readonly folder: string
   readonly template: string
   readonly under: string

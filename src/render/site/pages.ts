@@ -12,11 +12,13 @@ import { emergency, hazards, safety } from './pages/safety.ts'
 import { search } from './pages/search.ts'
 import { symptoms } from './pages/symptoms.ts'
 import { terms } from './pages/terms.ts'
+import { today } from './pages/today.ts'
 
 /** Every page of the site beside the first, in the order of the menu. */
 export const allPages: readonly SitePage[] = [
   symptoms,
   procedures,
+  today,
   plans,
   forms,
   records,

@@ -14,6 +14,7 @@ import { allPages, pageFamilies } from './pages.ts'
 import type { PrintedFiles } from './papers.ts'
 import { recordsScript } from './records/records-script.ts'
 import { indexScript } from './search/search-index.ts'
+import { dayKey, dayScript } from './today-script.ts'
 
 export type SiteFile = { readonly path: string; readonly data: string }
 
@@ -39,9 +40,10 @@ export const policy = [
 ].join('; ')
 
 /** Links of pages at the top of the site, and of pages one folder down. */
-const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen => {
+const penFor = (manual: Manual, words: RenderAssets['words'], up: string, isLive: boolean): Pen => {
   const ids = new Set(manual.procedures.map((p) => p.id))
   return createPen(manual, words, 'screen', {
+    ...(isLive && { live: new Set(manual.today.follows) }),
     worksheetHref: (id) => `${up}worksheets/${id}.html`,
     procedureHref: (id) => (ids.has(id) ? `${up}procedures/${id}.html` : undefined),
   })
@@ -55,17 +57,25 @@ type Page = {
   readonly called?: string | undefined
   /** The page whose entry in the menu is marked; undefined on the first page. */
   readonly entry: string | undefined
+  /** It offers to put in numbers of the day. */
+  readonly offersDay: boolean
   readonly data: () => object
 }
 
 const calledPages = (words: RenderAssets['words']) =>
   allPages.map((page) => ({ page, own: pageWords(page).parse(words.pages[page.id]) }))
 
-/** What the pages at the top of the site are made from. */
+/**
+ * What the pages at the top of the site are made from.
+ * @param live Whether they mark what follows numbers of the day.
+ */
 export function siteContext(
   manual: Manual,
   words: RenderAssets['words'],
-  printed: PrintedFiles = new Map(),
+  {
+    printed = new Map(),
+    live = true,
+  }: { readonly printed?: PrintedFiles; readonly live?: boolean } = {},
 ): SiteContext {
   const offered = calledPages(words).flatMap(
     ({ page: { id, door }, own: { link, menu, about } }) => {
@@ -77,23 +87,30 @@ export function siteContext(
     manual,
     words,
     drawings: renderDrawings(manual, words),
-    pen: penFor(manual, words, ''),
+    pen: penFor(manual, words, '', live),
     printed,
     doors: offered.filter((page) => page.door),
     offered: offered.filter((page) => !page.door),
   }
 }
 
+/** Whether a page shows something that follows the numbers of a day. */
+const isLive = (body: string): boolean => / data-(?:q|reckoner)=/.test(body)
+
 /** Every page that this manual has. */
 function pagesOf(site: SiteContext): readonly Page[] {
   const { manual, words } = site
-  const below: SiteContext = { ...site, pen: penFor(manual, words, '../') }
+  const below: SiteContext = {
+    ...site,
+    pen: penFor(manual, words, '../', site.pen.context.live !== undefined),
+  }
   return [
     {
       path: home.path,
       template: home.template,
       title: words.binder.subject,
       entry: undefined,
+      offersDay: false,
       data: () => home.data(site),
     },
     ...calledPages(words).map(({ page, own }) => ({
@@ -101,6 +118,7 @@ function pagesOf(site: SiteContext): readonly Page[] {
       template: `site/${page.id}`,
       title: own.title,
       entry: page.under ?? page.id,
+      offersDay: page.offersDay ?? false,
       data: () => ({ ...page.data(site), page: own }),
     })),
     ...pageFamilies.flatMap((family) =>
@@ -110,6 +128,7 @@ function pagesOf(site: SiteContext): readonly Page[] {
         title,
         called,
         entry: family.under,
+        offersDay: family.offersDay ?? false,
         data,
       })),
     ),
@@ -171,14 +190,14 @@ export function sitePages(
   printed: PrintedFiles = new Map(),
 ): ReadonlyMap<string, () => string> {
   const { words } = assets
-  const site = siteContext(manual, words, printed)
+  const site = siteContext(manual, words, { printed })
   const bar = emergencyBar(site.pen)
   const templates = createTemplates(assets.templates)
   const saved = fill(words.site.saved, {
     revision: manual.facility.revision,
     date: manual.date,
   })
-  const pages = insides(site, assets).map(({ path, title, called, entry, inside }) => {
+  const pages = insides(site, assets).map(({ path, title, called, entry, offersDay, inside }) => {
     const make = (): string => {
       const { body, isLong, shared } = inside()
       return templates.render('site/page', {
@@ -188,6 +207,9 @@ export function sitePages(
         called: called ?? title,
         saved: assets.keeps ? saved : false,
         jumps: isLong,
+        // The page of the day has its own places for them.
+        day: path !== 'today.html' &&
+          isLive(body) && { key: dayKey(site), offers: offersDay, up: shared.up },
         menu: menuOf(words, entry),
         body: html(body),
       })
@@ -204,6 +226,7 @@ export function sitePages(
     ]),
     ['assets/search-index.js', () => indexScript(site)],
     ['assets/records-data.js', () => recordsScript(site)],
+    ['assets/day-numbers.js', () => dayScript(site)],
     ['assets/icon.svg', () => icon],
     ['manifest.webmanifest', () => manifest(manual, words)],
   ])

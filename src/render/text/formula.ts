@@ -1,5 +1,6 @@
 import temml from 'temml'
-import { escapeHtml, type Html, html } from './html.ts'
+import { escapeHtml } from './escape-html.ts'
+import { type Html, html } from './html.ts'
 
 const cache = new Map<string, string>()
 
@@ -39,7 +40,12 @@ function mathOf(tex: string): string {
   if (known !== undefined) return known
   const math = wholeParts(tex)
     .map((part) =>
-      temml.renderToString(`\\displaystyle {}${part}`, { throwOnError: true, annotate: false }),
+      temml.renderToString(`\\displaystyle {}${part}`, {
+        throwOnError: true,
+        annotate: false,
+        // Classes alone: formulas hold no links.
+        trust: ({ command }: { readonly command: string }) => command === '\\class',
+      }),
     )
     .join(' ')
     // Pages of the site allow styles of their sheet alone; what these say, attributes say too.
@@ -58,3 +64,25 @@ export function formulaHtml(tex: string, label: string): Html {
     `<span class="formula" role="img" aria-label="${escapeHtml(label)}">${mathOf(tex)}</span>`,
   )
 }
+
+/**
+ * A formula as MathML in which an element with the class `n-<name>` stands for each number.
+ * @param tex Formula with `@name` for the numbers.
+ */
+const formulaPlaces = (tex: string): string =>
+  mathOf(tex.replace(/@([a-zA-Z][a-zA-Z0-9-]*)/g, '{\\class{n-$1}{\\text{0}}}'))
+
+/** A symbol as MathML without the element around it. */
+const symbolMath = (tex: string): string =>
+  mathOf(tex).replace(/^<math><mstyle[^>]*><mrow><\/mrow>|<\/mstyle><\/math>$/g, '')
+
+/** Templates from which a page sets the line of a formula with other numbers. */
+export const formulaTemplates = (places: string, symbols: Readonly<Record<string, string>>): Html =>
+  html(
+    [
+      `<template>${formulaPlaces(places)}</template>`,
+      ...Object.entries(symbols).map(
+        ([name, tex]) => `<template data-symbol="${name}">${symbolMath(tex)}</template>`,
+      ),
+    ].join(''),
+  )

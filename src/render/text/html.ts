@@ -7,15 +7,3 @@ import Handlebars from 'handlebars'
 export type Html = Handlebars.SafeString
 
 export const html = (text: string): Html => new Handlebars.SafeString(text)
-
-const entities: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-}
-
-/** Plain text for HTML or SVG, also inside quoted attributes. */
-export const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"']/g, (c) => entities[c] ?? c)

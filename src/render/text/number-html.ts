@@ -1,4 +1,4 @@
-import { escapeHtml } from './html.ts'
+import { escapeHtml } from './escape-html.ts'
 
 const noBreak = '\u00a0'
 

@@ -6,7 +6,8 @@ import { unified } from 'unified'
 import { visit } from 'unist-util-visit'
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import { placeholder } from '../../model/placeholders.ts'
-import { escapeHtml, type Html, html } from './html.ts'
+import { escapeHtml } from './escape-html.ts'
+import { type Html, html } from './html.ts'
 import { quantityHtml } from './number-html.ts'
 
 /** What a text may name, and where its links lead on the medium at hand. */
@@ -21,6 +22,8 @@ export type TextContext = {
    * behind their words.
    */
   readonly procedureNumber?: (id: string) => string | undefined
+  /** Names that a page can work out anew: their places are marked. */
+  readonly live?: ReadonlySet<string>
   readonly cache: Map<string, string>
 }
 
@@ -67,9 +70,10 @@ function quantitySpan(q: NamedQuantity | undefined, name: string, context: TextC
   const href = q.worksheet && context.worksheetHref(q.worksheet.id)
   const kind = q.ok ? (q.estimate ? 'q estimate' : 'q') : 'q unknown'
   const title = q.ok ? '' : ` title="${escapeHtml(q.reason)}"`
+  const live = context.live?.has(name) ? ` data-q="${name}"` : ''
   return href === undefined
-    ? `<span class="${kind}"${title}>${quantityHtml(q.text)}</span>`
-    : `<a class="${kind}" href="${href}"${title}>${quantityHtml(q.text)}</a>`
+    ? `<span class="${kind}"${title}${live}>${quantityHtml(q.text)}</span>`
+    : `<a class="${kind}" href="${href}"${title}${live}>${quantityHtml(q.text)}</a>`
 }
 
 function finish(rendered: string, context: TextContext): string {

@@ -4,7 +4,8 @@ import type { Words } from '../../validate/schemas/words.ts'
 import { type DrawingMedium, drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed } from '../drawings/drawings.ts'
 import { citedBy, type DrawingHome, drawingHomes } from '../drawings/homes.ts'
-import { escapeHtml, type Html, html } from '../text/html.ts'
+import { escapeHtml } from '../text/escape-html.ts'
+import { type Html, html } from '../text/html.ts'
 
 /**
  * Id of the place where a drawing stands first in a document: what a list of drawings points to.

@@ -1,6 +1,7 @@
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
+import { escapeHtml } from '../text/escape-html.ts'
 import type { Html } from '../text/html.ts'
-import { escapeHtml, html } from '../text/html.ts'
+import { html } from '../text/html.ts'
 import { largeNumberHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 
@@ -17,6 +18,8 @@ export type FigureView = {
   readonly measure: string
   readonly worksheet: string
   readonly href: string
+  /** Its name, where a page can work it out anew. */
+  readonly live: string
 }
 
 function view(q: NamedQuantity, label: Html, pen: Pen): FigureView {
@@ -30,6 +33,7 @@ function view(q: NamedQuantity, label: Html, pen: Pen): FigureView {
     measure: q.toMeasure.join('; '),
     worksheet: q.worksheet?.number ?? '',
     href: (q.worksheet && pen.context.worksheetHref(q.worksheet.id)) ?? '',
+    live: pen.context.live?.has(q.name) ? q.name : '',
   }
 }
 

@@ -21,9 +21,16 @@ export type ReckonerView = {
   readonly worksheet: string
   readonly href: string
   readonly estimate: boolean
+  /** How it is worked out, where a page can do it anew; else empty. */
+  readonly live: string
 }
 
 const quantity = (text: string): Html => html(quantityHtml(text))
+
+function liveReckoner({ id }: ManualReckoner, { manual }: Pen): string {
+  const found = manual.today.reckoners.find((r) => r.id === id)
+  return found ? JSON.stringify(found) : ''
+}
 
 export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): ReckonerView => ({
   id: r.id,
@@ -42,4 +49,5 @@ export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): Reckoner
   worksheet: r.worksheet.number,
   href: pen.context.worksheetHref(r.worksheet.id) ?? '',
   estimate: r.estimate,
+  live: pen.context.live ? liveReckoner(r, pen) : '',
 })

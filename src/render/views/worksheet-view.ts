@@ -1,7 +1,7 @@
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
 import { fill } from '../../model/pattern.ts'
 import type { Rounded } from '../../model/quantity/format-quantity.ts'
-import { formulaHtml } from '../text/formula.ts'
+import { formulaHtml, formulaTemplates } from '../text/formula.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
@@ -15,6 +15,9 @@ type InputView = {
   readonly href: string
   readonly howTo: string
   readonly typical: boolean
+  readonly name: string
+  /** The fact itself, where it changes from day to day. */
+  readonly fact: string
 }
 
 type OutputView = {
@@ -22,6 +25,9 @@ type OutputView = {
   readonly label: string
   readonly formula: Html
   readonly numbers: Html
+  /** Templates for the same with other numbers, where a page can work them out anew. */
+  readonly places: Html
+  readonly live: string
   readonly hasNumbers: boolean
   readonly known: boolean
   readonly value: Html
@@ -32,6 +38,8 @@ type OutputView = {
 
 export type WorksheetView = {
   readonly id: string
+  /** Its id, where a page can work any of its numbers out anew. */
+  readonly live: string
   readonly number: string
   readonly title: string
   readonly about: string
@@ -54,6 +62,8 @@ function inputView(i: FigureInput, pen: Pen): InputView {
     href: (worksheet && pen.context.worksheetHref(worksheet.id)) ?? '',
     howTo: i.provenance.kind === 'typical' ? i.howTo : '',
     typical: i.provenance.kind === 'typical',
+    name: i.name,
+    fact: pen.context.live?.has(i.from) && i.provenance.kind !== 'derived' ? i.from : '',
   }
 }
 
@@ -71,6 +81,7 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
   const cited = pen.manual.sources.filter((s) => w.sources.includes(s.id))
   return {
     id: w.id,
+    live: w.outputs.some((o) => pen.context.live?.has(o.id)) ? w.id : '',
     number: w.number,
     title: w.title,
     about: w.about,
@@ -80,6 +91,8 @@ export function worksheetView(w: Worksheet, pen: Pen): WorksheetView {
       const numbers = f?.numbers ?? ''
       return {
         id: o.id,
+        live: pen.context.live?.has(o.id) ? o.id : '',
+        places: pen.context.live?.has(o.id) && f ? formulaTemplates(f.places, f.symbols) : html(''),
         label: o.label,
         formula: formulaHtml(f?.tex ?? '', `${pen.words.worksheet.formula}: ${o.label}`),
         numbers:

@@ -10,6 +10,7 @@ import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } 
 import { plans } from './plans.ts'
 import { procedure } from './procedure.ts'
 import { search } from './search.ts'
+import { today } from './today.ts'
 import { words } from './words.ts'
 import { worksheets } from './worksheets.ts'
 
@@ -30,6 +31,7 @@ export const librarySchemas = {
   cards,
   'field-book': fieldBook,
   search,
+  today,
   words,
   worksheets,
   facts,

@@ -22,6 +22,7 @@ import { records } from './words/records.ts'
 import { choose, emergency, findings, safety, symptoms } from './words/safety.ts'
 import { oneFile, pages, search, site } from './words/site.ts'
 import { subjects } from './words/subjects.ts'
+import { today } from './words/today.ts'
 
 /**
  * All fixed words of the pages: what a reader would want to change stands in content, not in
@@ -51,6 +52,7 @@ export const words = z.strictObject({
   site,
   oneFile,
   search,
+  today,
   pages,
   subjects,
   symptoms,

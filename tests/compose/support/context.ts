@@ -63,12 +63,13 @@ export async function contextFor(
     imported: { ...checked.imported, ...imported },
     tests: tests ?? checked.tests,
   }
-  const { engine, locale, capabilities } = computeFacility(facility, libraryWords)
+  const { engine, locale, capabilities, known } = computeFacility(facility, libraryWords)
   const { file } = facility
   return {
     facility,
     engine,
     locale,
+    known,
     library,
     references,
     date,

@@ -1,4 +1,4 @@
-import { escapeHtml } from '../../text/html.ts'
+import { escapeHtml } from '../../text/escape-html.ts'
 import type { Point } from '../svg.ts'
 
 /**

@@ -34,6 +34,7 @@ export const eachWorksheet: PageFamily = {
   folder: 'worksheets',
   template: 'worksheet',
   under: 'numbers',
+  offersDay: true,
   list: ({ manual, pen }) =>
     manual.worksheets.map((w) => ({
       id: w.id,

@@ -38,6 +38,7 @@ export const eachProcedure: PageFamily = {
   folder: 'procedures',
   template: 'procedure',
   under: 'procedures',
+  offersDay: true,
   list: (site) =>
     site.manual.procedures.map((p) => ({
       id: p.id,

@@ -5,6 +5,7 @@ export const reckoners: SitePage = {
   id: 'reckoners',
   words: ['link', 'about'],
   under: 'numbers',
+  offersDay: true,
   data: ({ manual, pen }) => ({
     reckoners: manual.reckoners.map((r) => reckonerView(r, pen)),
     jumps: manual.reckoners.map((r) => ({ id: r.id, title: pen.line(r.title) })),
