@@ -44,6 +44,8 @@ export type PartPages = {
   /** Titles of the numbered parts of the whole binder, which share the height of the page for tabs. */
   readonly titles: readonly string[]
   readonly pages: readonly NamedPage[]
+  /** Whether its first page is its divider, with a tab that reaches further into the page. */
+  readonly divides: boolean
 }
 
 /**
@@ -152,6 +154,12 @@ export function partPageRules(p: PartPages, first: Hand): string {
       hands.map(
         ([selector, hand]) => `@page ${page.name}${selector}{${running(p, page, hand, number)}}`,
       ),
+    ),
+    // Parts are printed one by one, so that the first page is that of the part.
+    ...p.pages.flatMap(({ name }) =>
+      p.divides && p.number !== undefined
+        ? [`@page ${name}:first{${tabBox(edgeOf(p, first), p.number, tabWidth.divider)}}`]
+        : [],
     ),
   ].join('\n')
 }

@@ -3,7 +3,6 @@ import type { Manual } from '../../model/manual.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
 import { type Book, openBook } from './book.ts'
-import { dividedParts } from './divided-parts.ts'
 import { linkParts } from './link-parts.ts'
 import {
   type Hand,
@@ -18,7 +17,7 @@ import { backData, frontData, glanceDrawings, sectionData } from './part-data.ts
 export type BinderPart = {
   readonly id: string
   readonly pages: PartPages
-  /** Leading pages that are not counted: the opener of a section, or a divider. */
+  /** Leading pages that are not counted: the opener of a section. */
   readonly unnumbered: number
   /** Whether it begins on a right-hand page, after a blank one where need be. */
   readonly beginsRight: boolean
@@ -115,26 +114,24 @@ export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'c
     stylesOf(assets, 'shared', 'emergency', 'binder'),
     ...(ink === 'black' ? [blackStyle(assets)] : []),
   ].join('\n')
-  const divided = dividers === 'leaves' ? dividedParts(manual, words) : []
   const foot = `${name} · ${words.binder.revision} ${revision} · ${manual.date}`
   const titles = [...manual.sections, ...book.back].map((part) => part.title)
   const parts = writtenParts(book, templates).map((part): BinderPart => {
     const { id, number, named } = part
-    const pages: PartPages = { paper, sides, foot, ink, number, titles, pages: named }
     const isSection = manual.sections.some((s) => s.id === id)
-    const divider = isSection ? undefined : divided.find((d) => d.number === number)
+    const divides = dividers === 'leaves' && number !== undefined && !isSection
+    const pages: PartPages = { paper, sides, foot, ink, number, titles, pages: named, divides }
     return {
       id,
       pages,
-      unnumbered: isSection || divider ? 1 : 0,
-      // The first procedure of a section opens on the back of its opener, and what has a divider
-      // begins on the back of that.
+      unnumbered: isSection ? 1 : 0,
+      // The first procedure of a section opens on the back of its opener.
       beginsRight: isSection || sections === 'right-hand' || dividers !== 'none',
       css: partCss(part, pages, style),
       methods: manual.procedures
         .filter((p) => p.section === id)
         .flatMap((p) => p.methods.map((m) => m.title)),
-      body: (divider ? templates.render('binder/divider', divider) : '') + part.body,
+      body: part.body,
     }
   })
   return { parts: linkParts(parts), sides, blank }

@@ -13,7 +13,7 @@ const cell = (text: string, pen: Pen): Html =>
 export type TableView = ReturnType<typeof tableView>
 
 /** Rows that stay together on a page. */
-const shortTable = 9
+const shortTable = 6
 
 /** Letters in half a page's width, with the space between columns. */
 const halfPage = 46
