@@ -1,13 +1,5 @@
-/** Pages of a binder that have no other id; those of the front and those of whole parts. */
-export const indexPages = [
-  'call',
-  'glance',
-  'findings',
-  'record',
-  'signals',
-  'hazards',
-  'training',
-] as const
+/** Pages of a binder that have no other id. */
+export const indexPages = ['call', 'glance', 'findings', 'record', 'signals', 'hazards'] as const
 
 /** What a term of the index can lead to. */
 export const indexKinds = [
@@ -22,9 +14,6 @@ export const indexKinds = [
 
 export type IndexKind = (typeof indexKinds)[number]
 
-/** Ids of whole parts, where they are not the name of their page. */
-const ofParts: Readonly<Record<string, string>> = { training: 'part-training' }
-
 /** The parts of `procedure:dust`. */
 export function indexTarget(written: string): { readonly kind: IndexKind; readonly id: string } {
   const [kind = '', id = ''] = written.split(':')
@@ -34,5 +23,5 @@ export function indexTarget(written: string): { readonly kind: IndexKind; readon
 /** Id of a place in a binder. */
 export function indexPlace(written: string): string {
   const { kind, id } = indexTarget(written)
-  return kind === 'page' ? (ofParts[id] ?? id) : `${kind}-${id}`
+  return kind === 'page' ? id : `${kind}-${id}`
 }

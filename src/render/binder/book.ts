@@ -2,7 +2,8 @@ import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { RenderAssets } from '../assets.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
-import { drawingHomes } from '../drawings/homes.ts'
+import { drawingHomes, patternsOf } from '../drawings/homes.ts'
+import { type Html, html } from '../text/html.ts'
 import {
   citeInBinder,
   createDrawingPrinter,
@@ -58,13 +59,20 @@ function printersOf(
     }
   const draw = noting(print)
   const once = printingOnce(draw)
+  const aside = noting(createDrawingPrinter(drawings, 'side'))
+  /** Patterns of one procedure, all with the first of them. */
+  const together = (names: readonly string[]): Html =>
+    html(`<div class="abreast-drawings">${names.map(aside).join('')}</div>`)
   return {
     draw,
-    drawAside: noting(createDrawingPrinter(drawings, 'side')),
+    drawAside: aside,
     drawingsOf: (procedure) => ({
       draw: (name) => {
         const home = homes.get(name ?? '')
-        return once(home?.kind === 'procedure' && home.id === procedure ? name : undefined)
+        if (home?.kind !== 'procedure' || home.id !== procedure) return once(undefined)
+        const patterns = patternsOf(homes, procedure)
+        if (name === undefined || !patterns.includes(name)) return once(name)
+        return name === patterns[0] && !printed.has(name) ? together(patterns) : once(undefined)
       },
       cite: citeInBinder(drawings, homes, words, procedure),
     }),

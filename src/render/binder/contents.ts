@@ -33,15 +33,6 @@ function worksheetLines({ manual, words }: Book): readonly ContentsEntry[] {
   })
 }
 
-/** Lessons stand in the order of their procedures, so each section's first leads to all of them. */
-const lessonLines = ({ manual, words }: Book): readonly ContentsEntry[] =>
-  manual.sections.flatMap(({ title, procedures }) => {
-    const [first] = procedures
-    return first === undefined
-      ? []
-      : [entry(`lesson-${first}`, fill(words.binder.lessons, { section: title }))]
-  })
-
 /** What stands in each part behind the sections. */
 const insideBack: Readonly<Record<BackPart['id'], (book: Book) => readonly ContentsEntry[]>> = {
   plans: ({ manual }) => manual.schedules.map((s) => entry(`plan-${s.id}`, s.title)),
@@ -56,7 +47,6 @@ const insideBack: Readonly<Record<BackPart['id'], (book: Book) => readonly Conte
     entry('signals', words.safety.signals),
     entry('hazards', words.safety.hazards),
   ],
-  training: lessonLines,
   worksheets: worksheetLines,
   glossary: ({ manual, words }) => [
     ...manual.chapters

@@ -2,15 +2,7 @@ import type { Manual } from '../../model/manual.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 
 /** Parts behind the sections, in their order. */
-const backParts = [
-  'plans',
-  'symptoms',
-  'reckoners',
-  'safety',
-  'training',
-  'worksheets',
-  'glossary',
-] as const
+const backParts = ['plans', 'symptoms', 'reckoners', 'safety', 'worksheets', 'glossary'] as const
 
 export type BackPart = {
   readonly id: (typeof backParts)[number]

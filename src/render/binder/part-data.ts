@@ -11,7 +11,7 @@ import { procedureView } from '../views/procedure-view.ts'
 import { schedulesView } from '../views/schedules-view.ts'
 import { signalView } from '../views/signal-view.ts'
 import { symptomsView } from '../views/symptoms-view.ts'
-import { trainingView } from '../views/training-view.ts'
+import { lessonView } from '../views/training-view.ts'
 import type { Book } from './book.ts'
 import { contentsOf, frontContents } from './contents.ts'
 import type { BackPart } from './divided-parts.ts'
@@ -22,16 +22,36 @@ type Section = Manual['sections'][number]
 /** Lines to write on, as many as a page has room for. */
 const ruled = Array.from({ length: 21 })
 
-function procedureData({ pen, words, drawingsOf, reckoner }: Book, p: ManualProcedure) {
+type Method = ReturnType<typeof procedureView>['methods'][number]
+
+/** Ways of working, two in a row where neither has figures in the margin. */
+function methodRows(methods: readonly Method[]): readonly MethodRow[] {
+  const isPlain = (m: Method | undefined): boolean =>
+    m?.steps.every((s) => s.figures.length === 0) ?? false
+  const rows: MethodRow[] = []
+  for (let i = 0; i < methods.length; i++) {
+    const pair = isPlain(methods[i]) && isPlain(methods[i + 1])
+    rows.push({ pair, methods: methods.slice(i, i + (pair ? 2 : 1)) })
+    if (pair) i++
+  }
+  return rows
+}
+
+type MethodRow = { readonly pair: boolean; readonly methods: readonly Method[] }
+
+function procedureData({ pen, words, drawingsOf, drawAside, reckoner }: Book, p: ManualProcedure) {
   const view = procedureView(p, pen, (method) => `#${p.id}-${method}`, drawingsOf(p.id))
   const drawings = [view.drawing, ...view.methods.flatMap((m) => m.drawings)]
   return {
     ...view,
     when: p.triggers.slice(0, 1).map(pen.line),
+    rows: methodRows(view.methods),
     drawings: drawings.filter((d) => d.toString() !== ''),
     recordOf: fill(words.binder.recordOf, { title: view.title.toString() }),
     recordRows: ruled,
     reckoners: p.reckoners.map(reckoner),
+    lesson: lessonView(p, pen, drawAside),
+    lessonOf: fill(words.binder.lesson, { title: view.title.toString() }),
   }
 }
 
@@ -92,9 +112,6 @@ export const backData: Readonly<Record<BackPart['id'], (book: Book) => object>> 
   safety: ({ manual, pen }) => ({
     signals: signalView(pen),
     hazards: hazardsView(manual, pen),
-  }),
-  training: ({ manual, pen, drawAside }) => ({
-    training: trainingView(manual, pen, drawAside),
   }),
   worksheets: ({ pen }) => ({ worksheets: worksheetsView(pen) }),
   glossary: (book) => ({

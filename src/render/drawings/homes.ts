@@ -11,6 +11,16 @@ export type DrawingHome =
 
 type Homes = ReadonlyMap<string, DrawingHome>
 
+/** How implements are driven round the oval: drawings that are read beside each other. */
+const isPattern = (name: string): boolean => name.startsWith('passes-')
+
+/** Patterns of a procedure that the binder prints side by side, as one drawing. */
+export function patternsOf(homes: Homes, procedure: string): readonly string[] {
+  const own = [...homes].filter(([, h]) => h.kind === 'procedure' && h.id === procedure)
+  const patterns = own.map(([name]) => name).filter(isPattern)
+  return patterns.length > 1 ? patterns : []
+}
+
 /** What its steps lead to; what is measured first may lead to a drawing of other pages alone. */
 export const citedBy = ({ methods }: Manual['procedures'][number]): readonly string[] =>
   methods.flatMap((m) => m.steps.flatMap((s) => s.drawing ?? []))

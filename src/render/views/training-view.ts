@@ -2,10 +2,12 @@ import type { Manual } from '../../model/manual.ts'
 import type { DrawingPrinter } from './drawing-places.ts'
 import type { Pen } from './pen.ts'
 
-/** Training, procedure by procedure. */
-export function trainingView(manual: Manual, pen: Pen, draw: DrawingPrinter) {
+type Lesson = Pick<Manual['procedures'][number], 'id' | 'title' | 'training'>
+
+/** What is taught of a procedure. */
+export function lessonView({ id, title, training }: Lesson, pen: Pen, draw: DrawingPrinter) {
   const letters = pen.words.training.letters.split(' ')
-  return manual.procedures.map(({ id, title, training }) => ({
+  return {
     id,
     title,
     href: pen.context.procedureHref(id) ?? '',
@@ -19,5 +21,9 @@ export function trainingView(manual: Manual, pen: Pen, draw: DrawingPrinter) {
       right: letters[q.right - 1] ?? '',
       why: pen.line(q.why),
     })),
-  }))
+  }
 }
+
+/** Training, procedure by procedure. */
+export const trainingView = (manual: Manual, pen: Pen, draw: DrawingPrinter) =>
+  manual.procedures.map((p) => lessonView(p, pen, draw))

@@ -1,4 +1,5 @@
 import type { BrowserPage } from '../../page/open-page.ts'
+import { endSection } from './end-section.ts'
 import { type Pages, type Piece, placePieces } from './place-pieces.ts'
 
 /** Room for text on a page, CSS pixels (1/96 in). */
@@ -7,27 +8,39 @@ export type TextArea = { readonly width: number; readonly height: number }
 /** A procedure with its pieces as they measure in each setting. */
 type Measured = { readonly id: string; readonly settings: readonly (readonly Piece[])[] }
 
-/** Classes of the settings, the widest first. */
-const settings = ['', 'close'] as const
+/** How pieces are set: classes of their procedure, and which elements are its pieces. */
+type Setting = { readonly classes: readonly string[]; readonly pieces: string }
+
+/**
+ * The widest first. In the last, two ways of working without figures stand side by side, as one
+ * piece.
+ */
+const settings: readonly Setting[] = [
+  { classes: [], pieces: '.piece' },
+  { classes: ['close'], pieces: '.piece' },
+  { classes: ['close', 'abreast'], pieces: ':scope > .piece, :scope > .pair' },
+]
 
 /** What is left free, so that rounding never pushes a line to a page of its own, CSS pixels. */
 const slack = 4
 
 /** Measures all pieces in all settings. Self-contained, since it is sent to the browser. */
-function measureInPage({ width }: TextArea, classes: readonly string[]): Measured[] {
+function measureInPage({ width }: TextArea, settings: readonly Setting[]): Measured[] {
   const { body } = document
   const before = body.style.getPropertyValue('width')
   body.style.setProperty('width', `${width}px`)
   const measured = [...document.querySelectorAll('.procedure')].map((article) => ({
     id: article.id,
-    settings: classes.map((name) => {
-      if (name !== '') article.classList.add(name)
-      const pieces = [...article.querySelectorAll('.piece')].map((piece) => ({
+    settings: settings.map(({ classes, pieces: selector }) => {
+      for (const name of classes) article.classList.add(name)
+      const pieces = [...article.querySelectorAll(selector)].map((piece) => ({
         part: (piece.dataset['part'] ?? '') as Piece['part'],
         height: piece.getBoundingClientRect().height,
-        steps: [...piece.querySelectorAll('.step')].map((s) => s.getBoundingClientRect().height),
+        steps: [...piece.querySelectorAll(':scope > .steps > .step')].map(
+          (s) => s.getBoundingClientRect().height,
+        ),
       }))
-      if (name !== '') article.classList.remove(name)
+      for (const name of classes) article.classList.remove(name)
       return pieces
     }),
   }))
@@ -35,7 +48,7 @@ function measureInPage({ width }: TextArea, classes: readonly string[]): Measure
   return measured
 }
 
-type Laid = { readonly id: string; readonly setting: string; readonly pages: Pages }
+type Laid = { readonly id: string; readonly setting: Setting; readonly pages: Pages }
 
 /**
  * Puts the pieces on their pages; an empty last page is a record to fill in, where pages are printed
@@ -59,10 +72,10 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
   for (const { id, setting, pages } of laid) {
     const article = document.getElementById(id)
     if (!article) continue
-    const pieces = [...article.querySelectorAll('.piece')]
+    const pieces = [...article.querySelectorAll(setting.pieces)]
     const record = article.querySelector('.record')
     record?.remove()
-    if (setting !== '') article.classList.add(setting)
+    for (const name of setting.classes) article.classList.add(name)
     const sides = pages.map((placed) => {
       const side = document.createElement('div')
       side.className = 'side'
@@ -117,9 +130,11 @@ export async function layOpenings(page: BrowserPage, area: TextArea): Promise<vo
   const measured = await measureOpenings(page, area)
   const laid = measured.map(({ id, settings: pieces }) => {
     const placed = placePieces(pieces, area.height - slack)
-    if (!placed) throw new Error(`a part of ${id} is higher than a page`)
-    return { id, setting: settings[placed.setting] ?? '', pages: placed.pages }
+    const setting = settings[placed?.setting ?? 0]
+    if (!placed || !setting) throw new Error(`a part of ${id} is higher than a page`)
+    return { id, setting, pages: placed.pages }
   })
   const over = await page.evaluate(arrangeInPage, laid, area)
   if (over.length > 0) throw new Error(`pages are overfull: ${over.join(', ')}`)
+  await endSection(page, area)
 }

@@ -1,5 +1,14 @@
 /** What a piece of a procedure is, which says where it may stand. */
-type PiecePart = 'decide' | 'box' | 'method' | 'ends' | 'drawing' | 'failures' | 'records' | 'why'
+type PiecePart =
+  | 'decide'
+  | 'box'
+  | 'method'
+  | 'ends'
+  | 'drawing'
+  | 'failures'
+  | 'records'
+  | 'why'
+  | 'lesson'
 
 /** A piece of a procedure as measured, CSS pixels. */
 export type Piece = {
@@ -116,12 +125,34 @@ const readingOrder: readonly PiecePart[] = [
   'failures',
   'why',
   'records',
+  'lesson',
   'ends',
 ]
 
 const inOrder = ({ placed }: Page, pieces: readonly Piece[]): readonly Placed[] => {
   const rank = ({ piece }: Placed): number => readingOrder.indexOf(pieces[piece]?.part ?? 'ends')
   return [...placed].sort((a, b) => rank(a) - rank(b))
+}
+
+const usedPages = (pages: readonly Page[]): readonly Page[] =>
+  pages.slice(0, pages.findLastIndex((page) => page.placed.length > 0) + 1)
+
+/**
+ * Puts a lesson where there is room for it, on a left page before a right one, or on the page that
+ * would be empty; else it is left over.
+ */
+function placeLessons(pages: readonly Page[], pieces: readonly Piece[]): void {
+  const leaves = Math.ceil(usedPages(pages).length / 2)
+  const inOpenings = pages.slice(0, leaves * 2)
+  const leftFirst = [
+    ...inOpenings.filter((_, at) => isLeft(at)),
+    ...inOpenings.filter((_, at) => !isLeft(at)),
+  ]
+  for (const [i, { part, height }] of pieces.entries()) {
+    if (part !== 'lesson') continue
+    const page = leftFirst.find(({ room }) => height <= room)
+    if (page) put(page, i, height)
+  }
 }
 
 function layOut(pieces: readonly Piece[], height: number, way: Way): Pages | undefined {
@@ -140,8 +171,8 @@ function layOut(pieces: readonly Piece[], height: number, way: Way): Pages | und
       put(pageAt(leaves, page), i, p.height)
     }
   if (pages.some((page) => page.room < 0)) return undefined
-  const last = pages.findLastIndex((page) => page.placed.length > 0)
-  return pages.slice(0, last + 1).map((page) => inOrder(page, pieces))
+  placeLessons(pages, pieces)
+  return usedPages(pages).map((page) => inOrder(page, pieces))
 }
 
 const openings = (pages: Pages): number => Math.ceil(pages.length / 2)
@@ -161,7 +192,7 @@ function isBoxApart(pages: Pages, pieces: readonly Piece[]): boolean {
  * @param settings The same pieces as they measure in each setting, the widest first.
  * @param height Of a page's text.
  * @returns the fewest openings, which setting they need, and what is on each page; nothing when a
- * piece is higher than a page.
+ * piece is higher than a page. A lesson for which there is no room is on none.
  */
 export function placePieces(
   settings: readonly (readonly Piece[])[],

@@ -31,6 +31,7 @@ export const binder = z.strictObject({
     'procedure',
     'seen',
     'toChange',
+    'sectionLessons',
     'sectionNotes',
     'sectionNotesAbout',
     'sheetsHere',
@@ -46,17 +47,9 @@ export const binder = z.strictObject({
   recordOf: holding('title'),
   /** A line of the contents that stands for some worksheets in a row. */
   fromTo: holding('first', 'last'),
-  /** A line of the contents that stands for the lessons of a section. */
-  lessons: holding('section'),
+  /** Head of a lesson, which may stand apart from its procedure. */
+  lesson: holding('title'),
 })
 
 /** Titles of the parts behind the sections. */
-export const parts = group(
-  'plans',
-  'symptoms',
-  'reckoners',
-  'safety',
-  'training',
-  'worksheets',
-  'glossary',
-)
+export const parts = group('plans', 'symptoms', 'reckoners', 'safety', 'worksheets', 'glossary')

@@ -8,9 +8,19 @@ import { usePress } from '../../../support/test-press.ts'
 const press = usePress()
 
 /** For every page of a procedure, the ways of working with steps on it. */
-function waysInPage(): { readonly id: string; readonly pages: readonly (readonly string[])[] }[] {
+function waysInPage(): {
+  readonly id: string
+  readonly lessons: number
+  readonly pages: readonly (readonly string[])[]
+}[] {
   return [...document.querySelectorAll('.procedure')].map((article) => ({
     id: article.id,
+    // On a page of any procedure, or at the end of the section.
+    lessons: [
+      ...document.querySelectorAll(
+        `:is(.side, .lessons) > .lesson:has(#${article.id.replace('opening-', 'lesson-')})`,
+      ),
+    ].length,
     pages: [...article.querySelectorAll('.side')].map((side) =>
       [...side.querySelectorAll('.step')].map((step) => step.id.replace(/-step-\d+$/, '')),
     ),
@@ -18,7 +28,7 @@ function waysInPage(): { readonly id: string; readonly pages: readonly (readonly
 }
 
 describe.each(['larkmoor', 'brambleford', 'ostmere'])('openings of %s', (id) => {
-  it('turn no leaf in the middle of a way of working, and lose no step', async () => {
+  it('turn no leaf in the middle of a way of working, and lose no step and no lesson', async () => {
     const { manual, words } = await demoManual(id)
     const { parts } = renderBinder(manual, await assetsFor(words, 'inline'))
     const { width, height } = textArea(manual.facility.paper)
@@ -32,7 +42,8 @@ describe.each(['larkmoor', 'brambleford', 'ostmere'])('openings of %s', (id) => 
         }),
       ),
     )
-    for (const { id: procedure, pages } of laid.flat()) {
+    for (const { id: procedure, lessons, pages } of laid.flat()) {
+      expect(lessons, `lesson of ${procedure}`).toBe(1)
       const { methods = [] } = manual.procedures.find((p) => `opening-${p.id}` === procedure) ?? {}
       expect(pages.flat()).toHaveLength(methods.reduce((sum, m) => sum + m.steps.length, 0))
       const openings = pages.reduce<Set<string>[]>((all, ways, i) => {

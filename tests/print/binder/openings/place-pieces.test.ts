@@ -33,6 +33,18 @@ describe('a procedure on its pages', () => {
     ).toEqual(['0 3 5 4', '1 2 6'])
   })
 
+  it('has its lesson on the left, on the empty page of a leaf, or on none', () => {
+    const short = [whole('decide', 500), whole('box', 100), method(100, 100), whole('lesson', 300)]
+    expect(shown(short)).toEqual(['0 3', '1 2'])
+    const long = method(300, 300, 200)
+    const three = [whole('decide', 800), whole('box', 50), long, long, whole('lesson', 300)]
+    expect(shown(three)).toEqual(['0', '1 2', '3', '4'])
+    expect(shown([whole('decide', 800), method(300, 300), whole('lesson', 300)])).toEqual([
+      '0',
+      '1',
+    ])
+  })
+
   it('goes on overleaf between two methods only', () => {
     const long = method(200, 200, 200)
     expect(
