@@ -18,7 +18,11 @@ export type Built = {
   readonly name: string
   readonly counts: BuildCounts
   /** Undefined where no browser could print. */
-  readonly printed: Printed | undefined
+  readonly printed:
+    | (Pick<Printed, 'binderPages' | 'fieldBookPages' | 'sheets' | 'toExchange'> & {
+        readonly before: { readonly revision: string } | undefined
+      })
+    | undefined
   readonly files: number
   /** The folder that was written, as it is shown. */
   readonly folder: string

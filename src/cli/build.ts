@@ -1,34 +1,14 @@
-import { readFile } from 'node:fs/promises'
 import path from 'node:path'
-import * as z from 'zod'
-import { composeFiguresFile } from '../compose/figures-file.ts'
 import { isDay } from '../model/day.ts'
-import type { Manual } from '../model/manual.ts'
-import { hasErrors } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
-import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts'
 import { thisMachine } from '../print/browser/machine.ts'
-import type { NoBrowser } from '../print/browser/no-browser.ts'
-import { printCache } from '../print/press/print-cache.ts'
-import { oneFileName } from '../render/site/papers.ts'
-import { buildRecord, hashOf } from '../write/build-record.ts'
-import { carryOver } from '../write/carry-over.ts'
-import { workerFile } from '../write/kept-site.ts'
-import { replaceFolder } from '../write/replace-folder.ts'
-import { thirdPartyNotices } from '../write/third-party-notices.ts'
-import { type OutputFile, writeFiles } from '../write/write-files.ts'
-import { countsOf, keptText, summary, withoutPdfs } from './build-summary.ts'
+import { type Built, summary } from './build-summary.ts'
 import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
-import { type Kept, keptPrints } from './kept-prints.ts'
-import { lastBinder } from './last-binder.ts'
-import { loadFonts } from './load/load-fonts.ts'
-import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
-import { loadWorker } from './load/load-scripts.ts'
-import type { Printed } from './print-manual.ts'
+import { type BuildAsked, inputsOf } from './kept/build-inputs.ts'
+import { keepBuild, unchangedBuild } from './kept/kept-build.ts'
 import { problemsText } from './problem-text.ts'
-import { createProgress, type Progress } from './progress.ts'
-import { siteWith } from './site-with.ts'
+import { createProgress } from './progress.ts'
 import { unwritable } from './user-fault.ts'
 
 export type BuildOptions = {
@@ -39,214 +19,9 @@ export type BuildOptions = {
   readonly needPdfs?: boolean
 }
 
-type Ready = LoadedManual & {
-  readonly manual: Manual
-  readonly library: NonNullable<LoadedManual['library']>
-}
-
-const isReady = (loaded: LoadedManual): loaded is Ready =>
-  loaded.manual !== undefined && loaded.library !== undefined && !hasErrors(loaded.problems)
-
-type Job = {
-  readonly facility: string
-  /** The date of the manual, where somebody asks for one. */
-  readonly date: string | undefined
-  readonly today: string
-  readonly quiet: boolean
-  readonly needPdfs: boolean
-  readonly folders: Folders
-  readonly progress: Progress
-  readonly io: Io
-  readonly started: number
-}
-
-async function load({
-  facility,
-  date,
-  today,
-  folders,
-  progress,
-  io,
-}: Job): Promise<Ready | undefined> {
-  const loaded = await progress.stage(
-    'compute',
-    () => loadManual(facility, folders, today, date),
-    (l) =>
-      l.manual
-        ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures`
-        : 'faults found',
-  )
-  if (loaded.problems.length > 0)
-    io.err(problemsText(loaded.problems, terminalNames(facility, folders, io.cwd), io.colors))
-  return isReady(loaded) ? loaded : undefined
-}
-
-async function versionOf({ project }: Folders): Promise<string> {
-  const about: unknown = JSON.parse(await readFile(path.join(project, 'package.json'), 'utf8'))
-  return z.object({ version: z.string() }).parse(about).version
-}
-
-/** Everything that needs a browser; the printing itself is loaded only where there is one. */
-async function print(
-  found: BrowserFound,
-  { manual, library }: Ready,
-  { version, target }: { readonly version: string; readonly target: string },
-  { folders, progress, io }: Job,
-): Promise<Printed> {
-  const { printManual } = await import('./print-manual.ts')
-  const last = await lastBinder(target)
-  const before = last?.revision.revision === manual.facility.revision ? last.before : last?.revision
-  const cache = printCache(path.join(await cacheFolder(thisMachine(io.env)), 'prints'))
-  await cache.prune()
-  const job = { found, cache, manual, words: library.words, folders, version, last, before }
-  return progress.stage(
-    'print',
-    (tell) => printManual(job, tell),
-    (p) =>
-      `binder of ${p.binderPages} pages, field book of ${p.fieldBookPages}, ${p.sheets} sheets`,
-  )
-}
-
-const isPage = (file: OutputFile): boolean => file.path.endsWith('.html')
-
-/** What the stages have made of a facility. */
-type Made = {
-  readonly site: readonly OutputFile[]
-  /** Script of the worker that keeps the site on a phone. */
-  readonly worker: string
-  /** What lies beside the pages: the manual in one file, and what was printed. */
-  readonly beside: readonly OutputFile[]
-  readonly printed: Printed | undefined
-  /** Printed files of an earlier build, which stay where none could be made. */
-  readonly kept: Kept
-  readonly version: string
-  /** The browser that printed, as it calls itself, or `none`. */
-  readonly browser: string
-  readonly target: string
-  /** `THIRD-PARTY-NOTICES.txt`. */
-  readonly notices: string
-}
-
-/** All files of a manual, the record of the build last. */
-function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
-  const { site, worker, beside, printed, kept: before, version, browser, notices } = made
-  const kept = workerFile(worker, site, beside)
-  const files: readonly OutputFile[] = [
-    ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
-    ...beside.filter(({ path }) => path === oneFileName),
-    ...(printed?.files ?? before.files.filter(({ path }) => !path.startsWith('site/'))),
-    ...beside.map((f) => ({ path: `site/${f.path}`, data: f.data })),
-    { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
-    { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
-  ]
-  const counts = countsOf(manual, site.filter(isPage).length)
-  const data = buildRecord({
-    facility: manual.facility.id,
-    date: manual.date,
-    toolVersion: version,
-    browser,
-    contentHash: hashOf(contentFiles),
-    facilityHash: hashOf(facilityFiles),
-    counts,
-    sheets: printed ? printed.posted : before.last?.sheets,
-    fieldBook: printed ? { pages: printed.fieldBookPages } : before.last?.fieldBook,
-    binder: printed
-      ? { ...printed.binder, revision: printed.revision, before: printed.before }
-      : before.last?.binder,
-    older: printed ? undefined : before.older,
-    files,
-  })
-  return { counts, files: [...files, { path: 'build.json', data }] }
-}
-
-async function write(ready: Ready, made: Made, job: Job): Promise<void> {
-  const { quiet, progress, io, started } = job
-  const { printed, target, kept } = made
-  const { counts, files } = outputOf(ready, made)
-  const names = { ours: kept.last?.files ?? new Set(), made: new Set(files.map((f) => f.path)) }
-  let carried: readonly string[] = []
-  await progress.stage(
-    'write',
-    () =>
-      replaceFolder(target, async (staging) => {
-        await writeFiles(staging, files)
-        carried = await carryOver(target, staging, names)
-      }),
-    () => `${files.length} files`,
-  )
-  if (carried.length > 0 && !quiet) io.err(keptText(carried))
-  const built = {
-    name: ready.manual.facility.name,
-    counts,
-    printed,
-    files: files.length,
-    folder: path.relative(io.cwd, target) || target,
-    seconds: (performance.now() - started) / 1000,
-  }
-  if (!quiet) io.err(summary(built))
-}
-
-/** Prints, or says why it cannot: there is no browser, or it has died. */
-async function tryPrint(
-  found: BrowserFound | NoBrowser,
-  ready: Ready,
-  about: { readonly version: string; readonly target: string },
-  job: Job,
-): Promise<Printed | string> {
-  if (found.kind !== 'found') return found.message
-  try {
-    return await print(found, ready, about, job)
-  } catch (error) {
-    if (found.browser.connected) throw error
-    return `The browser (${found.name}) ended while it was printing; often the computer has too little memory left. Close other programs and build again.`
-  }
-}
-
-async function buildWith(browser: ReturnType<typeof findBrowser>, job: Job): Promise<ExitCode> {
-  const { folders, progress, io } = job
-  const ready = await load(job)
-  if (!ready) return exit.faults
-  const { manual } = ready
-  const found = await browser
-  const version = await versionOf(folders)
-  const notices = thirdPartyNotices((await loadFonts()).licences)
-  const target = path.join(folders.dist, manual.facility.id)
-  // The pages say how large the files beside them are.
-  const attempt = await tryPrint(found, ready, { version, target }, job)
-  const printed = typeof attempt === 'string' ? undefined : attempt
-  const why = typeof attempt === 'string' ? attempt : ''
-  if (!printed && job.needPdfs) {
-    io.err(`Nothing was written, because the PDFs cannot be made.\n${why}`)
-    return exit.noBrowser
-  }
-  const kept = await keptPrints(target, ready.manual, printed !== undefined)
-  const { site, beside } = await progress.stage(
-    'render',
-    () => siteWith(printed?.besideSite ?? [], kept, ready.manual, ready.library.words, folders),
-    (files) => `${files.site.filter(isPage).length} site pages`,
-  )
-  const browserName = found.kind === 'found' ? found.version : 'none'
-  const worker = await loadWorker(folders)
-  const made = {
-    site,
-    worker,
-    beside,
-    printed,
-    kept,
-    version,
-    browser: browserName,
-    target,
-    notices,
-  }
-  await write(ready, made, job)
-  if (printed) return exit.fine
-  io.err(`${withoutPdfs(kept.files.length, kept.older)}\n${why}`)
-  return exit.noBrowser
-}
-
 /**
- * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a
- * browser the site and the figures are made all the same.
+ * Makes the manual of a facility and puts it in place of the last one, all or nothing. Where nothing
+ * has changed since the last build, its output stays as it is.
  */
 export async function build(
   folder: string | undefined,
@@ -270,22 +45,37 @@ export async function build(
     return exit.unwritable
   }
   const progress = createProgress(io, quiet)
-  // A browser takes a second or two to start, so it starts while the rest is worked out.
-  const browser = findBrowser(io.env)
-  try {
-    return await buildWith(browser, {
-      facility,
-      date,
-      today: io.today,
-      quiet,
-      needPdfs: options.needPdfs === true,
-      folders,
-      progress,
-      io,
-      started,
-    })
-  } finally {
-    const found = await browser
-    if (found.kind === 'found') await found.browser.close()
+  const tell = (built: Omit<Built, 'folder' | 'seconds'>, target: string): void => {
+    const shown = path.relative(io.cwd, target) || target
+    const seconds = (performance.now() - started) / 1000
+    if (!quiet) io.err(summary({ ...built, folder: shown, seconds }))
   }
+  const { dist } = folders
+  const browser = io.env['OVALKEEP_BROWSER']
+  const asked: BuildAsked = { facility, dist, date, today: io.today, browser }
+  const cache = await cacheFolder(thisMachine(io.env)).catch(() => undefined)
+  const inputs = inputsOf(asked, folders)
+  const kept = cache && inputs ? unchangedBuild(cache, asked, inputs) : undefined
+  if (kept) {
+    const { problems, built, target } = kept
+    if (problems.length > 0)
+      io.err(problemsText(problems, terminalNames(facility, folders, io.cwd), io.colors))
+    if (!quiet) io.err('Nothing has changed since the last build.')
+    tell(built, target)
+    return exit.fine
+  }
+  const { makeManual } = await import('./make-manual.ts')
+  const needPdfs = options.needPdfs === true
+  const job = { facility, date, today: io.today, quiet, needPdfs, folders, progress, io }
+  const made = await makeManual(job)
+  if (typeof made === 'number') return made
+  const { target, problems, built } = made
+  tell(built, target)
+  if (made.browser === undefined) {
+    io.err(made.why)
+    return exit.noBrowser
+  }
+  if (cache !== undefined && inputs !== undefined)
+    keepBuild(cache, asked, { inputs, target, problems, built, browser: made.browser })
+  return exit.fine
 }
