@@ -16,11 +16,14 @@ const [oneWrong, twoWrong] = [4, 8]
 /** Numbers, also those of worksheets, are found as they are or not at all. */
 const isNumber = (word: string): boolean => /\d/.test(word)
 
-/** How well a word of the manual fits one that is being typed: 1 the same, 0 not at all. */
+/**
+ * How well a word of the manual fits one that is being typed: 1 the same, 0 not at all, as for every
+ * word that begins with another letter.
+ */
 export function alike(typed: string, word: string): number {
   if (typed === word) return 1
-  if (isNumber(typed) || isNumber(word)) return 0
   if (typed[0] !== word[0]) return 0
+  if (isNumber(typed) || isNumber(word)) return 0
   const same = sameLetters(typed, word)
   // Typed up to here, or without the ending.
   if (same === typed.length && same >= 2)
@@ -31,9 +34,9 @@ export function alike(typed: string, word: string): number {
 
 /** The same for a word that is misspelt. */
 export function roughlyAlike(typed: string, word: string): number {
-  if (isNumber(typed) || isNumber(word) || typed.length < oneWrong) return 0
   const allowed = typed.length < twoWrong ? 1 : 2
-  if (Math.abs(typed.length - word.length) > allowed) return 0
+  if (typed.length < oneWrong || Math.abs(typed.length - word.length) > allowed) return 0
+  if (isNumber(typed) || isNumber(word)) return 0
   // A wrong first letter is rare, and makes another word of many a short one.
   if (typed.length < 6 && typed[0] !== word[0]) return 0
   const wrong = distance(typed, word)

@@ -1,6 +1,7 @@
 import type { SearchIndex } from '../../model/search.ts'
 import { alike, roughlyAlike } from './match.ts'
 import { type Unit, unitsOf } from './units.ts'
+import { wordList } from './word-list.ts'
 
 /** A result: its place among the entries, and the words of the manual that led to it. */
 export type Hit = {
@@ -17,28 +18,26 @@ type Score = { score: number; words: Set<string> }
  */
 function fitting(
   typed: string,
-  words: readonly string[],
+  index: SearchIndex,
   isTyped: boolean,
 ): readonly (readonly [number, number])[] {
-  const found = (by: typeof alike) =>
-    words.flatMap((word, i) => {
-      const how = by(typed, word)
-      return how > 0 ? [[i, how] as const] : []
+  const { beginning, places } = wordList(index)
+  const found = (by: typeof alike, among: readonly number[]) =>
+    among.flatMap((place) => {
+      const how = by(typed, index.words[place] ?? '')
+      return how > 0 ? [[place, how] as const] : []
     })
-  const exact = found(alike)
+  const exact = found(alike, beginning.get(typed[0] ?? '') ?? [])
   return !isTyped || exact.some(([, how]) => how >= 0.75)
     ? exact
-    : [...exact, ...found(roughlyAlike)]
+    : [...exact, ...found(roughlyAlike, places)]
 }
 
 /** What one word says of each entry. */
-function scoresOf(
-  typed: string,
-  { words, found, entries }: SearchIndex,
-  isTyped: boolean,
-): Map<number, Score> {
+function scoresOf(typed: string, index: SearchIndex, isTyped: boolean): Map<number, Score> {
+  const { words, found, entries } = index
   const scores = new Map<number, Score>()
-  for (const [at, how] of fitting(typed, words, isTyped)) {
+  for (const [at, how] of fitting(typed, index, isTyped)) {
     const list = found[at] ?? []
     const rare = Math.log(1 + entries.length / (list.length / 2))
     let entry = 0

@@ -4,7 +4,7 @@ import { bestLine, marked } from './best-line.ts'
 import { type Hit, rank } from './rank.ts'
 
 /** So many results are shown: who finds nothing among them types another word. */
-const shownAtMost = 20
+const shownAtMost = 12
 
 /** A screen reader is told of the results when nobody types any more, ms. */
 const pause = 700

@@ -1,5 +1,6 @@
 import { type SearchIndex, searchWords } from '../../model/search.ts'
 import { alike, roughlyAlike } from './match.ts'
+import { wordList } from './word-list.ts'
 
 /** One way of saying what is looked for: all of its words, and how much it counts. */
 type Saying = { readonly words: readonly string[]; readonly counts: number }
@@ -14,11 +15,11 @@ const startsWith = (words: readonly string[], at: number, phrase: readonly strin
   phrase.every((word, i) => words[at + i] === word)
 
 /** Words as phrases spell them, where neither they nor the manual have one as it was typed. */
-function spelt(typed: readonly string[], { same, words }: SearchIndex): readonly string[] {
-  const known = new Set(same.flat(2))
+function spelt(typed: readonly string[], index: SearchIndex): readonly string[] {
+  const { inPhrases, has } = wordList(index)
   return typed.map((word) => {
-    if (known.has(word) || words.includes(word)) return word
-    const near = [...known].map((w) => ({
+    if (inPhrases.has(word) || has.has(word)) return word
+    const near = [...inPhrases].map((w) => ({
       w,
       how: Math.max(alike(word, w), roughlyAlike(word, w)),
     }))
