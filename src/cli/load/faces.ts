@@ -63,10 +63,13 @@ export const faces: readonly Face[] = [
   whole('Barlow Condensed', 600, 'normal', 'Semibold'),
 ]
 
+const isForScreens = ({ range, style }: Face): boolean => range === undefined && style === 'normal'
+
 /**
  * The faces of a site. Those of Barlow and STIX are cut to the characters in use; Source has a
  * reserved name, so its files stay as they are, and those for letters of other languages are left
- * out where nobody needs them. Signs between words are taken from STIX.
+ * out where nobody needs them. Signs between words are taken from STIX. The few words in italic are
+ * upright letters that the browser slants.
  */
 export const siteFaces: {
   readonly text: readonly Face[]
@@ -75,11 +78,11 @@ export const siteFaces: {
   readonly signs: readonly Face[]
   readonly letters: readonly Face[]
 } = {
-  text: faces.filter((f) => f.family === 'Source Sans 3' && f.range === undefined),
+  text: faces.filter((f) => f.family === 'Source Sans 3' && isForScreens(f)),
   titles: latin('Barlow Condensed', 'barlow-condensed', 600),
   formulas: latin('STIX Two Math', 'stix-two-math', 400),
   signs: faces
-    .filter((f) => f.range !== undefined)
+    .filter((f) => f.range !== undefined && f.style === 'normal')
     .map(({ family, weight, style }) => ({
       ...latin('STIX Two Math', 'stix-two-math', 400),
       family,

@@ -66,11 +66,10 @@ const rules = (all: readonly Cut[], url: (file: Cut) => string): string =>
 export async function siteFonts(texts: readonly string[]): Promise<SiteFonts> {
   const { text, cut: small, letters } = await cuts(usedCharacters(texts))
   const all = [...text, ...small, ...letters]
-  const upright = text.filter(({ faces }) => faces.every((face) => face.style === 'normal'))
   const licences = (await loadFonts()).files.filter(({ path }) => path.endsWith('LICENSE.txt'))
   return {
     linked: rules(all, ({ name }) => `fonts/${name}`),
-    inline: rules([...upright, ...small], ({ data }) => dataUrl(data)),
+    inline: rules([...text, ...small], ({ data }) => dataUrl(data)),
     files: [...all.map(({ name, data }) => ({ path: `fonts/${name}`, data })), ...licences],
   }
 }

@@ -10,7 +10,7 @@ import { emergencyBar } from '../views/emergency-bar.ts'
 import { drawnOnce } from './drawn-once.ts'
 import { inOneFile } from './in-one-file.ts'
 import { firstPage, pageId, placeOf } from './place.ts'
-import { shorterFormulas } from './shorter.ts'
+import { shorterDrawings, shorterFormulas } from './shorter.ts'
 
 /** The whole manual as one page, before its fonts are known. */
 export type OneFile = {
@@ -64,13 +64,14 @@ export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
     })),
     drawings: html(drawn.drawings),
   })
+  const { text, css } = shorterDrawings(inFrame(around, paths))
   return {
-    body: inFrame(around, paths),
+    body: text,
     scripts: [
       dataScript('manualIndex', indexInFile(searchIndex(site), paths)),
       assets.scripts.oneFile,
     ],
-    css: stylesOf(assets, 'shared', 'emergency', 'site', 'one-file'),
+    css: `${stylesOf(assets, 'shared', 'emergency', 'site', 'one-file')}\n${css}`,
     title: `${words.binder.subject} · ${manual.facility.name}`,
     lang: manual.facility.lang,
   }

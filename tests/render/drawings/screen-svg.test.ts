@@ -49,6 +49,21 @@ describe('a drawing for a screen', () => {
     expect(pathOf(screenSvg(drawn('M1.24 2.13l.5.25', 24)))).toContain('1.24 2.13')
   })
 
+  it('has dots of a scatter within half a unit of where they were', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(coordinate, coordinate), { minLength: 1 }), (all) => {
+        const shown = pathOf(screenSvg(drawn(all.map(([x, y]) => `M${x} ${y}h0`).join(''))))
+        const after = points(shown.replaceAll('h0', ''))
+        expect(after).toHaveLength(all.length)
+        for (const [i, [x, y]] of all.entries()) {
+          expect(Math.abs((after[i]?.[0] ?? 0) - x)).toBeLessThanOrEqual(0.25)
+          expect(Math.abs((after[i]?.[1] ?? 0) - y)).toBeLessThanOrEqual(0.25)
+        }
+      }),
+      { numRuns: 50 },
+    )
+  })
+
   it('says and shows the same', () => {
     const text = '<text x="12.345" fill-opacity="0.35">d="M1.234 5.678"</text>'
     expect(screenSvg(`<svg viewBox="0 0 200 9">${text}</svg>`)).toBe(

@@ -1,0 +1,19 @@
+import { describe, expect, it } from 'vitest'
+import { loadWorker } from '../../src/cli/load/load-scripts.ts'
+import { siteFiles } from '../../src/cli/site-files.ts'
+import { workerFile } from '../../src/write/kept-site.ts'
+import { demoManual, demos, folders } from '../support/demo.ts'
+import { heaviest, siteWeights } from '../support/site-weights.ts'
+
+describe.each(demos)('what a phone is sent for the site of %s', (id) => {
+  it('stays within its budgets', async () => {
+    const { manual, words } = await demoManual(id)
+    const files = await siteFiles(manual, words, folders, new Map())
+    const weights = siteWeights([...files, workerFile(await loadWorker(folders), files, [])])
+    const tooHeavy = Object.entries(weights).filter(
+      ([what, kB]) => kB > heaviest[what as keyof typeof heaviest],
+    )
+    expect(tooHeavy).toEqual([])
+    for (const kB of Object.values(weights)) expect(kB).toBeGreaterThan(0)
+  })
+})
