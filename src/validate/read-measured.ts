@@ -1,6 +1,7 @@
 import { type FactSpec, factSpec } from '../model/fact-spec.ts'
 import { kindOf } from '../model/quantity/kinds.ts'
-import { parseQuantity, type Quantity } from '../model/quantity/parse-quantity.ts'
+import { parseQuantity } from '../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../model/quantity/read-quantity.ts'
 import { sameDims } from '../model/quantity/units.ts'
 import type { IssueParams } from './check-schema.ts'
 

@@ -14,7 +14,7 @@ function load(up: string): void {
 
 /** Offers to put in numbers of the day, and shows those that were put in. */
 export function offerDay(): void {
-  const section = document.querySelector<HTMLElement>('.day')
+  const section = document.querySelector<HTMLElement>('.day-panel')
   if (!section) return
   const { key = '', up = '' } = section.dataset
   const open = section.querySelector('button')

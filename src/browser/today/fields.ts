@@ -98,7 +98,7 @@ export function fieldFor(fact: DayFact, day: Day, isBare = false): HTMLElement {
     input.focus()
   })
   undo.setAttribute('aria-label', put(words.undoOne, { label }))
-  const was = classed('p', 'day-said', said, ' ', undo)
+  const was = classed('p', 'day-printed', said, ' ', undo)
   const box = classed(
     'div',
     'day-field',

@@ -1,7 +1,7 @@
 import type { DayFact } from '../../model/manual/today.ts'
 import { styleOf } from '../../model/quantity/format-quantity.ts'
 import { kindOf, type UnitSystem } from '../../model/quantity/kinds.ts'
-import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
+import { readQuantity } from '../../model/quantity/read-quantity.ts'
 import { sameDims } from '../../model/quantity/units.ts'
 
 /** A value (SI), or what is wrong with the text. */
@@ -23,7 +23,7 @@ const bare = /^[-−+]?[\d.,]*\s*(?:\d+\s*[/⁄]\s*\d+|[½¼¾⅛⅜⅝⅞⅓⅔
  */
 export function readTime(text: string, after: number): number | undefined {
   const hour = /^\s*(\d{1,2})\s*([ap]\.?m\.?)?\s*$/i.exec(text)
-  const read = parseQuantity(hour ? `${hour[1]}:00 ${hour[2] ?? ''}` : text)
+  const read = readQuantity(hour ? `${hour[1]}:00 ${hour[2] ?? ''}` : text)
   if (!read.ok || !/^\s*\d{1,2}(:|\s*[ap]|\s*$)/i.test(text)) return undefined
   const { si } = read.quantity
   const said = /[ap]\.?m/i.test(text) || si >= halfDay + 3600 || /^\s*0/.test(text)
@@ -39,7 +39,7 @@ function quantityOf(text: string, { kind, step }: DayFact, system: UnitSystem) {
   const isBare = trimmed !== '' && bare.test(trimmed)
   // Of "4,5" nobody means thousands where a touch adds a half.
   const pointed = step < 1 && /^\d+,\d{1,2}$/.test(trimmed) ? trimmed.replace(',', '.') : trimmed
-  return parseQuantity(isBare && unit !== '' ? `${pointed} ${unit}` : pointed, { plain: true })
+  return readQuantity(isBare && unit !== '' ? `${pointed} ${unit}` : pointed, { plain: true })
 }
 
 /** Counts are whole. */

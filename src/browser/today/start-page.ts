@@ -103,7 +103,7 @@ function offers(day: Day, key: string, place: HTMLElement): void {
 /** Begins to work on the page at hand. */
 export function startPage(file: DayFile, now: () => Date): void {
   const day = startDay(file, () => now().getTime())
-  const section = document.querySelector<HTMLElement>('.day')
+  const section = document.querySelector<HTMLElement>('.day-panel')
   const notes = document.querySelector<HTMLElement>('.day-notes') ?? section
   if (!notes) return
   const own = section === null

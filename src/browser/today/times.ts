@@ -1,5 +1,5 @@
 import { formatQuantity } from '../../model/quantity/format-quantity.ts'
-import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
+import { readQuantity } from '../../model/quantity/read-quantity.ts'
 import { button, classed, element } from '../element.ts'
 import type { Day } from './day.ts'
 import { newId } from './fields.ts'
@@ -116,7 +116,7 @@ function timeField(name: string, label: string, day: Day, now: () => Date): Cloc
 
 /** A time as it is printed: nobody finds another sum than the page. */
 function printedSi({ text, si }: { readonly text: string; readonly si: number }): number {
-  const read = parseQuantity(text)
+  const read = readQuantity(text)
   return read.ok ? read.quantity.si : si
 }
 

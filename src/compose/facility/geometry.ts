@@ -1,5 +1,5 @@
 import type { OvalGeometry } from '../../model/manual/geometry.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import type { ComposeContext } from '../context.ts'
 
 const dimensions = {

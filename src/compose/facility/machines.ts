@@ -1,7 +1,7 @@
 import { gearFields, gearSpec } from '../../model/fact-spec.ts'
 import type { GlanceRow, Machine } from '../../model/manual/facility.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import { factWords } from '../../validate/fact-words.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import type { ComposeContext } from '../context.ts'

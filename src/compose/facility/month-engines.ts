@@ -2,7 +2,7 @@ import type { Engine } from '../../compute/engine/engine.ts'
 import { factPathOf } from '../../compute/uses/ids.ts'
 import { dayNumber, dayOf, monthOf } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** The middle of a month. */

@@ -1,6 +1,6 @@
 import type { RaceDay } from '../../model/manual/facility.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import type { ComposeContext } from '../context.ts'
 
 /** The race days of the facility file, in its order. */

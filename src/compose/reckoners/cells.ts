@@ -3,7 +3,7 @@ import type { DayAxis, DayColumn } from '../../model/manual/today.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { KindName } from '../../model/quantity/kinds.ts'
-import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
+import { readQuantity } from '../../model/quantity/read-quantity.ts'
 
 /** Rows that are kept of a list that goes up to a fact of this facility. */
 const mostRows = 6
@@ -22,7 +22,7 @@ export function axisOf(spec: DayAxis, kind: KindName, engine: Asked, locale: Loc
   // A value of the manual's own is no reading of this track.
   const own = fact.startsWith('practice.') ? undefined : engine.si(fact)
   const values = spec[locale.system].map((text) => {
-    const parsed = parseQuantity(text, { plain: true })
+    const parsed = readQuantity(text, { plain: true })
     const si = parsed.ok ? parsed.quantity.si : Number.NaN
     return {
       si,

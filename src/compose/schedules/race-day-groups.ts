@@ -1,7 +1,7 @@
 import type { Engine } from '../../compute/engine/engine.ts'
 import { raceDayValues } from '../../compute/facts/race-day-values.ts'
 import { dayNumber } from '../../model/day.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import { type ComposeContext, namedNumber } from '../context.ts'
 import { shortDate } from '../dates.ts'
 

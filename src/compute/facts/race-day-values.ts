@@ -1,6 +1,6 @@
 import { dayNumber, zoneOffset } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 
 type RaceDayEntry = NonNullable<FacilityFile['race-days']>[number]

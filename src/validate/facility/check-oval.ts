@@ -1,7 +1,7 @@
 import { factSpec } from '../../model/fact-spec.ts'
 import { radiusFrom, straightFrom } from '../../model/oval-shape.ts'
 import type { Problem } from '../../model/problem.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import { foot } from '../../model/quantity/units.ts'
 import { usualValue } from '../../model/usual-value.ts'
 import type { FacilityFile } from '../schemas/facility.ts'

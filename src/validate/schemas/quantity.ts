@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { type FactSpec, factSpec, gearSpec } from '../../model/fact-spec.ts'
 import type { Problem } from '../../model/problem.ts'
-import type { Quantity } from '../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import { readAs, readMeasured } from '../read-measured.ts'
 

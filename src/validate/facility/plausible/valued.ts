@@ -1,5 +1,5 @@
 import { type FactPath, factSpec } from '../../../model/fact-spec.ts'
-import type { Quantity } from '../../../model/quantity/parse-quantity.ts'
+import type { Quantity } from '../../../model/quantity/read-quantity.ts'
 import { usualValue } from '../../../model/usual-value.ts'
 import type { Path } from '../../../read/read-yaml.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
