@@ -97,7 +97,19 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .action(async (folder: string | undefined, options: PreviewOptions) =>
       done(await (await import('./preview/preview.ts')).preview(folder, options, io)),
     )
+  addMakers(p, io, done)
   return p
+}
+
+/** Commands that make files to write in. */
+function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
+  p.command('schemas')
+    .description('write JSON Schemas for editors: those of the library, or that of a facility')
+    .argument('[folder]', 'facility folder into which its schema is written')
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string | undefined) =>
+      done(await (await import('./schemas.ts')).schemas(folder, io)),
+    )
 }
 
 /** Runs the command line; returns the exit code. */

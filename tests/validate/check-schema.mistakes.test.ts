@@ -1,29 +1,12 @@
-import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { parse } from 'yaml'
-import * as z from 'zod'
 import { problemsText } from '../../src/cli/problem-text.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
-import { edited } from '../support/bad-input.ts'
 import { testsFolder } from '../support/demo.ts'
+import { mistakesOfTyping, withoutMistake } from '../support/mistakes.ts'
 
-const folder = path.join(testsFolder, 'fixtures', 'typed')
-
-const { start, mistakes } = z
-  .strictObject({
-    start: z.string(),
-    mistakes: z.array(
-      z.strictObject({
-        name: z.string(),
-        replace: z.record(z.string(), z.string()).default({}),
-        add: z.string().default(''),
-        text: z.string().optional(),
-      }),
-    ),
-  })
-  .parse(parse(readFileSync(path.join(folder, 'mistakes.yaml'), 'utf8')))
+const mistakes = mistakesOfTyping()
 
 function problemsOf(text: string) {
   const { value, problems } = readYaml({ path: 'facility.yaml', text })
@@ -32,20 +15,22 @@ function problemsOf(text: string) {
 
 describe('mistakes of typing', () => {
   it('have something said of each, with what to type', () => {
-    expect(problemsOf(start)).toEqual([])
+    expect(problemsOf(withoutMistake())).toEqual([])
     expect(mistakes.length).toBeGreaterThanOrEqual(80)
-    for (const mistake of mistakes) {
-      const problems = problemsOf(edited(start, mistake))
-      expect(problems, mistake.name).not.toEqual([])
-      for (const { hint } of problems) expect(hint, mistake.name).not.toBeUndefined()
+    for (const { name, text } of mistakes) {
+      const problems = problemsOf(text)
+      expect(problems, name).not.toEqual([])
+      for (const { hint } of problems) expect(hint, name).not.toBeUndefined()
     }
   })
 
   it('are answered as in the table that was read by people', async () => {
-    const table = mistakes.map((mistake) => {
-      const said = problemsText(problemsOf(edited(start, mistake)), (name) => name, false)
-      return `## ${mistake.name}\n\n${said.replace(/\n\n\d+ errors?, \d+ warnings? in 1 file$/, '')}\n`
+    const table = mistakes.map(({ name, text }) => {
+      const said = problemsText(problemsOf(text), (file) => file, false)
+      return `## ${name}\n\n${said.replace(/\n\n\d+ errors?, \d+ warnings? in 1 file$/, '')}\n`
     })
-    await expect(table.join('\n')).toMatchFileSnapshot(path.join(folder, 'messages.txt'))
+    await expect(table.join('\n')).toMatchFileSnapshot(
+      path.join(testsFolder, 'fixtures', 'typed', 'messages.txt'),
+    )
   })
 })

@@ -1,51 +1,9 @@
-import { factSpec, gearSpec } from '../../model/fact-spec.ts'
-import { kindOf } from '../../model/quantity/kinds.ts'
+import { entryAbout, factAt } from '../../model/entry-about.ts'
 import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import { choicesOf, elementOf, isOptional, shapeOf, typeOf } from './schema-keys.ts'
 
-/** Examples of entries that are no quantities, by the last word of their path. */
-const samples: Readonly<Record<string, string>> = {
-  id: 'my-fair',
-  name: 'a name',
-  town: 'a town',
-  date: '2027-08-03',
-  'as-of': '2027-06-14',
-  'first-post': '"1:00 PM"',
-  phone: '555-0110',
-  number: '"911"',
-  latitude: '40.83',
-  longitude: '-89.08',
-  'home-bearing': '111',
-  'time-zone': 'America/Chicago',
-  currency: 'USD',
-  language: 'en',
-  revision: '1',
-  races: '10',
-  month: '7',
-  by: 'a name',
-  file: 'depths.csv',
-  of: 'cushion.depth.found',
-  value: '1 1/4 in',
-  procedure: 'seal',
-  'site-address': 'https://fair.example/track',
-  way: '12 miles east, 20 minutes',
-}
-
-const spec = (path: Path) => {
-  const keys = path.filter((p) => typeof p === 'string')
-  return (
-    factSpec(keys.join('.')) ??
-    (keys[0] === 'equipment' ? gearSpec(String(keys.at(-1))) : undefined)
-  )
-}
-
-/** A quantity such as stands at a path, as it is typed. */
-function exampleQuantity(path: Path): string | undefined {
-  const fact = spec(path)
-  if (!fact) return undefined
-  return fact.typical('stone-dust')?.us ?? kindOf(fact.kind).example
-}
+const keysOf = (path: Path): readonly string[] => path.filter((p) => typeof p === 'string')
 
 /** Whether a text needs quotes inside { }. */
 const quotedInside = (text: string): string => (/[,[\]{}]|: /.test(text) ? `"${text}"` : text)
@@ -80,8 +38,9 @@ export function exampleAt(schema: unknown, path: Path, given?: string): string {
   if (type === 'array') return `[${exampleAt(elementOf(schema), path, given)}]`
   if (type === 'enum') return choicesOf(schema)[0] ?? ''
   if (type === 'boolean') return 'true'
-  const quantity = exampleQuantity(path)
-  if (quantity === undefined) return samples[String(path.at(-1))] ?? 'some text'
+  const about = entryAbout(keysOf(path))
+  const quantity = about?.example ?? 'some text'
+  if (!factAt(keysOf(path))) return quantity
   const typed = given === undefined ? undefined : parseQuantity(given)
   return typed?.ok && fits(typed.quantity.dims, quantity) ? typed.quantity.text : quantity
 }

@@ -18,7 +18,7 @@ export const id = z
   .max(60, { error: 'an id of at most 60 letters' })
 
 /** A quote that nothing opens: the one before the text was lost, and this one would be printed. */
-const lostQuote = /^[^"“”]*[^"“”\d]"$/
+const noLostQuote = /^(?![^"“”]*[^"“”\d]"$)/
 
 /** One line of plain text that may hold `{figure.id}`; no Markdown blocks. */
 export const line = z
@@ -26,13 +26,13 @@ export const line = z
   .trim()
   .min(1, { error: 'some text' })
   .max(400, { error: 'one line of at most 400 characters' })
-  .refine((text) => !lostQuote.test(text), {
+  .regex(noLostQuote, {
     error: 'a quote ends the text and none begins it: put " before it too, or leave both out',
   })
   .register(meanings, { is: 'words' })
 
 /** A telephone number as it is dialed: digits, with what people put between them. */
-export const phone = line.refine((text) => /\d/.test(text) && !/["“”]/.test(text), {
+export const phone = line.regex(/^[^"“”]*\d[^"“”]*$/, {
   error: 'a telephone number such as 555-0110; one of digits alone is put in quotes: "911"',
 })
 
@@ -50,13 +50,18 @@ export const written = z.string().trim().min(1, { error: 'a quantity such as 3 i
 /** A day as it is written everywhere. */
 export const date = z.iso.date({ error: 'a date such as 2027-08-03' })
 
+const timeOfDayWanted = 'a time of day such as 13:30 or 1:30 PM'
+
 /** A time of day, such as 13:30 or 1:30 PM; seconds after midnight. */
-export const clock = z.string().transform((text, context) => {
-  const seconds = readTimeOfDay(text)
-  if (seconds !== undefined) return seconds
-  context.addIssue({ code: 'custom', message: 'a time of day such as 13:30 or 1:30 PM' })
-  return z.NEVER
-})
+export const clock = z
+  .string()
+  .regex(/^\s*\d{1,2}:[0-5]\d(?:\s*[apAP]\.?[mM]\.?)?\s*$/, { error: timeOfDayWanted })
+  .transform((text, context) => {
+    const seconds = readTimeOfDay(text)
+    if (seconds !== undefined) return seconds
+    context.addIssue({ code: 'custom', message: timeOfDayWanted })
+    return z.NEVER
+  })
 
 /** Named quantities: a fact's path or a figure's id. */
 export const figureName = z

@@ -1,0 +1,40 @@
+import table from '../../shared/entries.json' with { type: 'json' }
+import { type FactSpec, factSpec, gearSpec } from './fact-spec.ts'
+import { kindOf } from './quantity/kinds.ts'
+
+/** What an entry of the facility file is, for whoever fills it in. */
+export type EntryAbout = {
+  readonly label: string
+  /** How to measure it, or what to write. */
+  readonly howTo: string | undefined
+  /** A value as it is typed. */
+  readonly example: string | undefined
+}
+
+const entries = new Map<string, { label: string; howTo?: string; example?: string }>(
+  Object.entries(table.entries),
+)
+
+/** Paths of all entries that state no quantity. */
+export const plainEntries: readonly string[] = [...entries.keys()]
+
+/** The fact whose quantity stands at a path; in lists a fact has a name of its own. */
+export function factAt(path: readonly string[]): FactSpec | undefined {
+  const whole = factSpec(path.join('.'))
+  if (whole) return whole
+  if (path[0] === 'equipment' && path.length === 2) return gearSpec(path[1] ?? '')
+  const last = path.at(-1) ?? ''
+  const above = path.slice(0, -1).toReversed()
+  if (last === 'station') return factSpec('mark.station')
+  return above.map((name) => factSpec(`${name.replace(/s$/, '')}.${last}`)).find((f) => f)
+}
+
+/** What is known of the entry at a path; lists are passed without a number. */
+export function entryAbout(path: readonly string[]): EntryAbout | undefined {
+  const plain = entries.get(path.join('.'))
+  if (plain) return { label: plain.label, howTo: plain.howTo, example: plain.example }
+  const fact = factAt(path)
+  if (!fact) return undefined
+  const example = fact.typical('stone-dust')?.us ?? kindOf(fact.kind).example
+  return { label: fact.label, howTo: fact.howTo, example }
+}
