@@ -1,4 +1,4 @@
-import { type Point, path } from './svg.ts'
+import { type Color, type Point, type Style, stroke } from './ink.ts'
 
 // Fields are told apart by strokes and dots, which a copier keeps and which need no clipping by the
 // browser: what lies in a field is worked out here.
@@ -53,12 +53,12 @@ export function hatched(
   field: Field,
   angle: number,
   every: number,
-  pen: 'hair' | 'thin' = 'hair',
+  pen: Style['pen'] = 'hair',
 ): string {
   const d = strokesIn(field, (angle * Math.PI) / 180, every)
     .map(({ from, to }) => `M${round(from[0])} ${round(from[1])}L${round(to[0])} ${round(to[1])}`)
     .join('')
-  return d === '' ? '' : path(d, pen)
+  return d === '' ? '' : stroke(d, { pen: pen })
 }
 
 /** Dots in staggered rows: dashes without length, with round ends. */
@@ -72,20 +72,17 @@ export function dotted(field: Field, every: number, size: number): string {
         : [`M${round(start)} ${round(from[1])}H${round(to[0] - size)}`]
     })
     .join('')
-  return d === ''
-    ? ''
-    : `<path d="${d}" fill="none" stroke="currentColor" stroke-width="${size}" stroke-linecap="round" stroke-dasharray="0 ${every}"/>`
+  return d === '' ? '' : stroke(d, { pen: size, dash: `0 ${every}` })
 }
 
-/** A field in ink, paper or the tint of stone, which carries no meaning alone. */
-export function filled(field: Field, fill: 'ink' | 'paper' | 'stone'): string {
+/** A field in ink, paper or the tint of stone, which carries no meaning alone; holes stay open. */
+export function filled(field: Field, fill: Color): string {
   const d = field
     .map(
       (o) => `${o.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('')}Z`,
     )
     .join('')
-  const paint = { ink: 'currentColor', paper: 'var(--paper,#fff)', stone: 'var(--stone,#ece5d9)' }
-  return `<path d="${d}" fill-rule="evenodd" fill="${paint[fill]}"/>`
+  return stroke(d, { fill, stroke: 'none' })
 }
 
 /** The part of a disc between two level lines. */

@@ -1,4 +1,4 @@
-import { widthOf } from '../../../src/render/drawings/skills/letters.ts'
+import { widthOf } from '../../../src/render/drawings/letters.ts'
 
 type Placed = {
   readonly said: string

@@ -1,6 +1,6 @@
 import type { CushionMap } from '../../../model/manual/survey.ts'
 import { dotted, type Field, hatched } from '../fills.ts'
-import { type Point, polyline } from '../svg.ts'
+import { type Point, poly } from '../ink.ts'
 
 /** What a depth is against the one that is wanted. */
 export const classNames = ['farTooDeep', 'tooDeep', 'asWanted', 'tooThin', 'farTooThin'] as const
@@ -26,7 +26,7 @@ const patterns: Readonly<Record<DepthClass, (field: Field) => string>> = {
 }
 
 const outline = (field: Field): string =>
-  field.map((o) => polyline([...o, o[0] as Point], 'hair')).join('')
+  field.map((o) => poly([...o, o[0] as Point], { pen: 'hair' })).join('')
 
 export const patterned = (field: Field, of: DepthClass): string =>
   patterns[of](field) + outline(field)

@@ -3,8 +3,9 @@ import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import type { Field } from '../fills.ts'
+import { arrow, type Point, poly, sheetOf } from '../ink.ts'
+import { say } from '../letters.ts'
 import { widthAt } from '../oval/shape.ts'
-import { arrow, halo, type Point, polyline, svg, text } from '../svg.ts'
 import { classNames, classOf, type DepthClass, patterned } from './classes.ts'
 import { along, type Frame, fieldOf, frameOf, middleOf, onMap, width } from './frame.ts'
 import { marks } from './marks.ts'
@@ -28,8 +29,6 @@ const wording = labels('cushion', {
 type Context = ContextFor<typeof wording>
 
 const size = 9
-const bold = 'font-weight="600"'
-
 /** What a class is called, with the depth at which it begins. */
 const classSaid = (of: DepthClass, map: CushionMap, { words }: Context): string =>
   of === 'asWanted' ? words.asWanted : fill(words[of], { depth: map.limits[of] })
@@ -69,12 +68,12 @@ const swatch = ([x, y]: Point): Field => [
 /** The classes, from far too deep to far too thin, three in a row. */
 const legend = (map: CushionMap, [x, y]: Point, context: Context): string =>
   [
-    text([x, y], wantedSaid(context), 'start', size + 1, bold),
+    say([x, y], wantedSaid(context), { size: size + 1, bold: true }),
     ...classNames.map((of, i) => {
       const at: Point = [x + (i % 3) * 150, y + 7 + Math.floor(i / 3) * 16]
       return (
         patterned(swatch(at), of) +
-        text([at[0] + 30, at[1] + 9], classSaid(of, map, context), 'start', size)
+        say([at[0] + 30, at[1] + 9], classSaid(of, map, context), { size })
       )
     }),
   ].join('')
@@ -99,10 +98,10 @@ function list(map: CushionMap, [x, y]: Point, context: Context): string {
   const shown = shownMoves(map)
   const below = y + 12 + shown.length * 15
   return [
-    shown.length > 0 ? text([x, y], context.words.take, 'start', size + 1, bold) : '',
+    shown.length > 0 ? say([x, y], context.words.take, { size: size + 1, bold: true }) : '',
     ...shown.map((move, i) => listed(moveSaid(move, context), [x, y + 15 + i * 15], i + 1, size)),
     ...belowMoves(map, context).map((said, i) =>
-      text([x, below + 4 + i * 13], said, 'start', size, bold),
+      say([x, below + 4 + i * 13], said, { size, bold: true }),
     ),
   ].join('')
 }
@@ -110,25 +109,24 @@ function list(map: CushionMap, [x, y]: Point, context: Context): string {
 /** The depth of a field, upright, without its unit: the foot says it. */
 function depth(cell: MapCell, map: CushionMap, frame: Frame): string {
   const { at } = onMap(frame, cell.station, middleOf(cell, map, frame))
-  return text(
-    [at[0], at[1] + 3],
-    cell.text.replace(/ (in|mm)$/, ''),
-    'middle',
-    8.2,
-    `${bold} ${halo}`,
-  )
+  return say([at[0], at[1] + 3], cell.text.replace(/ (in|mm)$/, ''), {
+    anchor: 'middle',
+    size: 8.2,
+    bold: true,
+    halo: true,
+  })
 }
 
 const track = (frame: Frame): string => {
   const { g } = frame
   return (
-    polyline(
+    poly(
       along(frame, 0, g.railLength, (s) => widthAt(g, s)),
-      'pen',
+      { pen: 'line' },
     ) +
-    polyline(
+    poly(
       along(frame, 0, g.railLength, () => 0),
-      'heavy',
+      { pen: 'bold' },
     )
   )
 }
@@ -138,8 +136,8 @@ function travel(frame: Frame, y: number, { words }: Context): string {
   const way = frame.g.direction === 'clockwise' ? -1 : 1
   const x = width - 30
   return (
-    text([x - 30, y + 3], words.travel, 'end', size) +
-    arrow([x - way * 22, y], [x + way * 22, y], 'heavy')
+    say([x - 30, y + 3], words.travel, { anchor: 'end', size }) +
+    arrow([x - way * 22, y], [x + way * 22, y], { pen: 'bold' })
   )
 }
 
@@ -171,7 +169,7 @@ function draw(context: Context): string {
   const { at, taken, below } = listPlace(map, frame, legendAt, context)
   const foot = legendAt + legendHigh + below + 16
   const note = fill(words.wider, { factor: String(factor), date: map.day })
-  return svg(
+  return sheetOf(
     width,
     foot + 5,
     alt,
@@ -184,7 +182,7 @@ function draw(context: Context): string {
       legend(map, [6, legendAt], context),
       list(map, at, context),
       travel(frame, foot - 3, context),
-      text([6, foot], note, 'start', size),
+      say([6, foot], note, { size }),
     ].join(''),
   )
 }

@@ -1,8 +1,8 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import type { CushionMap, MapCell } from '../../../model/manual/survey.ts'
 import type { Field } from '../fills.ts'
+import type { Point } from '../ink.ts'
 import { onOval, widthAt } from '../oval/shape.ts'
-import type { Point } from '../svg.ts'
 
 export const width = 458
 /** Room for stations beside the oval, and for stations and gates above and below it. */

@@ -1,4 +1,5 @@
 import type { CushionMap } from '../../../model/manual/survey.ts'
+import { line, type Point } from '../ink.ts'
 import {
   type Box,
   drawLabel,
@@ -8,7 +9,6 @@ import {
   pointsAlong,
 } from '../oval/label-places.ts'
 import { widthAt } from '../oval/shape.ts'
-import { line, type Point } from '../svg.ts'
 import { along, type Frame, onMap, width } from './frame.ts'
 
 const size = 9
@@ -36,7 +36,7 @@ function station(frame: Frame, at: number, said: string): Marked {
   const from = onMap(frame, at, edge)
   const to: Point = [from.at[0] + from.out[0] * 5, from.at[1] + from.out[1] * 5]
   return {
-    drawn: line(from.at, to, 'pen'),
+    drawn: line(from.at, to, { pen: 'line' }),
     label: { lines: [said], size, places: beyond(to, from.out) },
     lines: [to],
   }
@@ -55,10 +55,13 @@ function gate(frame: Frame, mark: Frame['g']['marks'][number]): Marked {
   const [ox, oy] = out
   const post = (side: number): string => {
     const [x, y] = [at[0] - oy * side, at[1] + ox * side]
-    return line([x - ox * 4, y - oy * 4], [x + ox * 4, y + oy * 4], 'heavy')
+    return line([x - ox * 4, y - oy * 4], [x + ox * 4, y + oy * 4], { pen: 'bold' })
   }
   const away: Point = isOutside ? out : [-ox, -oy]
-  const gap = `<path d="M${at[0] + oy * 6} ${at[1] - ox * 6}L${at[0] - oy * 6} ${at[1] + ox * 6}" stroke="var(--paper,#fff)" stroke-width="4"/>`
+  const gap = line([at[0] + oy * 6, at[1] - ox * 6], [at[0] - oy * 6, at[1] + ox * 6], {
+    pen: 4,
+    stroke: 'paper',
+  })
   return {
     drawn: gap + post(-6) + post(6),
     label: { lines: nameLines(mark.name), size, places: beyond(at, away) },

@@ -1,5 +1,6 @@
 import type { CushionMap, MapMove } from '../../../model/manual/survey.ts'
-import { arrowHead, type Point, polyline, text } from '../svg.ts'
+import { disc, type Point, poly, tip } from '../ink.ts'
+import { say } from '../letters.ts'
 import { along, type Frame, middleOf, onMap } from './frame.ts'
 
 /** So many arrows can be followed; the rest are counted. */
@@ -10,8 +11,9 @@ export const shownMoves = (map: CushionMap): readonly MapMove[] => map.moves.sli
 
 /** A white number on a black disc: the same on the arrow and in the list. */
 const numberedDisc = ([x, y]: Point, number: number): string =>
-  `<circle cx="${x.toFixed(1)}" cy="${y.toFixed(1)}" r="6" fill="currentColor" stroke="var(--paper,#fff)" stroke-width="1"/>` +
-  `<text x="${x.toFixed(1)}" y="${(y + 3).toFixed(1)}" text-anchor="middle" font-size="9" font-weight="700" fill="var(--paper,#fff)">${number}</text>`
+  disc([x, y], 6.5, { fill: 'paper', stroke: 'none' }) +
+  disc([x, y], 5.7, { fill: 'ink', stroke: 'none' }) +
+  say([x, y + 3], String(number), { anchor: 'middle', size: 9, bold: true, color: 'paper' })
 
 /** Half of the room that a number and its disc take along the track, points. */
 const clear = 17
@@ -53,16 +55,16 @@ function around(map: CushionMap, frame: Frame, move: MapMove): Way | undefined {
   return points[0] && { points, disc: points[0] }
 }
 
-function arrow({ points, disc }: Way, number: number): string {
+function drawnWay({ points, disc }: Way, number: number): string {
   const [before, end] = points.slice(-2)
   if (!before || !end) return ''
   const angle = Math.atan2(end[1] - before[1], end[0] - before[0])
   const neck: Point = [end[0] - 6 * Math.cos(angle), end[1] - 6 * Math.sin(angle)]
   const shaft = [...points.slice(0, -1), neck]
   return [
-    polyline(shaft, 'halo'),
-    polyline(shaft, 'heavy'),
-    arrowHead(end, angle, 9),
+    poly(shaft, { pen: 5, stroke: 'paper' }),
+    poly(shaft, { pen: 'bold' }),
+    tip(end, angle, 9),
     numberedDisc(disc, number),
   ].join('')
 }
@@ -72,10 +74,10 @@ export const moveArrows = (map: CushionMap, frame: Frame): string =>
   shownMoves(map)
     .map((move, i) => {
       const way = move.from === move.to ? across(map, frame, move) : around(map, frame, move)
-      return way ? arrow(way, i + 1) : ''
+      return way ? drawnWay(way, i + 1) : ''
     })
     .join('')
 
 /** A line of the list beside its disc. */
 export const listed = (said: string, [x, y]: Point, number: number, size: number): string =>
-  numberedDisc([x + 6, y - 3], number) + text([x + 17, y], said, 'start', size)
+  numberedDisc([x + 6, y - 3], number) + say([x + 17, y], said, { size })

@@ -1,10 +1,9 @@
-import { area, black, disc, lineOf, paper, rect, stroke } from '../ink.ts'
-import type { Point } from '../svg.ts'
+import { area, type Color, disc, type Point, poly, slab, stroke } from '../ink.ts'
 
 /** A box by its near left corner and its size, feet. */
 type Box = readonly [x: number, y: number, long: number, wide: number]
 
-type Shape = { readonly fill?: string; readonly pen?: number; readonly round?: number }
+type Shape = { readonly fill?: Color; readonly pen?: number; readonly round?: number }
 
 /**
  * Parts of machines seen from above, in feet from the machine's own middle, driving to the right
@@ -15,15 +14,17 @@ type Shape = { readonly fill?: string; readonly pen?: number; readonly round?: n
 export const partsKit = (k: number, pen: number) => {
   const at = ([x, y]: Point): Point => [x * k, y * k]
   return {
-    box: ([x, y, long, wide]: Box, { fill = paper, pen: p = 0.9, round = 0 }: Shape = {}): string =>
-      rect(at([x, y]), at([long, wide]), { fill, width: p * pen, round: round * k }),
+    box: (
+      [x, y, long, wide]: Box,
+      { fill = 'paper', pen: p = 0.9, round = 0 }: Shape = {},
+    ): string => slab(at([x, y]), ...at([long, wide]), { fill, pen: p * pen }, round * k),
     tire: ([x, y, long, wide]: Box): string =>
-      rect(at([x, y]), at([long, wide]), { fill: black, round: 0.25 * k }),
-    line: (points: readonly Point[], p = 0.9): string => lineOf(points.map(at), p * pen),
-    area: (points: readonly Point[], fill: string = paper, p = 0.9): string =>
-      area(points.map(at), fill, p * pen),
-    disc: (middle: Point, radius: number, fill: string = paper): string =>
-      disc(at(middle), radius * k, fill, 0.9 * pen),
+      slab(at([x, y]), ...at([long, wide]), { fill: 'ink', stroke: 'none' }, 0.25 * k),
+    line: (points: readonly Point[], p = 0.9): string => poly(points.map(at), { pen: p * pen }),
+    area: (points: readonly Point[], fill: Color = 'paper', p = 0.9): string =>
+      area(points.map(at), { fill, pen: p * pen }),
+    disc: (middle: Point, radius: number, fill: Color = 'paper'): string =>
+      disc(at(middle), radius * k, { fill, pen: 0.9 * pen }),
     strokes: (lines: readonly (readonly [Point, Point])[], p: number): string =>
       stroke(
         lines
@@ -37,7 +38,7 @@ export const partsKit = (k: number, pen: number) => {
               .join(''),
           )
           .join(''),
-        p * pen,
+        { pen: p * pen },
       ),
   }
 }

@@ -1,5 +1,4 @@
-import { black, paper, placed } from '../ink.ts'
-import type { Point } from '../svg.ts'
+import { type Point, placed } from '../ink.ts'
 import { type PartsKit, partsKit } from './kit.ts'
 
 const tractor = (t: PartsKit): string =>
@@ -14,7 +13,7 @@ const tractor = (t: PartsKit): string =>
     ]),
     t.box([1, -1.35, 8.6, 2.7], { round: 0.6 }),
     t.box([-2.6, -2.1, 4.4, 4.2], { round: 0.4 }),
-    t.disc([-0.7, 0], 0.95, black),
+    t.disc([-0.7, 0], 0.95, 'ink'),
   ].join('')
 
 /** The middle of a drag harrow behind its tractor, feet. */
@@ -97,7 +96,7 @@ export function conditioner(k: number, width: number, pen: number): string {
     t.tire([-12.4, h - 0.7, 2.6, 0.9]),
     t.box([-13.6, -h, 7, width], { pen: 1 }),
     t.strokes(cutters, 1.3),
-    t.box([-13.2, -h, 1, width], { fill: black }),
+    t.box([-13.2, -h, 1, width], { fill: 'ink' }),
     tractor(t),
   ].join('')
 }
@@ -122,7 +121,7 @@ const blade = (t: PartsKit, width: number, angle: number, middle: number): strin
       [slope[0] - thick, slope[1]],
       [rail[0] - thick, rail[1]],
     ],
-    black,
+    'ink',
   )
 }
 
@@ -161,14 +160,14 @@ export function grader(k: number, width: number, pen: number, angle: number): st
     ),
     t.box([-13.5, -2.4, 10, 4.8], { round: 0.5 }),
     t.box([-4.6, -2.1, 4.4, 4.2], { round: 0.4 }),
-    t.disc([-2.6, 0], 0.9, black),
+    t.disc([-2.6, 0], 0.9, 'ink'),
     t.area([
       [-0.2, -0.7],
       [13.4, -0.45],
       [13.4, 0.45],
       [-0.2, 0.7],
     ]),
-    t.disc([bladeMiddle.grader, 0], 2.3, paper),
+    t.disc([bladeMiddle.grader, 0], 2.3, 'paper'),
     blade(t, width, angle, bladeMiddle.grader),
   ].join('')
 }

@@ -1,5 +1,4 @@
-import { black, tint } from '../ink.ts'
-import type { Point } from '../svg.ts'
+import type { Point } from '../ink.ts'
 import { type PartsKit, partsKit } from './kit.ts'
 
 /** Strokes across a box in both directions: wire mesh. */
@@ -36,7 +35,7 @@ const pickup = (t: PartsKit): string =>
         [7, 2.6],
         [3.4, 2.4],
       ],
-      tint,
+      'stone',
       0.7,
     ),
   ].join('')
@@ -56,7 +55,7 @@ export function screen(k: number, width: number, pen: number): string {
     ),
     t.box([-16, -h, 6, width], { pen: 1 }),
     t.strokes(mesh(-16, width, 6, Math.max(0.8, 2.2 / k)), 0.35),
-    t.box([-10.6, -h, 1, width], { fill: black }),
+    t.box([-10.6, -h, 1, width], { fill: 'ink' }),
     pickup(t),
   ].join('')
 }
@@ -84,7 +83,7 @@ export function waterTruck(k: number, width: number, pen: number): string {
       ]),
       0.5,
     ),
-    t.box([-10.4, -4, 0.9, 8], { fill: black }),
+    t.box([-10.4, -4, 0.9, 8], { fill: 'ink' }),
     ...[-8, -5, 11.5].flatMap((x) => [t.tire([x, -4.3, 2.8, 1]), t.tire([x, 3.3, 2.8, 1])]),
     t.box([-9, -3.9, 18.5, 7.8], { round: 3.4 }),
     t.disc([0, 0], 1.3),
@@ -96,7 +95,7 @@ export function waterTruck(k: number, width: number, pen: number): string {
         [15.4, 3],
         [13, 3],
       ],
-      tint,
+      'stone',
       0.7,
     ),
   ].join('')
@@ -108,7 +107,7 @@ export function drumRoller(k: number, width: number, pen: number): string {
   const h = width / 2
   return [
     t.box([3, -h - 0.5, 6.4, width + 1], { round: 0.4 }),
-    t.box([4, -h, 4.6, width], { fill: tint, pen: 1 }),
+    t.box([4, -h, 4.6, width], { fill: 'stone', pen: 1 }),
     t.strokes(
       [0.25, 0.5, 0.75].map((share): readonly [Point, Point] => [
         [4, -h + width * share],
@@ -120,7 +119,7 @@ export function drumRoller(k: number, width: number, pen: number): string {
     t.tire([-7, h - 1.7, 4.6, 1.6]),
     t.box([-8, -2.2, 8.4, 4.4], { round: 0.5 }),
     t.box([-1.6, -2.2, 4, 4.4], { round: 0.4 }),
-    t.disc([0.4, 0], 0.9, black),
+    t.disc([0.4, 0], 0.9, 'ink'),
   ].join('')
 }
 
@@ -136,7 +135,7 @@ export function dumpTruck(k: number, wide: number, pen: number): string {
     t.tire([10, -h + 0.2, 3, 1]),
     t.tire([10, h - 1.2, 3, 1]),
     t.box([-9, -h + 0.4, 15.5, wide - 0.8], { pen: 1.1 }),
-    t.box([-8, -h + 1.2, 13.5, wide - 2.4], { pen: 0.5, fill: tint }),
+    t.box([-8, -h + 1.2, 13.5, wide - 2.4], { pen: 0.5, fill: 'stone' }),
     t.box([7.2, -h + 0.5, 5.6, wide - 1], { round: 0.6 }),
     t.box([12.8, -h + 1.5, 3, wide - 3], { round: 0.8 }),
     t.area(
@@ -146,7 +145,7 @@ export function dumpTruck(k: number, wide: number, pen: number): string {
         [12.2, h - 1.4],
         [10.4, h - 1.1],
       ],
-      tint,
+      'stone',
       0.7,
     ),
   ].join('')

@@ -30,6 +30,6 @@ export type Detail = {
 }
 
 export const details: Readonly<Record<'page' | 'small', Detail>> = {
-  page: { width: 900, side: 112, margin: 84, size: 16, full: true },
-  small: { width: 440, side: 66, margin: 84, size: 20.6, full: false },
+  page: { width: 465, side: 58, margin: 44, size: 8.4, full: true },
+  small: { width: 172, side: 26, margin: 34, size: 8.2, full: false },
 }

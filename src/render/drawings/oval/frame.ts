@@ -1,8 +1,8 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
-import type { Point } from '../svg.ts'
+import type { Point } from '../ink.ts'
 import { onOval, widthAt } from './shape.ts'
 
-/** Where the oval lies on the drawing: `k` pixels a meter around its middle. */
+/** Where the oval lies on the drawing: `k` points a meter around its middle. */
 export type PlanFrame = { readonly g: OvalGeometry; readonly k: number; readonly middle: Point }
 
 /** A point of the oval on the drawing, with the directions outward and along the track. */

@@ -1,5 +1,5 @@
-import { escapeHtml } from '../../text/escape-html.ts'
-import { line, type Point, text } from '../svg.ts'
+import { disc as discAt, line, type Point } from '../ink.ts'
+import { say } from '../letters.ts'
 
 type Anchor = 'start' | 'middle' | 'end'
 
@@ -67,7 +67,7 @@ const isIn = ([x, y]: Point, box: Box): boolean =>
   x > box.left && x < box.right && y > box.top && y < box.bottom
 
 /** From how far away a line leads to what a label names. */
-const near = 26
+const near = 14
 
 /** The line from what is named to the box of its label; undefined where the label stands by it. */
 function leaderOf(of: Point | undefined, box: Box): readonly [Point, Point] | undefined {
@@ -77,7 +77,7 @@ function leaderOf(of: Point | undefined, box: Box): readonly [Point, Point] | un
     Math.min(box.bottom, Math.max(box.top, of[1])),
   ]
   const away = Math.hypot(to[0] - of[0], to[1] - of[1])
-  const start = 10 / away
+  const start = 5.5 / away
   return away < near
     ? undefined
     : [[of[0] + (to[0] - of[0]) * start, of[1] + (to[1] - of[1]) * start], to]
@@ -132,13 +132,13 @@ export function placeLabels(
 
 function leader({ of, box }: PlacedLabel): string {
   const found = leaderOf(of, box)
-  return found ? line(found[0], found[1], 'thin') : ''
+  return found ? line(found[0], found[1], { pen: 'hair' }) : ''
 }
 
 /** A white number on a black disc. */
 export const listedNumber = ([x, y]: Point, said: string, size: number): string =>
-  `<circle cx="${x.toFixed(1)}" cy="${(y - 0.35 * size).toFixed(1)}" r="${(disc * size).toFixed(1)}" fill="currentColor"/>` +
-  `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" text-anchor="middle" font-size="${size}" font-weight="700" fill="var(--paper,#fff)">${escapeHtml(said)}</text>`
+  discAt([x, y - 0.35 * size], disc * size, { fill: 'ink', stroke: 'none' }) +
+  say([x, y], said, { anchor: 'middle', size, bold: true, color: 'paper' })
 
 export const drawLabel = (label: PlacedLabel): string => {
   if (label.isListed)
@@ -147,7 +147,7 @@ export const drawLabel = (label: PlacedLabel): string => {
   const {
     lines,
     size,
-    bold,
+    bold = false,
     place: {
       at: [x, y],
       anchor,
@@ -156,9 +156,7 @@ export const drawLabel = (label: PlacedLabel): string => {
   return (
     leader(label) +
     lines
-      .map((words, i) =>
-        text([x, y + i * leading * size], words, anchor, size, bold ? 'font-weight="600"' : ''),
-      )
+      .map((words, i) => say([x, y + i * leading * size], words, { anchor, size, bold }))
       .join('')
   )
 }

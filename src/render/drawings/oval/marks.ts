@@ -1,6 +1,6 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
-import { widthOf } from '../lines.ts'
-import { arrowHead, line, type Point, polyline, text } from '../svg.ts'
+import { area, disc, line, type Point, poly, slab, stroke, tip } from '../ink.ts'
+import { say, widthOf } from '../letters.ts'
 import { aroundPlan, onPlan, type PlanFrame } from './frame.ts'
 import { type Label, listedNumber, type Place, pointsAlong } from './label-places.ts'
 import { widthAt } from './shape.ts'
@@ -21,31 +21,44 @@ const symbols: Readonly<
 > = {
   // A gap in the fence between two posts.
   gate: ([x, y], [ax, ay]) =>
-    `<path d="M${x - 9 * ax} ${y - 9 * ay}L${x + 9 * ax} ${y + 9 * ay}" stroke="var(--paper,#fff)" stroke-width="6"/>` +
-    [-9, 9]
+    line([x - 4.6 * ax, y - 4.6 * ay], [x + 4.6 * ax, y + 4.6 * ay], {
+      pen: 3.2,
+      stroke: 'paper',
+    }) +
+    [-4.6, 4.6]
       .map((d) =>
         line(
-          [x + d * ax - 6 * ay, y + d * ay + 6 * ax],
-          [x + d * ax + 6 * ay, y + d * ay - 6 * ax],
-          'bold',
+          [x + d * ax - 3 * ay, y + d * ay + 3 * ax],
+          [x + d * ax + 3 * ay, y + d * ay - 3 * ax],
+          { pen: 1.6 },
         ),
       )
       .join(''),
   drain: ([x, y]) =>
-    `<circle cx="${x}" cy="${y}" r="6" fill="var(--paper,#fff)" stroke="currentColor" stroke-width="1.5"/><path d="M${x - 3.5} ${y}h7M${x} ${y - 3.5}v7" stroke="currentColor" stroke-width="1.2"/>`,
+    disc([x, y], 3.1, { fill: 'paper', pen: 0.8 }) +
+    stroke(`M${x - 1.8} ${y}h3.6M${x} ${y - 1.8}v3.6`, { pen: 0.6 }),
   water: ([x, y]) =>
-    `<path d="M${x} ${y - 9}c4 6 7 9 7 12a7 7 0 0 1-14 0c0-3 3-6 7-12Z" fill="currentColor"/>`,
-  stand: ([x, y]) =>
-    `<rect x="${x - 34}" y="${y - 7}" width="68" height="14" fill="none" stroke="currentColor" stroke-width="1.5"/>`,
+    stroke(`M${x} ${y - 4.6}c2 3 3.6 4.6 3.6 6.2a3.6 3.6 0 0 1 -7.2 0c0 -1.6 1.6 -3.2 3.6 -6.2Z`, {
+      fill: 'ink',
+      stroke: 'none',
+    }),
+  stand: ([x, y]) => slab([x - 17.5, y - 3.6], 35, 7.2, { pen: 0.8 }),
   stockpile: ([x, y]) =>
-    `<path d="M${x - 12} ${y + 7}L${x} ${y - 9}L${x + 12} ${y + 7}Z" fill="currentColor"/>`,
+    area(
+      [
+        [x - 6.2, y + 3.6],
+        [x, y - 4.6],
+        [x + 6.2, y + 3.6],
+      ],
+      { fill: 'ink', stroke: 'none' },
+    ),
 }
 
 /**
  * How far outside the track loads are hauled, and how far outside that buildings stand, as drawn,
- * px.
+ * points.
  */
-const [beside, behind] = [13, 24]
+const [beside, behind] = [6.7, 12.4]
 
 /** Around a symbol, the nearest first: straight out, then to either side, then farther. */
 function placesAround(at: Point, out: Point, nearest: number): readonly Place[] {
@@ -54,9 +67,9 @@ function placesAround(at: Point, out: Point, nearest: number): readonly Place[] 
   const anchors: readonly Place['anchor'][] = level
     ? ['middle', 'start', 'end']
     : [out[0] > 0 ? 'start' : 'end', 'middle']
-  const rise = out[1] > 0.4 ? 12 : out[1] < -0.4 ? 0 : 5
-  const places = [0, 16, 32, 48, 66].flatMap((far) =>
-    [0, 26, -26, 52, -52, 84, -84, 120, -120].flatMap((aside) =>
+  const rise = out[1] > 0.4 ? 6.2 : out[1] < -0.4 ? 0 : 2.6
+  const places = [0, 8, 16, 25, 34].flatMap((far) =>
+    [0, 13, -13, 27, -27, 43, -43, 62, -62].flatMap((aside) =>
       anchors.map((anchor, i): Place & { far: number } => {
         const away = nearest + far
         return {
@@ -65,7 +78,7 @@ function placesAround(at: Point, out: Point, nearest: number): readonly Place[] 
             at[1] + out[1] * away + along[1] * aside + rise,
           ],
           anchor,
-          far: far + Math.abs(aside) + 20 * i,
+          far: far + Math.abs(aside) + 10 * i,
         }
       }),
     ),
@@ -97,27 +110,27 @@ function markPart(frame: PlanFrame, mark: Mark, { size, listed }: Naming): PlanP
   if (mark.kind === 'finish') {
     const end = onPlan(frame, mark.station, g.widthStraights).at
     return {
-      drawn: line(at, end, 'bold'),
+      drawn: line(at, end, { pen: 1.6 }),
       lines: pointsAlong([at, end]),
-      labels: [{ ...named([mark.name]), of: at, places: placesAround(at, inward, 20) }],
+      labels: [{ ...named([mark.name]), of: at, places: placesAround(at, inward, 10) }],
     }
   }
   const inside = mark.offset === 0
-  const off = mark.kind === 'stockpile' ? beside + 8 : mark.kind === 'stand' ? behind : 0
+  const off = mark.kind === 'stockpile' ? beside + 4 : mark.kind === 'stand' ? behind : 0
   const p: Point = [at[0] + out[0] * off, at[1] + out[1] * off]
-  const half = mark.kind === 'stand' ? 36 : 12
+  const half = mark.kind === 'stand' ? 18.5 : 6
   const lines = pointsAlong(
     [
       [p[0] - half, p[1]],
       [p[0] + half, p[1]],
     ],
-    4,
+    2,
   )
   // Inside the rail the numbers of the stations come first. Where its own side is full, a name
   // stands on the other side of the track.
   const [inner, outer] = inside
-    ? [listed === undefined ? 34 : 24, frame.k * g.widthTurns + 16]
-    : [frame.k * g.widthTurns + 34, 16]
+    ? [listed === undefined ? 17.5 : 12.4, frame.k * g.widthTurns + 8]
+    : [frame.k * g.widthTurns + 17.5, 8]
   const sides = [placesAround(at, inward, inner), placesAround(inside ? at : p, out, outer)]
   const places = (inside ? sides : [...sides].reverse()).flat()
   return {
@@ -152,9 +165,7 @@ export function markList(
       x + (i < rows ? 0 : width / 2) + 0.62 * size,
       y + (i % Math.max(1, rows)) * high,
     ]
-    return (
-      listedNumber(at, String(i + 1), size) + text([at[0] + 0.9 * size, at[1]], name, 'start', size)
-    )
+    return listedNumber(at, String(i + 1), size) + say([at[0] + 0.9 * size, at[1]], name, { size })
   })
   return { drawn: drawn.join(''), high: rows * high }
 }
@@ -186,12 +197,12 @@ export function haulParts(frame: PlanFrame, words: string, size: number): readon
       const points = aroundPlan(frame, edge + beside / k, pile.station, along, 24)
       const [before, end] = points.slice(-2) as [Point, Point]
       const middle = onPlan(frame, pile.station + along / 2, edge)
-      const places = placesAround(middle.at, middle.out, beside + 12)
+      const places = placesAround(middle.at, middle.out, beside + 6)
       return [
         {
           drawn:
-            polyline(points, 'line', 'class="haul" stroke-dasharray="2 4"') +
-            arrowHead(end, Math.atan2(end[1] - before[1], end[0] - before[0]), 11),
+            poly(points, { pen: 0.8, name: 'haul', dash: '1 2' }) +
+            tip(end, Math.atan2(end[1] - before[1], end[0] - before[0]), 5.7),
           lines: pointsAlong(points),
           labels: words === '' ? [] : [{ lines: [words], size, places }],
         },

@@ -1,7 +1,7 @@
 import { fill } from '../../../model/pattern.ts'
 import { decimalText } from '../../../model/quantity/number-text.ts'
 import { foot } from '../../../model/quantity/units.ts'
-import { arrow, arrowHead, line, type Point } from '../svg.ts'
+import { arrow, line, type Point, tip } from '../ink.ts'
 import type { Detail, OvalContext } from './detail.ts'
 import { onPlan, type PlanFrame } from './frame.ts'
 import { type Label, type Place, pointsAlong } from './label-places.ts'
@@ -22,7 +22,7 @@ export function stationParts(
     const number = decimalText(Math.round((i * g.stationSpacing) / (feet ? foot : 1)), 0)
     // Beside the rail where it runs upright, below or above it elsewhere.
     const isUpright = Math.abs(out[0]) > 0.7
-    const [x, y] = inward(isUpright ? 15 : size + 8)
+    const [x, y] = inward(isUpright ? 7.7 : size + 4)
     const anchor = isUpright ? (out[0] > 0 ? 'end' : 'start') : 'middle'
     const label: Label = {
       lines: [number],
@@ -31,7 +31,7 @@ export function stationParts(
       places: [{ at: [x, y + 0.35 * size], anchor }],
     }
     return {
-      drawn: line(at, inward(long ? 10 : 5), 'thin'),
+      drawn: line(at, inward(long ? 5 : 2.5), { pen: 'hair' }),
       lines: [],
       labels: long ? [label] : [],
     }
@@ -42,12 +42,12 @@ export function stationParts(
 function besideLine(outer: Point, out: Point, middle: Point): readonly Place[] {
   if (Math.abs(out[0]) < 0.5)
     return [
-      { at: [middle[0] + 10, middle[1] + 5.5], anchor: 'start' },
-      { at: [middle[0] - 10, middle[1] + 5.5], anchor: 'end' },
+      { at: [middle[0] + 5, middle[1] + 2.8], anchor: 'start' },
+      { at: [middle[0] - 5, middle[1] + 2.8], anchor: 'end' },
     ]
   return out[0] > 0
-    ? [{ at: [outer[0] + 10, outer[1] + 6], anchor: 'start' }]
-    : [{ at: [outer[0] - 10, outer[1] + 6], anchor: 'end' }]
+    ? [{ at: [outer[0] + 5, outer[1] + 3], anchor: 'start' }]
+    : [{ at: [outer[0] - 5, outer[1] + 3], anchor: 'end' }]
 }
 
 /** Words on two lines, broken before the last of them. */
@@ -72,7 +72,7 @@ export function widthParts(
     const isUpright = Math.abs(middle.out[0]) < 0.5
     const places = besideLine(outer.at, outer.out, middle.at)
     return {
-      drawn: line(inner.at, outer.at, 'thin'),
+      drawn: line(inner.at, outer.at, { pen: 'hair' }),
       lines: pointsAlong([inner.at, outer.at]),
       labels: [{ lines: isUpright ? [said] : twoLines(said), size, places }],
     }
@@ -89,10 +89,10 @@ export function directionPart(frame: PlanFrame): PlanPart {
   const heads = [0.45, 0.45 + (g.straight + Math.PI * g.radius) / g.straight].map((place) => {
     const { at, along } = onPlan(frame, place * g.straight, g.widthStraights / 2)
     const forward = g.direction === 'clockwise' ? along : ([-along[0], -along[1]] as const)
-    return arrowHead(
-      [at[0] + forward[0] * 6, at[1] + forward[1] * 6],
+    return tip(
+      [at[0] + forward[0] * 3, at[1] + forward[1] * 3],
       Math.atan2(forward[1], forward[0]),
-      13,
+      6,
     )
   })
   return { drawn: heads.join(''), lines: [], labels: [] }
@@ -107,7 +107,7 @@ export function middlePart(
   const [x, y] = frame.middle
   const way = frame.g.direction === 'clockwise' ? -1 : 1
   const measures = [`${words.lap} ${q('shape.lap')}`, `${words.radius} ${q('shape.radius')}`]
-  const top = y - ((measures.length + 1) * size * 1.3) / 2 + 8
+  const top = y - ((measures.length + 1) * size * 1.3) / 2 + 4
   const below = top + measures.length * size * 1.3
   const label = (said: string, at: number): Label => ({
     lines: [said],
@@ -115,10 +115,10 @@ export function middlePart(
     places: [{ at: [x, at], anchor: 'middle' }],
   })
   return {
-    drawn: arrow([x - way * 60, below - 4], [x + way * 60, below - 4], 'line'),
+    drawn: arrow([x - way * 31, below - 2], [x + way * 31, below - 2], { pen: 0.8 }),
     lines: pointsAlong([
-      [x - 62, below - 4],
-      [x + 62, below - 4],
+      [x - 32, below - 2],
+      [x + 32, below - 2],
     ]),
     labels: [
       ...measures.map((m, i) => label(m, top + i * size * 1.3)),

@@ -1,5 +1,5 @@
 import { declareDrawing } from '../drawing.ts'
-import { dashed, type Point, path, polyline, svg } from '../svg.ts'
+import { type Point, poly, sheetOf, stroke } from '../ink.ts'
 import { type Detail, details, type OvalContext, wording } from './detail.ts'
 import { aroundPlan, fenceOnPlan, type PlanFrame } from './frame.ts'
 import { type Box, drawLabel, type PlacedLabel, placeLabels, pointsAlong } from './label-places.ts'
@@ -40,7 +40,7 @@ function placedLabels(
   const { g, k, middle } = frame
   const around = [...pointsAlong(aroundPlan(frame, 0)), ...pointsAlong(fenceOnPlan(frame))]
   const bottom = middle[1] + k * (g.radius + g.widthTurns) + margin
-  const box: Box = { left: 4, right: width - 4, top: 4, bottom }
+  const box: Box = { left: 2, right: width - 2, top: 2, bottom }
   return placeLabels(
     parts.flatMap((p) => p.labels),
     [...around, ...parts.flatMap((p) => p.lines)],
@@ -48,16 +48,16 @@ function placedLabels(
   )
 }
 
-/** How far from the rail the line of the lap is drawn at the least, px: it would touch the rail. */
-const lapApart = 6
+/** How far from the rail the line of the lap is drawn at the least, points: it would touch the rail. */
+const lapApart = 3
 
 function track(frame: PlanFrame): readonly string[] {
   const { g, k, middle } = frame
   const lap = Math.max(g.offset, lapApart / k)
   return [
-    polyline(fenceOnPlan(frame), 'line'),
-    path(ovalPath(g, lap, k, middle), 'thin', dashed),
-    path(ovalPath(g, 0, k, middle), 'bold'),
+    poly(fenceOnPlan(frame), { pen: 0.8 }),
+    stroke(ovalPath(g, lap, k, middle), { pen: 'hair', dash: '3 2' }),
+    stroke(ovalPath(g, 0, k, middle), { pen: 1.6 }),
   ]
 }
 
@@ -79,19 +79,19 @@ export function planParts(
   // No more paper above and below than the labels take; the scale and the arrow to north stand
   // below all.
   const outer = k * (g.radius + g.widthTurns)
-  const top = Math.min(middle[1] - outer, ...labels.map((l) => l.box.top)) - 8
-  const foot = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 44
+  const top = Math.min(middle[1] - outer, ...labels.map((l) => l.box.top)) - 4
+  const foot = Math.max(middle[1] + outer, ...labels.map((l) => l.box.bottom)) + 22
   const list = detail.full
     ? { drawn: '', high: 0 }
-    : markList(frame, [8, foot + detail.size + 6], detail.width - 16, detail.size)
-  const bottom = foot + list.high + (list.high > 0 ? 12 : 0)
-  const north: Point = [detail.width - 44, foot - 40]
+    : markList(frame, [4, foot + detail.size + 3], detail.width - 8, detail.size)
+  const bottom = foot + list.high + (list.high > 0 ? 5 : 0)
+  const north: Point = [detail.width - 20, foot - 20]
   const drawn = [
     ...track(frame),
     ...parts.map((p) => p.drawn),
     ...labels.map(drawLabel),
     list.drawn,
-    scaleBar(frame, [16, foot - 10], detail, usesFeet(context)),
+    scaleBar(frame, [6, foot - 5], detail, usesFeet(context)),
     northArrow(g, north, detail.size, context.words.north),
   ]
   return {
@@ -104,7 +104,7 @@ export function planParts(
 
 function drawPlan(context: OvalContext, which: keyof typeof details): string {
   const { width, height, drawn } = planParts(context, which)
-  return svg(width, height, context.alt, drawn)
+  return sheetOf(width, height, context.alt, drawn)
 }
 
 /** Zones and marks in words. */

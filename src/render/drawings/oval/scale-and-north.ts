@@ -1,6 +1,7 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import { foot } from '../../../model/quantity/units.ts'
-import { arrow, line, type Point, text } from '../svg.ts'
+import { arrow, line, type Point } from '../ink.ts'
+import { say } from '../letters.ts'
 import type { Detail } from './detail.ts'
 import type { PlanFrame } from './frame.ts'
 
@@ -11,9 +12,11 @@ export function scaleBar({ g, k }: PlanFrame, at: Point, { size }: Detail, feet:
   const round = [10, 20, 50, 100, 200, 250, 500, 1000].filter((x) => x <= rough).at(-1) ?? 10
   const w = round * unit * k
   return (
-    line(at, [at[0] + w, at[1]], 'bold') +
-    [0, w].map((dx) => line([at[0] + dx, at[1] - 5], [at[0] + dx, at[1] + 5], 'line')).join('') +
-    text([at[0] + w / 2, at[1] - 9], `${round} ${feet ? 'ft' : 'm'}`, 'middle', size)
+    line(at, [at[0] + w, at[1]], { pen: 1.6 }) +
+    [0, w]
+      .map((dx) => line([at[0] + dx, at[1] - 2.6], [at[0] + dx, at[1] + 2.6], { pen: 0.8 }))
+      .join('') +
+    say([at[0] + w / 2, at[1] - 4.6], `${round} ${feet ? 'ft' : 'm'}`, { anchor: 'middle', size })
   )
 }
 
@@ -24,9 +27,9 @@ export function scaleBar({ g, k }: PlanFrame, at: Point, { size }: Detail, feet:
 export function northArrow(g: OvalGeometry, [x, y]: Point, size: number, label: string): string {
   if (g.homeBearing === undefined) return ''
   const angle = (g.direction === 'clockwise' ? Math.PI : 0) - (g.homeBearing * Math.PI) / 180
-  const [dx, dy] = [Math.cos(angle) * 20, Math.sin(angle) * 20]
+  const [dx, dy] = [Math.cos(angle) * 10, Math.sin(angle) * 10]
   return (
-    arrow([x - dx, y - dy], [x + dx, y + dy], 'line') +
-    text([x + dx * 1.75, y + dy * 1.75 + size * 0.36], label, 'middle', size, 'font-weight="600"')
+    arrow([x - dx, y - dy], [x + dx, y + dy], { pen: 0.8 }) +
+    say([x + dx * 1.75, y + dy * 1.75 + size * 0.36], label, { anchor: 'middle', size, bold: true })
   )
 }

@@ -1,5 +1,5 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
-import type { Point } from '../svg.ts'
+import type { Point } from '../ink.ts'
 
 /**
  * Where a point stands that lies `s` along the rail and `off` outside it, meters, seen from above
@@ -36,7 +36,7 @@ export function widthAt(g: OvalGeometry, s: number): number {
   return g.widthTurns + (g.widthStraights - g.widthTurns) * Math.min(1, toTurn)
 }
 
-/** Path data of the oval at a distance outside the rail, m; `k` is pixels a meter. */
+/** Path data of the oval at a distance outside the rail, m; `k` is points a meter. */
 export function ovalPath(g: OvalGeometry, off: number, k: number, [cx, cy]: Point): string {
   const f = (x: number): string => String(Math.round(x * 1000) / 1000)
   const h = (g.straight / 2) * k

@@ -1,7 +1,7 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import { decimalText } from '../../../model/quantity/number-text.ts'
 import { foot } from '../../../model/quantity/units.ts'
-import { dashed, line, type Point } from '../svg.ts'
+import { line, type Point } from '../ink.ts'
 import type { Detail, OvalContext } from './detail.ts'
 import { onPlan, type PlanFrame } from './frame.ts'
 import { type Place, pointsAlong } from './label-places.ts'
@@ -25,19 +25,19 @@ export function zones(g: OvalGeometry): readonly {
 export const stationText = (meters: number, us: boolean): string =>
   `${decimalText(Math.round(us ? meters / foot : meters), 0)} ${us ? 'ft' : 'm'}`
 
-/** How far a name may stand from its place along the zone, the best first, px. */
-const asides = [0, 30, -30, 60, -60, 90, -90]
-const farAsides = [120, -120, 150, -150, 190, -190, 230, -230, 270, -270]
+/** How far a name may stand from its place along the zone, the best first, points. */
+const asides = [0, 15, -15, 31, -31, 46, -46]
+const farAsides = [62, -62, 77, -77, 98, -98, 119, -119, 140, -140]
 
 /** Inside the rail; in a turn, where there is less room, deeper and not as far aside. */
 function namePlaces({ g, k }: PlanFrame, turn: boolean, at: Point, out: Point): readonly Place[] {
   const depths = turn
     ? [0.68, 0.75, 0.82, 0.6].map((part) => g.radius * k * part)
-    : [50, 56, 66, 84, 100]
+    : [26, 29, 34, 43, 52]
   return depths.flatMap((d) =>
     [...asides, ...(turn ? [] : farAsides)].map((aside): Place => {
       const x = at[0] - out[0] * d - out[1] * aside
-      const y = at[1] - out[1] * d + (turn ? out[0] * aside : 0) + (out[1] < -0.5 ? 6 : 0)
+      const y = at[1] - out[1] * d + (turn ? out[0] * aside : 0) + (out[1] < -0.5 ? 3 : 0)
       return { at: [x, y], anchor: 'middle' }
     }),
   )
@@ -63,7 +63,7 @@ export function zoneParts(
     const lines = turn ? [words[name], range] : [`${words[name]}, ${range}`]
     const places = namePlaces(frame, turn, at, out)
     return {
-      drawn: line(across[0], across[1], 'thin', dashed),
+      drawn: line(across[0], across[1], { pen: 'hair', dash: '3 2' }),
       lines: pointsAlong(across),
       labels: [{ lines, size, bold: true, spare: true, places }],
     }

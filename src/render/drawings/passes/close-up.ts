@@ -1,19 +1,7 @@
 import { fill } from '../../../model/pattern.ts'
-import {
-  arrowOf,
-  bold,
-  firm,
-  hair,
-  lineOf,
-  loose,
-  measure,
-  placed,
-  rect,
-  say,
-  slanted,
-  tint,
-} from '../ink.ts'
-import type { Point } from '../svg.ts'
+import { grainsIn, slanted } from '../boxes.ts'
+import { arrowAlong, measure, type Point, placed, poly, slab } from '../ink.ts'
+import { say } from '../letters.ts'
 import { machineOf } from './machine-of.ts'
 import type { Ring } from './ring.ts'
 import type { PassContext } from './words.ts'
@@ -78,15 +66,18 @@ function strips(s: Scene, covers: number, spray: boolean): string {
   const { left, right, tool, step } = s
   const one = (to: number, [from, end]: Point): string => {
     const { at, size } = boxOf(s, [left, to], [from, end])
-    return rect(at, size, { fill: tint }) + (spray ? loose(at, size, 6.5, 0.5) : '')
+    return (
+      slab(at, ...size, { fill: 'stone', stroke: 'none' }) +
+      (spray ? grainsIn(at, size, 6.5, 0.5) : '')
+    )
   }
   const edge = (off: number, to: number): string =>
-    lineOf(
+    poly(
       [
         [s.x(left), s.y(off)],
         [s.x(to), s.y(off)],
       ],
-      hair,
+      { pen: 'hair' },
     )
   if (step === 0) return one(tool, [0, covers]) + edge(covers, tool)
   const twice = boxOf(s, [left, tool], [step, covers])
@@ -113,11 +104,11 @@ function rows(s: Scene, { covers, tool: width, angle }: Ring['pattern']): string
   const alongBlade = [0.3, 0.62].map((share) => {
     const from: Point = [x(tool + lead * (1 - 2 * share) + 9), y(step + covers * (share - 0.07))]
     const to: Point = [x(tool + lead * (1 - 2 * share) + 2), y(step + covers * (share + 0.16))]
-    return arrowOf([from, to], 1, 4.5)
+    return arrowAlong([from, to], { pen: 1 }, 4.5)
   })
   return [
-    step > 0 ? loose(before.at, before.size, 2.9, 0.65) : '',
-    loose(behind.at, behind.size, 2.9, 0.65),
+    step > 0 ? grainsIn(before.at, before.size, 2.9, 0.65) : '',
+    grainsIn(behind.at, behind.size, 2.9, 0.65),
     ...alongBlade,
   ].join('')
 }
@@ -131,12 +122,12 @@ function names(s: Scene, ring: Ring, { words, q }: PassContext): string {
   const lap = (n: number, a: number, b: number): string =>
     say([x(left + 6), between(a, b)], fill(words.lap, { number: n }), {
       anchor: near,
-      strong: true,
-      clear: true,
+      bold: true,
+      halo: true,
     })
   const size = (a: number, b: number, said: string): string =>
     measure([x(left - 9), y(a)], [x(left - 9), y(b)]) +
-    say([x(left - 14), between(a, b)], said, { anchor: far, strong: true })
+    say([x(left - 14), between(a, b)], said, { anchor: far, bold: true })
   const angled = angle > 0.02
   const edge = from === 'rail' ? words.rail : words.outside
   return [
@@ -146,16 +137,16 @@ function names(s: Scene, ring: Ring, { words, q }: PassContext): string {
     step > 0 ? size(covers, step + covers, half ? words.half : `+${q(`${figure}.effective`)}`) : '',
     say([x(right), from === 'rail' ? y(0) - 4 : y(0) + 10], edge, { anchor: far }),
     step > 0 && overlap !== undefined
-      ? lineOf(
+      ? poly(
           [
             [x(left + 52), y((step + covers) / 2)],
             [x(left + 60), between(0, step) - 3],
           ],
-          hair,
+          { pen: 'hair' },
         ) +
         say([x(left + 62), between(0, step)], fill(words.twice, { overlap: q(overlap) }), {
           anchor: near,
-          clear: true,
+          halo: true,
         })
       : '',
     s.blade
@@ -177,7 +168,7 @@ export function closeUp(ring: Ring, window: Window, context: PassContext): strin
   return [
     strips(s, covers, pattern.figure === 'spray'),
     s.blade ? rows(s, pattern) : '',
-    lineOf(edge, pattern.from === 'rail' ? bold : firm),
+    poly(edge, { pen: pattern.from === 'rail' ? 'bold' : 'line' }),
     placed([s.x(s.at), s.y(middle)], s.machine.draw(s.k, 1), {
       turn: s.way > 0 ? 0 : 180,
       mirrored: s.way < 0,

@@ -2,9 +2,9 @@ import type { PassPattern } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { decimalText } from '../../../model/quantity/number-text.ts'
 import { type DeclaredDrawing, declareDrawing } from '../drawing.ts'
-import { arrowOf, say } from '../ink.ts'
+import { arrowAlong, type Point, sheetOf } from '../ink.ts'
+import { say } from '../letters.ts'
 import { drawLabel, placeLabels } from '../oval/label-places.ts'
-import { type Point, svg } from '../svg.ts'
 import { closeUp, pushesRow } from './close-up.ts'
 import { wideFrame } from './frame.ts'
 import { lanesOf } from './lanes.ts'
@@ -73,12 +73,12 @@ function wayArrow([x, y]: Point, ring: Ring, { words }: PassContext): string {
   const way = ring.frame.g.direction === 'clockwise' ? -1 : 1
   const [before, after] = way > 0 ? [words.horses, words.machine] : [words.machine, words.horses]
   return (
-    arrowOf(
+    arrowAlong(
       [
         [x - way * 32, y],
         [x + way * 32, y],
       ],
-      1.6,
+      { pen: 1.6 },
       7,
     ) +
     say([x - 38, y + 3], before, { anchor: 'end' }) +
@@ -171,7 +171,7 @@ function drawPasses(pattern: PassPattern, context: PassContext, size: Size): str
     ...(ring.route.entry || !full ? [] : [words.noGate]),
   ]
   const size9 = full ? 9 : 8.2
-  return svg(
+  return sheetOf(
     width,
     bottom - top + 11 * notes.length + 2,
     context.alt,

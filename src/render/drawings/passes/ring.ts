@@ -1,7 +1,7 @@
 import type { PassPattern } from '../../../model/manual/charts.ts'
-import { area, bold, disc, fine, firm, head, lineOf, placed, rect, say, tint } from '../ink.ts'
+import { area, disc, type Point, placed, poly, slab, tip } from '../ink.ts'
+import { say } from '../letters.ts'
 import { widthAt } from '../oval/shape.ts'
-import type { Point } from '../svg.ts'
 import { along, beside, heading, spot, type WideFrame } from './frame.ts'
 import type { Lanes } from './lanes.ts'
 import { machineOf } from './machine-of.ts'
@@ -38,7 +38,7 @@ function worked(ring: Ring): string {
         ...along(frame, lap.from, to, (s) => lap.at(s) - half),
         ...[...along(frame, lap.from, to, (s) => lap.at(s) + half)].reverse(),
       ],
-      tint,
+      { fill: 'stone', stroke: 'none' },
     )
   const { done, at } = progress(ring)
   return lapsOf(ring)
@@ -55,9 +55,9 @@ function tracks(ring: Ring): string {
   return lapsOf(ring)
     .map((lap, i) => {
       const points = along(frame, lap.from, lap.to, lap.at)
-      const whole = lineOf(points, i < done ? thick : thin, 'class="lap"')
+      const whole = poly(points, { pen: i < done ? thick : thin, name: 'lap' })
       if (i !== done) return whole
-      return whole + lineOf(along(frame, lap.from, at - (full ? 6 : 12), lap.at), thick)
+      return whole + poly(along(frame, lap.from, at - (full ? 6 : 12), lap.at), { pen: thick })
     })
     .join('')
 }
@@ -102,11 +102,11 @@ function numbers(ring: Ring): string {
             anchor: 'middle',
             size: numberSize,
             narrow: true,
-            clear: true,
+            halo: true,
           })
         : ''
       const next = station + (full ? 10 : 8) / k
-      return number + head(spot(frame, next, lanes.middle(i, next)), heading(frame, next), size)
+      return number + tip(spot(frame, next, lanes.middle(i, next)), heading(frame, next), size)
     }),
   )
   return marks.join('')
@@ -119,8 +119,10 @@ function gap({ frame, full }: Ring, station: number): string {
   const edge = (d: number, away: number): Point =>
     beside(frame, station + d / k, widthAt(g, station + d / k), away)
   return (
-    lineOf([edge(-half, 0), edge(half, 0)], 4, 'class="gap"') +
-    [-half, half].map((d) => lineOf([edge(d, -half / 2), edge(d, half / 2)], bold)).join('')
+    poly([edge(-half, 0), edge(half, 0)], { pen: 4, name: 'gap' }) +
+    [-half, half]
+      .map((d) => poly([edge(d, -half / 2), edge(d, half / 2)], { pen: 'bold' }))
+      .join('')
   )
 }
 
@@ -192,14 +194,14 @@ function bracket(ring: Ring): string {
   const [a, b] = bracketOf(ring)
   const turn = heading(ring.frame, ring.route.start)
   const post = ([x, y]: Point): string =>
-    lineOf(
+    poly(
       [
         [x - 3 * Math.sin(turn), y + 3 * Math.cos(turn)],
         [x + 3 * Math.sin(turn), y - 3 * Math.cos(turn)],
       ],
-      1.8,
+      { pen: 1.8 },
     )
-  return lineOf([a, b], 1.8) + post(a) + post(b)
+  return poly([a, b], { pen: 1.8 }) + post(a) + post(b)
 }
 
 /** The track with all laps, gates, start and end, and the machine in its lap; no words. */
@@ -208,30 +210,29 @@ export function drawRing(ring: Ring): string {
   const { g } = frame
   const way = ways(ring)
   const gates = [...new Set([route.entry, route.exit])].filter((m) => m !== undefined)
-  const dashes = 'stroke-dasharray="3 2"'
   const outTip = way.out.slice(-2) as [Point, Point]
   const [ex, ey] = endOf(ring)
   return [
     worked(ring),
-    lineOf(
+    poly(
       along(frame, 0, g.railLength, (s) => widthAt(g, s)),
-      full ? firm : fine,
+      { pen: 'line' },
     ),
-    lineOf(
+    poly(
       along(frame, 0, g.railLength, () => 0),
-      full ? bold : 1.5,
+      { pen: full ? 'bold' : 1.5 },
     ),
     tracks(ring),
     ...gates.map((m) => gap(ring, m.station)),
-    way.in.length > 0 ? lineOf(way.in, firm, dashes) : '',
+    way.in.length > 0 ? poly(way.in, { pen: 'line', dash: '3 2' }) : '',
     way.out.length > 0
-      ? lineOf(way.out, firm, dashes) +
-        head(outTip[1], Math.atan2(outTip[1][1] - outTip[0][1], outTip[1][0] - outTip[0][0]), 6)
+      ? poly(way.out, { pen: 'line', dash: '3 2' }) +
+        tip(outTip[1], Math.atan2(outTip[1][1] - outTip[0][1], outTip[1][0] - outTip[0][0]), 6)
       : '',
     numbers(ring),
     machine(ring),
-    disc(startOf(ring), full ? 3.4 : 2.6, 'currentColor'),
-    rect([ex - 3, ey - 3], [6, 6], { fill: 'currentColor' }),
+    disc(startOf(ring), full ? 3.4 : 2.6, { fill: 'ink', stroke: 'none' }),
+    slab([ex - 3, ey - 3], 6, 6, { fill: 'ink', stroke: 'none' }),
     ring.lanes.count > 1 ? bracket(ring) : '',
   ].join('')
 }

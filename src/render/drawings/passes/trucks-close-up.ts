@@ -1,10 +1,11 @@
 import { fill } from '../../../model/pattern.ts'
 import { foot } from '../../../model/quantity/units.ts'
-import { bold, hair, lineOf, loose, paper, placed, rect, say, slanted } from '../ink.ts'
+import { grainsIn, slanted } from '../boxes.ts'
+import { type Point, placed, poly, slab } from '../ink.ts'
+import { say } from '../letters.ts'
 import { dumpTruck } from '../machines/trucks.ts'
 import { looseBands } from '../rolling/table.ts'
 import { printsAt } from '../rolling/tracks.ts'
-import type { Point } from '../svg.ts'
 import type { Window } from './close-up.ts'
 import type { Ring } from './ring.ts'
 import type { PassContext } from './words.ts'
@@ -42,14 +43,14 @@ export function trucksCloseUp(ring: Ring, window: Window, context: PassContext):
     own.map(([from, to]) => {
       const [corner, size] = box(left, at(i), from, to)
       return (
-        rect(corner, size, { fill: paper, width: hair }) +
+        slab(corner, ...size, { fill: 'paper', pen: 'hair' }) +
         slanted(corner, size, 3.2, { width: 0.6, falling: i % 2 === 1 })
       )
     }),
   )
   const free = looseBands(prints.flat(), far).map(([from, to]) => {
     const [corner, size] = box(left, at(places.length - 1) - 9 * foot * k, from, to)
-    return size[1] > 4 ? loose(corner, size, 4.4, 0.5) : ''
+    return size[1] > 4 ? grainsIn(corner, size, 4.4, 0.5) : ''
   })
   const trucks = places.map((place, i) => {
     const name = fill(words.truck, { number: i + 1 })
@@ -60,11 +61,7 @@ export function trucksCloseUp(ring: Ring, window: Window, context: PassContext):
     })
     return (
       body +
-      say([middle[0] - way * 6, middle[1] + 3], name, {
-        anchor: 'middle',
-        strong: true,
-        clear: true,
-      })
+      say([middle[0] - way * 6, middle[1] + 3], name, { anchor: 'middle', bold: true, halo: true })
     )
   })
   const end: readonly Point[] = [
@@ -74,7 +71,7 @@ export function trucksCloseUp(ring: Ring, window: Window, context: PassContext):
   return [
     ...free,
     ...bands,
-    lineOf(end, bold),
+    poly(end, { pen: 'bold' }),
     ...trucks,
     say([x(right), y(0) - 5], words.rail, { anchor: way > 0 ? 'end' : 'start' }),
     say([window.middle, y(far) + 9], words.loose, { anchor: 'middle' }),

@@ -1,6 +1,8 @@
 import type { RollingBlock } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
-import { bold, fine, firm, lineOf, measure, rect, say, slanted, tint } from '../ink.ts'
+import { slanted } from '../boxes.ts'
+import { measure, poly, slab } from '../ink.ts'
+import { say } from '../letters.ts'
 import { printsAt, rollingRows } from './tracks.ts'
 import { type Across, truckBehind, truckHigh } from './trucks.ts'
 import type { RollingContext as Context } from './words.ts'
@@ -46,7 +48,7 @@ export function behind(
       parts.push(
         say([x((a + b) / 2), row + 11], fill(words.between, { width: block.between }), {
           anchor: 'middle',
-          strong: true,
+          bold: true,
         }),
       )
       const tread = q('gear.roll-tires.tire-width')
@@ -54,13 +56,13 @@ export function behind(
         block.perSide > 1
           ? fill(words.tires, { tread, gap: q('gear.roll-tires.tire-gap') })
           : fill(words.tire, { tread })
-      parts.push(say([x(outerAt(block, place)) + 6, ground - 8], said, {}))
+      parts.push(say([x(outerAt(block, place)) + 6, ground - 8], said))
     } else {
       parts.push(measure([x(0), row], [x(place), row]))
       parts.push(
         say([x(place) + 6, row + 3], fill(words.farther, { move: q('roll.move') }), {
-          strong: true,
-          clear: true,
+          bold: true,
+          halo: true,
         }),
       )
     }
@@ -96,9 +98,9 @@ export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context
     const end = start + block.width
     const own = Math.min(end, block.starts[i + 1] ?? block.across)
     return (
-      rect([x(start), y], [block.width * k, 14], {
-        fill: i % 2 === 0 ? tint : 'var(--paper,#fff)',
-        width: fine,
+      slab([x(start), y], block.width * k, 14, {
+        fill: i % 2 === 0 ? 'stone' : 'paper',
+        pen: 'line',
       }) +
       say(
         [
@@ -106,7 +108,7 @@ export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context
           y + 10.4,
         ],
         String(i + 1),
-        { anchor: 'middle', size: 10, narrow: true, clear: true },
+        { anchor: 'middle', size: 10, narrow: true, halo: true },
       )
     )
   })
@@ -116,29 +118,28 @@ export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context
   return [
     ...boxes,
     twice ? slanted([x(last), y], [shared * k, 14], 3.2) : '',
-    lineOf(
+    poly(
       [
         [x(0), y - 4],
         [x(0), y + 18],
       ],
-      bold,
+      { pen: 'bold' },
     ),
-    lineOf(
+    poly(
       [
         [x(block.across), y - 4],
         [x(block.across), y + 18],
       ],
-      firm,
+      { pen: 'line' },
     ),
     say([left - 6, y + 10], words.above, { anchor: 'end' }),
     say(
       [left, y + 27],
       fill(words.strips, { strips: block.starts.length, laps: block.places.length }),
-      {},
     ),
     say([page - 8, y + 27], fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }), {
       anchor: 'end',
-      strong: true,
+      bold: true,
     }),
     twice ? say([left, y + 38], words.last) : '',
   ].join('')

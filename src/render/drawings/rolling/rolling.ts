@@ -1,8 +1,8 @@
 import type { RollingBlock } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { declareDrawing } from '../drawing.ts'
-import { arrowOf, bold, firm, hair, lineOf, rect, say, tint } from '../ink.ts'
-import { svg } from '../svg.ts'
+import { arrowAlong, poly, sheetOf, slab } from '../ink.ts'
+import { say } from '../letters.ts'
 import { behind, left, outerAt, page, railName, shutText, thenText, wholeWidth } from './parts.ts'
 import { rollingTable, rowsToShow } from './table.ts'
 import { rollingRows } from './tracks.ts'
@@ -27,8 +27,8 @@ function placesColumn(
       const text = laps.flatMap((lap) => lap.at ?? []).join(' · ')
       return say([at, top + i * rowHigh + (rowHigh - 4) / 2 + 3], text, {
         anchor: 'end',
-        strong: true,
-        clear: true,
+        bold: true,
+        halo: true,
       })
     })
   return say([at, top - 6], fill(words.places, { trucks }), { anchor: 'end' }) + said.join('')
@@ -47,7 +47,7 @@ function drawPage(block: RollingBlock, context: Context): string {
   const foot = top + rows * rowHigh
   const x = (off: number): number => left + off * k
   const bar = shutText(block, context)
-  return svg(
+  return sheetOf(
     page,
     foot + 84,
     alt,
@@ -60,18 +60,18 @@ function drawPage(block: RollingBlock, context: Context): string {
       trucks.drawn,
       rollingTable(block, { left, k, top, view, row: rowHigh, rows, size: 9 }, words),
       placesColumn(block, top, rowHigh, rows, context),
-      lineOf(
+      poly(
         [
           [left, top - 10],
           [left, foot + 16],
         ],
-        bold,
+        { pen: 'bold' },
       ),
-      rect([left, foot], [block.width * k, 14], { fill: tint, width: firm }),
+      slab([left, foot], block.width * k, 14, { fill: 'stone', pen: 'line' }),
       say([left + (block.width * k) / 2, foot + 10], bar, {
         anchor: 'middle',
-        strong: true,
-        clear: true,
+        bold: true,
+        halo: true,
       }),
       say([x(block.width) + 6, foot + 10], thenText(block, context)),
       say([x(0) - 6, top - 6], railName(context), { anchor: 'end' }),
@@ -102,38 +102,38 @@ function drawNarrow(block: RollingBlock, context: Context): string {
     thenText(block, context, 1),
     fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
   ]
-  return svg(
+  return sheetOf(
     narrow,
     foot + 4 + lines.length * 11,
     alt,
     [
-      say([edge + 3, 10], railName(context), { size, strong: true }),
-      arrowOf(
+      say([edge + 3, 10], railName(context), { size, bold: true }),
+      arrowAlong(
         [
           [118, 7],
           [134, 7],
         ],
-        1.2,
+        { pen: 1.2 },
         5,
       ),
       say([138, 10], words.outside, { size }),
       rollingTable(block, { left: edge, k, top, view, row: rowHigh, rows, size }, words),
-      lineOf(
+      poly(
         [
           [edge, 4],
           [edge, foot],
         ],
-        bold,
+        { pen: 'bold' },
       ),
-      lineOf(
+      poly(
         [
           [edge, foot],
           [narrow - 2, foot],
         ],
-        hair,
+        { pen: 'hair' },
       ),
       ...lines.map((said, i) =>
-        say([2, foot + 11 + i * 11], said, { size, strong: i === lines.length - 1 }),
+        say([2, foot + 11 + i * 11], said, { size, bold: i === lines.length - 1 }),
       ),
     ].join(''),
   )

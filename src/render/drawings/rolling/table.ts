@@ -1,6 +1,8 @@
 import type { RollingBlock } from '../../../model/manual/charts.ts'
 import { fill, type Pattern } from '../../../model/pattern.ts'
-import { fine, hair, loose, rect, say, slanted, tint } from '../ink.ts'
+import { grainsIn, slanted } from '../boxes.ts'
+import { slab } from '../ink.ts'
+import { say } from '../letters.ts'
 import { type Band, merged, printsAt, rollingRows } from './tracks.ts'
 
 /** Where the rows stand: `k` points a meter from `left`, which is the rail. */
@@ -38,14 +40,14 @@ function prints(block: RollingBlock, t: Table, row: number, y: number): string {
         const wide = (cut[1] - cut[0]) * t.k
         const whole = cut[1] === band[1]
         return (
-          rect([x, y], [wide, high], { fill: 'var(--paper,#fff)', width: fine }) +
+          slab([x, y], wide, high, { fill: 'paper', pen: 'line' }) +
           slanted([x, y], [wide, high], 2.8, { falling: truck % 2 === 0 }) +
           (whole
             ? say([x + wide / 2, y + high / 2 + t.size * 0.34], String(truck), {
                 anchor: 'middle',
                 size: t.size,
                 narrow: true,
-                clear: true,
+                halo: true,
               })
             : '')
         )
@@ -67,14 +69,14 @@ export function rollingTable(
     const shut = merged(done).flatMap((band) => {
       const cut = within(band, t.view)
       return cut
-        ? rect([t.left + cut[0] * t.k, y], [(cut[1] - cut[0]) * t.k, high], {
-            fill: tint,
-            width: hair,
+        ? slab([t.left + cut[0] * t.k, y], (cut[1] - cut[0]) * t.k, high, {
+            fill: 'stone',
+            pen: 'hair',
           })
         : ''
     })
     const free = looseBands(done, t.view).map(([from, to]) =>
-      loose([t.left + from * t.k, y + 1], [(to - from) * t.k, high - 2], 4.2, 0.5),
+      grainsIn([t.left + from * t.k, y + 1], [(to - from) * t.k, high - 2], 4.2, 0.5),
     )
     const body = [...free, ...shut, prints(block, t, row, y)].join('')
     for (const { place } of rollingRows(block)[row] ?? []) done.push(...printsAt(block, place))
@@ -82,7 +84,7 @@ export function rollingTable(
       body +
       say([t.left - 6, y + high / 2 + 3], fill(words.lap, { number: row + 1 }), {
         anchor: 'end',
-        strong: true,
+        bold: true,
         size: t.size,
       })
     )

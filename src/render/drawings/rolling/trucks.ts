@@ -1,7 +1,7 @@
 import type { RollingBlock } from '../../../model/manual/charts.ts'
 import type { Rail } from '../../../model/oval-choices.ts'
-import { area, black, disc, fine, firm, hair, lineOf, paper, rect, say, tint } from '../ink.ts'
-import type { Point } from '../svg.ts'
+import { area, disc, type Point, poly, slab } from '../ink.ts'
+import { say } from '../letters.ts'
 import { printsAt } from './tracks.ts'
 
 /** Across the track: `left` is the rail, `k` points a meter. */
@@ -22,11 +22,10 @@ function insideLine(rail: Rail, left: number, ground: number): string {
           [foot[0] + 1.2, ground - 36],
           [foot[0] + 4, ground],
         ],
-        paper,
-        fine,
+        { fill: 'paper', pen: 'line' },
       )
-    : rect([foot[0] - 1.5, ground - 38], [3, 38], { fill: paper, width: fine }) +
-        rect([foot[0] - 1.5, ground - 40], [9, 5], { fill: black })
+    : slab([foot[0] - 1.5, ground - 38], 3, 38, { fill: 'paper', pen: 'line' }) +
+        slab([foot[0] - 1.5, ground - 40], 9, 5, { fill: 'ink', stroke: 'none' })
 }
 
 /** The wheels of a truck from behind, below its bed. */
@@ -47,33 +46,33 @@ export function truckBehind(
   const tires = prints.map(([from, to]) => {
     const [x, wide] = [left + from * k, (to - from) * k]
     const grooves = [0.3, 0.55, 0.8].map((share) =>
-      lineOf(
+      poly(
         [
           [x + wide * share, top + 3],
           [x + wide * share, ground - 2],
         ],
-        hair,
-        'class="gap"',
+        { pen: 'hair', name: 'gap' },
       ),
     )
     return (
-      rect([x + 0.4, top], [wide - 0.8, tireHigh], { fill: black, round: 2 }) + grooves.join('')
+      slab([x + 0.4, top], wide - 0.8, tireHigh, { fill: 'ink', stroke: 'none' }, 2) +
+      grooves.join('')
     )
   })
   return [
-    lineOf(
+    poly(
       [
         [left - 18, ground],
         [b + 26, ground],
       ],
-      firm,
+      { pen: 'line' },
     ),
     insideLine(rail, left, ground),
-    rect([a + 6, axle], [b - a - 12, 4], { fill: paper, width: fine }),
-    disc([(a + b) / 2, axle + 2], 6, paper, fine),
+    slab([a + 6, axle], b - a - 12, 4, { fill: 'paper', pen: 'line' }),
+    disc([(a + b) / 2, axle + 2], 6, { fill: 'paper', pen: 'line' }),
     ...tires,
-    rect([a - 1, top - 4 - bedHigh], [b - a + 2, bedHigh], { fill: tint, width: firm }),
-    say([(a + b) / 2, top - 4 - bedHigh / 2 + 3], said, { anchor: 'middle', strong: true }),
+    slab([a - 1, top - 4 - bedHigh], b - a + 2, bedHigh, { fill: 'stone', pen: 'line' }),
+    say([(a + b) / 2, top - 4 - bedHigh / 2 + 3], said, { anchor: 'middle', bold: true }),
   ].join('')
 }
 
@@ -88,13 +87,12 @@ export const dropLines = (
   printsAt(block, place)
     .flat()
     .map((off) =>
-      lineOf(
+      poly(
         [
           [left + off * k, from],
           [left + off * k, to],
         ],
-        hair,
-        'stroke-dasharray="2 2"',
+        { pen: 'hair', dash: '2 2' },
       ),
     )
     .join('')

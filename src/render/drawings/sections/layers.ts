@@ -1,6 +1,6 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
 import { discBetween, dotted, type Field, filled, hatched } from '../fills.ts'
-import { hatch, line, type Point, polyline } from '../svg.ts'
+import { disc, line, type Point, poly, solid } from '../ink.ts'
 import type { Cut, Scale } from './frame.ts'
 
 /** Where the surface begins at the rail, and where it ends. */
@@ -32,8 +32,8 @@ export function layers(surface: Surface, g: OvalGeometry, { ky }: Scale): string
     filled(band(surface, 0, cushion), 'ink'),
     known === undefined
       ? ''
-      : polyline([below(from, bottom), below(to, bottom)], 'hair') +
-        hatch(below(from, bottom), below(to, bottom), 4, 9),
+      : poly([below(from, bottom), below(to, bottom)], { pen: 'hair' }) +
+        solid([below(from, bottom), below(to, bottom)], 4, 9),
   ].join('')
 }
 
@@ -43,8 +43,8 @@ export const depthBelow = (g: OvalGeometry, { ky }: Scale): number =>
 
 /** The same slope with nothing enlarged, over a level line. */
 export const trueSlope = (cut: Cut, [x, y]: Point, { k }: Scale): string =>
-  line([x, y], [x + cut.width * k, y], 'hair', 'stroke-dasharray="1 2"') +
-  line([x, y], [x + cut.width * k, y - cut.width * cut.slope * k], 'pen')
+  line([x, y], [x + cut.width * k, y], { pen: 'hair', dash: '1 2' }) +
+  line([x, y], [x + cut.width * k, y - cut.width * cut.slope * k], { pen: 'line' })
 
 /** Meters that a point on paper stands for, to choose from: 1 : 4 and so on. */
 const glassScales = [4, 5, 6, 8, 10, 12, 15, 20, 25] as const
@@ -64,17 +64,17 @@ export function glass(g: OvalGeometry, [x, y]: Point, radius: number): Glass {
   const floor = top + g.cushionDepth * u
   const end = g.baseDepth === undefined ? y + radius : floor + g.baseDepth * u
   const half = (at: number): number => Math.sqrt(Math.max(0, radius ** 2 - (at - y) ** 2))
-  const level = (at: number, pen: 'pen' | 'heavy'): string =>
-    line([x - half(at), at], [x + half(at), at], pen)
+  const level = (at: number, pen: 'line' | 'bold'): string =>
+    line([x - half(at), at], [x + half(at), at], { pen: pen })
   return {
     drawn: [
-      `<circle cx="${x}" cy="${y}" r="${radius}" fill="var(--paper,#fff)" stroke="none"/>`,
+      disc([x, y], radius, { fill: 'paper', stroke: 'none' }),
       dotted(discBetween([x, y], radius, top + 1, floor - 1), 3.2, 1.1),
       hatched(discBetween([x, y], radius, floor, Math.min(end, y + radius)), 60, 5),
-      level(top, 'heavy'),
-      level(floor, 'pen'),
-      end < y + radius ? level(end, 'pen') : '',
-      `<circle cx="${x}" cy="${y}" r="${radius}" fill="none" stroke="currentColor" stroke-width="1.4"/>`,
+      level(top, 'bold'),
+      level(floor, 'line'),
+      end < y + radius ? level(end, 'line') : '',
+      disc([x, y], radius, { pen: 1.4 }),
     ].join(''),
     cushion: [x, (top + floor) / 2 + 3],
     base: [x, Math.min(floor + 22, (floor + Math.min(end, y + radius)) / 2 + 3)],

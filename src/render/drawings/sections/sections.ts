@@ -1,7 +1,8 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { arrowHead, dimension, halo, line, type Point, svg, text } from '../svg.ts'
+import { disc, line, measure, type Point, sheetOf, tip } from '../ink.ts'
+import { say } from '../letters.ts'
 import { type Cut, cutsOf, type Scale, scaleOf } from './frame.ts'
 import { depthBelow, glass, layers, type Surface, surfaceOf, trueSlope } from './layers.ts'
 
@@ -37,8 +38,6 @@ type Room = {
 const page: Room = { width: 458, left: 40, across: 258, high: 92, size: 9, glass: true }
 const narrow: Room = { width: 172, left: 7, across: 112, high: 52, size: 8.2, glass: false }
 
-const bold = 'font-weight="600"'
-
 const measures = ({ where }: Cut, { words, q }: Context): string =>
   fill(words.slope, { width: q(`oval.width.${where}`), slope: q(`oval.cross-fall.${where}`) })
 
@@ -54,8 +53,8 @@ function headingRise(cut: Cut, scale: Scale, context: Context, { size }: Room): 
 
 /** The name of a section and its two measures, above the low end of the surface. */
 const heading = (cut: Cut, at: Point, context: Context, { size }: Room): string =>
-  text(at, context.words[cut.where], 'start', size + 3, bold) +
-  text([at[0], at[1] + size * 1.35], measures(cut, context), 'start', size)
+  say(at, context.words[cut.where], { size: size + 3, bold: true }) +
+  say([at[0], at[1] + size * 1.35], measures(cut, context), { size })
 
 /** How much higher the outside edge lies than the rail, and where it was found. */
 function rise(cut: Cut, { from, to }: Surface, scale: Scale, c: Context, room: Room): string {
@@ -63,17 +62,17 @@ function rise(cut: Cut, { from, to }: Surface, scale: Scale, c: Context, room: R
   const x = to[0] + (room.glass ? 20 : 8)
   const middle = Math.min((from[1] + to[1]) / 2, from[1] - room.size * 1.2)
   const found = q(`levels.${cut.where}`)
-  const label = (row: number, said: string, more = ''): string =>
-    text([x + 6, middle + row * room.size * 1.2], said, 'start', room.size, more)
+  const label = (row: number, said: string, bold = false): string =>
+    say([x + 6, middle + row * room.size * 1.2], said, { size: room.size, bold })
   return [
-    line(from, [x + 4, from[1]], 'hair', 'stroke-dasharray="4 3"'),
-    line(to, [x + 4, to[1]], 'hair'),
-    dimension([x, from[1]], [x, to[1]], 5),
-    label(0, q(`rise.${cut.where}`), bold),
+    line(from, [x + 4, from[1]], { pen: 'hair', dash: '4 3' }),
+    line(to, [x + 4, to[1]], { pen: 'hair' }),
+    measure([x, from[1]], [x, to[1]]),
+    label(0, q(`rise.${cut.where}`), true),
     label(1, words.higher),
     cut.found === undefined || found === ''
       ? ''
-      : arrowHead([x - 1, from[1] - cut.width * cut.found * scale.ky], 0, 6) +
+      : tip([x - 1, from[1] - cut.width * cut.found * scale.ky], 0, 6) +
         (room.glass ? label(2, fill(words.found, { slope: found })) : ''),
   ].join('')
 }
@@ -87,13 +86,13 @@ function section(cut: Cut, y: number, scale: Scale, context: Context, room: Room
   const post = left - 2
   return [
     layers(surface, g, scale),
-    line([post, y + 3], [post, y - 22], 'heavy'),
-    line([post - 3, y - 22], [post + 3, y - 22], 'heavy'),
-    room.glass ? text([post - 5, y - 12], context.words.rail, 'end', size) : '',
+    line([post, y + 3], [post, y - 22], { pen: 'bold' }),
+    line([post - 3, y - 22], [post + 3, y - 22], { pen: 'bold' }),
+    room.glass ? say([post - 5, y - 12], context.words.rail, { anchor: 'end', size }) : '',
     heading(cut, [left + indent, y - headingRise(cut, scale, context, room)], context, room),
     rise(cut, surface, scale, context, room),
     trueSlope(cut, [left, under], scale),
-    text([left + cut.width * scale.k + 4, under], context.words.true, 'start', size),
+    say([left + cut.width * scale.k + 4, under], context.words.true, { size }),
   ].join('')
 }
 
@@ -109,14 +108,13 @@ function magnified(at: Point, mark: Point, context: Context, size: number): stri
   const g = manual.geometry
   const radius = 44
   const seen = glass(g, at, radius)
-  const more = `${bold} ${halo}`
   return [
-    line(mark, [at[0] - radius * 0.8, at[1] - radius * 0.6], 'hair'),
-    `<circle cx="${mark[0].toFixed(1)}" cy="${mark[1].toFixed(1)}" r="5" fill="none" stroke="currentColor" stroke-width="1"/>`,
+    line(mark, [at[0] - radius * 0.8, at[1] - radius * 0.6], { pen: 'hair' }),
+    disc(mark, 5),
     seen.drawn,
-    text(seen.cushion, cushionSaid(context), 'middle', size, more),
-    text(seen.base, baseSaid(context), 'middle', size, more),
-    text([at[0], at[1] + radius + 12], words.glass, 'middle', size),
+    say(seen.cushion, cushionSaid(context), { anchor: 'middle', size, bold: true, halo: true }),
+    say(seen.base, baseSaid(context), { anchor: 'middle', size, bold: true, halo: true }),
+    say([at[0], at[1] + radius + 12], words.glass, { anchor: 'middle', size }),
   ].join('')
 }
 
@@ -138,7 +136,7 @@ function draw(context: Context, room: Room): string {
   const edge = surfaceOf(straights, [room.left, second], scale).to
   const said = room.glass ? [] : [cushionSaid(context), baseSaid(context)]
   const notes = [fill(words.heights, { factor: String(scale.factor) }), ...said]
-  return svg(
+  return sheetOf(
     room.width,
     foot + (notes.length - 1) * size * 1.25 + 5,
     alt,
@@ -148,7 +146,7 @@ function draw(context: Context, room: Room): string {
       room.glass
         ? magnified([room.width - 48, second - 22], [edge[0] - 14, edge[1] + 2], context, size)
         : '',
-      ...notes.map((note, i) => text([room.left, foot + i * size * 1.25], note, 'start', size)),
+      ...notes.map((note, i) => say([room.left, foot + i * size * 1.25], note, { size })),
     ].join(''),
   )
 }

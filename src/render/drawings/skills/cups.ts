@@ -1,11 +1,10 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { area, hatched, measure, type Point, poly, sheetOf, slab, stroke } from '../ink.ts'
+import { say, smallest } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
-import { area, hatched, measure, poly, sheetOf, slab, stroke } from './ink.ts'
-import { words as letters, smallest } from './letters.ts'
 
 const wording = labels('cups', {
   ...entries('row', 'one', 'oneShows', 'ends', 'endsShows'),
@@ -95,7 +94,7 @@ function readings([x, y]: Point, wide: number, shares: readonly number[], said: 
   const cups = shares.map((share, i) =>
     cup([x + (i + 0.5) * pitch, foot], pitch * 0.36, tall, normal * share, share < 0.86),
   )
-  return band + cups.join('') + letters([x, foot - tall - 4], said, { size: smallest, halo: true })
+  return band + cups.join('') + say([x, foot - tall - 4], said, { size: smallest, halo: true })
 }
 
 const level: readonly number[] = [0.97, 1.03, 1, 0.98, 1.02, 1.01, 0.97, 1, 1.03, 0.98]

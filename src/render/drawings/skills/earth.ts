@@ -1,5 +1,4 @@
-import type { Point } from '../svg.ts'
-import { area, loose, poly, slab, solid } from './ink.ts'
+import { area, loose, type Point, poly, slab, solid } from '../ink.ts'
 
 /** Inches in a meter: parts of these drawings are laid out in inches, whatever the units. */
 export const inches = (si: number): number => si / 0.0254

@@ -1,15 +1,14 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
 import {
   area,
   arrow,
   disc,
   hatched,
   limbs,
+  type Point,
   placed,
   poly,
   right,
@@ -17,7 +16,8 @@ import {
   slab,
   stroke,
   wrong,
-} from './ink.ts'
+} from '../ink.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels('no-ride', {
   ...entries('seat', 'seatShows', 'load', 'back', 'backShows'),
@@ -210,7 +210,7 @@ function draw({ words, q, alt }: Context, size: DrawingSize): string {
   const { wide, gap } = grids[size]
   const scale = wide / 148
   const cell = (picture: (at: Point) => string, name: string, says: string): Cell => ({
-    picture: (at) => placed(at, picture([0, 0]), scale),
+    picture: (at) => placed(at, picture([0, 0]), { scale }),
     name,
     says,
   })

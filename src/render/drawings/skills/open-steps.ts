@@ -1,12 +1,11 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { arrow, disc, type Point, poly, sheetOf, stroke, wrong } from '../ink.ts'
+import { say } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
 import { type Cut, harrow, inches, layers, waves } from './earth.ts'
-import { arrow, disc, poly, sheetOf, stroke, wrong } from './ink.ts'
-import { words as letters } from './letters.ts'
 
 const wording = labels('open-steps', {
   ...entries('shut', 'firstShows', 'nextShows', 'lastShows', 'stop', 'stopShows'),
@@ -79,7 +78,7 @@ function clods(lay: Lay, depth: number): string {
 /** Which step it is, in a ring. */
 const stepNumber = ([x, y]: Point, step: number): string =>
   disc([x + 6, y + 6], 5.6, { fill: 'paper' }) +
-  letters([x + 6, y + 9], String(step), { size: 9, bold: true, anchor: 'middle' })
+  say([x + 6, y + 9], String(step), { size: 9, bold: true, anchor: 'middle' })
 
 const said = ({ words, q }: Context) => ({
   shut: fill(words.shutShows, { look: q('practice.reopen.look') }),

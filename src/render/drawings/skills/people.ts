@@ -1,5 +1,4 @@
-import type { Point } from '../svg.ts'
-import { disc, limbs, poly, slab, stroke } from './ink.ts'
+import { disc, limbs, type Point, poly, slab, stroke } from '../ink.ts'
 
 /** An open left hand, palm up, fingers to the right; the palm's middle at 0, 0; about 90 by 46. */
 export function openHand(spread = 1): string {

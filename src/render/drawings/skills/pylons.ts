@@ -1,11 +1,10 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { disc, measure, type Point, poly, sheetOf, solid, stroke, wrong } from '../ink.ts'
+import { say, smallest } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
-import { disc, measure, poly, sheetOf, solid, stroke, wrong } from './ink.ts'
-import { words as letters, smallest } from './letters.ts'
 
 const wording = labels('pylons', {
   ...entries('spacing', 'line', 'height', 'string'),
@@ -46,13 +45,13 @@ function spacing([x, y]: Point, wide: number, { q, si }: Context): string {
     ...[0, 1, 2].map((i) => post([x + 4 + i * straight * k, line])),
     ...turned.map(post),
     measure([x + 4, line + 12], [x + 4 + straight * k, line + 12]),
-    letters([x + 4 + (straight * k) / 2, line + 24], q('oval.pylons.straights'), {
+    say([x + 4 + (straight * k) / 2, line + 24], q('oval.pylons.straights'), {
       size: 8.6,
       bold: true,
       anchor: 'middle',
     }),
     measure([first[0] - 4, first[1] + 12], [second[0] - 6, second[1] + 11]),
-    letters([first[0] - 8, second[1] + 24], q('oval.pylons.turns'), {
+    say([first[0] - 8, second[1] + 24], q('oval.pylons.turns'), {
       size: 8.6,
       bold: true,
       anchor: 'middle',
@@ -78,8 +77,8 @@ function offLine([x, y]: Point, wide: number, { q, words }: Context): string {
     post(off),
     wrong([off[0], off[1] + 14], 7),
     measure([at(2) + 12, line], [at(2) + 12, off[1]]),
-    letters([at(2) + 17, line + 13], q('practice.off-line'), { size: 8.6, bold: true }),
-    letters([x, line - 7], words.string, { size: smallest }),
+    say([at(2) + 17, line + 13], q('practice.off-line'), { size: 8.6, bold: true }),
+    say([x, line - 7], words.string, { size: smallest }),
   ].join('')
 }
 
@@ -103,7 +102,7 @@ function upright([x, y]: Point, wide: number, { q }: Context): string {
       [x + wide, ground],
     ]),
     measure([good + 14, ground], [good + 14, ground - 47]),
-    letters([good + 19, ground - 20], q('practice.pylon-height'), {
+    say([good + 19, ground - 20], q('practice.pylon-height'), {
       size: 8.6,
       bold: true,
       halo: true,

@@ -1,15 +1,14 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
 import {
   area,
   arrow,
   disc,
   loose,
   measure,
+  type Point,
   poly,
   right,
   sheetOf,
@@ -17,8 +16,9 @@ import {
   solid,
   stroke,
   wrong,
-} from './ink.ts'
-import { words as letters, smallest } from './letters.ts'
+} from '../ink.ts'
+import { say, smallest } from '../letters.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels('ridge', {
   ...entries('dam', 'open', 'openShows', 'above', 'aboveShows', 'lowest'),
@@ -180,11 +180,10 @@ function fromAbove({ manual, words }: Context, wide: number, [x, y]: Point): str
     ...pieces,
     ...posts,
     ...runs,
-    letters([cuts[0] ?? x, top + thick + 24], words.lowest, { size: smallest, anchor: 'middle' }),
+    say([cuts[0] ?? x, top + thick + 24], words.lowest, { size: smallest, anchor: 'middle' }),
     drain === undefined
       ? ''
-      : grate +
-        letters([second - 9, top + thick + 24], drain.name, { size: smallest, anchor: 'end' }),
+      : grate + say([second - 9, top + thick + 24], drain.name, { size: smallest, anchor: 'end' }),
   ].join('')
 }
 
@@ -200,13 +199,13 @@ function draw(context: Context, size: DrawingSize): string {
         return (
           dammed(lay) +
           wrong([at[0] + wide - 5, at[1] + 6]) +
-          letters([x + reach / 2, foot + 17], q('ridge.dam-width'), {
+          say([x + reach / 2, foot + 17], q('ridge.dam-width'), {
             size: 8.6,
             bold: true,
             anchor: 'middle',
             halo: true,
           }) +
-          letters([x + 20, foot - ridgeHigh - 7], q('ridge.taken'), { size: 8.6, bold: true })
+          say([x + 20, foot - ridgeHigh - 7], q('ridge.taken'), { size: 8.6, bold: true })
         )
       },
       name: words.dam,

@@ -1,9 +1,8 @@
 import { entries } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { arrow, disc, limbs, type Point, placed, poly, sheetOf, slab, stroke, tip } from '../ink.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
-import { arrow, disc, limbs, placed, poly, sheetOf, slab, stroke, tip } from './ink.ts'
 import { type Arm, arms, headFromBehind, signaller } from './people.ts'
 
 const signals = ['stop', 'back', 'gap', 'hold', 'answer'] as const
@@ -165,7 +164,7 @@ function draw({ words, alt }: Context, size: DrawingSize): string {
           ],
           { pen: 0.9 },
         )
-        return ground + placed([x + picture[0] / 2, foot], figures[name](), scale)
+        return ground + placed([x + picture[0] / 2, foot], figures[name](), { scale })
       },
       name: words[name],
       says: words[`${name}Shows`],

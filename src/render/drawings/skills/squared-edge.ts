@@ -1,11 +1,21 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import {
+  area,
+  disc,
+  hatched,
+  loose,
+  measure,
+  type Point,
+  poly,
+  right,
+  sheetOf,
+  wrong,
+} from '../ink.ts'
+import { say } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
-import { area, disc, hatched, loose, measure, poly, right, sheetOf, wrong } from './ink.ts'
-import { words as letters } from './letters.ts'
 
 const wording = labels('squared-edge', {
   ...entries('slanting', 'square', 'squareShows', 'floor'),
@@ -108,7 +118,7 @@ function draw(context: Context, size: DrawingSize): string {
         return (
           hole([x, y], wide, 0, 3) +
           measure([x + wide * 0.74, top + deep - step], [x + wide * 0.74, top + deep]) +
-          letters([x + wide * 0.5, top + deep - 3], q('practice.washout.lift'), {
+          say([x + wide * 0.5, top + deep - 3], q('practice.washout.lift'), {
             size: 8.6,
             bold: true,
             anchor: 'middle',
@@ -116,7 +126,7 @@ function draw(context: Context, size: DrawingSize): string {
           }) +
           ['1', '2', '3']
             .map((no, i) =>
-              letters([x + wide * 0.25, top + deep - step * i - 3], no, {
+              say([x + wide * 0.25, top + deep - step * i - 3], no, {
                 size: 8.6,
                 bold: true,
                 halo: true,

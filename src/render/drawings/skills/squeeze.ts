@@ -1,9 +1,8 @@
 import { entries } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { dots, limbs, type Point, placed, scatter, sheetOf, slab, stroke } from '../ink.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
-import { dots, limbs, placed, scatter, sheetOf, slab, stroke } from './ink.ts'
 import { fist, lump, openHand } from './people.ts'
 
 const wording = labels(
@@ -106,14 +105,14 @@ function draw({ words, alt }: Context, size: DrawingSize): string {
     picture: ([x, y]) =>
       (name === 'good'
         ? slab([x - 3, y - 1], picture[0] + 3, picture[1] + 1, { pen: 1.4 }, 3)
-        : '') + placed(middle([x, y]), inHand[name](), scale),
+        : '') + placed(middle([x, y]), inHand[name](), { scale }),
     name: words[name],
     says: words[`${name}Shows`],
     act: words[`${name}Do`],
   })
   const first: Cell = {
     picture: (at) =>
-      placed(middle(at), fist() + grains(2, 14, (r) => [-8 + r() * 26, 24 + r() * 7]), scale),
+      placed(middle(at), fist() + grains(2, 14, (r) => [-8 + r() * 26, 24 + r() * 7]), { scale }),
     name: words.squeeze,
     says: words.squeezeSays,
   }

@@ -1,11 +1,10 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import { measure, type Point, placed, poly, right, sheetOf, slab, stroke, wrong } from '../ink.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
 import { layers } from './earth.ts'
-import { measure, placed, poly, right, sheetOf, slab, stroke, wrong } from './ink.ts'
 
 const wording = labels('straightedge', {
   ...entries('flat', 'hollow', 'lip', 'lipShows', 'slope', 'slopeShows'),
@@ -25,12 +24,9 @@ const high = 62
 /** A board on edge, its lower side from `from` to `to`. */
 const board = ([ax, ay]: Point, [bx, by]: Point): string => {
   const turn = (Math.atan2(by - ay, bx - ax) * 180) / Math.PI
-  return placed(
-    [ax, ay],
-    slab([0, -8], Math.hypot(bx - ax, by - ay), 8, { fill: 'stone' }),
-    1,
+  return placed([ax, ay], slab([0, -8], Math.hypot(bx - ax, by - ay), 8, { fill: 'stone' }), {
     turn,
-  )
+  })
 }
 
 type Kind = 'flat' | 'hollow' | 'lip' | 'slope'

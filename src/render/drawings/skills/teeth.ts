@@ -1,12 +1,23 @@
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
+import {
+  area,
+  arrow,
+  leader,
+  measure,
+  type Point,
+  poly,
+  right,
+  scatter,
+  sheetOf,
+  slab,
+  wrong,
+} from '../ink.ts'
+import { say, smallest } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import type { Point } from '../svg.ts'
-import { type Cell, cellGrid } from './cells.ts'
 import { type Cut, harrow, inches, layers, tooth, waves } from './earth.ts'
-import { area, arrow, leader, measure, poly, right, scatter, sheetOf, slab, wrong } from './ink.ts'
-import { words as letters, smallest } from './letters.ts'
 
 const wording = labels('teeth', {
   ...entries(
@@ -139,13 +150,13 @@ function draw(context: Context, size: DrawingSize): string {
       return [
         pass('good', lay, depths),
         measures(lay, depths),
-        letters([lay.x + wide * 0.68, lay.surface - 4], q('practice.harrow.depth'), {
+        say([lay.x + wide * 0.68, lay.surface - 4], q('practice.harrow.depth'), {
           size: smallest,
           bold: true,
           anchor: 'end',
           halo: true,
         }),
-        letters([lay.x + wide, lay.surface - 4], q('practice.print-depth'), {
+        say([lay.x + wide, lay.surface - 4], q('practice.print-depth'), {
           size: smallest,
           anchor: 'end',
           halo: true,
@@ -156,7 +167,7 @@ function draw(context: Context, size: DrawingSize): string {
   const plank: Cell = {
     picture: (at) => {
       const lay = layAt(at)
-      return onPlank(lay) + letters([lay.x, lay.surface + 26], words.short, { size: smallest })
+      return onPlank(lay) + say([lay.x, lay.surface + 26], words.short, { size: smallest })
     },
     name: words.plank,
     says: words.plankShows,

@@ -1,5 +1,5 @@
 import { dotted, type Field, filled, hatched } from '../fills.ts'
-import { line, type Point, polyline } from '../svg.ts'
+import { line, type Point, poly } from '../ink.ts'
 
 /** A hole in section, and the ground around it; points on the drawing. */
 export type Hole = {
@@ -33,7 +33,7 @@ const firm = ({ start, end, top, floor }: Hole, hole: readonly Point[]): string 
   )
 
 const surface = ({ start, end, left, right, top }: Hole): string =>
-  line([start, top], [left, top], 'heavy') + line([right, top], [end, top], 'heavy')
+  line([start, top], [left, top], { pen: 'bold' }) + line([right, top], [end, top], { pen: 'bold' })
 
 /** Pieces of a thin edge, thrown out by hooves: place along and above the edge, and size. */
 const pieces = [
@@ -58,9 +58,9 @@ function broken({ top }: Hole, edge: number, inward: 1 | -1, thin: number, deep:
       [x + r * 0.5, y + r * 0.7],
       [x - r, y + r * 0.5],
     ]
-    return filled([outline], 'stone') + polyline(outline, 'hair')
+    return filled([outline], 'stone') + poly(outline, { pen: 'hair' })
   })
-  return filled(hollow, 'paper') + polyline(hollow.flat(), 'pen') + stones.join('')
+  return filled(hollow, 'paper') + poly(hollow.flat(), { pen: 'line' }) + stones.join('')
 }
 
 /** The groove as found, filled: its edges break out as far as the fill is thin. */
@@ -77,7 +77,7 @@ export function filledAsFound(hole: Hole, thinShare: number): string {
   return [
     firm(hole, groove),
     dotted([groove], 3.4, 1.1),
-    polyline([...groove, [left, top]], 'pen'),
+    poly([...groove, [left, top]], { pen: 'line' }),
     surface(hole),
     broken(hole, left, 1, thin, deep),
     broken(hole, right, -1, thin, deep),
@@ -108,11 +108,11 @@ export function cutSquare(hole: Hole, lifts: number, cushion: number): string {
   return [
     firm(hole, cut),
     dotted([cut], 3.4, 1.1),
-    ...liftTops(hole, lifts).map((y) => line([left, y], [right, y], 'pen')),
+    ...liftTops(hole, lifts).map((y) => line([left, y], [right, y], { pen: 'line' })),
     filled(over, 'stone'),
     dotted(over, 3, 0.8),
-    polyline(cut, 'heavy'),
+    poly(cut, { pen: 'bold' }),
     surface(hole),
-    line([start, top - cushion], [end, top - cushion], 'pen'),
+    line([start, top - cushion], [end, top - cushion], { pen: 'line' }),
   ].join('')
 }

@@ -2,8 +2,8 @@ import type { WashoutCut } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { linesOf } from '../lines.ts'
-import { dimension, halo, line, type Point, path, svg, text } from '../svg.ts'
+import { line, measure, type Point, sheetOf, stroke } from '../ink.ts'
+import { say, wrapped } from '../letters.ts'
 import { cutSquare, filledAsFound, type Hole, liftTops, under } from './ground.ts'
 
 const wording = labels('washout', {
@@ -30,8 +30,6 @@ const narrow: Room = { width: 172, ground: 128, size: 8.2, isStacked: true }
 
 /** Ground beside the hole, as a share of what is drawn. */
 const beside = 0.17
-const bold = 'font-weight="600"'
-
 /** One scale for both pictures, and one enlargement of heights. */
 function scaleOf(cut: WashoutCut, { ground, isStacked }: Room): { k: number; factor: number } {
   const k = (ground * (1 - 2 * beside)) / cut.width
@@ -52,16 +50,16 @@ const holeAt = (cut: WashoutCut, [start, top]: Point, room: Room): Hole => {
   }
 }
 
-const cross = ([x, y]: Point): string => path(`M${x - 4} ${y - 4}l8 8m0 -8l-8 8`, 'heavy')
-const tick = ([x, y]: Point): string => path(`M${x - 4} ${y}l3 4l6 -9`, 'heavy')
+const cross = ([x, y]: Point): string => stroke(`M${x - 4} ${y - 4}l8 8m0 -8l-8 8`, { pen: 'bold' })
+const tick = ([x, y]: Point): string => stroke(`M${x - 4} ${y}l3 4l6 -9`, { pen: 'bold' })
 
 /** The name of a picture with its sign, and why it fails or holds. */
 function heading(name: string, why: string, sign: string, [x, y]: Point, room: Room): string {
-  const lines = linesOf(why, room.ground + (room.isStacked ? 24 : 0), room.size)
+  const lines = wrapped(why, room.ground + (room.isStacked ? 24 : 0), room.size)
   return [
     sign,
-    text([x + 13, y], name, 'start', room.size + 3, bold),
-    ...lines.map((said, i) => text([x, y + room.size * (1.5 + 1.2 * i)], said, 'start', room.size)),
+    say([x + 13, y], name, { size: room.size + 3, bold: true }),
+    ...lines.map((said, i) => say([x, y + room.size * (1.5 + 1.2 * i)], said, { size: room.size })),
   ].join('')
 }
 
@@ -71,23 +69,21 @@ function thinMarks(cut: WashoutCut, hole: Hole, { words, q }: Context, size: num
   const thin = (Math.min(1, cut.thinShare) * (right - left)) / 2
   const y = floor + under + 8
   const edge = (x: number): string =>
-    line(
-      [x, top + Math.min(1, cut.thinShare) * (floor - top)],
-      [x, y + 3],
-      'hair',
-      'stroke-dasharray="2 2"',
-    )
+    line([x, top + Math.min(1, cut.thinShare) * (floor - top)], [x, y + 3], {
+      pen: 'hair',
+      dash: '2 2',
+    })
   const said = fill(words.thin, {
     depth: q('practice.thin-layer'),
     share: q('washout.thin-share'),
   })
   return [
-    dimension([left, y], [left + thin, y], 4),
-    dimension([right - thin, y], [right, y], 4),
-    ...[left, right].map((x) => line([x, top], [x, y + 3], 'hair', 'stroke-dasharray="2 2"')),
+    measure([left, y], [left + thin, y]),
+    measure([right - thin, y], [right, y]),
+    ...[left, right].map((x) => line([x, top], [x, y + 3], { pen: 'hair', dash: '2 2' })),
     edge(left + thin),
     edge(right - thin),
-    text([(left + right) / 2, y + size + 4], said, 'middle', size),
+    say([(left + right) / 2, y + size + 4], said, { anchor: 'middle', size }),
   ].join('')
 }
 
@@ -97,7 +93,7 @@ function liftNames(cut: WashoutCut, hole: Hole, { words }: Context, size: number
   const high = (hole.floor - hole.top) / cut.lifts
   const x = (hole.left + hole.right) / 2
   const name = (y: number, said: string): string =>
-    text([x, y + size * 0.35], said, 'middle', size, `${bold} ${halo}`)
+    say([x, y + size * 0.35], said, { anchor: 'middle', size, bold: true, halo: true })
   return high < size + 1
     ? name((hole.top + hole.floor) / 2, fill(words.lifts, { count: String(cut.lifts) }))
     : tops.map((y, i) => name(y + high / 2, fill(words.lift, { number: String(i + 1) }))).join('')
@@ -111,18 +107,15 @@ function cutMarks(hole: Hole, cushion: number, { words, q }: Context, size: numb
     length: q('practice.washout.length'),
   })
   return [
-    dimension([left, y], [right, y], 4),
-    text([(left + right) / 2, y + size + 4], said, 'middle', size, bold),
-    dimension([end + 6, top], [end + 6, floor], 4),
-    line([right + 2, floor], [end + 9, floor], 'hair'),
-    text(
-      [end + 11, (top + floor) / 2 + size * 0.35],
-      q('practice.washout.depth'),
-      'start',
+    measure([left, y], [right, y]),
+    say([(left + right) / 2, y + size + 4], said, { anchor: 'middle', size, bold: true }),
+    measure([end + 6, top], [end + 6, floor]),
+    line([right + 2, floor], [end + 9, floor], { pen: 'hair' }),
+    say([end + 11, (top + floor) / 2 + size * 0.35], q('practice.washout.depth'), {
       size,
-      bold,
-    ),
-    text([end, top - cushion - 4], words.cushion, 'end', size),
+      bold: true,
+    }),
+    say([end, top - cushion - 4], words.cushion, { anchor: 'end', size }),
   ].join('')
 }
 
@@ -142,7 +135,7 @@ function draw(context: Context, room: Room): string {
     : holeAt(cut, [room.width - room.ground - 44, v.top], room)
   const squareHead = isStacked ? below + size + 2 : size + 3
   const foot = square.floor + under + size * 2 + 22
-  return svg(
+  return sheetOf(
     room.width,
     foot + 4,
     alt,
@@ -160,7 +153,7 @@ function draw(context: Context, room: Room): string {
       cutSquare(square, cut.lifts, cushion),
       liftNames(cut, square, context, size),
       cutMarks(square, cushion, context, size),
-      text([left, foot], fill(words.heights, { factor: String(factor) }), 'start', size),
+      say([left, foot], fill(words.heights, { factor: String(factor) }), { size }),
     ].join(''),
   )
 }

@@ -1,10 +1,9 @@
 import { entries } from '../../../../validate/schemas/words/group.ts'
+import { type Cell, cellGrid } from '../../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../../drawing.ts'
+import { arrow, loose, measure, type Point, placed, poly, sheetOf, solid } from '../../ink.ts'
+import { say, smallest } from '../../letters.ts'
 import { type DrawingSize, drawingWidths } from '../../sizes.ts'
-import type { Point } from '../../svg.ts'
-import { type Cell, cellGrid } from '../cells.ts'
-import { arrow, loose, measure, placed, poly, sheetOf, solid } from '../ink.ts'
-import { words as letters, smallest } from '../letters.ts'
 import { inCut, type PrintName, printKinds } from './kinds.ts'
 import { foot } from './shoe.ts'
 
@@ -96,8 +95,8 @@ function key(lay: Lay, { words, q }: Context, usual: number): string {
   const floor = surface + usual * u
   return [
     placed([x, y], poly([...foot(u), ...foot(u).slice(0, 1)], { pen: 0.8, dash: '3 2' })),
-    letters([x - 2.9 * u, y + 3], words.heel, { anchor: 'end', size: smallest }),
-    letters([x + 2.85 * u, y + 3], words.toe, { size: smallest }),
+    say([x - 2.9 * u, y + 3], words.heel, { anchor: 'end', size: smallest }),
+    say([x + 2.85 * u, y + 3], words.toe, { size: smallest }),
     arrow([x - 1.3 * u, y], [x + 1.7 * u, y], { pen: 1.4 }),
     earth(lay, [
       [from, surface],
@@ -106,7 +105,7 @@ function key(lay: Lay, { words, q }: Context, usual: number): string {
       [to, surface],
     ]),
     measure([x, surface], [x, floor]),
-    letters([x, surface - 4], q('practice.print-depth'), {
+    say([x, surface - 4], q('practice.print-depth'), {
       anchor: 'middle',
       size: smallest,
       bold: true,

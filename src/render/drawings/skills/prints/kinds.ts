@@ -1,5 +1,4 @@
-import type { Point } from '../../svg.ts'
-import { area, dots, poly, scatter, stroke } from '../ink.ts'
+import { area, dots, type Point, poly, scatter, stroke } from '../../ink.ts'
 import { arc, between, crumbs, foot, frog, inward, iron, nails, ring, toe } from './shoe.ts'
 
 /** A kind of print: from above, and its floor cut from heel to toe. */

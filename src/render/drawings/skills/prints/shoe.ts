@@ -1,5 +1,4 @@
-import type { Point } from '../../svg.ts'
-import { area, disc, poly, scatter, stroke, through } from '../ink.ts'
+import { area, disc, type Point, poly, scatter, stroke, through } from '../../ink.ts'
 
 /** Inches on the ground; the toe to the right, the middle of the foot near 0, 0. */
 

@@ -1,4 +1,4 @@
-import type { Point } from '../svg.ts'
+import type { Point } from './ink.ts'
 import { lead, lines, wrapped } from './letters.ts'
 
 /** A picture with its name and what there is to see in it. */
