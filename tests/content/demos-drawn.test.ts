@@ -8,8 +8,8 @@ describe.each(demos)('drawings of %s', (id) => {
   it('are whole, labelled and free of NaN', async () => {
     const { manual, words } = await demoManual(id)
     for (const [name, d] of Object.entries(renderDrawings(manual, words))) {
-      expect(d.svg, name).not.toMatch(/NaN|undefined|Infinity/)
-      expect(d.svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
+      expect(d.at('page'), name).not.toMatch(/NaN|undefined|Infinity/)
+      expect(d.at('page')).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
       expect(d.caption).not.toBe('')
     }
   })
@@ -34,11 +34,14 @@ describe.each(demos)('drawings of %s', (id) => {
     const { manual, words } = await demoManual(id)
     const drawings = renderDrawings(manual, words)
     for (const name of chartNames.filter((c) => c in drawings))
-      expect(textsOutside(drawings[name]?.svg ?? ''), name).toEqual([])
+      expect(textsOutside(drawings[name]?.at('page') ?? ''), name).toEqual([])
   })
 
-  it.each(['page', 'small'] as const)('have no label on another in the plan: %s', async (which) => {
-    const { manual, words } = await demoManual(id)
-    expect(labelFaults(contextOf(manual, words), which)).toEqual([])
-  })
+  it.each(['page', 'column', 'side'] as const)(
+    'have no label on another in the plan: %s',
+    async (which) => {
+      const { manual, words } = await demoManual(id)
+      expect(labelFaults(contextOf(manual, words), which)).toEqual([])
+    },
+  )
 })

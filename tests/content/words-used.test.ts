@@ -60,7 +60,8 @@ it('every word is printed somewhere: code and templates name it in full', () => 
 async function saidInDrawings(id: string): Promise<string> {
   const { manual, words } = await demoManual(id)
   return Object.values(renderDrawings(manual, words))
-    .map(({ svg, alt }) => `${alt} ${svg.replace(/<[^>]*>/g, ' ')}`)
+    .flatMap(({ at, alt }) => [alt, at('page'), at('side')])
+    .map((said) => said.replace(/<[^>]*>/g, ' '))
     .join(' ')
     .replace(/\s+/g, ' ')
 }

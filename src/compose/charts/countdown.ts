@@ -8,6 +8,7 @@ import {
   isPast,
   placeInWeek,
   raceWeek,
+  shortDate,
   weekdaysOf,
 } from '../dates.ts'
 import { datedRows } from '../schedules/dated-rows.ts'
@@ -54,6 +55,7 @@ export function composeCountdown(context: ComposeContext): Countdown | undefined
   const days = daysBetween(start, end).map(
     (date): CountdownDay => ({
       date,
+      text: shortDate(date, context),
       label: dayLabel(date, date === start, context),
       isRaceDay: raceDays.has(date),
       isPast: isPast(date, context),

@@ -149,6 +149,8 @@ export type RollingBlock = {
  */
 export type CountdownDay = {
   readonly date: string
+  /** With its weekday, as printed. */
+  readonly text: string
   readonly label: string
   readonly isRaceDay: boolean
   /** Over when the manual was made. */

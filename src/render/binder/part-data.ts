@@ -88,7 +88,7 @@ const chaptersAt = (
 export const frontData = (book: Book) => {
   const { manual, words, pen, drawings } = book
   return {
-    cover: html(drawings.plan?.svg ?? ''),
+    cover: html(drawings.plan?.at('page') ?? ''),
     material: words.materials[manual.facility.material],
     emergency: emergencyView(pen, 'paper'),
     readFirst: manual.fieldBook.readFirst,

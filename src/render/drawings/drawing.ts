@@ -7,11 +7,8 @@ import type { DrawingSize } from './sizes.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
 export type Drawing = {
-  readonly svg: string
-  /** The same for the side column of a posted sheet and the pages of the field book. */
-  readonly narrow: string
-  /** Laid out for each width, where it is drawn to be printed at its own size. */
-  readonly at: ((size: DrawingSize) => string) | undefined
+  /** As SVG, laid out for a width, one unit a point in print. */
+  readonly at: (size: DrawingSize) => string
   /** The same in every form of every manual; never given to another drawing. */
   readonly number: number
   /** How it is cited, such as "Drawing 12". */
@@ -20,10 +17,6 @@ export type Drawing = {
   readonly title: string
   readonly alt: string
   readonly caption: string
-  /** What a phone says below a drawing that is moved sideways. */
-  readonly slide: string
-  /** Made to be read at the width of a sheet's side column. */
-  readonly small: boolean
 }
 
 /** Words inside the drawings of one file: a group below `labels` in the file of words. */
@@ -59,14 +52,8 @@ type Spec<N extends string, L> = {
   readonly labels: Labels<L>
   /** A quantity without which the drawing says nothing. */
   readonly needs?: string
-  /** Made to be read across a page, not in the side column of a posted sheet. */
-  readonly wide?: boolean
-  /** As SVG; empty where this facility has nothing to show. */
+  /** As SVG for a width, one unit a point in print; empty where this facility has nothing to show. */
   readonly draw: (context: DrawingContext<L>, size: DrawingSize) => string
-  /** `draw` lays it out for each width, one unit a point as printed. */
-  readonly sized?: true
-  /** For narrow places, where it cannot simply be made smaller. */
-  readonly drawNarrow?: (context: DrawingContext<L>) => string
   /** What it shows, in words: every reading, measure and sign, in the order in which they are met. */
   readonly numbers: (context: DrawingContext<L>) => string
 }
@@ -74,8 +61,6 @@ type Spec<N extends string, L> = {
 /** A drawing as the registry holds it. */
 export type DeclaredDrawing<N extends string = string> = {
   readonly name: N
-  /** Read across a page. */
-  readonly wide: boolean
   readonly labels: Labels<unknown>
   /** Undefined where the facility's numbers do not allow it. */
   readonly render: (manual: Manual, words: Words) => Drawing | undefined
@@ -86,11 +71,9 @@ export const drawingWords = z.strictObject({ number: z.int().min(1), title: line
 
 /** All of one drawing: what it is called, what it needs, how it is drawn, what it says in words. */
 export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): DeclaredDrawing<N> {
-  const { name, needs, draw, drawNarrow, numbers, sized } = spec
-  const wide = spec.wide === true
+  const { name, needs, draw, numbers } = spec
   return {
     name,
-    wide,
     labels: spec.labels,
     render: (manual, words) => {
       const q = (quantity: string): string => {
@@ -105,17 +88,15 @@ export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): Dec
       // The caption is read out beside it, and so is not repeated.
       const alt = `${called}: ${title}. ${numbers({ manual, words: own, q, si, alt: '' })}`
       const context = { manual, words: own, q, si, alt }
-      const svg = draw(context, 'page')
-      if (svg === '') return undefined
-      const narrow = drawNarrow?.(context) ?? svg
-      const drawnAt = new Map<DrawingSize, string>([['page', svg]])
+      const page = draw(context, 'page')
+      if (page === '') return undefined
+      const drawnAt = new Map<DrawingSize, string>([['page', page]])
       const at = (size: DrawingSize): string => {
         const made = drawnAt.get(size) ?? draw(context, size)
         drawnAt.set(size, made)
         return made
       }
-      const drawn = { svg, narrow, at: sized ? at : undefined, small: !wide && !sized }
-      return { ...drawn, number, called, title, alt, caption, slide: words.site.slide }
+      return { at, number, called, title, alt, caption }
     },
   }
 }

@@ -6,6 +6,16 @@ import { type Color, type Point, type Style, stroke } from './ink.ts'
 /** A closed field; further outlines are holes in it. */
 export type Field = readonly (readonly Point[])[]
 
+/** A box by its left upper corner and its size. */
+export const boxField = ([x, y]: Point, [wide, high]: Point): Field => [
+  [
+    [x, y],
+    [x + wide, y],
+    [x + wide, y + high],
+    [x, y + high],
+  ],
+]
+
 const round = (x: number): string => String(Math.round(x * 10) / 10)
 
 const turned = ([x, y]: Point, angle: number): Point => [

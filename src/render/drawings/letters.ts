@@ -32,7 +32,7 @@ const fractions: Readonly<Record<string, string>> = {
 }
 
 /** Fractions as one letter, close to the number before them. */
-const withFractions = (words: string): string =>
+export const withFractions = (words: string): string =>
   words.replace(
     /(\d )?(?<!\d)([1357]\/[248])(?!\d)/g,
     (all, whole: string | undefined, part: string) => {

@@ -142,7 +142,7 @@ function renderBooklet(
     material: words.materials[manual.facility.material],
     date: manual.date,
     emergency: { number: manual.emergency.number, radio: manual.emergency.radio },
-    cover: html(setter.drawings.plan?.narrow ?? ''),
+    cover: html(setter.drawings.plan?.at('side') ?? ''),
     before: beforeWords(book, words),
     pages: book.pages.map((page) => ({
       id: anchor(page.id),

@@ -31,7 +31,7 @@ describe('an oval of which more is stated than is needed', () => {
       lap: worked('shape.lap'),
       railLength: worked('rail.length'),
     })
-    const plan = renderDrawings(manual, words)['plan']?.svg ?? ''
+    const plan = renderDrawings(manual, words)['plan']?.at('page') ?? ''
     expect(plan).toMatch(/0 ft – 600 ft/)
     expect(plan).toMatch(/– 2,621 ft/)
     expect(plan).not.toMatch(/603|2,628/)

@@ -9,7 +9,7 @@ describe('charts', () => {
     const { manual, words } = await smallManual()
     const drawings = renderDrawings(manual, words)
     for (const name of chartNames.filter((c) => c in drawings))
-      expect(textsOutside(drawings[name]?.svg ?? ''), name).toEqual([])
+      expect(textsOutside(drawings[name]?.at('page') ?? ''), name).toEqual([])
   })
 
   it('say their numbers in the text alternative', async () => {
@@ -17,7 +17,7 @@ describe('charts', () => {
     const drawings = renderDrawings(manual, words)
     for (const name of chartNames.filter((c) => c in drawings)) {
       expect(drawings[name]?.alt, name).toMatch(/\d/)
-      expect(drawings[name]?.svg, name).toMatch(/^<svg [^>]*role="img" aria-label="[^"]*\d/)
+      expect(drawings[name]?.at('page'), name).toMatch(/^<svg [^>]*role="img" aria-label="[^"]*\d/)
     }
   })
 })

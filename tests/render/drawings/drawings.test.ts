@@ -9,8 +9,8 @@ describe('drawings', () => {
     for (const name of ['plan', 'sections', 'washout', 'pullback', 'ridge'])
       expect(Object.keys(drawings)).toContain(name)
     for (const [name, d] of Object.entries(drawings)) {
-      expect(d.svg, name).not.toMatch(/NaN|undefined|Infinity/)
-      expect(d.svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
+      expect(d.at('page'), name).not.toMatch(/NaN|undefined|Infinity/)
+      expect(d.at('page')).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/)
       expect(d.caption).not.toBe('')
     }
     expect('cushion' in drawings).toBe(manual.cushionMap !== undefined)
@@ -23,7 +23,9 @@ describe('drawings', () => {
       { kind: 'gate' as const, name: '<script>"x"&', station: 10, offset: 20, gate: undefined },
     ]
     expect(
-      renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.svg,
+      renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)['plan']?.at(
+        'page',
+      ),
     ).toContain('&lt;script&gt;&quot;x&quot;&amp;')
   })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Manual } from '../../../src/model/manual.ts'
 import { type DrawingName, renderDrawings } from '../../../src/render/drawings/drawings.ts'
+import { withFractions } from '../../../src/render/drawings/letters.ts'
 import { demoManual } from '../../support/demo.ts'
 import { textsOf } from '../support/sized-drawing.ts'
 
@@ -8,6 +9,9 @@ const { manual, words } = await demoManual('larkmoor')
 const drawings = renderDrawings(manual, words)
 
 const textOf = (name: string): string => manual.quantities[name]?.text ?? ''
+
+/** Letters of a drawing show fractions as one letter. */
+const drawnText = (name: string): string => withFractions(textOf(name))
 
 /** The same track with another number. */
 function withNumber(name: string, text: string, si: number): Manual {
@@ -41,19 +45,19 @@ const readings: readonly (readonly [DrawingName, readonly string[]])[] = [
 describe('drawings of the eye and hand', () => {
   it.each(readings)('%s shows the numbers of this track, and says them', (name, quantities) => {
     const d = drawings[name]
-    const shown = textsOf(d?.svg ?? '')
+    const shown = textsOf(d?.at('page') ?? '')
       .map((t) => t.said)
       .join(' ')
     for (const quantity of quantities) {
       expect(textOf(quantity), quantity).not.toBe('')
-      expect(shown).toContain(textOf(quantity))
+      expect(shown).toContain(drawnText(quantity))
       expect(d?.alt).toContain(textOf(quantity))
     }
   })
 
   it.each(readings)('%s follows when a number changes', (name, [quantity = '']) => {
     const other = renderDrawings(withNumber(quantity, '9 ells', 0.019), words)[name]
-    expect(other?.svg).toContain('9 ells')
+    expect(other?.at('page')).toContain('9 ells')
     expect(other?.alt).toContain('9 ells')
   })
 

@@ -2,6 +2,7 @@ import type { Manual } from '../../../src/model/manual.ts'
 import { type OvalContext, wording } from '../../../src/render/drawings/oval/detail.ts'
 import { boxesMeet } from '../../../src/render/drawings/oval/label-places.ts'
 import { planParts } from '../../../src/render/drawings/oval/plan.ts'
+import type { DrawingSize } from '../../../src/render/drawings/sizes.ts'
 import type { Words } from '../../../src/validate/schemas/words.ts'
 
 export const contextOf = (manual: Manual, words: Words): OvalContext => ({
@@ -13,7 +14,7 @@ export const contextOf = (manual: Manual, words: Words): OvalContext => ({
 })
 
 /** Pairs of labels that lie on each other, and labels that leave the drawing. */
-export function labelFaults(context: OvalContext, which: 'page' | 'small'): string[] {
+export function labelFaults(context: OvalContext, which: DrawingSize): string[] {
   const { labels, width } = planParts(context, which)
   return labels.flatMap((a, i) => [
     ...labels

@@ -12,6 +12,10 @@ type Placed = {
 const plain = (said: string): string =>
   said.replaceAll('&#39;', "'").replaceAll('&quot;', '"').replaceAll('&amp;', '&')
 
+/** How far all of a drawing is moved down, where it is laid out around a middle of its own. */
+const shiftOf = (svg: string): number =>
+  Number(/^<svg [^>]*><g transform="translate\(0 (-?[\d.]+)\)">/.exec(svg)?.[1] ?? 0)
+
 /** Every text of a drawing that is laid out in points, with the room that it takes at the most. */
 export const textsOf = (svg: string): readonly Placed[] =>
   [
@@ -19,11 +23,15 @@ export const textsOf = (svg: string): readonly Placed[] =>
       /<text x="([^"]+)" y="([^"]+)" text-anchor="(\w+)" font-size="([^"]+)"([^>]*)>([^<]*)<\/text>/g,
     ),
   ].map((m) => {
-    const [x, y, size] = [Number(m[1]), Number(m[2]), Number(m[4])]
+    const [x, y, size] = [Number(m[1]), Number(m[2]) + shiftOf(svg), Number(m[4])]
     const said = plain(m[6] ?? '')
-    const wide = widthOf(said, size, m[5]?.includes('font-weight'))
+    // The condensed face is a fifth narrower at the least.
+    const face = m[5]?.includes('Barlow Condensed') ? 0.8 : 1
+    const wide = face * widthOf(said, size, m[5]?.includes('font-weight'))
     const left = m[3] === 'start' ? x : m[3] === 'end' ? x - wide : x - wide / 2
-    return { said, size, left, right: left + wide, top: y - size * 0.74, bottom: y + size * 0.2 }
+    // Figures have no descenders, and are as high as capitals.
+    const [up, down] = /^[\d–]+$/.test(said) ? [0.67, 0] : [0.74, 0.2]
+    return { said, size, left, right: left + wide, top: y - size * up, bottom: y + size * down }
   })
 
 /**

@@ -3,7 +3,9 @@ import type { DryingCurve } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { dashed, line, type Point, polyline, svg, text } from '../svg.ts'
+import { disc, line, type Point, poly, sheetOf } from '../ink.ts'
+import { say, widthOf } from '../letters.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels('drying', {
   ...entries('full', 'wanted', 'moisture', 'dryDays'),
@@ -12,7 +14,22 @@ const wording = labels('drying', {
 })
 type Context = ContextFor<typeof wording>
 
-const [left, right, top, bottom] = [66, 386, 34, 246]
+const size = 8.6
+
+/** Where the axes lie, points. */
+type Room = {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
+
+const roomOf = (of: DrawingSize): Room => ({
+  left: 34,
+  right: drawingWidths[of] - 8,
+  top: 19,
+  bottom: of === 'page' ? 118 : 112,
+})
 
 /** The curve in words. */
 const numbers = ({ manual, words, q }: Context): string =>
@@ -25,74 +42,91 @@ const numbers = ({ manual, words, q }: Context): string =>
     : ''
 
 /** Where a time and a moisture lie. */
-type Scale = { readonly x: (time: number) => number; readonly y: (moisture: number) => number }
+type Scale = Room & {
+  readonly x: (time: number) => number
+  readonly y: (moisture: number) => number
+}
 
-const scaleOf = ({ points, held }: DryingCurve): Scale => ({
-  x: (time) => left + ((right - left) * time) / (points.at(-1)?.time ?? 1),
-  y: (moisture) => bottom - ((bottom - top) * moisture) / (held * 1.06),
-})
+function scaleOf({ points, held }: DryingCurve, room: Room): Scale {
+  const { left, right, top, bottom } = room
+  return {
+    ...room,
+    x: (time) => left + ((right - left) * time) / (points.at(-1)?.time ?? 1),
+    y: (moisture) => bottom - ((bottom - top) * moisture) / (held * 1.06),
+  }
+}
 
 /** A moisture that is reached at a time, with lines to both axes. */
-const level = ({ x, y }: Scale, moisture: number, printed: string, time: number): string =>
+const level = ({ x, y, left, bottom }: Scale, moisture: number, printed: string, time: number) =>
   [
-    line([left, y(moisture)], [x(time), y(moisture)], 'line', dashed),
-    line([x(time), y(moisture)], [x(time), bottom], 'thin', dashed),
-    `<circle cx="${x(time).toFixed(1)}" cy="${y(moisture).toFixed(1)}" r="4.5" fill="currentColor"/>`,
-    text([left - 8, y(moisture) + 5], printed, 'end', 16),
+    line([left, y(moisture)], [x(time), y(moisture)], { pen: 0.8, dash: '3 2' }),
+    line([x(time), y(moisture)], [x(time), bottom], { pen: 'hair', dash: '3 2' }),
+    disc([x(time), y(moisture)], 2.4, { fill: 'ink', stroke: 'none' }),
+    say([left - 4, y(moisture) + 3], printed, { anchor: 'end', size }),
   ].join('')
 
 /** The axes, with a mark for every so many days. */
-function axes({ x }: Scale, { points }: DryingCurve): string {
+function axes({ x, left, right, top, bottom }: Scale, { points }: DryingCurve): string {
   const days = (points.at(-1)?.time ?? 0) / secondsPerDay
   const every = [0.25, 0.5, 1, 2, 5, 10, 20].find((step) => days / step <= 7) ?? 50
   const marks = Array.from({ length: Math.floor(days / every) + 1 }, (_, i) => i * every)
   return [
-    line([left, bottom], [right, bottom], 'bold'),
-    line([left, top], [left, bottom], 'line'),
+    line([left, bottom], [right, bottom], { pen: 1.6 }),
+    line([left, top], [left, bottom]),
     ...marks.map((d) => {
       const at = x(d * secondsPerDay)
       return (
-        line([at, bottom], [at, bottom + 6], 'line') +
-        text([at, bottom + 22], String(d), 'middle', 15)
+        line([at, bottom], [at, bottom + 3]) +
+        say([at, bottom + 11.5], String(d), { anchor: 'middle', size })
       )
     }),
   ].join('')
 }
 
-function draw({ manual, words, q, alt }: Context): string {
+/** What is said at the two moistures, clear of the curve: it falls to the right. */
+function names(scale: Scale, curve: DryingCurve, { words, q }: Context): string {
+  const { x, y, right, bottom } = scale
+  const wanted = `${words.wanted}: ${q('layer-dry.workable')}`
+  const dusts = fill(words.dusts, { time: q('layer-dry.dust') })
+  const at = Math.min(x(curve.workable) + 6, right - widthOf(wanted, size))
+  return (
+    say([at, y(curve.target) - 4], wanted, { size, halo: true }) +
+    say([x(curve.dust) - 5, Math.min(bottom - 4, y(curve.dusty) + 10.5)], dusts, {
+      anchor: 'end',
+      size,
+      halo: true,
+    })
+  )
+}
+
+function draw(context: Context, of: DrawingSize): string {
+  const { manual, words, q, alt } = context
   const curve = manual.charts.drying
   if (!curve || curve.points.length === 0) return ''
-  const scale = scaleOf(curve)
-  const { x, y } = scale
-  const line = curve.points.map((p): Point => [x(p.time), y(p.moisture)])
-  return svg(
-    400,
-    296,
+  const scale = scaleOf(curve, roomOf(of))
+  const { x, y, left, right, bottom } = scale
+  const points = curve.points.map((p): Point => [x(p.time), y(p.moisture)])
+  return sheetOf(
+    drawingWidths[of],
+    bottom + 27,
     alt,
     [
-      text([8, 20], words.moisture, 'start', 16),
-      polyline(line, 'bold', 'class="curve"'),
-      text([left - 8, y(curve.held) + 5], q('cushion.moisture.held'), 'end', 16),
+      say([2, 9], words.moisture, { size }),
+      poly(points, { pen: 1.8, name: 'curve' }),
+      say([left - 4, y(curve.held) + 3], q('cushion.moisture.held'), { anchor: 'end', size }),
       level(scale, curve.target, q('cushion.moisture.target'), curve.workable),
       level(scale, curve.dusty, q('cushion.moisture.dusty'), curve.dust),
-      text(
-        [x(curve.workable) + 10, y(curve.target) - 6],
-        `${words.wanted}: ${q('layer-dry.workable')}`,
-        'start',
-        16,
-      ),
-      // Below the curve, where nothing else stands.
-      text(
-        [x(curve.dust) - 8, Math.min(bottom - 7, y(curve.dusty) + 20)],
-        fill(words.dusts, { time: q('layer-dry.dust') }),
-        'end',
-        16,
-      ),
+      names(scale, curve, context),
       axes(scale, curve),
-      text([(left + right) / 2, bottom + 42], words.dryDays, 'middle', 16),
+      say([(left + right) / 2, bottom + 23], words.dryDays, { anchor: 'middle', size }),
     ].join(''),
   )
 }
 
 /** Moisture of the bare cushion day by day, from full to dust, without rain and watering. */
-export const drying = declareDrawing({ name: 'drying', labels: wording, draw, numbers })
+export const drying = declareDrawing({
+  name: 'drying',
+  labels: wording,
+  draw,
+  numbers,
+})

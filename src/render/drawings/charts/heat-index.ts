@@ -1,7 +1,10 @@
 import type { HeatTable } from '../../../model/manual/charts.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
+import { slanted } from '../boxes.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { box, hatchBox, type Point, svg, text } from '../svg.ts'
+import { type Point, sheetOf, slab } from '../ink.ts'
+import { say, widthOf } from '../letters.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels(
   'heat-index',
@@ -9,9 +12,9 @@ const wording = labels(
 )
 type Context = ContextFor<typeof wording>
 
-const [left, top, high] = [88, 62, 30]
-/** Read in the side column of a sheet. */
-const size = 18.6
+/** The table: room for temperatures, for humidities above it, height of a row; points. */
+const [left, top, high] = [38, 24, 15]
+const size = 9
 
 /** What each level asks for, from 1 on. */
 const meanings = ({ words }: Context): readonly string[] => [
@@ -37,53 +40,71 @@ function numbers(context: Context): string {
  * white on black.
  */
 function field([x, y]: Point, wide: number, label: string, level: number): string {
-  const plate = 7 + label.length * 9.8
+  const number = (bold: boolean, color: 'ink' | 'paper'): string =>
+    say([x + wide / 2, y + 10.7], label, { anchor: 'middle', size, bold, color })
+  const name = `level-${level}`
   if (level >= 4)
-    return `<rect class="level-4" x="${x}" y="${y}" width="${wide}" height="${high}" fill="currentColor" stroke="currentColor"/>${text([x + wide / 2, y + 21], label, 'middle', size, 'font-weight="700" class="on-dark"')}`
+    return slab([x, y], wide, high, { fill: 'ink', pen: 'hair', name }) + number(true, 'paper')
+  const plate = 3 + widthOf(label, size, true)
   return [
-    level > 1 ? hatchBox([x, y], wide, high, level === 2 ? 11 : 5) : '',
-    box([x, y], wide, high, level === 3 ? 'line' : 'thin', `class="level-${level}"`),
+    level > 1 ? slanted([x, y], [wide, high], level === 2 ? 5.4 : 2.6, { width: 0.5 }) : '',
+    slab([x, y], wide, high, { pen: level === 3 ? 0.9 : 'hair', name }),
     level > 1
-      ? `<rect x="${x + (wide - plate) / 2}" y="${y + 5}" width="${plate}" height="${high - 10}" fill="#fff"/>`
+      ? slab([x + (wide - plate) / 2, y + 2.6], plate, high - 5.2, {
+          fill: 'paper',
+          stroke: 'none',
+        })
       : '',
-    text([x + wide / 2, y + 21], label, 'middle', size, level === 3 ? 'font-weight="700"' : ''),
+    number(level === 3, 'ink'),
   ].join('')
 }
 
 /** Temperatures at the left, and what each feels like by humidity. */
 const fields = (table: HeatTable, wide: number): string[] =>
   table.rows.flatMap((row, j) => [
-    text([left - 10, top + j * high + 21], row.temperature, 'end', size, 'font-weight="700"'),
+    say([left - 4, top + j * high + 10.7], row.temperature, { anchor: 'end', size, bold: true }),
     ...row.cells.map((c, i) =>
       field([left + i * wide, top + j * high], wide, c.text.replace(/ .*$/, ''), c.level),
     ),
   ])
 
-function draw(context: Context): string {
+/** Width of the table; what the levels mean stands beside it where there is room. */
+const tables: Readonly<Record<DrawingSize, number>> = { page: 250, column: 172, side: 172 }
+
+function draw(context: Context, of: DrawingSize): string {
   const { manual, words, alt } = context
   const table = manual.charts.heat
   if (!table) return ''
-  const wide = (392 - left) / table.humidities.length
+  const width = drawingWidths[of]
+  const wide = (tables[of] - 1 - left) / table.humidities.length
   const foot = top + table.rows.length * high
+  const [x, y] = of === 'side' ? [1, foot + 7] : [tables[of] + 14, top]
+  const plate = of === 'column' ? 20 : 30
   const levels = meanings(context)
-  return svg(
-    400,
-    foot + 20 + levels.length * 31,
+  const pitch = of === 'side' ? high + 2 : Math.min(22, (foot - y - high) / (levels.length - 1))
+  return sheetOf(
+    width,
+    of === 'side' ? y + levels.length * pitch : foot + 2,
     alt,
     [
-      text([left + (392 - left) / 2, 20], words.humidity, 'middle', size),
+      say([left + (tables[of] - left) / 2, 9], words.humidity, { anchor: 'middle', size }),
       ...table.humidities.map((h, i) =>
-        text([left + (i + 0.5) * wide, 50], h, 'middle', size, 'font-weight="700"'),
+        say([left + (i + 0.5) * wide, 21], h, { anchor: 'middle', size: 8.6, bold: true }),
       ),
-      text([8, 50], words.airTemperature, 'start', size),
+      say([2, 21], words.airTemperature, { size }),
       ...fields(table, wide),
       ...levels.flatMap((meaning, i) => [
-        field([8, foot + 16 + i * 31], 58, String(i + 1), i + 1),
-        text([76, foot + 37 + i * 31], meaning, 'start', size),
+        field([x, y + i * pitch], plate, String(i + 1), i + 1),
+        say([x + plate + 5, y + i * pitch + 10.7], meaning, { size: of === 'column' ? 8.4 : size }),
       ]),
     ].join(''),
   )
 }
 
 /** Felt temperature by air temperature and humidity, with the four levels of care. */
-export const heatIndex = declareDrawing({ name: 'heat-index', labels: wording, draw, numbers })
+export const heatIndex = declareDrawing({
+  name: 'heat-index',
+  labels: wording,
+  draw,
+  numbers,
+})

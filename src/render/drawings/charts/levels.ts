@@ -2,14 +2,24 @@ import type { LevelSection } from '../../../model/manual/charts.ts'
 import { entries } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { type Field, hatched } from '../fills.ts'
-import { box, dashed, line, type Point, path, polyline, svg, text } from '../svg.ts'
+import { disc, line, type Point, poly, sheetOf, slab, stroke } from '../ink.ts'
+import { say } from '../letters.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels('levels', entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow'))
 type Context = ContextFor<typeof wording>
 
-const columns = 2
-const [wide, high, gap] = [424, 154, 52]
-const [size, most] = [15.5, 30]
+const size = 8.4
+
+/** How many sections stand beside each other, how high each is, and how high the readings reach. */
+const grids: Readonly<
+  Record<DrawingSize, { readonly columns: number; readonly high: number; readonly most: number }>
+> = {
+  page: { columns: 2, high: 78, most: 16 },
+  column: { columns: 2, high: 78, most: 14 },
+  side: { columns: 1, high: 78, most: 14 },
+}
+const gap = 22
 
 /** A height as printed beside its reading: "+1 3/8"; only the first of a section says its unit. */
 const signed = ({ above, height }: LevelSection['points'][number], i: number): string => {
@@ -26,8 +36,8 @@ const numbers = ({ manual, words }: Context): string =>
     )
     .join('. ')
 
-/** How far apart the strokes stand that fill what is too low, px. */
-const every = 6
+/** How far apart the strokes stand that fill what is too low, points. */
+const every = 3.2
 
 /** Height of the line of readings at `x`; undefined beside it. */
 function heightAt(points: readonly Point[], x: number): number | undefined {
@@ -54,79 +64,95 @@ function parts(points: readonly Point[], zero: number): string {
     (_, i) => first[0] + (i + 0.5) * every,
   ).flatMap((x) => {
     const y = heightAt(points, x)
-    return y === undefined || y <= zero + 1 ? [] : [`M${x.toFixed(1)} ${zero}V${y.toFixed(1)}`]
+    return y === undefined || y <= zero + 0.5 ? [] : [`M${x.toFixed(1)} ${zero}V${y.toFixed(1)}`]
   })
-  return hatched(over, -45, 6, 'thin') + (strokes.length > 0 ? path(strokes.join(''), 'thin') : '')
+  return (
+    hatched(over, -45, every) +
+    (strokes.length > 0 ? stroke(strokes.join(''), { pen: 'hair' }) : '')
+  )
 }
 
+/** How a section is drawn: its corner, its width, points a meter of height. */
+type Lay = { readonly at: Point; readonly wide: number; readonly k: number }
+
 /** One section: the level line is the slope wanted. */
-function section(s: LevelSection, [x0, y0]: Point, k: number, { words }: Context): string {
-  const zero = y0 + 84
-  const across = (wide - 40) / s.width
-  const points = s.points.map((p): Point => [x0 + 14 + p.offset * across, zero - p.above * k])
-  const edge: Point = [x0 + 14 + s.width * across, zero]
+function section(s: LevelSection, { at: [x0, y0], wide, k }: Lay, { words }: Context): string {
+  const zero = y0 + 49
+  const across = (wide - 26) / s.width
+  const points = s.points.map((p): Point => [x0 + 9 + p.offset * across, zero - p.above * k])
+  const label = (p: LevelSection['points'][number], [x, y]: Point, i: number): string =>
+    say(
+      [i === 0 ? x - 3 : x, p.above < 0 ? Math.max(y, zero) + 11 : Math.min(y, zero) - 4.5],
+      signed(p, i),
+      { anchor: i === 0 ? 'start' : 'middle', size, halo: true },
+    )
   return [
-    text([x0 + 4, y0 + 18], s.station, 'start', size + 2, 'font-weight="600"'),
-    text(
-      [x0 + wide - 20, y0 + 18],
-      `${words.foundSlope} ${s.found} · ${words.wantedSlope} ${s.wanted}`,
-      'end',
+    say([x0 + 2, y0 + 9], s.station, { size: 9.4, bold: true }),
+    say([x0 + 2, y0 + 19.5], `${words.foundSlope} ${s.found} · ${words.wantedSlope} ${s.wanted}`, {
       size,
-    ),
+    }),
     parts(points, zero),
-    line([x0 + 14, zero], edge, 'line', dashed),
-    polyline(points, 'bold'),
-    line([x0 + 6, zero + 10], [x0 + 2, zero - 32], 'bold'),
-    ...points.map(([x, y], i) => {
+    line([x0 + 9, zero], [x0 + 9 + s.width * across, zero], { dash: '4 2.5' }),
+    poly(points, { pen: 1.7 }),
+    // The rail.
+    line([x0 + 5, zero + 5], [x0 + 3, zero - 17], { pen: 'bold' }),
+    ...points.flatMap((point, i) => {
       const p = s.points[i]
-      return p
-        ? `<circle cx="${x.toFixed(1)}" cy="${y.toFixed(1)}" r="3.5" fill="currentColor"/>` +
-            text(
-              [i === 0 ? x - 4 : x, p.above < 0 ? Math.max(y, zero) + 22 : Math.min(y, zero) - 10],
-              signed(p, i),
-              i === 0 ? 'start' : 'middle',
-              size,
-            )
-        : ''
+      return p ? [disc(point, 1.9, { fill: 'ink', stroke: 'none' }), label(p, point, i)] : []
     }),
   ].join('')
 }
 
-function draw(context: Context): string {
-  const { levels } = context.manual.charts
-  if (levels.length === 0) return ''
-  const k = most / Math.max(0.005, ...levels.flatMap((s) => s.points.map((p) => Math.abs(p.above))))
-  const rows = Math.ceil(levels.length / columns)
-  const foot = rows * high + 8
-  const key = (x: number, inside: string, label: string): string =>
-    inside + box([x, foot + 10], 34, 16, 'thin') + text([x + 44, foot + 23], label, 'start', size)
-  const swatch: Field = [
+/** What the strokes mean. */
+function key(y: number, isStacked: boolean, { words }: Context): string {
+  const [w, h] = [20, 9]
+  const swatch = ([x, top]: Point): Field => [
     [
-      [14, foot + 10],
-      [48, foot + 10],
-      [48, foot + 26],
-      [14, foot + 26],
+      [x, top],
+      [x + w, top],
+      [x + w, top + h],
+      [x, top + h],
     ],
   ]
-  const upright = path(
-    [0, 1, 2, 3, 4].map((i) => `M${364 + i * every} ${foot + 10}v16`).join(''),
-    'thin',
+  const second: Point = isStacked ? [9, y + 13] : [140, y]
+  const upright = Array.from(
+    { length: Math.floor(w / every) },
+    (_, i) => `M${second[0] + (i + 0.5) * every} ${second[1]}v${h}`,
   )
-  return svg(
-    900,
-    foot + 34,
+  const named = ([x, top]: Point, said: string): string =>
+    slab([x, top], w, h, { pen: 'hair' }) + say([x + w + 5, top + 7.4], said, { size })
+  return [
+    hatched(swatch([9, y]), -45, every),
+    named([9, y], words.tooHigh),
+    stroke(upright.join(''), { pen: 'hair' }),
+    named(second, words.tooLow),
+  ].join('')
+}
+
+function draw(context: Context, of: DrawingSize): string {
+  const { levels } = context.manual.charts
+  if (levels.length === 0) return ''
+  const { columns, high, most } = grids[of]
+  const width = drawingWidths[of]
+  const wide = (width - (columns - 1) * gap) / columns
+  const k = most / Math.max(0.005, ...levels.flatMap((s) => s.points.map((p) => Math.abs(p.above))))
+  const foot = Math.ceil(levels.length / columns) * high + 6
+  const at = (i: number): Point => [(i % columns) * (wide + gap), Math.floor(i / columns) * high]
+  return sheetOf(
+    width,
+    foot + (columns === 1 ? 26 : 13),
     context.alt,
-    [
-      ...levels.map((s, i) =>
-        section(s, [(i % columns) * (wide + gap), Math.floor(i / columns) * high], k, context),
-      ),
-      key(14, hatched(swatch, -45, 6, 'thin'), context.words.tooHigh),
-      key(360, upright, context.words.tooLow),
-    ].join(''),
+    levels.map((s, i) => section(s, { at: at(i), wide, k }, context)).join('') +
+      key(foot, columns === 1, context),
   )
 }
 
 /**
  * Sections across the track at the stations of the level survey, against the slope that is wanted.
  */
-export const levels = declareDrawing({ name: 'levels', labels: wording, wide: true, draw, numbers })
+export const levels = declareDrawing({
+  name: 'levels',
+  labels: wording,
+  draw,
+  numbers,
+})

@@ -1,78 +1,28 @@
-import type { CushionMap, MapAmount, MapCell, MapMove } from '../../../model/manual/survey.ts'
+import type { CushionMap, MapCell } from '../../../model/manual/survey.ts'
 import { fill } from '../../../model/pattern.ts'
-import { entries, holding } from '../../../validate/schemas/words/group.ts'
-import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import type { Field } from '../fills.ts'
+import { declareDrawing } from '../drawing.ts'
+import { boxField } from '../fills.ts'
 import { arrow, type Point, poly, sheetOf } from '../ink.ts'
 import { say } from '../letters.ts'
 import { widthAt } from '../oval/shape.ts'
-import { classNames, classOf, type DepthClass, patterned } from './classes.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
+import { classNames, classOf, patterned } from './classes.ts'
 import { along, type Frame, fieldOf, frameOf, middleOf, onMap, width } from './frame.ts'
 import { marks } from './marks.ts'
 import { listed, moveArrows, shownMoves } from './moves.ts'
-
-const wording = labels('cushion', {
-  ...entries('asWanted', 'take', 'travel'),
-  wanted: holding('depth', 'tolerance'),
-  farTooDeep: holding('depth'),
-  tooDeep: holding('depth'),
-  tooThin: holding('depth'),
-  farTooThin: holding('depth'),
-  move: holding('from', 'to', 'amount'),
-  across: holding('from', 'mass'),
-  loads: holding('mass', 'count'),
-  smaller: holding('count'),
-  spare: holding('amount'),
-  missing: holding('amount'),
-  wider: holding('factor', 'date'),
-})
-type Context = ContextFor<typeof wording>
+import { drawTable } from './table.ts'
+import { classSaid, leftSaid, type MapContext, moveSaid, wantedSaid, wording } from './words.ts'
 
 const size = 9
-/** What a class is called, with the depth at which it begins. */
-const classSaid = (of: DepthClass, map: CushionMap, { words }: Context): string =>
-  of === 'asWanted' ? words.asWanted : fill(words[of], { depth: map.limits[of] })
-
-const wantedSaid = ({ words, q }: Context): string =>
-  fill(words.wanted, {
-    depth: q('cushion.depth.target'),
-    tolerance: q('cushion.depth.tolerance'),
-  })
-
-/** A mass with the loads that it makes; across the track a blade moves it, and nothing is loaded. */
-const amountSaid = ({ mass, loads }: MapAmount, { words }: Context): string =>
-  loads === undefined ? mass : fill(words.loads, { mass, count: String(loads) })
-
-const moveSaid = (move: MapMove, context: Context): string =>
-  move.from === move.to
-    ? fill(context.words.across, { from: move.names.from, mass: move.mass })
-    : fill(context.words.move, { ...move.names, amount: amountSaid(move, context) })
-
-/** What is left when all of it is moved. */
-const leftSaid = (map: CushionMap, context: Context): readonly string[] => [
-  ...(map.spare ? [fill(context.words.spare, { amount: amountSaid(map.spare, context) })] : []),
-  ...(map.missing
-    ? [fill(context.words.missing, { amount: amountSaid(map.missing, context) })]
-    : []),
-]
-
-const swatch = ([x, y]: Point): Field => [
-  [
-    [x, y],
-    [x + 24, y],
-    [x + 24, y + 11],
-    [x, y + 11],
-  ],
-]
 
 /** The classes, from far too deep to far too thin, three in a row. */
-const legend = (map: CushionMap, [x, y]: Point, context: Context): string =>
+const legend = (map: CushionMap, [x, y]: Point, context: MapContext): string =>
   [
     say([x, y], wantedSaid(context), { size: size + 1, bold: true }),
     ...classNames.map((of, i) => {
       const at: Point = [x + (i % 3) * 150, y + 7 + Math.floor(i / 3) * 16]
       return (
-        patterned(swatch(at), of) +
+        patterned(boxField(at, [24, 11]), of) +
         say([at[0] + 30, at[1] + 9], classSaid(of, map, context), { size })
       )
     }),
@@ -82,7 +32,7 @@ const legend = (map: CushionMap, [x, y]: Point, context: Context): string =>
 const legendHigh = 44
 
 /** What stands below the numbered moves: how many more there are, and what is left. */
-function belowMoves(map: CushionMap, context: Context): readonly string[] {
+function belowMoves(map: CushionMap, context: MapContext): readonly string[] {
   const rest = map.moves.length - shownMoves(map).length
   const smaller = rest > 0 ? [fill(context.words.smaller, { count: String(rest) })] : []
   return [...smaller, ...leftSaid(map, context)]
@@ -90,11 +40,11 @@ function belowMoves(map: CushionMap, context: Context): readonly string[] {
 
 /** Room that the list of moves takes. */
 const listWide = 124
-const listHigh = (map: CushionMap, context: Context): number =>
+const listHigh = (map: CushionMap, context: MapContext): number =>
   shownMoves(map).length * 15 + belowMoves(map, context).length * 13 + 14
 
 /** What to take where, and what is left. */
-function list(map: CushionMap, [x, y]: Point, context: Context): string {
+function list(map: CushionMap, [x, y]: Point, context: MapContext): string {
   const shown = shownMoves(map)
   const below = y + 12 + shown.length * 15
   return [
@@ -132,7 +82,7 @@ const track = (frame: Frame): string => {
 }
 
 /** Which way horses go on the home straight, at the foot. */
-function travel(frame: Frame, y: number, { words }: Context): string {
+function travel(frame: Frame, y: number, { words }: MapContext): string {
   const way = frame.g.direction === 'clockwise' ? -1 : 1
   const x = width - 30
   return (
@@ -142,7 +92,7 @@ function travel(frame: Frame, y: number, { words }: Context): string {
 }
 
 /** Where the list stands: inside the oval where it has room, else below the legend. */
-function listPlace(map: CushionMap, frame: Frame, legendAt: number, context: Context) {
+function listPlace(map: CushionMap, frame: Frame, legendAt: number, context: MapContext) {
   const { g, k, middle: c } = frame
   const high = listHigh(map, context)
   const fits = 2 * g.radius * k > high + 20 && (g.straight + 0.6 * g.radius) * k > listWide + 60
@@ -158,10 +108,8 @@ function listPlace(map: CushionMap, frame: Frame, legendAt: number, context: Con
   return { at, taken: fits ? [box] : [], below: fits ? 0 : high + 14 }
 }
 
-function draw(context: Context): string {
+function drawMap(map: CushionMap, context: MapContext): string {
   const { manual, words, alt } = context
-  const map = manual.cushionMap
-  if (!map) return ''
   const frame = frameOf(manual.geometry, map)
   const { g, k, factor, middle: c, across } = frame
   const edge = c[1] + k * (g.radius + across * factor)
@@ -187,8 +135,15 @@ function draw(context: Context): string {
   )
 }
 
+/** Across a page as a map, in narrower places as a table. */
+function draw(context: MapContext, of: DrawingSize): string {
+  const map = context.manual.cushionMap
+  if (!map) return ''
+  return of === 'page' ? drawMap(map, context) : drawTable(map, drawingWidths[of], context)
+}
+
 /** Station by station every reading with its class, then what to move. */
-function numbers(context: Context): string {
+function numbers(context: MapContext): string {
   const { manual, words } = context
   const map = manual.cushionMap
   if (!map) return ''
@@ -214,7 +169,6 @@ export const depthMap = declareDrawing({
   name: 'cushion',
   labels: wording,
   needs: 'depths.mean',
-  wide: true,
   draw,
   numbers,
 })

@@ -3,8 +3,9 @@ import type { CushionMap, MapCell } from '../../../model/manual/survey.ts'
 import type { Field } from '../fills.ts'
 import type { Point } from '../ink.ts'
 import { onOval, widthAt } from '../oval/shape.ts'
+import { drawingWidths } from '../sizes.ts'
 
-export const width = 458
+export const width = drawingWidths.page
 /** Room for stations beside the oval, and for stations and gates above and below it. */
 const [side, above] = [48, 32]
 

@@ -10,7 +10,7 @@ const mostArrows = 4
 export const shownMoves = (map: CushionMap): readonly MapMove[] => map.moves.slice(0, mostArrows)
 
 /** A white number on a black disc: the same on the arrow and in the list. */
-const numberedDisc = ([x, y]: Point, number: number): string =>
+export const numberedDisc = ([x, y]: Point, number: number): string =>
   disc([x, y], 6.5, { fill: 'paper', stroke: 'none' }) +
   disc([x, y], 5.7, { fill: 'ink', stroke: 'none' }) +
   say([x, y + 3], String(number), { anchor: 'middle', size: 9, bold: true, color: 'paper' })

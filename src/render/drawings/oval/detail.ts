@@ -1,5 +1,6 @@
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, labels } from '../drawing.ts'
+import type { DrawingSize } from '../sizes.ts'
 
 export const wording = labels('plan', {
   ...entries(
@@ -18,9 +19,7 @@ export const wording = labels('plan', {
 
 export type OvalContext = ContextFor<typeof wording>
 
-/**
- * How much a plan says: `page` is read across a page, `small` in the side column of a posted sheet.
- */
+/** How much a plan says: across a page names and measures, in narrower places a list of names. */
 export type Detail = {
   readonly width: number
   readonly side: number
@@ -29,7 +28,8 @@ export type Detail = {
   readonly full: boolean
 }
 
-export const details: Readonly<Record<'page' | 'small', Detail>> = {
+export const details: Readonly<Record<DrawingSize, Detail>> = {
   page: { width: 465, side: 58, margin: 44, size: 8.4, full: true },
-  small: { width: 172, side: 26, margin: 34, size: 8.2, full: false },
+  column: { width: 326, side: 40, margin: 36, size: 8.4, full: false },
+  side: { width: 172, side: 26, margin: 34, size: 8.2, full: false },
 }

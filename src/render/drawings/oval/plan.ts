@@ -1,5 +1,6 @@
 import { declareDrawing } from '../drawing.ts'
 import { type Point, poly, sheetOf, stroke } from '../ink.ts'
+import type { DrawingSize } from '../sizes.ts'
 import { type Detail, details, type OvalContext, wording } from './detail.ts'
 import { aroundPlan, fenceOnPlan, type PlanFrame } from './frame.ts'
 import { type Box, drawLabel, type PlacedLabel, placeLabels, pointsAlong } from './label-places.ts'
@@ -64,7 +65,7 @@ function track(frame: PlanFrame): readonly string[] {
 /** Everything on the plan, labels placed: as drawn, and as a test looks at it. */
 export function planParts(
   context: OvalContext,
-  which: keyof typeof details,
+  which: DrawingSize,
 ): {
   readonly width: number
   readonly height: number
@@ -102,7 +103,7 @@ export function planParts(
   }
 }
 
-function drawPlan(context: OvalContext, which: keyof typeof details): string {
+function drawPlan(context: OvalContext, which: DrawingSize): string {
   const { width, height, drawn } = planParts(context, which)
   return sheetOf(width, height, context.alt, drawn)
 }
@@ -122,8 +123,6 @@ function numbers(context: OvalContext): string {
 export const plan = declareDrawing({
   name: 'plan',
   labels: wording,
-  wide: true,
-  draw: (context) => drawPlan(context, 'page'),
-  drawNarrow: (context) => drawPlan(context, 'small'),
+  draw: drawPlan,
   numbers,
 })

@@ -1,6 +1,6 @@
 import type { OvalGeometry } from '../../../model/manual/geometry.ts'
+import type { Point } from '../ink.ts'
 import { onPlan, type PlanFrame } from '../oval/frame.ts'
-import type { Point } from '../svg.ts'
 
 /** The oval with its width drawn `wider` times too large, so that strips have room for numbers. */
 export type WideFrame = PlanFrame & { readonly wider: number }

@@ -5,6 +5,7 @@ import { type DeclaredDrawing, declareDrawing } from '../drawing.ts'
 import { arrowAlong, type Point, sheetOf } from '../ink.ts'
 import { say } from '../letters.ts'
 import { drawLabel, placeLabels } from '../oval/label-places.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 import { closeUp, pushesRow } from './close-up.ts'
 import { wideFrame } from './frame.ts'
 import { lanesOf } from './lanes.ts'
@@ -14,21 +15,17 @@ import { routeOf } from './route.ts'
 import { trucksCloseUp } from './trucks-close-up.ts'
 import { type PassContext, wording } from './words.ts'
 
-/** How much of a page a pattern takes, points. */
-const sizes = { page: 482, side: 176 } as const
-type Size = keyof typeof sizes
-
-function ringOf(pattern: PassPattern, { manual }: PassContext, size: Size): Ring {
+function ringOf(pattern: PassPattern, { manual }: PassContext, size: DrawingSize): Ring {
   const g = manual.geometry
   const full = size === 'page'
   const lanes = lanesOf(g, pattern)
   const room = full
     ? { pitch: 7, infield: pattern.band === undefined ? 64 : 78 }
-    : { pitch: 3.6, infield: 24 }
+    : { pitch: size === 'side' ? 3.6 : 6, infield: 24 }
   const narrowest = Math.min(lanes.reach(g.straight / 2), lanes.reach(g.straight + 1))
   const step = lanes.count < 2 ? narrowest : (narrowest - lanes.covers) / (lanes.count - 1)
   return {
-    frame: wideFrame(g, step, { width: sizes[size], side: full ? 6 : 4, ...room }),
+    frame: wideFrame(g, step, { width: drawingWidths[size], side: full ? 6 : 4, ...room }),
     pattern,
     lanes,
     route: routeOf(g),
@@ -94,7 +91,7 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   const half = g.radius * k
   const above = ring.route.start > g.railLength / 2 - 1
   const again = againText(pattern, context) || eachText(pattern, context)
-  const top = y - half + (above ? (pattern.from === 'rail' ? 39 : 34) : 20)
+  const top = y - half + (above ? 39 : 20)
   const foot = y + half - (above ? 12 : 26)
   const window = {
     middle: x,
@@ -148,11 +145,11 @@ function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   }
 }
 
-function drawPasses(pattern: PassPattern, context: PassContext, size: Size): string {
+function drawPasses(pattern: PassPattern, context: PassContext, size: DrawingSize): string {
   const ring = ringOf(pattern, context, size)
   const { frame, full } = ring
   const { g, k, wider } = frame
-  const width = sizes[size]
+  const width = drawingWidths[size]
   const infield = full ? pageInfield(ring, context) : sideInfield(ring, context)
   const outer = k * (g.radius + g.widthTurns * wider)
   const [, y] = frame.middle
@@ -216,14 +213,9 @@ function passes<const N extends string>(name: N, figure: string): DeclaredDrawin
   return declareDrawing({
     name,
     labels: wording,
-    wide: true,
-    draw: (context) => {
+    draw: (context, size) => {
       const pattern = patternOf(context)
-      return pattern ? drawPasses(pattern, context, 'page') : ''
-    },
-    drawNarrow: (context) => {
-      const pattern = patternOf(context)
-      return pattern ? drawPasses(pattern, context, 'side') : ''
+      return pattern ? drawPasses(pattern, context, size) : ''
     },
     numbers: (context) => {
       const pattern = patternOf(context)

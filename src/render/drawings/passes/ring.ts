@@ -119,7 +119,7 @@ function gap({ frame, full }: Ring, station: number): string {
   const edge = (d: number, away: number): Point =>
     beside(frame, station + d / k, widthAt(g, station + d / k), away)
   return (
-    poly([edge(-half, 0), edge(half, 0)], { pen: 4, name: 'gap' }) +
+    poly([edge(-half, 0), edge(half, 0)], { pen: 4, stroke: 'paper' }) +
     [-half, half]
       .map((d) => poly([edge(d, -half / 2), edge(d, half / 2)], { pen: 'bold' }))
       .join('')

@@ -8,7 +8,7 @@ import { type Across, truckBehind, truckHigh } from './trucks.ts'
 import type { RollingContext as Context } from './words.ts'
 
 /** Width of the drawing, and where its rail stands. */
-export const [page, left] = [482, 58]
+export const [page, left] = [465, 58]
 
 /** Outer edge of the outside tires of a truck whose inside tires run at a place, m. */
 export const outerAt = (block: RollingBlock, place: number): number =>

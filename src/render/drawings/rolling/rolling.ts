@@ -2,14 +2,13 @@ import type { RollingBlock } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { declareDrawing } from '../drawing.ts'
 import { arrowAlong, poly, sheetOf, slab } from '../ink.ts'
-import { say } from '../letters.ts'
+import { say, widthOf, wrapped } from '../letters.ts'
+import { type DrawingSize, drawingWidths } from '../sizes.ts'
 import { behind, left, outerAt, page, railName, shutText, thenText, wholeWidth } from './parts.ts'
 import { rollingTable, rowsToShow } from './table.ts'
 import { rollingRows } from './tracks.ts'
 import { dropLines, truckHigh } from './trucks.ts'
 import { type RollingContext as Context, wording } from './words.ts'
-
-const narrow = 176
 
 /** Where the inside tires of each truck run, at the end of each row. */
 function placesColumn(
@@ -47,6 +46,8 @@ function drawPage(block: RollingBlock, context: Context): string {
   const foot = top + rows * rowHigh
   const x = (off: number): number => left + off * k
   const bar = shutText(block, context)
+  // The words of the bar may be wider than the bar.
+  const thenAt = x(block.width / 2) + Math.max(block.width * k, widthOf(bar, 9, true)) / 2 + 6
   return sheetOf(
     page,
     foot + 84,
@@ -73,14 +74,14 @@ function drawPage(block: RollingBlock, context: Context): string {
         bold: true,
         halo: true,
       }),
-      say([x(block.width) + 6, foot + 10], thenText(block, context)),
+      say([thenAt, foot + 10], thenText(block, context)),
       say([x(0) - 6, top - 6], railName(context), { anchor: 'end' }),
       wholeWidth(block, foot + 30, context),
     ].join(''),
   )
 }
 
-function drawNarrow(block: RollingBlock, context: Context): string {
+function drawNarrow(block: RollingBlock, context: Context, narrow: number): string {
   const { words, q, alt } = context
   const rows = rowsToShow(block, false)
   const edge = 30
@@ -98,8 +99,8 @@ function drawNarrow(block: RollingBlock, context: Context): string {
           }),
         ]
       : []),
-    shutText(block, context),
-    thenText(block, context, 1),
+    ...wrapped(shutText(block, context), narrow - 4, size),
+    ...wrapped(thenText(block, context, 1), narrow - 4, size),
     fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
   ]
   return sheetOf(
@@ -162,18 +163,19 @@ function numbers(context: Context): string {
   ].join('; ')
 }
 
-const drawn = (draw: (block: RollingBlock, context: Context) => string) => (context: Context) => {
+function draw(context: Context, size: DrawingSize): string {
   const block = context.manual.charts.rolling
-  return block ? draw(block, context) : ''
+  if (!block) return ''
+  return size === 'page'
+    ? drawPage(block, context)
+    : drawNarrow(block, context, drawingWidths[size])
 }
 
 /** Rolling with the tires of trucks: what each lap shuts, across the track to scale. */
 export const rolling = declareDrawing({
   name: 'rolling',
   labels: wording,
-  wide: true,
   needs: 'roll.move',
-  draw: drawn(drawPage),
-  drawNarrow: drawn(drawNarrow),
+  draw,
   numbers,
 })

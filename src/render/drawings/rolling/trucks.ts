@@ -51,7 +51,7 @@ export function truckBehind(
           [x + wide * share, top + 3],
           [x + wide * share, ground - 2],
         ],
-        { pen: 'hair', name: 'gap' },
+        { pen: 'hair', stroke: 'paper' },
       ),
     )
     return (

@@ -3,6 +3,7 @@ import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { disc, line, measure, type Point, sheetOf, tip } from '../ink.ts'
 import { say } from '../letters.ts'
+import type { DrawingSize } from '../sizes.ts'
 import { type Cut, cutsOf, type Scale, scaleOf } from './frame.ts'
 import { depthBelow, glass, layers, type Surface, surfaceOf, trueSlope } from './layers.ts'
 
@@ -35,8 +36,11 @@ type Room = {
   readonly glass: boolean
 }
 
-const page: Room = { width: 458, left: 40, across: 258, high: 92, size: 9, glass: true }
-const narrow: Room = { width: 172, left: 7, across: 112, high: 52, size: 8.2, glass: false }
+const rooms: Readonly<Record<DrawingSize, Room>> = {
+  page: { width: 465, left: 40, across: 262, high: 92, size: 9, glass: true },
+  column: { width: 326, left: 10, across: 222, high: 80, size: 8.4, glass: false },
+  side: { width: 172, left: 7, across: 98, high: 52, size: 8.2, glass: false },
+}
 
 const measures = ({ where }: Cut, { words, q }: Context): string =>
   fill(words.slope, { width: q(`oval.width.${where}`), slope: q(`oval.cross-fall.${where}`) })
@@ -172,8 +176,6 @@ function numbers(context: Context): string {
 export const sections = declareDrawing({
   name: 'sections',
   labels: wording,
-  wide: true,
-  draw: (context) => draw(context, page),
-  drawNarrow: (context) => draw(context, narrow),
+  draw: (context, size) => draw(context, rooms[size]),
   numbers,
 })

@@ -129,7 +129,6 @@ function draw(context: Context, size: DrawingSize): string {
 export const cupTest = declareDrawing({
   name: 'cup-test',
   labels: wording,
-  sized: true,
   needs: 'gear.spray.spray-width',
   draw,
   numbers: ({ words, q }) =>

@@ -228,7 +228,6 @@ function draw({ words, q, alt }: Context, size: DrawingSize): string {
 export const noRide = declareDrawing({
   name: 'no-ride',
   labels: wording,
-  sized: true,
   draw,
   numbers: ({ words, q }) =>
     [

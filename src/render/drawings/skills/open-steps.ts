@@ -127,7 +127,6 @@ function draw(context: Context, size: DrawingSize): string {
 export const openSteps = declareDrawing({
   name: 'open-steps',
   labels: wording,
-  sized: true,
   draw,
   numbers: (context) => {
     const { words } = context

@@ -138,7 +138,6 @@ function draw(context: Context, size: DrawingSize): string {
 export const pylonLine = declareDrawing({
   name: 'pylon-line',
   labels: wording,
-  sized: true,
   needs: 'oval.pylons.turns',
   draw,
   numbers: (context) => {

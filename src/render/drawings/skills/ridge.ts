@@ -234,7 +234,6 @@ const saidOfDam = ({ words, q }: Context, factor: number): string =>
 export const ridge = declareDrawing({
   name: 'ridge',
   labels: wording,
-  sized: true,
   needs: 'ridge.dam-width',
   draw,
   numbers: (context) => {

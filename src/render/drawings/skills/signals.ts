@@ -179,7 +179,6 @@ function draw({ words, alt }: Context, size: DrawingSize): string {
 export const hitchSignals = declareDrawing({
   name: 'hitch-signals',
   labels: wording,
-  sized: true,
   draw,
   numbers: ({ words }) =>
     signals.map((name) => `${words[name]}: ${words[`${name}Shows`]}`).join(' '),

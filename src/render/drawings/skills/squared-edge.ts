@@ -148,7 +148,6 @@ function draw(context: Context, size: DrawingSize): string {
 export const squaredEdge = declareDrawing({
   name: 'squared-edge',
   labels: wording,
-  sized: true,
   draw,
   numbers: ({ words, q }) =>
     [

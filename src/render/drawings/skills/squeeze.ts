@@ -126,7 +126,6 @@ function draw({ words, alt }: Context, size: DrawingSize): string {
 export const squeeze = declareDrawing({
   name: 'squeeze',
   labels: wording,
-  sized: true,
   draw,
   numbers: ({ words, q }) =>
     [

@@ -132,7 +132,6 @@ function draw(context: Context, size: DrawingSize): string {
 export const straightedge = declareDrawing({
   name: 'straightedge',
   labels: wording,
-  sized: true,
   draw,
   numbers: (context) => {
     const says = shown(context)

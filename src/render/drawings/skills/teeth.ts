@@ -182,7 +182,6 @@ function draw(context: Context, size: DrawingSize): string {
 export const toothDepth = declareDrawing({
   name: 'tooth-depth',
   labels: wording,
-  sized: true,
   draw,
   numbers: ({ words, q }) =>
     [

@@ -4,6 +4,7 @@ import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { line, measure, type Point, sheetOf, stroke } from '../ink.ts'
 import { say, wrapped } from '../letters.ts'
+import type { DrawingSize } from '../sizes.ts'
 import { cutSquare, filledAsFound, type Hole, liftTops, under } from './ground.ts'
 
 const wording = labels('washout', {
@@ -25,8 +26,11 @@ type Room = {
   readonly isStacked: boolean
 }
 
-const page: Room = { width: 458, ground: 200, size: 9, isStacked: false }
-const narrow: Room = { width: 172, ground: 128, size: 8.2, isStacked: true }
+const rooms: Readonly<Record<DrawingSize, Room>> = {
+  page: { width: 465, ground: 203, size: 9, isStacked: false },
+  column: { width: 326, ground: 136, size: 8.4, isStacked: false },
+  side: { width: 172, ground: 128, size: 8.2, isStacked: true },
+}
 
 /** Ground beside the hole, as a share of what is drawn. */
 const beside = 0.17
@@ -176,9 +180,7 @@ const numbers = ({ manual, words, q }: Context): string =>
 export const washout = declareDrawing({
   name: 'washout',
   labels: wording,
-  wide: true,
   needs: 'washout.lifts',
-  draw: (context) => draw(context, page),
-  drawNarrow: (context) => draw(context, narrow),
+  draw: (context, size) => draw(context, rooms[size]),
   numbers,
 })

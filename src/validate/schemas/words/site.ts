@@ -10,7 +10,6 @@ export const site = z.strictObject({
     'menuName',
     'jump',
     'top',
-    'slide',
     'others',
     'made',
     'sheets',

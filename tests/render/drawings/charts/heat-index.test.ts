@@ -7,7 +7,7 @@ describe('the chart of heat', () => {
   it('sorts every field of felt temperature into its level, never lower where it is hotter or moister', async () => {
     const { manual, words } = await smallManual()
     const rows = manual.charts.heat?.rows ?? []
-    const svg = renderDrawings(manual, words)['heat-index']?.svg ?? ''
+    const svg = renderDrawings(manual, words)['heat-index']?.at('page') ?? ''
     for (const level of [1, 2, 3, 4])
       expect(boxes(svg, `level-${level}`), String(level)).toHaveLength(
         rows.flatMap((r) => r.cells).filter((c) => c.level === level).length + 1,

@@ -18,7 +18,9 @@ describe('sections from levels', () => {
     const drawing = renderDrawings(manual, words)['levels']
     for (const s of levels)
       expect(drawing?.alt).toContain(`${s.station}: found: ${s.found}, wanted: ${s.wanted}`)
-    expect(drawing?.svg.match(/<circle/g)).toHaveLength(levels.flatMap((s) => s.points).length)
+    expect(drawing?.at('page').match(/<circle/g)).toHaveLength(
+      levels.flatMap((s) => s.points).length,
+    )
   })
 
   it('are left out where nobody has levelled', async () => {

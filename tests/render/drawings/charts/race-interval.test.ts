@@ -19,7 +19,7 @@ describe('the chart of the interval between races', () => {
     const svg =
       renderDrawings({ ...manual, charts: { ...manual.charts, interval: at } }, words)[
         'race-interval'
-      ]?.svg ?? ''
+      ]?.at('page') ?? ''
     const [before] = boxes(svg, 'horses')
     const [harrow] = boxes(svg, 'harrow')
     expect((harrow?.width ?? 0) / (before?.width ?? 1)).toBeCloseTo(
@@ -43,14 +43,15 @@ describe('the chart of the interval between races', () => {
       water,
     }
     const with2 =
-      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']
-        ?.svg ?? ''
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)[
+        'race-interval'
+      ]?.at('page') ?? ''
     expect(boxes(with2, 'water')[0]?.x).toBeGreaterThan(boxes(with2, 'harrow')[0]?.x ?? Infinity)
     const without =
       renderDrawings(
         { ...manual, charts: { ...manual.charts, interval: { ...interval, water: undefined } } },
         words,
-      )['race-interval']?.svg ?? ''
+      )['race-interval']?.at('page') ?? ''
     expect(boxes(without, 'water')).toHaveLength(0)
   })
 
@@ -67,8 +68,9 @@ describe('the chart of the interval between races', () => {
       water: undefined,
     }
     const svg =
-      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']
-        ?.svg ?? ''
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)[
+        'race-interval'
+      ]?.at('page') ?? ''
     expect(boxes(svg, 'harrow')).toHaveLength(0)
     const [before, after] = boxes(svg, 'horses')
     expect((boxes(svg, 'rakes')[0]?.width ?? 0) / (before?.width ?? 1)).toBeCloseTo(2, 2)
@@ -89,8 +91,9 @@ describe('the chart of the interval between races', () => {
       water,
     }
     const svg =
-      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)['race-interval']
-        ?.svg ?? ''
+      renderDrawings({ ...manual, charts: { ...manual.charts, interval } }, words)[
+        'race-interval'
+      ]?.at('page') ?? ''
     expect(boxes(svg, 'water')[0]?.x).toBe(boxes(svg, 'harrow')[0]?.x)
   })
 })

@@ -7,7 +7,7 @@ describe('the chart of water by month', () => {
   it('draws columns as high as the water of their months', async () => {
     const { manual, words } = await smallManual()
     const months = manual.charts.waterMonths ?? []
-    const columns = boxes(renderDrawings(manual, words)['water-months']?.svg ?? '', 'column')
+    const columns = boxes(renderDrawings(manual, words)['water-months']?.at('page') ?? '', 'column')
     expect(columns).toHaveLength(months.length)
     const most = Math.max(...months.map((m) => m.water))
     const highest = Math.max(...columns.map((c) => c.height))

@@ -8,10 +8,13 @@ import { smallManual } from '../../../support/small.ts'
 import { contextOf, labelFaults } from '../../support/plan-labels.ts'
 
 describe('plan of the oval', () => {
-  it.each(['page', 'small'] as const)('has no label on another or outside: %s', async (which) => {
-    const { manual, words } = await smallManual()
-    expect(labelFaults(contextOf(manual, words), which)).toEqual([])
-  })
+  it.each(['page', 'column', 'side'] as const)(
+    'has no label on another or outside: %s',
+    async (which) => {
+      const { manual, words } = await smallManual()
+      expect(labelFaults(contextOf(manual, words), which)).toEqual([])
+    },
+  )
 
   it('names its zones with the stations where they begin and end', async () => {
     const { manual, words } = await smallManual()
@@ -74,7 +77,7 @@ describe('plan of any oval', () => {
       ).drawn
       // The arrow stands just before its letter.
       const found =
-        /<path d="M([\d.-]+) ([\d.-]+)L([\d.-]+) ([\d.-]+)"[^>]*\/><path d="[^"]*" fill="currentColor"\/><text[^>]*>N<\/text>/.exec(
+        /<path d="M([\d.-]+) ([\d.-]+)L([\d.-]+) ([\d.-]+)"[^>]*\/><path d="[^"]*Z"[^>]*\/><text[^>]*>N<\/text>/.exec(
           svg,
         )
       return found
@@ -125,9 +128,9 @@ describe('plan of any oval', () => {
     const { manual, words } = await smallManual()
     const routes = (marks: Manual['geometry']['marks']): number =>
       (
-        renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)[
-          'plan'
-        ]?.svg.match(/class="haul"/g) ?? []
+        renderDrawings({ ...manual, geometry: { ...manual.geometry, marks } }, words)
+          ['plan']?.at('page')
+          .match(/class="haul"/g) ?? []
       ).length
     const pile = {
       kind: 'stockpile' as const,

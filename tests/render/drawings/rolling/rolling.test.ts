@@ -5,9 +5,9 @@ import { demoManual } from '../../../support/demo.ts'
 describe('rolling with truck tires', () => {
   it('says where each truck runs on every lap of the first block, and where the next begins', async () => {
     const { manual, words } = await demoManual('larkmoor')
-    const { svg, alt } = renderDrawings(manual, words).rolling ?? { svg: '', alt: '' }
+    const drawing = renderDrawings(manual, words).rolling
     for (const said of ['0 in · 7 in', '27 in · 34 in', '54 in · 61 in', '153 in · 160 in'])
-      expect(svg).toContain(said)
+      expect(drawing?.at('page')).toContain(said)
     for (const said of [
       'truck 1 at 27 in',
       'truck 2 at 34 in',
@@ -16,13 +16,13 @@ describe('rolling with truck tires', () => {
       '36',
       '18',
     ])
-      expect(alt).toContain(said)
+      expect(drawing?.alt).toContain(said)
   })
 
   it('names the inside line as the track has it', async () => {
     const ownOf = async (id: string) => {
       const { manual, words } = await demoManual(id)
-      return renderDrawings(manual, words).rolling?.svg ?? ''
+      return renderDrawings(manual, words).rolling?.at('page') ?? ''
     }
     expect(await ownOf('larkmoor')).toContain('pylon line')
     expect(await ownOf('ostmere')).toContain('hub rail')

@@ -177,7 +177,6 @@ function drawMixed(context: Context, size: DrawingSize): string {
 export const hoofPrints = declareDrawing({
   name: 'hoof-prints',
   labels: wording,
-  sized: true,
   draw,
   numbers: ({ words, q }) =>
     [
@@ -190,7 +189,6 @@ export const hoofPrints = declareDrawing({
 export const hoofPrintsMixed = declareDrawing({
   name: 'hoof-prints-mixed',
   labels: wording,
-  sized: true,
   draw: drawMixed,
   numbers: ({ words }) =>
     mixed.map((name, i) => `${words.letters.split(' ')[i]}: ${words[`${name}Shows`]}`).join(' '),

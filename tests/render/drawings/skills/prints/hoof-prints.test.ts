@@ -27,13 +27,14 @@ it('says in words all that it shows, with the depth that is usual here', () => {
 
 it('draws a usual print as deep as it is here', () => {
   const shallow = renderDrawings(withDepth('1/4 in', 0.00635), words)['hoof-prints']
-  expect(shallow?.svg).toContain('>1/4 in<')
+  expect(shallow?.at('page')).toContain('>¼ in<')
   expect(shallow?.alt).toContain('1/4 in')
-  expect(shallow?.svg).not.toBe(drawings['hoof-prints']?.svg)
+  expect(shallow?.at('page')).not.toBe(drawings['hoof-prints']?.at('page'))
 })
 
 it('asks a learner about the prints by their letters, and tells no names', () => {
-  const { alt = '', svg = '' } = drawings['hoof-prints-mixed'] ?? {}
+  const mixed = drawings['hoof-prints-mixed']
+  const [alt, svg] = [mixed?.alt ?? '', mixed?.at('page') ?? '']
   const names = ['even', 'crumbled', 'deep', 'hard', 'slid', 'passedOver', 'full'].map(
     (kind) => words.labels['hoof-prints']?.[kind] ?? '',
   )
