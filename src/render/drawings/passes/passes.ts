@@ -21,7 +21,9 @@ function ringOf(pattern: PassPattern, { manual }: PassContext, size: DrawingSize
   const lanes = lanesOf(g, pattern)
   const room = full
     ? { pitch: 7, infield: pattern.band === undefined ? 64 : 78 }
-    : { pitch: size === 'side' ? 3.6 : 6, infield: 24 }
+    : size === 'side'
+      ? { pitch: 3.6, infield: 24 }
+      : { pitch: 6, infield: 58 }
   const narrowest = Math.min(lanes.reach(g.straight / 2), lanes.reach(g.straight + 1))
   const step = lanes.count < 2 ? narrowest : (narrowest - lanes.covers) / (lanes.count - 1)
   return {
