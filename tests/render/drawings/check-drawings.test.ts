@@ -39,13 +39,13 @@ it('gives no number to two drawings', async () => {
 it('asks for the title of every drawing, at its group', async () => {
   const title = '    title: A washout cut square\n'
   expect(await problems(words.replace(title, ''))).toEqual([
-    `words.yaml:${lineOf('  washout:')} "drawings.washout.title" is missing; expected text`,
+    `words.yaml:${lineOf('  washout:')} "title" is missing in "drawings.washout"; add a line "title: some text"`,
   ])
 })
 
 it('asks for every label that a drawing uses', async () =>
   expect(await problems(words.replace('    found: Filled as found\n', ''))).toEqual([
-    expect.stringContaining('"labels.washout.found" is missing'),
+    expect.stringContaining('"found" is missing in "labels.washout"'),
   ]))
 
 it('knows no words that no drawing asks for', async () => {
