@@ -7,7 +7,7 @@ import { checkWords } from '../validate/check-words.ts'
 import { findingsText } from './findings-text.ts'
 import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
-import { loadManual } from './load/load-manual.ts'
+import { loadKept } from './load/load-kept.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { readTree } from './load/read-tree.ts'
 import { problemsText } from './problem-text.ts'
@@ -17,7 +17,7 @@ import { checkSpelling } from './spelling.ts'
 export async function check(folder: string | undefined, io: Io): Promise<ExitCode> {
   const folders = projectFolders()
   const root = facilityFolder(folder, io.cwd, folders)
-  const { manual, library, facility, problems: faults } = await loadManual(root, folders, io.today)
+  const { manual, library, facility, problems: faults } = await loadKept(root, folders, io)
   // The words are looked at here only: a manual is not held up by a long sentence. Dictionary and
   // reading grade are those of the library's own language.
   const inBase = (facility?.file.language ?? baseLanguage) === baseLanguage
@@ -40,6 +40,7 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
   if (problems.length > 0)
     io.err(problemsText(problems, terminalNames(root, folders, io.cwd), io.colors))
   if (hasErrors(problems) || !manual) return exit.faults
-  io.out(findingsText(manual))
+  // All of it is composed, though little is shown: what cannot be would be a fault of the program.
+  io.out(findingsText({ ...manual }))
   return exit.fine
 }

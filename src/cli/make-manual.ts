@@ -22,7 +22,8 @@ import { type ExitCode, exit, type Io } from './io.ts'
 import { type Kept, keptPrints } from './kept-prints.ts'
 import { lastBinder } from './last-binder.ts'
 import { loadFonts } from './load/load-fonts.ts'
-import { type Folders, type LoadedManual, loadManual } from './load/load-manual.ts'
+import { loadKept } from './load/load-kept.ts'
+import type { Folders, LoadedManual } from './load/load-manual.ts'
 import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
@@ -71,7 +72,7 @@ async function load({
 }: ManualJob): Promise<Ready | undefined> {
   const loaded = await progress.stage(
     'compute',
-    () => loadManual(facility, folders, today, date),
+    () => loadKept(facility, folders, { env: io.env, today }, date),
     (l) =>
       l.manual
         ? `${l.manual.figures.length} figures, ${l.manual.procedures.length} procedures`

@@ -87,7 +87,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
 
 /**
  * Chooses what applies to this facility and puts its figures in place: one value that says all that
- * the pages say.
+ * the pages say, each part of it worked out when it is first asked for.
  */
 export function composeManual(input: ComposeInput): Manual {
   const { facility, computed, library, sources, date } = input
@@ -111,5 +111,9 @@ export function composeManual(input: ComposeInput): Manual {
     here,
   }
   const parts = composeParts(composers, (parts) => ({ ...given, parts }))
-  return { ...parts, quantities: composeQuantities(parts, given) }
+  const names = Object.keys(composers) as (keyof ManualParts)[]
+  const made = Object.fromEntries(names.map((name) => [name, () => parts[name]]))
+  const whole = { ...made, quantities: () => composeQuantities(parts, given) }
+  // What the parts name is looked for in all of them.
+  return composeParts(whole as unknown as Composers<Manual, undefined>, () => undefined)
 }

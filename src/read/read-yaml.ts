@@ -77,16 +77,30 @@ function nodeAt(doc: Document, path: Path): unknown {
 const rangeOf = (node: unknown): readonly [number, number] | undefined =>
   isNode(node) && node.range ? [node.range[0], node.range[1]] : undefined
 
-/** Reads YAML 1.2 with positions; anchors, aliases and several documents in a file are refused. */
-export function readYaml(file: SourceFile): Result<SourceTree> {
-  const lines = new LineCounter()
-  const doc = parseDocument(file.text, {
-    lineCounter: lines,
+const parsed = ({ text }: SourceFile): Document =>
+  parseDocument(text, {
+    lineCounter: new LineCounter(),
     prettyErrors: false,
     strict: true,
     uniqueKeys: true,
     merge: false,
   })
+
+/**
+ * A file without faults whose data is known from an earlier reading; it is parsed again only where
+ * somebody asks for a place in it.
+ */
+export function knownYaml(file: SourceFile, data: unknown): SourceTree {
+  let doc: Document | undefined
+  return treeOf(file, data, () => {
+    doc ??= parsed(file)
+    return doc
+  })
+}
+
+/** Reads YAML 1.2 with positions; anchors, aliases and several documents in a file are refused. */
+export function readYaml(file: SourceFile): Result<SourceTree> {
+  const doc = parsed(file)
   const problems: Problem[] = []
   const errors = [...doc.errors, ...doc.warnings]
   if (file.text.trim() === '' || (errors.length === 0 && doc.contents === null))
@@ -99,13 +113,19 @@ export function readYaml(file: SourceFile): Result<SourceTree> {
   const mark = errors.length === 0 ? refusedMark(file, doc) : undefined
   if (mark) problems.push(mark)
   if (problems.length > 0) return { value: undefined, problems }
+  const data: unknown = doc.toJS({ maxAliasCount: 0 })
+  return { value: treeOf(file, data, () => doc), problems: silentSlips(file, doc) }
+}
+
+/** @param doc The parsed file. */
+function treeOf(file: SourceFile, data: unknown, doc: () => Document): SourceTree {
   const placeOf = (path: Path): Place => {
-    const [from, to] = rangeOf(nodeAt(doc, path)) ?? [0, 1]
+    const [from, to] = rangeOf(nodeAt(doc(), path)) ?? [0, 1]
     const end = file.text.slice(from, to).search(/\n/)
     return placeAt(file, from, end === -1 ? to - from : end)
   }
   const keyPlaceOf = (path: Path): Place => {
-    const parent = nodeAt(doc, path.slice(0, -1))
+    const parent = nodeAt(doc(), path.slice(0, -1))
     const key = path.at(-1)
     const pair = isMap(parent)
       ? parent.items.find((p) => isPair(p) && isScalar(p.key) && p.key.value === key)
@@ -114,15 +134,11 @@ export function readYaml(file: SourceFile): Result<SourceTree> {
     return range ? placeAt(file, range[0], range[1] - range[0]) : placeOf(path)
   }
   const textPlaceOf = (path: Path, part: string): Place => {
-    const [from, to] = rangeOf(nodeAt(doc, path)) ?? [0, 0]
+    const [from, to] = rangeOf(nodeAt(doc(), path)) ?? [0, 0]
     const at = file.text.slice(from, to).indexOf(part)
     return at === -1 ? placeOf(path) : placeAt(file, from + at, part.length)
   }
-  const data: unknown = doc.toJS({ maxAliasCount: 0 })
   const problem: SourceTree['problem'] = (place, code, message, more) =>
     problemAt(file, place, code, message, more)
-  return {
-    value: { file, data, placeOf, keyPlaceOf, textPlaceOf, problem },
-    problems: silentSlips(file, doc),
-  }
+  return { file, data, placeOf, keyPlaceOf, textPlaceOf, problem }
 }

@@ -32,6 +32,8 @@ describe('the parts of a whole', () => {
       second: ({ first }) => first,
       third: () => 0,
     }
-    expect(() => composeParts(composers, (parts) => parts)).toThrow('the part first needs itself')
+    expect(() => composeParts(composers, (parts) => parts).first).toThrow(
+      'the part first needs itself',
+    )
   })
 })

@@ -11,7 +11,7 @@ import type { Manual } from '../../model/manual.ts'
 import { hasErrors } from '../../model/problem.ts'
 import { facilityFolder, projectFolders, terminalNames } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
-import { loadManual } from '../load/load-manual.ts'
+import { loadKept } from '../load/load-kept.ts'
 import { problemsText } from '../problem-text.ts'
 import { anyCalculations, anyListText, workTyped } from './any-calculation.ts'
 import { readInputs, workAgain } from './given-inputs.ts'
@@ -135,7 +135,7 @@ export async function explain(
   const facility = facilityFolder(named, io.cwd, folders)
   const shift = options.facility === undefined && named !== undefined
   const figure = shift ? others[0] : first
-  const { manual, computed, problems } = await loadManual(facility, folders, io.today)
+  const { manual, computed, problems } = await loadKept(facility, folders, io)
   if (!manual || !computed || hasErrors(problems)) {
     io.err(problemsText(problems, terminalNames(facility, folders, io.cwd), io.colors))
     return exit.faults

@@ -1,7 +1,8 @@
 import { readdir } from 'node:fs/promises'
 import path from 'node:path'
 import type { Problem, Result } from '../../model/problem.ts'
-import { readYaml, type SourceTree } from '../../read/read-yaml.ts'
+import { knownYaml, readYaml, type SourceTree } from '../../read/read-yaml.ts'
+import { knownTrees } from './known-trees.ts'
 import { readText } from './read-text.ts'
 
 /** A file that was read, for the hash of what went in. */
@@ -18,7 +19,11 @@ export async function readTree(
   const shown = path.posix.join(shownRoot, name)
   const text = await readText(path.join(root, name), shown, root)
   if (!text.value) return { ...text, value: undefined, files: [] }
-  return { ...readYaml(text.value), files: [text.value] }
+  const known = knownTrees()?.of(text.value)
+  if (known) return { value: knownYaml(text.value, known.data), problems: [], files: [text.value] }
+  const read = readYaml(text.value)
+  if (read.value && read.problems.length === 0) knownTrees()?.keep(text.value, read.value.data)
+  return { ...read, files: [text.value] }
 }
 
 /**

@@ -87,13 +87,24 @@ function finish(rendered: string, context: TextContext): string {
     .replace(marks, (_, name: string) => quantitySpan(context.quantities[name], name, context))
 }
 
+/**
+ * A line in which nothing can mean anything to Markdown: it begins with a letter, a figure in braces,
+ * a bracket or a quotation mark, and holds none of the signs that mark up.
+ */
+const plainLine =
+  /^[\p{L}{("“'](?:[^*_[\]<>&\\`\n\r\t\ue000\ue001]*[^*_[\]<>&\\`\s\ue000\ue001])?$/u
+
+/** As the parser would write such a line, which most are and which it takes long over. */
+const asParagraph = (text: string): string =>
+  `<p>${text.replace(placeholder, (_, name: string) => mark(name))}</p>`
+
 const parsed = new Map<string, string>()
 
 /** What a text is, whoever reads it: only its quantities and links differ from medium to medium. */
 function parsedOnce(text: string): string {
   const known = parsed.get(text)
   if (known !== undefined) return known
-  const made = String(processor.processSync(text)).trim()
+  const made = plainLine.test(text) ? asParagraph(text) : String(processor.processSync(text)).trim()
   parsed.set(text, made)
   return made
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { NamedQuantity } from '../../../src/model/manual/named-quantity.ts'
 import { blockHtml, lineHtml, type TextContext } from '../../../src/render/text/render-text.ts'
@@ -90,5 +91,27 @@ describe('text', () => {
 
   it('does not let an author forge the mark that stands for a quantity', () => {
     expect(line('\ue000a.missing\ue001')).toBe('a.missing')
+  })
+})
+
+describe('a plain line', () => {
+  const signs = [
+    ...'abcXY 019.,;:!?#+-=~|/%°"\'()&<>*_`[]{}\\\u00a0–“”é½',
+    '{a.depth}',
+    '  ',
+    '1. ',
+    '- ',
+  ]
+  /** A line end behind it changes nothing for Markdown, and sends it through the parser. */
+  const parsed = (text: string): string => line(`${text}\n`)
+
+  it('is written as the parser writes it, whatever signs are in it', () => {
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...signs), { minLength: 1, maxLength: 12 }), (parts) => {
+        const text = parts.join('')
+        expect(line(text)).toBe(parsed(text))
+      }),
+      { numRuns: 2000 },
+    )
   })
 })
