@@ -25,8 +25,6 @@ export type Book = {
   readonly drawings: Drawings
   /** Prints a drawing wherever it is asked for. */
   readonly draw: DrawingPrinter
-  /** The same for a column of a page. */
-  readonly drawAside: DrawingPrinter
   /** Prints those of a procedure that stand in no other place, and cites all. */
   readonly drawingsOf: (procedure: string) => DrawingsHere
   /** Drawings printed so far, as the list at the front has them: by their numbers. */
@@ -47,7 +45,7 @@ function printersOf(
   drawings: Drawings,
   manual: Manual,
   words: RenderAssets['words'],
-): Pick<Book, 'draw' | 'drawAside' | 'drawingsOf' | 'drawn'> {
+): Pick<Book, 'draw' | 'drawingsOf' | 'drawn'> {
   const print = createDrawingPrinter(drawings, 'paper')
   const printed = new Set<string>()
   const homes = drawingHomes(manual)
@@ -65,7 +63,6 @@ function printersOf(
     html(`<div class="abreast-drawings">${names.map(aside).join('')}</div>`)
   return {
     draw,
-    drawAside: aside,
     drawingsOf: (procedure) => ({
       draw: (name) => {
         const home = homes.get(name ?? '')

@@ -18,7 +18,7 @@ export type Edge = {
 export const unprinted = 0.25
 
 /** How wide a tab is, inches: that of a divider reaches further into the page. */
-export const tabWidth = { page: 0.28, divider: 0.46 } as const
+export const tabWidth = { page: 0.28, divider: 0.4 } as const
 
 /** Between one tab and the next, inches. */
 const gap = 0.1

@@ -39,7 +39,7 @@ function methodRows(methods: readonly Method[]): readonly MethodRow[] {
 
 type MethodRow = { readonly pair: boolean; readonly methods: readonly Method[] }
 
-function procedureData({ pen, words, drawingsOf, drawAside, reckoner }: Book, p: ManualProcedure) {
+function procedureData({ pen, words, draw, drawingsOf, reckoner }: Book, p: ManualProcedure) {
   const view = procedureView(p, pen, (method) => `#${p.id}-${method}`, drawingsOf(p.id))
   const drawings = [view.drawing, ...view.methods.flatMap((m) => m.drawings)]
   return {
@@ -50,7 +50,7 @@ function procedureData({ pen, words, drawingsOf, drawAside, reckoner }: Book, p:
     recordOf: fill(words.binder.recordOf, { title: view.title.toString() }),
     recordRows: ruled,
     reckoners: p.reckoners.map(reckoner),
-    lesson: lessonView(p, pen, drawAside),
+    lesson: lessonView(p, pen, draw),
     lessonOf: fill(words.binder.lesson, { title: view.title.toString() }),
   }
 }

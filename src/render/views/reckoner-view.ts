@@ -1,6 +1,7 @@
 import type { ManualReckoner } from '../../model/manual/reckoner.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
+import { isNarrow } from './narrow-table.ts'
 import type { Pen } from './pen.ts'
 
 export type ReckonerView = {
@@ -21,6 +22,8 @@ export type ReckonerView = {
   readonly worksheet: string
   readonly href: string
   readonly estimate: boolean
+  /** Two of them have room side by side on a page. */
+  readonly narrow: boolean
   /** How it is worked out, where a page can do it anew; else empty. */
   readonly live: string
 }
@@ -30,6 +33,15 @@ const quantity = (text: string): Html => html(quantityHtml(text))
 function liveReckoner({ id }: ManualReckoner, { manual }: Pen): string {
   const found = manual.today.reckoners.find((r) => r.id === id)
   return found ? JSON.stringify(found) : ''
+}
+
+/** Whether it is read as well at half a page's width; the own row says that it is. */
+function hasHalf({ rowHead, columnHeads, rows }: ManualReckoner, { plain, words }: Pen): boolean {
+  const shown = rows.map(({ head, own, cells }) => [
+    own ? `${head} ${words.reckoner.own}` : head,
+    ...cells,
+  ])
+  return isNarrow([rowHead, ...columnHeads.map(plain)], shown)
 }
 
 export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): ReckonerView => ({
@@ -49,5 +61,6 @@ export const reckonerView = (r: ManualReckoner, pen: Pen, number = ''): Reckoner
   worksheet: r.worksheet.number,
   href: pen.context.worksheetHref(r.worksheet.id) ?? '',
   estimate: r.estimate,
+  narrow: hasHalf(r, pen),
   live: pen.context.live ? liveReckoner(r, pen) : '',
 })

@@ -4,6 +4,7 @@ import type { Drawings } from '../drawings/drawings.ts'
 import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import { createDrawingPrinter, type DrawingPrinter } from './drawing-places.ts'
+import { isNarrow } from './narrow-table.ts'
 import type { Pen } from './pen.ts'
 
 /** A cell that is a quantity and nothing else keeps number and unit together. */
@@ -15,22 +16,6 @@ export type TableView = ReturnType<typeof tableView>
 /** Rows that stay together on a page. */
 const shortTable = 6
 
-/** Letters in half a page's width, with the space between columns. */
-const halfPage = 46
-const columnSpace = 2
-
-/** Whether a table is read as well at half the width, so that two may stand side by side. */
-function isNarrow({ heads, rows }: ManualTable, pen: Pen): boolean {
-  const widths = heads.map((head, at) => {
-    const words = pen.plain(head).split(' ')
-    const cells = rows.map((row) => pen.plain(row[at] ?? ''))
-    // What a row leaves open needs room to write in.
-    const toFill = cells.every((text) => text === '') ? halfPage : 0
-    return Math.max(toFill, ...words.map((w) => w.length), ...cells.map((text) => text.length))
-  })
-  return widths.reduce((sum, w) => sum + w + columnSpace, 0) <= halfPage
-}
-
 /** Letters of a date or a name that stays on one line. */
 const shortHead = 24
 
@@ -40,7 +25,10 @@ export const tableView = (t: ManualTable, pen: Pen) => ({
   about: t.about === undefined ? undefined : pen.line(t.about),
   // A short table is not torn.
   short: t.rows.length <= shortTable,
-  narrow: isNarrow(t, pen),
+  narrow: isNarrow(
+    t.heads.map(pen.plain),
+    t.rows.map((row) => row.map(pen.plain)),
+  ),
   estimate: t.estimate,
   heads: t.heads.map((h) => pen.line(h)),
   // Columns that a row leaves open are there to be written in.

@@ -4,11 +4,11 @@ import type { TextArea } from './lay-openings.ts'
 /** Fewer lines to write on than this are not worth their heading. */
 const fewestLines = 4
 
-/** Lines that a record keeps where a lesson stands above it. */
-const fewestRecords = 4
+/** Lines that a record keeps where a lesson stands above it; with fewer it makes way. */
+const fewestRecords = 3
 
 /**
- * Moves lessons for which their procedures had no room to the end of the section, and rules what its
+ * Moves reasons and lessons for which their procedures had no room to the end of the section, and rules what its
  * page has left for notes. More lessons than it holds stand above the records of the section; what is
  * too much for these too goes on over the next page, without lines.
  * Self-contained, since it is sent to the browser.
@@ -20,6 +20,8 @@ function endInPage({ width, height }: TextArea, fewest: number, fewestRecords: n
   const before = body.style.getPropertyValue('width')
   body.style.setProperty('width', `${width}px`)
   body.style.setProperty('--area-height', `${height}px`)
+  end.querySelector('.reasons')?.append(...document.querySelectorAll('.procedure > .why'))
+  if (!end.querySelector('.why')) end.querySelector('.section-reasons')?.remove()
   const left = [...document.querySelectorAll('.procedure > .lesson')]
   end.querySelector('.lessons')?.append(...left)
   if (left.length === 0) end.querySelector('.section-lessons')?.remove()
@@ -39,7 +41,9 @@ function endInPage({ width, height }: TextArea, fewest: number, fewestRecords: n
       const rows = [...record.querySelectorAll('tbody tr')]
       const shown = [...rows]
       while (isFull(side) && shown.length > fewestRecords) shown.pop()?.remove()
+      if (isFull(side)) record.remove()
       if (!isFull(side)) return true
+      lesson.after(record)
       record.querySelector('tbody')?.append(...rows)
       return false
     })

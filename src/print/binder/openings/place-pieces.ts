@@ -41,15 +41,17 @@ type Way = {
   readonly beginsLeft: boolean
   /** Whether a method may go on from a left page to the right one that faces it. */
   readonly tears: boolean
+  /** Whether reasons stand apart, at the end of the section. */
+  readonly leavesWhy: boolean
 }
 
 /** The better the reader is served, the earlier. */
-const ways: readonly Way[] = [
-  { beginsLeft: false, tears: false },
-  { beginsLeft: true, tears: false },
-  { beginsLeft: false, tears: true },
-  { beginsLeft: true, tears: true },
-]
+const ways: readonly Way[] = [false, true].flatMap((leavesWhy) => [
+  { beginsLeft: false, tears: false, leavesWhy },
+  { beginsLeft: true, tears: false, leavesWhy },
+  { beginsLeft: false, tears: true, leavesWhy },
+  { beginsLeft: true, tears: true, leavesWhy },
+])
 
 const sum = (heights: readonly number[]): number => heights.reduce((all, h) => all + h, 0)
 
@@ -164,7 +166,7 @@ function layOut(pieces: readonly Piece[], height: number, way: Way): Pages | und
   for (const [i, p] of all) if (p.part === 'box') placeBox(leaves, i, p, methods[0]?.[1], way)
   for (const [i, method] of methods)
     if (!placeMethod(leaves, i, method, way.tears)) return undefined
-  for (const part of beside)
+  for (const part of beside.filter((other) => other !== 'why' || !way.leavesWhy))
     for (const [i, p] of all.filter(([, other]) => other.part === part)) {
       const page = wanted(part, leaves.at).find((at) => p.height <= pageAt(leaves, at).room)
       if (page === undefined) return undefined
@@ -192,7 +194,8 @@ function isBoxApart(pages: Pages, pieces: readonly Piece[]): boolean {
  * @param settings The same pieces as they measure in each setting, the widest first.
  * @param height Of a page's text.
  * @returns the fewest openings, which setting they need, and what is on each page; nothing when a
- * piece is higher than a page. A lesson for which there is no room is on none.
+ * piece is higher than a page. A lesson for which there is no room is on none; nor are reasons where
+ * that spares an opening.
  */
 export function placePieces(
   settings: readonly (readonly Piece[])[],
