@@ -30,7 +30,7 @@ function endInPage({ width, height }: TextArea, fewest: number, fewestRecords: n
   const notes = end.querySelector('.section-notes')
   const lines = [...end.querySelectorAll('.section-notes tbody tr')]
   const isFull = (side: PageElement): boolean => side.scrollHeight > side.clientHeight + 1
-  while (isOver() && lines.length > 0) lines.pop()?.remove()
+  notes?.remove()
   const records = [...document.querySelectorAll('.side > .record')]
   while (isOver() && left.length > 1) {
     const lesson = left.pop()
@@ -51,8 +51,12 @@ function endInPage({ width, height }: TextArea, fewest: number, fewestRecords: n
     end.querySelector('.lessons')?.append(lesson)
     break
   }
-  if (lines.length < fewest) notes?.remove()
   if (isOver()) end.classList.remove('side')
+  else if (notes) {
+    end.append(notes)
+    while (isOver() && lines.length > 0) lines.pop()?.remove()
+    if (lines.length < fewest) notes.remove()
+  }
   if (!end.querySelector('h2')) end.remove()
   body.style.setProperty('width', before)
 }
