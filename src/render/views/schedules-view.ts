@@ -23,8 +23,8 @@ export const tableView = (t: ManualTable, pen: Pen) => ({
   id: t.id,
   title: pen.line(t.title),
   about: t.about === undefined ? undefined : pen.line(t.about),
-  // A short table is not torn.
-  short: t.rows.length <= shortTable,
+  // A short table is not torn, nor one that is there to be written in.
+  short: t.rows.length <= shortTable || t.rows.every((row) => row.every((c) => c === '')),
   narrow: isNarrow(
     t.heads.map(pen.plain),
     t.rows.map((row) => row.map(pen.plain)),

@@ -51,8 +51,14 @@ function endInPage({ width, height }: TextArea, fewest: number, fewestRecords: n
     end.querySelector('.lessons')?.append(lesson)
     break
   }
-  if (isOver()) end.classList.remove('side')
-  else if (notes) {
+  if (isOver()) {
+    end.classList.remove('side')
+    // Two pages of lessons are followed by one of notes, so that no page of the leaf is blank.
+    if (notes && Math.ceil(end.scrollHeight / height) % 2 === 0) {
+      notes.classList.add('own-page')
+      end.append(notes)
+    }
+  } else if (notes) {
     end.append(notes)
     while (isOver() && lines.length > 0) lines.pop()?.remove()
     if (lines.length < fewest) notes.remove()
