@@ -29,6 +29,7 @@ const pages = [
   'plans/race-days',
   'plans/training',
   'plans/symptom-chart',
+  'today',
 ]
 
 const run =
