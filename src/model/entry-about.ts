@@ -1,6 +1,6 @@
 import table from '../../shared/entries.json' with { type: 'json' }
 import { type FactSpec, factSpec, gearSpec } from './fact-spec.ts'
-import { kindOf } from './quantity/kinds.ts'
+import { kindWords } from './quantity/kind-words.ts'
 
 /** What an entry of the facility file is, for whoever fills it in. */
 export type EntryAbout = {
@@ -35,6 +35,6 @@ export function entryAbout(path: readonly string[]): EntryAbout | undefined {
   if (plain) return { label: plain.label, howTo: plain.howTo, example: plain.example }
   const fact = factAt(path)
   if (!fact) return undefined
-  const example = fact.typical('stone-dust')?.us ?? kindOf(fact.kind).example
+  const example = fact.typical('stone-dust')?.us ?? kindWords(fact.kind).example
   return { label: fact.label, howTo: fact.howTo, example }
 }

@@ -1,4 +1,5 @@
 import { type FactSpec, factSpec } from '../model/fact-spec.ts'
+import { kindWords } from '../model/quantity/kind-words.ts'
 import { kindOf } from '../model/quantity/kinds.ts'
 import { parseQuantity } from '../model/quantity/parse-quantity.ts'
 import type { Quantity } from '../model/quantity/read-quantity.ts'
@@ -33,7 +34,7 @@ export type Fault = { message: string; params: IssueParams }
 
 /** Checks one written quantity against what is known of the fact. */
 export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
-  const kind = kindOf(spec.kind)
+  const kind = { ...kindOf(spec.kind), ...kindWords(spec.kind) }
   const expected = `expected ${kind.means} such as "${kind.example}"`
   if (written === null)
     return {

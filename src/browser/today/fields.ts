@@ -1,7 +1,6 @@
 import type { DayFact } from '../../model/manual/today.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import { styleOf, toUnit } from '../../model/quantity/format-quantity.ts'
-import { kindOf } from '../../model/quantity/kinds.ts'
 import { findUnit } from '../../model/quantity/units.ts'
 import { button, classed, element } from '../element.ts'
 import type { Day } from './day.ts'
@@ -34,7 +33,7 @@ function faultWords(fact: DayFact, day: Day): string {
   const [low = '', high = ''] = fact.range.map((si) =>
     formatExact(si, fact.kind, day.locale, 'prose'),
   )
-  const example = fact.said || kindOf(fact.kind).example
+  const example = fact.said || high
   if (why === 'outside') return put(words.outside, { low, high })
   return why === undefined ? '' : put(words[why], { example })
 }

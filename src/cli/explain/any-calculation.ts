@@ -5,7 +5,7 @@ import { calculationsOf, declaredWorksheets } from '../../compute/uses/declared-
 import { ofReadings } from '../../compute/uses/readings.ts'
 import { fixed, type Use } from '../../compute/uses/use.ts'
 import type { Worksheet } from '../../model/figure.ts'
-import { kindOf } from '../../model/quantity/kinds.ts'
+import { kindWords } from '../../model/quantity/kind-words.ts'
 import type { WorksheetWords } from '../../model/worksheet-words.ts'
 import { type Given, readInputs, type TypedInput } from './given-inputs.ts'
 
@@ -55,7 +55,7 @@ export function workTyped(
   const lines = [
     ...faults,
     ...(missing.length > 0 ? [`"${calculation.id}" also needs:`] : []),
-    ...missing.map(({ name, kind, label }) => `  ${name}="${kindOf(kind).example}"  ${label}`),
+    ...missing.map(({ name, kind, label }) => `  ${name}="${kindWords(kind).example}"  ${label}`),
   ]
   return lines.length > 0 ? lines : workAny(calculation, values, computed)
 }

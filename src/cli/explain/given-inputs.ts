@@ -4,6 +4,7 @@ import { type Binding, fixed, type Use } from '../../compute/uses/use.ts'
 import { didYouMean } from '../../model/closest.ts'
 import { dayNumber, isDay } from '../../model/day.ts'
 import type { FigureInput, Worksheet } from '../../model/figure.ts'
+import { kindWords } from '../../model/quantity/kind-words.ts'
 import { kindOf } from '../../model/quantity/kinds.ts'
 import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
 import { dimensionless, sameDims } from '../../model/quantity/units.ts'
@@ -19,7 +20,7 @@ export type TypedInput = Pick<FigureInput, 'name' | 'kind' | 'label'>
 
 /** The value of an input as it is typed, SI, or what is wrong with it. */
 function readValue(text: string, { kind: name, label }: TypedInput): number | string {
-  const kind = kindOf(name)
+  const kind = { ...kindOf(name), ...kindWords(name) }
   const expected = `expected ${kind.means} such as "${kind.example}"`
   if (name === 'date') return isDay(text) ? dayNumber(text) : `no date; ${expected}`
   const parsed = parseQuantity(text, { plain: sameDims(kind.dims, dimensionless) })
