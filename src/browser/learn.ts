@@ -1,2 +1,4 @@
-// The script of the lessons.
-export {}
+// The script of the lessons: one after another, with questions that come back until they are right.
+import { learnPage } from './learn/learn-page.ts'
+
+learnPage()

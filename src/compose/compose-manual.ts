@@ -32,6 +32,7 @@ import { composeBoard, composeSchedules } from './schedules/schedules.ts'
 import { composeSources, type SourceItem } from './sources.ts'
 import { composeCushionMap } from './survey/cushion-map.ts'
 import { composeChapters } from './texts/chapters.ts'
+import { composeCourses } from './texts/courses.ts'
 import { composeSearchWords } from './texts/search-words.ts'
 import { composeTermIndex } from './texts/term-index.ts'
 import { composeTerms } from './texts/terms.ts'
@@ -70,6 +71,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   board: composeBoard,
   forms: composeForms,
   records: composeRecords,
+  courses: composeCourses,
   cards: composeCards,
   fieldBook: composeFieldBook,
   handout: composeHandout,

@@ -4,6 +4,7 @@ import type { ManualCaution } from './manual/caution.ts'
 import type { ManualChapter } from './manual/chapter.ts'
 import type { Charts } from './manual/charts.ts'
 import type { Chooser } from './manual/chooser.ts'
+import type { ManualCourse } from './manual/course.ts'
 import type { Due } from './manual/due.ts'
 import type { Contact, Emergency } from './manual/emergency.ts'
 import type { GlanceGroup, Machine, ManualFacility, RaceDay } from './manual/facility.ts'
@@ -55,6 +56,8 @@ export type Manual = {
   readonly forms: readonly ManualForm[]
   /** What a phone has to know to keep records. */
   readonly records: ManualRecords
+  /** Lessons by role. */
+  readonly courses: readonly ManualCourse[]
   readonly cards: readonly ManualCard[]
   readonly fieldBook: ManualFieldBook
   /** Two pages for volunteers. */

@@ -13,6 +13,7 @@ import { type FactsFile, facts } from './schemas/facts.ts'
 import { type FieldBookFile, fieldBook } from './schemas/field-book.ts'
 import { type Form, forms } from './schemas/forms.ts'
 import { type IndexEntry, indexTerms } from './schemas/index-terms.ts'
+import { type Course, lessons } from './schemas/lessons.ts'
 import {
   type Caution,
   type Chapter,
@@ -51,6 +52,7 @@ export type LibraryTrees = {
   readonly forms: SourceTree
   readonly cards: SourceTree
   readonly 'field-book': SourceTree
+  readonly lessons: SourceTree
   readonly search: SourceTree
   readonly today: SourceTree
   readonly words: SourceTree
@@ -94,6 +96,7 @@ export type Library = {
   readonly cards: readonly Sourced<Card>[]
   /** One file; a list as all others. */
   readonly fieldBook: readonly Sourced<FieldBookFile>[]
+  readonly courses: readonly Sourced<Course>[]
   /** One file; a list as all others. */
   readonly search: readonly Sourced<SearchFile>[]
   /** One file; a list as all others. */
@@ -169,6 +172,7 @@ function readParts(trees: LibraryTrees) {
     forms: listOf<Form>(trees.forms, forms, 'forms'),
     cards: listOf<Card>(trees.cards, cards, 'cards'),
     fieldBook: each<FieldBookFile>([trees['field-book']], fieldBook),
+    courses: listOf<Course>(trees.lessons, lessons, 'courses'),
     search: each<SearchFile>([trees.search], search),
     today: each<TodayFile>([trees.today], today),
     worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
@@ -190,6 +194,7 @@ const called = {
   schedules: 'plan',
   forms: 'form',
   cards: 'card',
+  courses: 'course',
 } as const satisfies Partial<Record<keyof Parts, string>>
 
 const namedTwice = (parts: Parts): Problem[] =>
@@ -212,6 +217,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   forms: parts.forms.list,
   cards: parts.cards.list,
   fieldBook: parts.fieldBook.list,
+  courses: parts.courses.list,
   search: parts.search.list,
   today: parts.today.list,
   worksheets: parts.worksheets.list,

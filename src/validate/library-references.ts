@@ -115,5 +115,8 @@ export function libraryReferences(
       ),
     ),
     ...library.cards.flatMap((item) => cardRefs(item, t)),
+    ...library.courses.flatMap((item) =>
+      item.value.lessons.flatMap((id, i) => checkRef(item, ['lessons', i], id, t.procedures)),
+    ),
   ]
 }

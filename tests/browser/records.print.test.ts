@@ -1,6 +1,7 @@
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { accessFaults, smallTargets } from '../support/accessible.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteFolder } from '../support/site-folder.ts'
 
@@ -105,6 +106,18 @@ describe('records on a phone, from disk', () => {
     expect(await loads()).toBe('1')
     await page.close()
   })
+
+  it.each(['daily-log', 'depth-grid', 'moisture-log', 'watering-log', 'rain-record'])(
+    'have no fault that a program finds, and can be touched with gloves: %s',
+    async (record) => {
+      const { page, faults } = await open(record)
+      expect(await smallTargets(page, '.records')).toEqual([])
+      // The program that looks for faults says things of its own.
+      expect(faults).toEqual([])
+      expect(await accessFaults(page)).toEqual([])
+      await page.close()
+    },
+  )
 
   it('say it when the browser keeps nothing', async () => {
     const page = await browser.newPage()

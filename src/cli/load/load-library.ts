@@ -19,6 +19,7 @@ const single = [
   'forms',
   'cards',
   'field-book',
+  'lessons',
   'search',
   'today',
   'words',

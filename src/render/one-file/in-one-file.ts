@@ -3,6 +3,12 @@ import { placeId, placeOf } from './place.ts'
 /** Attributes that name places on the same page, several by spaces. */
 const naming = 'id|for|aria-labelledby|aria-describedby|aria-controls|list|headers'
 
+/** What loads a script is gone, and what pages hold for a script of their own alone. */
+const withoutScripts = (text: string): string =>
+  text
+    .replace(/<!--script-->.*?<!--\/script-->\n?/gs, '')
+    .replace(/<script[^>]*><\/script>\n?/g, '')
+
 /**
  * A page as it stands in the file: its ids begin with those of the page, its links lead inside the
  * file, and what loads a script is gone.
@@ -10,7 +16,7 @@ const naming = 'id|for|aria-labelledby|aria-describedby|aria-controls|list|heade
  * @throws RangeError for a link to what is no page.
  */
 export const inOneFile = (text: string, page: string, pages: ReadonlySet<string>): string =>
-  text.replace(/<script[^>]*><\/script>\n?/g, '').replace(/<[a-z][^>]*>/gi, (tag) =>
+  withoutScripts(text).replace(/<[a-z][^>]*>/gi, (tag) =>
     tag
       .replace(new RegExp(`(?<=\\s(?:${naming})=")[^"]+`, 'g'), (ids) =>
         ids

@@ -18,6 +18,7 @@ export function lessonView({ id, title, training }: Lesson, pen: Pen, draw: Draw
     questions: training.questions.map((q) => ({
       ask: pen.line(q.ask),
       choices: q.choices.map((c, i) => ({ letter: letters[i] ?? '', text: pen.line(c) })),
+      place: q.right,
       right: letters[q.right - 1] ?? '',
       why: pen.line(q.why),
     })),

@@ -6,6 +6,7 @@ import { facts } from './facts.ts'
 import { fieldBook } from './field-book.ts'
 import { forms } from './forms.ts'
 import { indexTerms } from './index-terms.ts'
+import { lessons } from './lessons.ts'
 import { cautions, chapter, findings, glossary, reckoners, sections, symptoms } from './library.ts'
 import { plans } from './plans.ts'
 import { procedure } from './procedure.ts'
@@ -30,6 +31,7 @@ export const librarySchemas = {
   forms,
   cards,
   'field-book': fieldBook,
+  lessons,
   search,
   today,
   words,
