@@ -1,5 +1,8 @@
+import { readFile } from 'node:fs/promises'
 import path from 'node:path'
-import { build } from 'esbuild'
+import { build, type Plugin } from 'esbuild'
+import type { FactSpec } from '../../model/fact-spec.ts'
+import { keptNumbers } from '../../model/records.ts'
 import { type SiteScripts, siteScripts } from '../../render/assets.ts'
 import type { Folders } from './load-manual.ts'
 
@@ -7,7 +10,7 @@ import type { Folders } from './load-manual.ts'
  * Bundles one script of the pages into a text that any phone of the last years runs. The same
  * sources give the same text.
  */
-async function bundle(name: string, { project }: Folders): Promise<string> {
+async function bundle(name: string, { project }: Folders, plugins: Plugin[] = []): Promise<string> {
   const { outputFiles } = await build({
     entryPoints: [path.join(project, 'src', 'browser', `${name}.ts`)],
     absWorkingDir: project,
@@ -19,6 +22,7 @@ async function bundle(name: string, { project }: Folders): Promise<string> {
     charset: 'utf8',
     legalComments: 'none',
     logLevel: 'error',
+    plugins,
   })
   return outputFiles[0]?.text ?? ''
 }
@@ -26,11 +30,36 @@ async function bundle(name: string, { project }: Folders): Promise<string> {
 /** The worker that keeps the site on a phone, without the list of what it keeps. */
 export const loadWorker = (folders: Folders): Promise<string> => bundle('worker', folders)
 
+/** Of all facts a script carries those that it reads, without what is usual of them. */
+const onlyFacts = (paths: readonly string[]): Plugin => ({
+  name: 'only-facts',
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /[\\/]shared[\\/]facts\.json$/ }, async ({ path: file }) => {
+      const { facts } = JSON.parse(await readFile(file, 'utf8')) as {
+        readonly facts: Readonly<Record<string, Pick<FactSpec, 'label' | 'kind' | 'range'>>>
+      }
+      const read = paths.map((fact) => {
+        const { label, kind, range } = facts[fact] ?? {}
+        return [fact, { label, kind, range, howTo: '' }]
+      })
+      const contents = JSON.stringify({
+        facts: Object.fromEntries(read),
+        gear: {},
+        gearTypical: {},
+      })
+      return { contents, loader: 'json' }
+    })
+  },
+})
+
 /** All scripts of the site's pages. */
 export async function loadScripts(folders: Folders): Promise<SiteScripts> {
   const [oneFile, ...bundled] = await Promise.all([
     bundle('one-file', folders),
-    ...siteScripts.map(async (name) => [name, await bundle(name, folders)] as const),
+    ...siteScripts.map(async (name) => {
+      const plugins = name === 'records' ? [onlyFacts(Object.values(keptNumbers))] : []
+      return [name, await bundle(name, folders, plugins)] as const
+    }),
   ])
   const own = Object.fromEntries(bundled) as Pick<SiteScripts, (typeof siteScripts)[number]>
   return { ...own, oneFile }

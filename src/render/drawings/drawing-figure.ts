@@ -5,9 +5,9 @@ import { screenSvg } from './screen-svg.ts'
 
 /**
  * Where a drawing is shown: across a page, on a page of the field book, in the side column of a
- * posted sheet, on a screen.
+ * posted sheet, on a screen of any width, on any screen as on a phone's.
  */
-export type DrawingMedium = 'paper' | 'column' | 'side' | 'screen'
+export type DrawingMedium = 'paper' | 'column' | 'side' | 'screen' | 'phone'
 
 /** On a screen the widest that fits is shown, by style alone. */
 const laidOnScreen = (d: Drawing): string =>
@@ -17,9 +17,16 @@ const laidOnScreen = (d: Drawing): string =>
 const shown = new WeakMap<Drawing, string>()
 
 function onScreen(d: Drawing): string {
-  const laid = shown.get(d) ?? laidOnScreen(d)
-  shown.set(d, laid)
-  return laid
+  const drawing = shown.get(d) ?? laidOnScreen(d)
+  shown.set(d, drawing)
+  return drawing
+}
+
+/** How a drawing is laid out for a medium. */
+function laid(d: Drawing, medium: DrawingMedium): string {
+  if (medium === 'screen') return onScreen(d)
+  if (medium === 'phone') return `<div class="drawn">${screenSvg(d.at('side'))}</div>`
+  return d.at(medium === 'paper' ? 'page' : medium)
 }
 
 /**
@@ -28,10 +35,10 @@ function onScreen(d: Drawing): string {
  * role of its own.
  */
 export function drawingFigure(d: Drawing, medium: DrawingMedium): Html {
-  const drawing = medium === 'screen' ? onScreen(d) : d.at(medium === 'paper' ? 'page' : medium)
-  const role = medium === 'screen' ? '' : ' role="group"'
+  const isOnScreen = medium === 'screen' || medium === 'phone'
+  const role = isOnScreen ? '' : ' role="group"'
   const caption = `<b>${escapeHtml(d.called)}.</b> ${escapeHtml(d.caption)}`
   return html(
-    `<figure class="drawing"${role}>${drawing}<figcaption>${caption}</figcaption></figure>`,
+    `<figure class="drawing"${role}>${laid(d, medium)}<figcaption>${caption}</figcaption></figure>`,
   )
 }

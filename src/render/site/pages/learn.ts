@@ -29,7 +29,7 @@ const courses = ({ manual, pen, words }: SiteContext) =>
 
 /** Each drawing stands with the first lesson that shows it; the others lead there. */
 function lessons({ manual, pen, drawings }: SiteContext) {
-  const print = printingOnce(createDrawingPrinter(drawings, 'screen'))
+  const print = printingOnce(createDrawingPrinter(drawings, 'phone'))
   const views = trainingView(manual, pen, () => html(''))
   return views.map((view, i) => {
     const id = manual.procedures.slice(i, i + 1).map(lessonDrawing)[0]
