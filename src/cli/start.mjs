@@ -121,6 +121,9 @@ if (first === '--run-tests') {
 } else if (first === '--run-sizes') {
   install(true)
   await import(await bundled(at('tests', 'sizes', 'sizes.ts')))
+} else if (first === '--run-pages') {
+  install(true)
+  await import(await bundled(at('tests', 'sizes', 'pages.ts')))
 } else if (first === '--run-bench') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))
