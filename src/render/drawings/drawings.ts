@@ -17,6 +17,7 @@ import { sections } from './sections/sections.ts'
 import { cupTest } from './skills/cups.ts'
 import { noRide } from './skills/no-ride.ts'
 import { openSteps } from './skills/open-steps.ts'
+import { overlap } from './skills/overlap.ts'
 import { hoofPrints, hoofPrintsMixed } from './skills/prints/hoof-prints.ts'
 import { pylonLine } from './skills/pylons.ts'
 import { ridge } from './skills/ridge.ts'
@@ -48,6 +49,7 @@ export const allDrawings = [
   hoofPrintsMixed,
   squeeze,
   toothDepth,
+  overlap,
   hitchSignals,
   openSteps,
   straightedge,
