@@ -7,6 +7,7 @@ const stages = [
   'model',
   'read',
   'validate',
+  'edit',
   'compute',
   'compose',
   'render',

@@ -8,6 +8,7 @@ const stages = [
   'model',
   'read',
   'validate',
+  'edit',
   'compute',
   'compose',
   'render',
@@ -15,7 +16,7 @@ const stages = [
   'write',
   'cli',
 ]
-const core = stages.slice(0, 6)
+const core = stages.slice(0, 7)
 
 const sources = readdirSync(path.join(project, 'src'), { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.ts'))

@@ -103,6 +103,13 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
 
 /** Commands that make files to write in. */
 function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
+  p.command('new')
+    .description('make a facility folder whose file explains every entry; asks for name and size')
+    .argument('<folder>', 'folder to make; a facility.yaml that is there already is left alone')
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string) =>
+      done(await (await import('./new-facility.ts')).newFacility(folder, io)),
+    )
   p.command('schemas')
     .description('write JSON Schemas for editors: those of the library, or that of a facility')
     .argument('[folder]', 'facility folder into which its schema is written')

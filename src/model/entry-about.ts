@@ -1,6 +1,8 @@
 import table from '../../shared/entries.json' with { type: 'json' }
 import { type FactSpec, factSpec, gearSpec } from './fact-spec.ts'
 import { kindWords } from './quantity/kind-words.ts'
+import type { UnitSystem } from './quantity/kinds.ts'
+import { parseQuantity } from './quantity/parse-quantity.ts'
 
 /** What an entry of the facility file is, for whoever fills it in. */
 export type EntryAbout = {
@@ -29,12 +31,29 @@ export function factAt(path: readonly string[]): FactSpec | undefined {
   return above.map((name) => factSpec(`${name.replace(/s$/, '')}.${last}`)).find((f) => f)
 }
 
-/** What is known of the entry at a path; lists are passed without a number. */
-export function entryAbout(path: readonly string[]): EntryAbout | undefined {
+const si = (text: string): number => {
+  const read = parseQuantity(text, { plain: true })
+  return read.ok ? read.quantity.si : Number.NaN
+}
+
+/** An example of its kind, where that can be true of the fact. */
+function exampleOf({ kind, range: [low, high] }: FactSpec): string {
+  const { example } = kindWords(kind)
+  return si(example) >= si(low) && si(example) <= si(high) ? example : high
+}
+
+/**
+ * What is known of the entry at a path; lists are passed without a number.
+ * @param system Units of the example.
+ */
+export function entryAbout(
+  path: readonly string[],
+  system: UnitSystem = 'us',
+): EntryAbout | undefined {
   const plain = entries.get(path.join('.'))
   if (plain) return { label: plain.label, howTo: plain.howTo, example: plain.example }
   const fact = factAt(path)
   if (!fact) return undefined
-  const example = fact.typical('stone-dust')?.us ?? kindWords(fact.kind).example
+  const example = fact.typical('stone-dust')?.[system] ?? exampleOf(fact)
   return { label: fact.label, howTo: fact.howTo, example }
 }

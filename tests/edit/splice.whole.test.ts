@@ -1,0 +1,3 @@
+import { describeSplices } from '../support/splices.ts'
+
+describeSplices(7)
