@@ -36,7 +36,7 @@ async function answer(isRight: boolean): Promise<void> {
   const found = (await page.evaluate(`(() => {
     const box = [...document.querySelectorAll('.question')].find((q) => q.querySelector('p').textContent === ${JSON.stringify(ask)})
     const right = Number(box.dataset.right) - 1
-    const places = [...document.querySelectorAll('.choose input')].map((i) => Number(i.value))
+    const places = [...document.querySelectorAll('.options input')].map((i) => Number(i.value))
     return places.findIndex((place) => (place === right) === ${isRight})
   })()`)) as number
   await page.focus(`#choice-${found}`)

@@ -37,7 +37,7 @@ export function showQuestion(
     label.htmlFor = input.id
     return label
   })
-  form.querySelector('.choose')?.replaceChildren(...list)
+  form.querySelector('.options')?.replaceChildren(...list)
   form.hidden = false
 }
 

@@ -21,6 +21,8 @@ type Offered = {
   readonly file: string
   readonly text: string
   readonly about: string
+  /** How the facility file names it; empty for what is no part of its folder. */
+  readonly entry: string
   readonly problems: readonly string[]
 }
 
@@ -36,8 +38,8 @@ function offered({ data, store, today }: Desk): readonly Offered[] {
       about: [
         fill(words.records.days, { count: days }),
         ...(left > 0 ? [fill(words.records.left, { count: left })] : []),
-        fill(words.records.entry, { entry: tables[name].entry(words.records.named) }),
       ].join(' '),
+      entry: fill(words.records.entry, { entry: tables[name].entry(words.records.named) }),
       problems: problems.map((p) => p.message),
     }))
   const count = daysOf(kept).length
@@ -45,11 +47,17 @@ function offered({ data, store, today }: Desk): readonly Offered[] {
     ? []
     : [
         ...saved,
-        { file: allFile, text: savedAll(kept), about: words.records.everything, problems: [] },
+        {
+          file: allFile,
+          text: savedAll(kept),
+          about: words.records.everything,
+          entry: '',
+          problems: [],
+        },
       ]
 }
 
-function offer({ file, text, about, problems }: Offered, { data }: Desk): Element {
+function offer({ file, text, about, entry, problems }: Offered, { data }: Desk): Element {
   const { words } = data
   const button = element('button', fill(words.records.save, { file }))
   button.type = 'button'
@@ -62,6 +70,7 @@ function offer({ file, text, about, problems }: Offered, { data }: Desk): Elemen
     'li',
     button,
     element('span', about),
+    ...(entry === '' ? [] : [element('span', entry)]),
     ...problems.map((problem) => element('p', problem)),
     element('details', element('summary', words.records.text), area),
   )

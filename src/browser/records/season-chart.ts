@@ -8,9 +8,6 @@ import { seasonOf } from './season.ts'
 
 /** Size of the chart and room for its letters, in units of its own. */
 const [wide, high, left, top, below] = [340, 170, 58, 12, 24] as const
-/** A season of fewer days is drawn as long as this. */
-const fewest = 7
-
 const svg = (name: string, attributes: Readonly<Record<string, string | number>>): SVGElement => {
   const made = document.createElementNS('http://www.w3.org/2000/svg', name)
   for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, String(value))
@@ -46,7 +43,7 @@ type Scale = {
 function scaleOf(days: readonly PastDay[], name: KeptNumber, wanted: number | undefined): Scale {
   const right = wanted === undefined ? wide : wide - named
   const first = dayNumber(days[0]?.date ?? '')
-  const length = Math.max(fewest, dayNumber(days.at(-1)?.date ?? '') - first)
+  const length = Math.max(1, dayNumber(days.at(-1)?.date ?? '') - first)
   const values = [...days.flatMap((d) => [d.value, d.least ?? d.value, d.most ?? d.value])]
   if (wanted !== undefined) values.push(wanted)
   const [least, most] = [isAmount(name) ? 0 : Math.min(...values), Math.max(...values)]
