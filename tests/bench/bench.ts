@@ -1,5 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { rmSync } from 'node:fs'
+import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import os from 'node:os'
 import path from 'node:path'
 import { Bench } from 'tinybench'
 import { build } from '../../src/cli/build.ts'
@@ -7,6 +9,8 @@ import { projectFolders } from '../../src/cli/folders.ts'
 import { processIo } from '../../src/cli/io.ts'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
 import { siteFiles, siteOnDemand } from '../../src/cli/site-files.ts'
+import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
+import { thisMachine } from '../../src/print/browser/machine.ts'
 import { libraryWords } from '../support/worksheet-words.ts'
 
 // How long everything takes on this machine. Aims: site and figures as a whole process under 2 s,
@@ -21,19 +25,66 @@ const start = path.join(folders.project, 'src', 'cli', 'start.mjs')
 
 const seconds = (ms: number): string => `${(ms / 1000).toFixed(2)} s`
 
-function wholeProcess(name: string, env: NodeJS.ProcessEnv): void {
-  const args = [start, 'build', facility, '--quiet', '--date', date, '--into', into]
-  spawnSync(process.execPath, args, { env })
+/** Says on its last line what the process itself has used, the browser apart: CPU, ms; memory, KiB. */
+const told = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();console.error("used "+Math.round((u.userCPUTime+u.systemCPUTime)/1000)+" "+u.maxRSS)})`
+
+/** Runs a command as a process of its own and prints how long it took and what it used. */
+function wholeProcess(name: string, args: readonly string[], env: NodeJS.ProcessEnv): void {
   const started = performance.now()
-  spawnSync(process.execPath, args, { env })
-  console.log(`${name.padEnd(48)} ${seconds(performance.now() - started)}`)
+  const own = [...process.execArgv, '--import', told, start, ...args]
+  const { stderr } = spawnSync(process.execPath, own, { env, encoding: 'utf8' })
+  const took = performance.now() - started
+  const [, cpu, peak] = /used (\d+) (\d+)\s*$/.exec(stderr) ?? []
+  console.log(
+    `${name.padEnd(48)} ${seconds(took)}, of node ${seconds(Number(cpu))} CPU, peak ${(Number(peak) / 1024).toFixed(0)} MiB`,
+  )
 }
 
-wholeProcess('site and figures, whole process', {
-  ...process.env,
-  OVALKEEP_BROWSER: path.join(into, 'none'),
+/** A facility with a procedure of its own, to be edited. */
+async function ownFair(folder: string): Promise<string> {
+  const fair = path.join(folder, 'fair')
+  await cp(facility, fair, { recursive: true })
+  await mkdir(path.join(fair, 'procedures'), { recursive: true })
+  const text = await readFile(path.join(folders.content, 'procedures', 'deep.yaml'), 'utf8')
+  await writeFile(
+    path.join(fair, 'procedures', 'own.yaml'),
+    text.replace(/^id: deep$/m, 'id: own').replace(/^title: .*$/m, 'title: Our own way'),
+  )
+  return fair
+}
+
+async function edit(file: string, from: RegExp, to: string): Promise<void> {
+  const text = await readFile(file, 'utf8')
+  if (!from.test(text)) throw new Error(`nothing to edit in ${file}`)
+  await writeFile(file, text.replace(from, to))
+}
+
+// Whole processes: first those that make no PDFs (aim 0.5 s for check and explain), then a manual with
+// everything: cold, with nothing changed (aim 1 s), after an edit of a procedure (aim 3 s) and of a
+// value of the facility (aim 6 s). Memory is that of node, the browser apart (aim 400 MiB).
+const temporary = await mkdtemp(path.join(os.tmpdir(), 'bench-build-'))
+const fair = await ownFair(temporary)
+const without = { ...process.env, OVALKEEP_BROWSER: path.join(into, 'none') }
+const make = (of: string): string[] => ['build', of, '--quiet', '--date', date, '--into', into]
+// The first run bundles the program.
+wholeProcess('(the program bundled first)', ['check', facility], without)
+wholeProcess('check', ['check', facility], without)
+wholeProcess('explain one figure', ['explain', facility, 'seal'], without)
+wholeProcess('site and figures', make(facility), without)
+const cache = await cacheFolder(thisMachine(process.env))
+const kept = { ...process.env, XDG_CACHE_HOME: path.join(temporary, 'cache') }
+// The browser is there already; prints and all else are not.
+await cp(cache, path.join(temporary, 'cache', 'ovalkeep'), {
+  recursive: true,
+  filter: (file) => !file.startsWith(path.join(cache, 'prints')),
 })
-wholeProcess('everything with PDFs, whole process', process.env)
+wholeProcess('everything with PDFs, cold', make(fair), kept)
+wholeProcess('nothing changed', make(fair), kept)
+await edit(path.join(fair, 'procedures', 'own.yaml'), /^purpose: /m, '$&Slowly. ')
+wholeProcess('one procedure edited', make(fair), kept)
+await edit(path.join(fair, 'facility.yaml'), /speed: 5 mph/, 'speed: 4 mph')
+wholeProcess('a value of the facility edited', make(fair), kept)
+await rm(temporary, { recursive: true, force: true })
 
 const bench = new Bench({ time: 2000, warmupTime: 1000 })
 bench.add('read, check, compute, compose (warm)', async () => {

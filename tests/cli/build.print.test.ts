@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
+import { appendFile, cp, mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
@@ -21,22 +21,47 @@ beforeAll(async () => {
 
 afterAll(() => rm(root, { recursive: true, force: true }))
 
+/** Files of a folder that another has not, or has with other bytes. */
+async function differingFiles(one: string, other: string): Promise<readonly string[]> {
+  const entries = await readdir(one, { recursive: true, withFileTypes: true })
+  const files = entries.filter((e) => e.isFile())
+  expect(files.length).toBeGreaterThan(50)
+  const differing: string[] = []
+  for (const { parentPath, name } of files) {
+    const file = path.relative(one, path.join(parentPath, name))
+    const [a, b] = await Promise.all([
+      readFile(path.join(one, file)),
+      readFile(path.join(other, file)).catch(() => undefined),
+    ])
+    if (!b || !a.equals(b)) differing.push(file)
+  }
+  return differing
+}
+
 describe('a build', () => {
   it('gives the same bytes for the same input', async () => {
-    const files = (await readdir(first.folder, { recursive: true, withFileTypes: true })).filter(
-      (e) => e.isFile(),
+    expect(await differingFiles(first.folder, path.join(root, 'brambleford'))).toEqual([])
+  })
+
+  it('gives, after an edit, the bytes of one that knows nothing of an earlier build', async () => {
+    const fair = path.join(root, 'fair')
+    await cp(demoFolder('brambleford'), fair, { recursive: true })
+    await appendFile(
+      path.join(fair, 'facility.yaml'),
+      '\nnotes:\n  - procedure: harrow\n    text: Ask whoever holds the key first.\n',
     )
-    expect(files.length).toBeGreaterThan(50)
-    const differing: string[] = []
-    for (const { parentPath, name } of files) {
-      const file = path.relative(first.folder, path.join(parentPath, name))
-      const [one, other] = await Promise.all([
-        readFile(path.join(first.folder, file)),
-        readFile(path.join(root, 'brambleford', file)),
-      ])
-      if (!one.equals(other)) differing.push(file)
-    }
-    expect(differing).toEqual([])
+    const before = await readFile(path.join(root, 'brambleford', 'binder.pdf'))
+    for (const [into, cache] of [
+      [root, 'cache'],
+      [path.join(root, 'cold'), 'cold-cache'],
+    ] as const)
+      await buildInto(into, fair, {
+        quiet: true,
+        env: { ...process.env, XDG_CACHE_HOME: path.join(root, cache) },
+      })
+    const after = path.join(root, 'brambleford')
+    expect(before.equals(await readFile(path.join(after, 'binder.pdf')))).toBe(false)
+    expect(await differingFiles(path.join(root, 'cold', 'brambleford'), after)).toEqual([])
   })
 
   it('records what went in and what came out', async () => {

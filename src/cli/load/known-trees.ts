@@ -13,8 +13,8 @@ type KnownTrees = {
   readonly save: () => void
 }
 
-/** Stands for the program that reads: another state of it may read otherwise. */
-function readingProgram({ project }: Folders): string {
+/** Stands for the program that reads, and for all packages: others may do otherwise. */
+export function readingProgram({ project }: Folders): string {
   const folder = path.join(project, 'src', 'read')
   const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((n) => n.endsWith('.ts'))

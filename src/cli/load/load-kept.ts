@@ -1,10 +1,16 @@
+import path from 'node:path'
 import { cacheFolder } from '../../print/browser/cache-folder.ts'
 import { thisMachine } from '../../print/browser/machine.ts'
+import { printCache } from '../../print/press/print-cache.ts'
 import type { Io } from '../io.ts'
-import { knownTrees, useKnownTrees } from './known-trees.ts'
+import { knownTrees, readingProgram, useKnownTrees } from './known-trees.ts'
 import { type Folders, type LoadedManual, loadManual } from './load-manual.ts'
+import { useCutFonts } from './site-fonts.ts'
 
-/** Loads a manual for a command, which does not parse files anew that it has parsed before. */
+/**
+ * Loads a manual for a command, which does not parse files anew that it has parsed before, nor cuts
+ * fonts that it has cut.
+ */
 export async function loadKept(
   facility: string,
   folders: Folders,
@@ -13,6 +19,11 @@ export async function loadKept(
 ): Promise<LoadedManual> {
   const cache = await cacheFolder(thisMachine(env)).catch(() => undefined)
   useKnownTrees(cache, folders)
+  useCutFonts(
+    cache === undefined
+      ? undefined
+      : { cache: printCache(path.join(cache, 'prints')), program: readingProgram(folders) },
+  )
   const loaded = await loadManual(facility, folders, today, wanted)
   knownTrees()?.save()
   return loaded

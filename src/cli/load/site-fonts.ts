@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises'
+import type { PrintCache } from '../../print/press/print-cache.ts'
 import type { OutputFile } from '../../write/write-files.ts'
 import { type Face, siteFaces } from './faces.ts'
 import { dataUrl, loadFonts, locate, nameOf, rule } from './load-fonts.ts'
@@ -27,6 +28,22 @@ const whole = async (face: Face): Promise<Cut> => ({
   faces: [face],
 })
 
+type KeptFonts = {
+  readonly cache: PrintCache
+  /** Stands for the packages that cut: others may cut otherwise. */
+  readonly program: string
+}
+
+let kept: KeptFonts | undefined
+
+/**
+ * Lets this process take fonts that were cut before for the same characters. A command calls it, so
+ * that nothing else depends on what is kept.
+ */
+export const useCutFonts = (fonts: KeptFonts | undefined): void => {
+  kept = fonts
+}
+
 async function cut(
   name: string,
   faces: readonly Face[],
@@ -35,10 +52,14 @@ async function cut(
 ): Promise<readonly Cut[]> {
   const [face] = faces
   if (!face || characters === '') return []
-  const { default: subsetFont } = await import('subset-font')
   const options = { targetFormat: 'woff2', noHinting: true, dropTables } as const
-  const data = new Uint8Array(await subsetFont(await readFile(locate(face)), characters, options))
-  return [{ name, data, faces }]
+  const font = await readFile(locate(face))
+  const make = async (): Promise<Uint8Array> => {
+    const { default: subsetFont } = await import('subset-font')
+    return new Uint8Array(await subsetFont(font, characters, options))
+  }
+  const parts = ['cut', kept?.program ?? '', JSON.stringify(options), characters, font]
+  return [{ name, data: await (kept?.cache.get(parts, make) ?? make()), faces }]
 }
 
 async function cuts(used: UsedCharacters) {
