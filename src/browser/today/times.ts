@@ -51,8 +51,13 @@ function untilThen(then: number, now: number): number {
 
 type Clock = { readonly field: HTMLElement; readonly time: () => number | undefined }
 
-/** The field of a clock's time, with a touch for the time that it is. */
-function timeField(name: string, label: string, day: Day, now: () => Date): Clock {
+/** The field of a clock's time, with a touch for the time that it is where it may be that. */
+function timeField(
+  name: string,
+  { label = '', now: mayBeNow }: DOMStringMap,
+  day: Day,
+  now: () => Date,
+): Clock {
   const { words } = day.file
   const input = element('input')
   input.id = newId()
@@ -87,17 +92,13 @@ function timeField(name: string, label: string, day: Day, now: () => Date): Cloc
       input.value = day.putIn().get(name)?.text ?? ''
     })
   const clear = set(words.clear, () => '')
+  const touches =
+    mayBeNow === undefined ? [] : [set(words.nowAt, () => timeWords(timeOn(now()), day))]
   const field = classed(
     'div',
     'day-field',
     called,
-    classed(
-      'div',
-      'day-set',
-      input,
-      set(words.nowAt, () => timeWords(timeOn(now()), day)),
-      clear,
-    ),
+    classed('div', 'day-set', input, ...touches, clear),
     fault,
   )
   const follow = (): void => {
@@ -141,7 +142,7 @@ function showRow(row: HTMLElement, from: number, day: Day, now: Date): void {
 export function followClock(section: HTMLElement, day: Day, now: () => Date): () => void {
   const { clock = '' } = section.dataset
   const place = section.querySelector<HTMLElement>('.day-time')
-  const { field, time } = timeField(`at.${clock}`, place?.dataset['label'] ?? '', day, now)
+  const { field, time } = timeField(`at.${clock}`, place?.dataset ?? {}, day, now)
   place?.replaceChildren(field)
   const rows = [...section.querySelectorAll<HTMLElement>('[data-by]')]
   return () => {

@@ -87,8 +87,9 @@ const exists = (name: string, { engine }: ComposeContext): boolean => {
 
 const clocks = (file: TodayFile, context: ComposeContext): readonly DayClock[] =>
   file.clocks
-    .map(({ rows, ...clock }) => ({
+    .map(({ rows, now, ...clock }) => ({
       ...clock,
+      now: now === true,
       rows: rows
         .filter((row) => mayApply(row.when, context))
         .filter((row) => [row.figure, ...(row.needs ?? [])].every((n) => exists(n, context)))

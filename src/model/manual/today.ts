@@ -64,6 +64,8 @@ export type DayClock = {
   /** What the time is that is entered: "rain comes at". */
   readonly at: string
   readonly about: Text
+  /** It may be right now. */
+  readonly now: boolean
   readonly rows: readonly (Waits & {
     readonly figure: string
     /** Counted back from the time that is entered. */

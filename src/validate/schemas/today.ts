@@ -41,6 +41,8 @@ export const today = z.strictObject({
         /** What the time is that somebody enters. */
         at: line,
         about: line,
+        /** It may be right now, so that a touch puts it in. */
+        now: z.literal(true).optional(),
         rows: z.array(clockRow).min(1),
       }),
     )

@@ -32,10 +32,11 @@ export const today: SitePage = {
     return {
       groups: groups.map(({ id, title, facts }, i) => ({ id, title, facts, first: i === 0 })),
       results: results.map((r) => resultView(r, pen)),
-      clocks: clocks.map(({ id, title, at, about, rows }) => ({
+      clocks: clocks.map(({ id, title, at, now, about, rows }) => ({
         id,
         title,
         at,
+        now,
         about: pen.line(about),
         rows: rows.map((row) => ({
           figure: row.figure,
