@@ -10,7 +10,12 @@ function templatesIn(output: HTMLElement) {
   const [places, ...symbols] = output.querySelectorAll('template')
   return {
     places: places?.innerHTML ?? '',
-    symbols: Object.fromEntries(symbols.map((t) => [t.dataset['symbol'] ?? '', t.innerHTML])),
+    symbols: Object.fromEntries(
+      symbols.map((t) => [
+        t.dataset['symbol'] ?? '',
+        t.content.querySelector('math')?.innerHTML ?? '',
+      ]),
+    ),
   }
 }
 

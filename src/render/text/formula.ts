@@ -72,7 +72,7 @@ export function formulaHtml(tex: string, label: string): Html {
 const formulaPlaces = (tex: string): string =>
   mathOf(tex.replace(/@([a-zA-Z][a-zA-Z0-9-]*)/g, '{\\class{n-$1}{\\text{0}}}'))
 
-/** A symbol as MathML without the element around it. */
+/** A symbol as MathML, without the row and style that a whole formula has around it. */
 const symbolMath = (tex: string): string =>
   mathOf(tex).replace(/^<math><mstyle[^>]*><mrow><\/mrow>|<\/mstyle><\/math>$/g, '')
 
@@ -82,7 +82,8 @@ export const formulaTemplates = (places: string, symbols: Readonly<Record<string
     [
       `<template>${formulaPlaces(places)}</template>`,
       ...Object.entries(symbols).map(
-        ([name, tex]) => `<template data-symbol="${name}">${symbolMath(tex)}</template>`,
+        ([name, tex]) =>
+          `<template data-symbol="${name}"><math>${symbolMath(tex)}</math></template>`,
       ),
     ].join(''),
   )

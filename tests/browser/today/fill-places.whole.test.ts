@@ -26,7 +26,9 @@ describe.each(demos)('the working of a worksheet of %s', (id) => {
       const [math = '', ...named] = formulaTemplates(places, symbols)
         .toString()
         .split('</template>')
-      const templates = named.map((t) => /^<template data-symbol="(.*?)">(.*)$/.exec(t)?.slice(1))
+      const templates = named.map((t) =>
+        /^<template data-symbol="(.*?)"><math>(.*)<\/math>$/.exec(t)?.slice(1),
+      )
       const set = fillPlaces(
         math.replace('<template>', ''),
         here?.put ?? {},
