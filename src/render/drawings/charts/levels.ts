@@ -1,12 +1,16 @@
 import type { LevelSection } from '../../../model/manual/charts.ts'
-import { entries } from '../../../validate/schemas/words/group.ts'
+import { fill } from '../../../model/pattern.ts'
+import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { type Field, hatched } from '../fills.ts'
 import { disc, line, type Point, poly, sheetOf, slab, stroke } from '../ink.ts'
 import { say } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
-const wording = labels('levels', entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow'))
+const wording = labels('levels', {
+  ...entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow'),
+  heights: holding('factor'),
+})
 type Context = ContextFor<typeof wording>
 
 const size = 8.4
@@ -137,13 +141,17 @@ function draw(context: Context, of: DrawingSize): string {
   const wide = (width - (columns - 1) * gap) / columns
   const k = most / Math.max(0.005, ...levels.flatMap((s) => s.points.map((p) => Math.abs(p.above))))
   const foot = Math.ceil(levels.length / columns) * high + 6
+  // How many times too high against the widest section.
+  const factor = Math.round((k * Math.max(...levels.map((s) => s.width))) / (wide - 26))
+  const note = foot + (columns === 1 ? 36 : 24)
   const at = (i: number): Point => [(i % columns) * (wide + gap), Math.floor(i / columns) * high]
   return sheetOf(
     width,
-    foot + (columns === 1 ? 26 : 13),
+    note + 4,
     context.alt,
     levels.map((s, i) => section(s, { at: at(i), wide, k }, context)).join('') +
-      key(foot, columns === 1, context),
+      key(foot, columns === 1, context) +
+      say([9, note], fill(context.words.heights, { factor: String(factor) }), { size }),
   )
 }
 

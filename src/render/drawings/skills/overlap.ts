@@ -15,7 +15,7 @@ import {
   stroke,
   wrong,
 } from '../ink.ts'
-import { say, smallest } from '../letters.ts'
+import { say, smallest, widthOf } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels('overlap', {
@@ -107,7 +107,8 @@ function cellsOf(context: Context, wide: number): readonly Cell[] {
       bold: true,
       halo: true,
     }) +
-    say([x + 3, y + 13], words.done, { size: smallest, halo: true })
+    slab([x, y + 4], widthOf(words.done, smallest) + 6, 13, { fill: 'paper', stroke: 'none' }) +
+    say([x + 2, y + 14], words.done, { size: smallest })
   const good = (kind: 'harrow' | 'screen', said: string, says: string): Cell => ({
     picture: (at) => laps(at, wide, over, kind) + measured(at, said),
     name: words[kind],
