@@ -1,3 +1,5 @@
+import { written } from '../edit/written.ts'
+import type { ToMeasure } from '../model/manual/finding.ts'
 import type { Manual } from '../model/manual.ts'
 import { placeholder } from '../model/placeholders.ts'
 
@@ -8,6 +10,10 @@ function plainText(text: string, manual: Manual): string {
     .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
     .replace(/[*_`]/g, '')
 }
+
+/** The entry of a measurement, as it is typed. */
+const lineToPaste = ({ of, text }: ToMeasure, { date }: Manual): string =>
+  written({ of, value: text.replaceAll('−', '-'), date, by: 'your name' })
 
 /** The findings of a facility, worst first, and what rests on values that nobody has measured. */
 export function findingsText(manual: Manual): string {
@@ -26,11 +32,13 @@ export function findingsText(manual: Manual): string {
     ...lines,
     ...(manual.toMeasure.length > 0
       ? [
-          'Not measured, the most telling first (figures that move when it is a tenth off):',
-          ...manual.toMeasure.map(
-            (m) =>
-              `  ${String(m.figures).padStart(3)}  ${m.label}: ${m.text}; most, by ${m.percent} %: ${m.most}`,
-          ),
+          'Not measured, the most telling first (figures that move when it is a tenth off).',
+          'When you have measured one, put its line, with what you found, into facility.yaml below',
+          '"measurements:"; where there is no such entry yet, add it at the end of the file.',
+          ...manual.toMeasure.flatMap((m) => [
+            `  ${String(m.figures).padStart(3)}  ${m.label}: ${m.text}; most, by ${m.percent} %: ${m.most}`,
+            `         - ${lineToPaste(m, manual)}`,
+          ]),
           '',
         ]
       : []),

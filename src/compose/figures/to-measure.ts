@@ -10,6 +10,7 @@ export const composeToMeasure = ({ engine, library }: ComposeContext): readonly 
     most
       ? [
           {
+            of: fact.path,
             label: measureLabel(fact.path, library),
             text: fact.text,
             howTo: fact.howTo,

@@ -14,6 +14,8 @@ export type Finding = {
 
 /** A value that stands in for a measurement, and how much hangs on it. */
 export type ToMeasure = {
+  /** What `of:` of a measurement calls it. */
+  readonly of: string
   readonly label: string
   readonly text: string
   readonly howTo: string

@@ -1,5 +1,5 @@
-import { didYouMean } from '../../model/closest.ts'
-import { factPaths, factSpec } from '../../model/fact-spec.ts'
+import { factMeant } from '../../model/fact-called.ts'
+import { factSpec } from '../../model/fact-spec.ts'
 import type { Problem } from '../../model/problem.ts'
 import { readMeasuredAt } from '../schemas/quantity.ts'
 import type { ParsedFacility } from './parsed-facility.ts'
@@ -13,11 +13,7 @@ export const checkMeasurements = ({ file, tree }: ParsedFacility): Problem[] =>
           tree.placeOf(['measurements', i, 'of']),
           'ref/missing',
           `there is nothing called "${of}" to measure`,
-          {
-            hint:
-              didYouMean(of, factPaths) ??
-              'write the path of an entry of this file, such as cushion.depth.found',
-          },
+          { hint: factMeant(of) },
         ),
       ]
     const read = readMeasuredAt(tree, ['measurements', i, 'value'], of, value)

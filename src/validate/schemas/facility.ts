@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { factCalled } from '../../model/fact-called.ts'
 import { inks } from '../../model/ink.ts'
 import { materials } from '../../model/oval-choices.ts'
 import { binderPapers, dividerKinds, sheetPapers } from '../../model/papers.ts'
@@ -118,7 +119,8 @@ export const facility = z.strictObject({
   measurements: z
     .array(
       z.strictObject({
-        of: z.string(),
+        /** The path of a fact; its label, as the manual prints it, will do too. */
+        of: z.string().transform((name) => factCalled(name) ?? name),
         value: z.union([z.string(), z.number()]),
         date,
         by: line,
