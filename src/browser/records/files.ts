@@ -3,7 +3,7 @@ import { element } from '../element.ts'
 import type { Desk, Part } from './desk.ts'
 import { daysOf, joined } from './kept.ts'
 import { readBack } from './read-back.ts'
-import { savedAll, savedTables, tables } from './tables.ts'
+import { savedAll, savedTables, type TableName, tables } from './tables.ts'
 
 /** The file of everything. */
 const allFile = 'records.csv'
@@ -26,8 +26,15 @@ type Offered = {
   readonly problems: readonly string[]
 }
 
+/** What a day must have so that the folder takes it, where that is not plain. */
+function needsOf(name: TableName, { data: { words } }: Desk): string {
+  if (name === 'weather') return words.records.weatherNeeds
+  return name === 'depths' ? words.records.depthsNeed : ''
+}
+
 /** What there is to save. */
-function offered({ data, store, today }: Desk): readonly Offered[] {
+function offered(desk: Desk): readonly Offered[] {
+  const { data, store, today } = desk
   const { words } = data
   const kept = store.now()
   const saved = savedTables(kept, data.system, today())
@@ -37,7 +44,7 @@ function offered({ data, store, today }: Desk): readonly Offered[] {
       text,
       about: [
         fill(words.records.days, { count: days }),
-        ...(left > 0 ? [fill(words.records.left, { count: left })] : []),
+        ...(left > 0 ? [fill(words.records.left, { count: left }), needsOf(name, desk)] : []),
       ].join(' '),
       entry: fill(words.records.entry, { entry: tables[name].entry(words.records.named) }),
       problems: problems.map((p) => p.message),

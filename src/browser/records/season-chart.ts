@@ -33,6 +33,8 @@ const isAmount = (name: KeptNumber): boolean => name === 'rain' || name === 'loa
 const named = 50
 
 type Scale = {
+  /** Width of a bar: no wider than its day. */
+  readonly bar: number
   readonly right: number
   readonly x: (date: string) => number
   readonly y: (si: number) => number
@@ -50,6 +52,7 @@ function scaleOf(days: readonly PastDay[], name: KeptNumber, wanted: number | un
   const room = most > least ? most - least : Math.max(Math.abs(most) * 0.2, 1e-3)
   const [from, to] = [isAmount(name) ? 0 : least - room * 0.1, most + room * 0.1]
   return {
+    bar: Math.min(5, Math.max(1, (0.7 * (right - left - 16)) / length)),
     right,
     x: (date) => left + 8 + ((right - left - 16) * (dayNumber(date) - first)) / length,
     y: (si) => top + (high - top - below) * (1 - (si - from) / (to - from)),
@@ -59,11 +62,20 @@ function scaleOf(days: readonly PastDay[], name: KeptNumber, wanted: number | un
 }
 
 /** What is drawn for a day: a bar from nothing, or a dot with how far its readings reach. */
-function marks(day: PastDay, name: KeptNumber, { x, y }: Scale): readonly SVGElement[] {
+function marks(day: PastDay, name: KeptNumber, { x, y, bar }: Scale): readonly SVGElement[] {
   const at = x(day.date)
   if (isAmount(name))
     return day.value > 0
-      ? [svg('line', { class: 'bar-line', x1: at, x2: at, y1: y(0), y2: y(day.value) })]
+      ? [
+          svg('line', {
+            class: 'bar-line',
+            x1: at,
+            x2: at,
+            y1: y(0),
+            y2: y(day.value),
+            'stroke-width': bar,
+          }),
+        ]
       : []
   const reach =
     day.least === undefined || day.most === undefined

@@ -39,6 +39,8 @@ export const records = z.strictObject({
     'wiped',
     'read',
     'readAbout',
+    'weatherNeeds',
+    'depthsNeed',
     'unknown',
     'onPhone',
   ),
