@@ -9,7 +9,9 @@ import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts
 import { thisMachine } from '../print/browser/machine.ts'
 import type { NoBrowser } from '../print/browser/no-browser.ts'
 import { printCache } from '../print/press/print-cache.ts'
+import { calendarFolder } from '../render/calendars/calendar-file.ts'
 import { oneFileName } from '../render/site/papers.ts'
+import { tablesFolder } from '../render/tables/tables.ts'
 import { buildRecord, hashOf } from '../write/build-record.ts'
 import { carryOver } from '../write/carry-over.ts'
 import { workerFile } from '../write/kept-site.ts'
@@ -129,12 +131,26 @@ type Made = {
   readonly notices: string
 }
 
+/** What people take into other programs lies in the manual's own folder too. */
+const isIn =
+  (folder: string) =>
+  ({ path }: OutputFile): boolean =>
+    path.startsWith(`${folder}/`)
+
 /** All files of a manual, the record of the build last. */
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
   const { site, worker, beside, printed, kept: before, version, browser, notices } = made
-  const kept = workerFile(worker, site, beside)
+  const tables = site.filter(isIn(tablesFolder))
+  // Spreadsheets are not what a phone without signal is asked for.
+  const kept = workerFile(
+    worker,
+    site.filter((file) => !tables.includes(file)),
+    [...beside, ...tables],
+  )
   const files: readonly OutputFile[] = [
     ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
+    ...site.filter(isIn(calendarFolder)),
+    ...tables,
     ...beside.filter(({ path }) => path === oneFileName),
     ...(printed?.files ?? before.files.filter(({ path }) => !path.startsWith('site/'))),
     ...beside.map((f) => ({ path: `site/${f.path}`, data: f.data })),

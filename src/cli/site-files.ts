@@ -3,6 +3,8 @@ import type { Manual } from '../model/manual.ts'
 import { oneFile, oneFilePage } from '../render/one-file/one-file.ts'
 import { oneFileName, type PrintedFiles } from '../render/site/papers.ts'
 import { renderSite, type SiteFile, sitePages, styleFile } from '../render/site/render-site.ts'
+import { dataTables, workbookPath } from '../render/tables/tables.ts'
+import { workbookOf } from '../render/tables/workbook.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
 import { loadFonts } from './load/load-fonts.ts'
@@ -26,10 +28,11 @@ export async function siteFiles(
   folders: Folders,
   printed: PrintedFiles,
 ): Promise<readonly OutputFile[]> {
-  const [icons, templates, scripts] = await Promise.all([
+  const [icons, templates, scripts, workbook] = await Promise.all([
     loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
+    workbookOf(dataTables(manual, words)),
   ])
   const files = renderSite(
     manual,
@@ -38,7 +41,7 @@ export async function siteFiles(
   )
   const fonts = await siteFonts(files.map(({ data }) => data))
   const beside = [...fonts.files, ...icons].map((f) => ({ path: `assets/${f.path}`, data: f.data }))
-  return [...withFonts(files, fonts.linked), ...beside]
+  return [...withFonts(files, fonts.linked), ...beside, { path: workbookPath, data: workbook }]
 }
 
 /** The manual in one file. */
@@ -61,11 +64,12 @@ export async function siteOnDemand(
   words: Words,
   folders: Folders,
 ): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
-  const [fonts, icons, templates, scripts] = await Promise.all([
+  const [fonts, icons, templates, scripts, workbook] = await Promise.all([
     loadFonts(),
     loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
+    workbookOf(dataTables(manual, words)),
   ])
   const made = new Map<string, string>()
   const once = (path: string, make: () => string) => (): string => {
@@ -80,6 +84,7 @@ export async function siteOnDemand(
   ])
   return new Map<string, () => string | Uint8Array>([
     ...pages,
+    [workbookPath, () => workbook],
     ...[...fonts.files, ...icons].map((f): [string, () => Uint8Array] => [
       `assets/${f.path}`,
       () => f.data,

@@ -2,6 +2,7 @@ import type { Computed } from '../compute/compute-facility.ts'
 import type { Manual } from '../model/manual.ts'
 import type { Facility } from '../validate/check-facility.ts'
 import type { Library } from '../validate/check-library.ts'
+import { composeCalendars } from './calendars/calendars.ts'
 import { composeCards } from './cards.ts'
 import { composeCharts } from './charts/charts.ts'
 import { type ComposeContext, type ManualParts, namedNumber } from './context.ts'
@@ -69,6 +70,7 @@ const composers: Composers<ManualParts, ComposeContext> = {
   reckoners: composeReckoners,
   schedules: composeSchedules,
   board: composeBoard,
+  calendars: composeCalendars,
   forms: composeForms,
   records: composeRecords,
   courses: composeCourses,

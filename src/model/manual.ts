@@ -1,4 +1,5 @@
 import type { Figure, Worksheet } from './figure.ts'
+import type { ManualCalendar } from './manual/calendar.ts'
 import type { ManualCard } from './manual/card.ts'
 import type { ManualCaution } from './manual/caution.ts'
 import type { ManualChapter } from './manual/chapter.ts'
@@ -53,6 +54,8 @@ export type Manual = {
   readonly schedules: readonly ManualSchedule[]
   /** What the board is asked for, on the page of the findings. */
   readonly board: readonly ManualSchedule[]
+  /** Dates and hours by reader, those that were not over when the manual was made. */
+  readonly calendars: readonly ManualCalendar[]
   readonly forms: readonly ManualForm[]
   /** What a phone has to know to keep records. */
   readonly records: ManualRecords

@@ -1,12 +1,14 @@
 import * as z from 'zod'
 import type { Problem, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
+import { calendarReferences } from './calendar-references.ts'
 import { checkSchema } from './check-schema.ts'
 import { chooserReferences } from './chooser-references.ts'
 import { fieldBookReferences } from './field-book-references.ts'
 import { indexReferences } from './index-references.ts'
 import { libraryReferences } from './library-references.ts'
 import { planReferences } from './plan-references.ts'
+import { type Calendar, calendars } from './schemas/calendars.ts'
 import { type Card, cards } from './schemas/cards.ts'
 import { type ChooserFile, chooser } from './schemas/chooser.ts'
 import { type FactsFile, facts } from './schemas/facts.ts'
@@ -49,6 +51,7 @@ export type LibraryTrees = {
   readonly reckoners: SourceTree
   readonly findings: SourceTree
   readonly plans: SourceTree
+  readonly calendars: SourceTree
   readonly forms: SourceTree
   readonly cards: SourceTree
   readonly 'field-book': SourceTree
@@ -92,6 +95,7 @@ export type Library = {
   readonly reckoners: readonly Sourced<Reckoner>[]
   readonly findings: readonly Sourced<FindingText>[]
   readonly schedules: readonly Sourced<Schedule>[]
+  readonly calendars: readonly Sourced<Calendar>[]
   readonly forms: readonly Sourced<Form>[]
   readonly cards: readonly Sourced<Card>[]
   /** One file; a list as all others. */
@@ -169,6 +173,7 @@ function readParts(trees: LibraryTrees) {
     reckoners: listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners'),
     findings: listOf<FindingText>(trees.findings, findings, 'findings'),
     schedules: listOf<Schedule>(trees.plans, plans, 'plans'),
+    calendars: listOf<Calendar>(trees.calendars, calendars, 'calendars'),
     forms: listOf<Form>(trees.forms, forms, 'forms'),
     cards: listOf<Card>(trees.cards, cards, 'cards'),
     fieldBook: each<FieldBookFile>([trees['field-book']], fieldBook),
@@ -192,6 +197,7 @@ const called = {
   reckoners: 'reckoner',
   findings: 'finding',
   schedules: 'plan',
+  calendars: 'calendar',
   forms: 'form',
   cards: 'card',
   courses: 'course',
@@ -214,6 +220,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   reckoners: parts.reckoners.list,
   findings: parts.findings.list,
   schedules: parts.schedules.list,
+  calendars: parts.calendars.list,
   forms: parts.forms.list,
   cards: parts.cards.list,
   fieldBook: parts.fieldBook.list,
@@ -241,6 +248,7 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
           ...indexReferences(lists),
           ...planReferences(lists),
           ...lists.today.flatMap((item) => todayReferences(item, lists)),
+          ...calendarReferences(lists),
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),
         ]
   const problems = [...ofSchemas, ...namedTwice(parts), ...references]

@@ -16,6 +16,7 @@ const single = [
   'reckoners',
   'findings',
   'plans',
+  'calendars',
   'forms',
   'cards',
   'field-book',

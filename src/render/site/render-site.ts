@@ -1,7 +1,10 @@
 import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
 import { type RenderAssets, type SiteAssets, siteScripts, stylesOf } from '../assets.ts'
+import { calendarFile, calendarPath } from '../calendars/calendar-file.ts'
 import { renderDrawings } from '../drawings/drawings.ts'
+import { csvText } from '../tables/csv.ts'
+import { dataTables, tablePath } from '../tables/tables.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { emergencyBar } from '../views/emergency-bar.ts'
@@ -224,6 +227,14 @@ export function sitePages(
     ['assets/day-numbers.js', () => dayScript(site)],
     ['assets/icon.svg', () => icon],
     ['manifest.webmanifest', () => manifest(manual, words)],
+    ...manual.calendars.map((calendar): [string, () => string] => [
+      calendarPath(calendar),
+      () => calendarFile(calendar, manual),
+    ]),
+    ...dataTables(manual, words).map((table): [string, () => string] => [
+      tablePath(table),
+      () => csvText(table),
+    ]),
   ])
 }
 

@@ -1,5 +1,6 @@
 import type * as z from 'zod'
 import type { LibraryTrees } from '../check-library.ts'
+import { calendars } from './calendars.ts'
 import { cards } from './cards.ts'
 import { chooser } from './chooser.ts'
 import { facts } from './facts.ts'
@@ -28,6 +29,7 @@ export const librarySchemas = {
   reckoners,
   findings,
   plans,
+  calendars,
   forms,
   cards,
   'field-book': fieldBook,

@@ -57,6 +57,8 @@ const row = z.strictObject({
   notice: figureName.optional(),
   /** Days after the last race day instead. */
   after: z.array(figureName).min(1).optional(),
+  /** Who works from when to when, for calendars; to midnight where no end is named. */
+  shift: z.strictObject({ role: id, from: figureName, to: figureName.optional() }).optional(),
   ...belongs,
 })
 

@@ -22,6 +22,7 @@ import { records } from './words/records.ts'
 import { choose, emergency, findings, safety, symptoms } from './words/safety.ts'
 import { oneFile, pages, search, site } from './words/site.ts'
 import { subjects } from './words/subjects.ts'
+import { tables } from './words/tables.ts'
 import { today } from './words/today.ts'
 
 /**
@@ -42,6 +43,7 @@ export const words = z.strictObject({
   ownership,
   compass,
   calendar,
+  tables,
   procedure,
   before,
   sheet,

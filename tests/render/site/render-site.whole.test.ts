@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { loadIcons } from '../../../src/cli/load/load-icons.ts'
 import { filesOffered } from '../../../src/render/site/papers.ts'
 import { policy, renderSite } from '../../../src/render/site/render-site.ts'
+import { workbookPath } from '../../../src/render/tables/tables.ts'
 import { assetsFor, demoManual, demos, folders } from '../../support/demo.ts'
 
 const rules = new HtmlValidate({
@@ -38,7 +39,10 @@ const htmlOf = (id: string): [string, string][] =>
   [...(pages.get(id) ?? [])].filter(([p]) => p.endsWith('.html'))
 
 /** They lie beside what is rendered. */
-const icons = new Set((await loadIcons(folders)).map(({ path: name }) => `assets/${name}`))
+const beside = new Set([
+  ...(await loadIcons(folders)).map(({ path: name }) => `assets/${name}`),
+  workbookPath,
+])
 
 describe.each(demos)('site of %s', (id) => {
   it('has pages for tasks, symptoms, numbers, safety, training, the board and every worksheet', async () => {
@@ -117,7 +121,7 @@ describe.each(demos)('site of %s', (id) => {
         expect(href, from).not.toMatch(/^[a-z]+:|^\/|^$/)
         const [file = '', anchor] = href.split('#')
         const target = file === '' ? from : path.posix.join(path.posix.dirname(from), file)
-        const isThere = ids.has(target) || pages.get(id)?.has(target) || icons.has(target)
+        const isThere = ids.has(target) || pages.get(id)?.has(target) || beside.has(target)
         expect(isThere, `${from} → ${href}`).toBe(true)
         if (anchor !== undefined)
           expect(ids.get(target)?.has(anchor), `${from} → ${href}`).toBe(true)

@@ -1,3 +1,5 @@
+import { calendarPath } from '../../calendars/calendar-file.ts'
+import { dataTables, tablePath, workbookPath } from '../../tables/tables.ts'
 import { schedulesView } from '../../views/schedules-view.ts'
 import type { Jump, PageFamily, SitePage } from '../page.ts'
 
@@ -5,7 +7,12 @@ export const plans: SitePage = {
   id: 'plans',
   words: ['menu', 'link', 'about'],
   door: true,
-  data: ({ manual }) => ({ plans: manual.schedules }),
+  data: ({ manual, words }) => ({
+    plans: manual.schedules,
+    calendars: manual.calendars.map((c) => ({ ...c, file: calendarPath(c) })),
+    workbook: workbookPath,
+    tables: dataTables(manual, words).map((table) => ({ ...table, file: tablePath(table) })),
+  }),
 }
 
 /** Two or three places are found without a list. */

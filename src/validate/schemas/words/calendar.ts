@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { group } from './group.ts'
+import { group, holding } from './group.ts'
 
 /** Days in the order of `weekdayOf`, and months in that of the year. */
 export const weekdays = [
@@ -31,4 +31,8 @@ export const calendar = z.strictObject({
   weekdays: group(...weekdays),
   months: group(...months),
   shortMonths: group(...months),
+  /** A race day in calendars that people keep. */
+  raceDay: holding('races'),
+  /** What is to be done by a day: `head` is the head of its date, such as "Order by". */
+  deadline: holding('head', 'what'),
 })

@@ -1,0 +1,57 @@
+import { unzipSync, zipSync } from 'fflate'
+import writeWorkbook from 'write-excel-file/universal'
+import type { DataTable } from './tables.ts'
+
+/** Widths of columns in characters: no wider than a line of text that can be read. */
+const widest = 60
+
+function widths({ heads, rows }: DataTable): { readonly width: number }[] {
+  return heads.map((head, i) => ({
+    width: Math.min(
+      widest,
+      2 + Math.max(head.length, ...rows.map((row) => String(row[i] ?? '').length)),
+    ),
+  }))
+}
+
+/** What a sheet may be called (ECMA-376): at most 31 characters, and none of these. */
+const sheetName = (title: string): string =>
+  title
+    .replace(/[[\]:*?/\\]/g, ' ')
+    .slice(0, 31)
+    .trim()
+
+/** The first moment that a zip archive can say. */
+const anyTime = new Date(1980, 0, 1)
+
+/**
+ * Tables as one workbook (ECMA-376, .xlsx), one sheet each, heads kept in sight. Archives say when
+ * their parts were written: always the same moment, so that the same manual gives the same bytes.
+ */
+export async function workbookOf(tables: readonly DataTable[]): Promise<Uint8Array> {
+  const file = writeWorkbook(
+    tables.map((table) => ({
+      sheet: sheetName(table.title),
+      columns: widths(table),
+      stickyRowsCount: 1,
+      data: [
+        table.heads.map((value) => ({ value, type: String, fontWeight: 'bold' as const })),
+        ...table.rows.map((row) =>
+          row.map((value) =>
+            typeof value === 'number'
+              ? { value, type: Number }
+              : value === null
+                ? null
+                : { value, type: String },
+          ),
+        ),
+      ],
+    })),
+  )
+  const parts = unzipSync(new Uint8Array(await (await file.toBlob()).arrayBuffer()))
+  return zipSync(
+    Object.fromEntries(
+      Object.entries(parts).map(([name, data]) => [name, [data, { mtime: anyTime }] as const]),
+    ) as Parameters<typeof zipSync>[0],
+  )
+}
