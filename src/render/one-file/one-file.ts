@@ -41,7 +41,7 @@ const dataScript = (name: string, data: unknown): string =>
 export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
   const { words } = assets
   // Numbers of the day take scripts and places that would not fit into a message.
-  const site = siteContext(manual, words, { live: false })
+  const site = siteContext(manual, words, { live: false, beside: false })
   const made = insides(site, assets)
   const paths = new Set(made.map(({ path }) => path))
   const rendered = made.map(({ path, inside }) => ({ path, ...inside() }))

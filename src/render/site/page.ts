@@ -18,6 +18,8 @@ export type SiteContext = {
   /** Writes with the links of the page at hand: those of pages in a folder lead up first. */
   readonly pen: Pen
   readonly printed: PrintedFiles
+  /** Whether calendars and tables lie beside the pages: not where all is one file. */
+  readonly beside: boolean
   /** Pages that people come for, in their order. */
   readonly doors: readonly OfferedPage[]
   /** Pages that the first one offers below these. */

@@ -66,6 +66,7 @@ const calledPages = (words: RenderAssets['words']) =>
 /**
  * What the pages at the top of the site are made from.
  * @param live Whether they mark what follows numbers of the day.
+ * @param beside Whether other files lie beside them.
  */
 export function siteContext(
   manual: Manual,
@@ -73,7 +74,8 @@ export function siteContext(
   {
     printed = new Map(),
     live = true,
-  }: { readonly printed?: PrintedFiles; readonly live?: boolean } = {},
+    beside = true,
+  }: { readonly printed?: PrintedFiles; readonly live?: boolean; readonly beside?: boolean } = {},
 ): SiteContext {
   const offered = calledPages(words).flatMap(
     ({ page: { id, door }, own: { link, menu, about } }) => {
@@ -86,6 +88,7 @@ export function siteContext(
     words,
     drawings: renderDrawings(manual, words),
     pen: penFor(manual, words, '', live),
+    beside,
     printed,
     doors: offered.filter((page) => page.door),
     offered: offered.filter((page) => !page.door),

@@ -1,18 +1,20 @@
 import { calendarPath } from '../../calendars/calendar-file.ts'
 import { dataTables, tablePath, workbookPath } from '../../tables/tables.ts'
 import { schedulesView } from '../../views/schedules-view.ts'
-import type { Jump, PageFamily, SitePage } from '../page.ts'
+import type { Jump, PageFamily, SiteContext, SitePage } from '../page.ts'
+
+/** Files that people take into other programs. */
+const takenAlong = ({ manual, words }: SiteContext) => ({
+  calendars: manual.calendars.map((c) => ({ ...c, file: calendarPath(c) })),
+  workbook: workbookPath,
+  tables: dataTables(manual, words).map((table) => ({ ...table, file: tablePath(table) })),
+})
 
 export const plans: SitePage = {
   id: 'plans',
   words: ['menu', 'link', 'about'],
   door: true,
-  data: ({ manual, words }) => ({
-    plans: manual.schedules,
-    calendars: manual.calendars.map((c) => ({ ...c, file: calendarPath(c) })),
-    workbook: workbookPath,
-    tables: dataTables(manual, words).map((table) => ({ ...table, file: tablePath(table) })),
-  }),
+  data: (site) => ({ plans: site.manual.schedules, ...(site.beside && takenAlong(site)) }),
 }
 
 /** Two or three places are found without a list. */
