@@ -20,8 +20,8 @@ it('asks for the title and the entry in the menu of every page, at its line', ()
   const learn = words.slice(0, words.indexOf('\n  learn:\n')).split('\n').length + 1
   const less = words.replace(/(\n {2}learn:\n) {4}title: .*\n {4}menu: .*\n/, '$1')
   expect(problems(less)).toEqual([
-    `${learn} "pages.learn.title" is missing`,
-    `${learn} "pages.learn.menu" is missing`,
+    `${learn} "title" is missing in "pages.learn"`,
+    `${learn} "menu" is missing in "pages.learn"`,
   ])
 })
 
