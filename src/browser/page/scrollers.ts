@@ -13,5 +13,6 @@ export function skipStill(): void {
   mark()
   addEventListener('resize', mark)
   addEventListener('hashchange', mark)
-  void document.fonts.ready.then(mark)
+  // Words are set in another font until their own is there.
+  document.fonts.addEventListener('loadingdone', mark)
 }

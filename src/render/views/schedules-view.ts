@@ -34,6 +34,8 @@ export const tableView = (t: ManualTable, pen: Pen) => ({
   // Columns that a row leaves open are there to be written in.
   rows: t.rows.map(([head = '', ...cells]) => ({
     blank: [head, ...cells].every((c) => c === ''),
+    // A row that goes on with the one above it has no head of its own.
+    goesOn: head === '',
     head: cell(head, pen),
     long: head.length > shortHead,
     cells: Array.from({ length: t.heads.length - 1 }, (_, i) => cells[i] ?? '').map((c, i) => ({

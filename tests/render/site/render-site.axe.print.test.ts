@@ -1,0 +1,95 @@
+import { readdir } from 'node:fs/promises'
+import path from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type BrowserFound, findBrowser } from '../../../src/print/browser/find-browser.ts'
+import { faultsOfPage, type Look, looks, type Tab } from '../../support/faults-of-page.ts'
+import { siteFolder } from '../../support/site-folder.ts'
+
+let found: BrowserFound
+
+beforeAll(async () => {
+  const browser = await findBrowser(process.env)
+  if (browser.kind !== 'found') throw new Error(browser.message)
+  found = browser
+})
+
+afterAll(() => found.browser.close())
+
+const few = looks.filter(({ width, scheme }) => width < 400 === (scheme === 'light'))
+
+/** Of pages that are made alike one stands for all. */
+const oneOfEach =
+  /^(?!worksheets|procedures\/|plans\/)|^(?:worksheets\/area|procedures\/seal|plans\/(?:race-days|training))\.html$/
+
+async function openTab(runsScripts: boolean, said: (what: string) => void): Promise<Tab> {
+  const tab = await found.browser.newPage()
+  tab.on('console', (message) => said(message.text()))
+  tab.on('pageerror', (error) => said(String(error)))
+  if (!runsScripts) {
+    await tab.setRequestInterception(true)
+    tab.on('request', (asked) =>
+      asked.resourceType() === 'script' ? asked.abort() : asked.continue(),
+    )
+  }
+  return tab
+}
+
+/** Looks at pages of a site, several at once. @returns every fault with its page. */
+async function faultsOf(
+  folder: string,
+  pages: readonly string[],
+  { among, runsScripts }: { readonly among: readonly Look[]; readonly runsScripts: boolean },
+): Promise<readonly string[]> {
+  const left = [...pages]
+  const faults: string[] = []
+  const work = async (): Promise<void> => {
+    const said: string[] = []
+    const tab = await openTab(runsScripts, (what) => said.push(what))
+    for (let name = left.shift(); name !== undefined; name = left.shift()) {
+      await tab.goto(pathToFileURL(path.join(folder, name)).href)
+      const of = await faultsOfPage(tab, among)
+      // A script that is kept away makes the browser complain.
+      faults.push(...[...of, ...(runsScripts ? said : [])].map((fault) => `${name} ${fault}`))
+      said.length = 0
+    }
+    await tab.close()
+  }
+  await Promise.all([work(), work()])
+  return faults
+}
+
+const pagesIn = async (folder: string): Promise<readonly string[]> =>
+  (await readdir(folder, { recursive: true }))
+    .map((name) => name.replaceAll(path.sep, '/'))
+    .filter((name) => name.endsWith('.html'))
+    .sort()
+
+describe('every page of the site of larkmoor, from disk', () => {
+  let site: Awaited<ReturnType<typeof siteFolder>>
+  beforeAll(async () => {
+    site = await siteFolder('larkmoor')
+  })
+  afterAll(() => site.remove())
+
+  it.each([true, false])(
+    'has no fault that a program finds, with scripts: %s',
+    async (runs) => {
+      const pages = await pagesIn(site.folder)
+      expect(pages.length).toBeGreaterThan(150)
+      const how = { among: looks, runsScripts: runs }
+      expect(await faultsOf(site.folder, pages, how)).toEqual([])
+    },
+    600_000,
+  )
+})
+
+describe.each(['brambleford', 'ostmere'] as const)('pages of the site of %s, from disk', (id) => {
+  it('have no fault that a program finds', async () => {
+    const site = await siteFolder(id)
+    const pages = (await pagesIn(site.folder)).filter((name) => oneOfEach.test(name))
+    expect(pages.length).toBeGreaterThan(15)
+    expect(await faultsOf(site.folder, pages, { among: few, runsScripts: true })).toEqual([])
+    await site.remove()
+  }, 300_000)
+})
