@@ -13,3 +13,12 @@ export type KeptSite = {
 
 /** What a page asks of the worker that keeps the site. */
 export type AskOfWorker = 'show the newer revision' | 'keep the papers'
+
+/** What the foot of a page says of what is kept. */
+export type SavedWords = {
+  /** Which revision it is. */
+  readonly saved: string
+  /** That there is a newer one, and the button that shows it. */
+  readonly newer: string
+  readonly show: string
+}

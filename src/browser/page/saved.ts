@@ -1,5 +1,10 @@
-import type { AskOfWorker } from '../../model/kept-site.ts'
+import type { AskOfWorker, SavedWords } from '../../model/kept-site.ts'
 import { button } from '../element.ts'
+
+declare global {
+  /** Made with the site, before this script: no page has to carry them. */
+  var savedWords: SavedWords
+}
 
 /** Asks a worker. @returns what it answers. */
 const ask = (worker: ServiceWorker, what: AskOfWorker): Promise<boolean> =>
@@ -28,7 +33,7 @@ function offerPapers(worker: ServiceWorker): void {
 }
 
 function follow(registration: ServiceWorkerRegistration, line: HTMLElement): void {
-  const { saved = '', newer = '', show = '' } = line.dataset
+  const { saved, newer, show } = globalThis.savedWords
   const tell = (): void => {
     const { waiting, active } = registration
     if (waiting && active) {

@@ -63,13 +63,13 @@ export const faces: readonly Face[] = [
   whole('Barlow Condensed', 600, 'normal', 'Semibold'),
 ]
 
-const isForScreens = ({ range, style }: Face): boolean => range === undefined && style === 'normal'
+const isForScreens = ({ weight, style }: Face): boolean => weight < 700 && style === 'normal'
 
 /**
  * The faces of a site. Those of Barlow and STIX are cut to the characters in use; Source has a
  * reserved name, so its files stay as they are, and those for letters of other languages are left
- * out where nobody needs them. Signs between words are taken from STIX. The few words in italic are
- * upright letters that the browser slants.
+ * out where nobody needs them. Signs between words are taken from STIX. Screens do with two weights:
+ * the few words in italic are upright letters that the browser slants, and bold ones are semibold.
  */
 export const siteFaces: {
   readonly text: readonly Face[]
@@ -78,11 +78,13 @@ export const siteFaces: {
   readonly signs: readonly Face[]
   readonly letters: readonly Face[]
 } = {
-  text: faces.filter((f) => f.family === 'Source Sans 3' && isForScreens(f)),
+  text: faces.filter(
+    (f) => f.family === 'Source Sans 3' && f.range === undefined && isForScreens(f),
+  ),
   titles: latin('Barlow Condensed', 'barlow-condensed', 600),
   formulas: latin('STIX Two Math', 'stix-two-math', 400),
   signs: faces
-    .filter((f) => f.range !== undefined && f.style === 'normal')
+    .filter((f) => f.range !== undefined && isForScreens(f))
     .map(({ family, weight, style }) => ({
       ...latin('STIX Two Math', 'stix-two-math', 400),
       family,
@@ -90,7 +92,7 @@ export const siteFaces: {
       style,
       range: beyondLatin,
     })),
-  letters: faces.filter((f) => f.range !== undefined),
+  letters: faces.filter((f) => f.range !== undefined && isForScreens(f)),
 }
 
 /** Text as a file that needs no other program to unpack it; its Latin letters are what is typed. */

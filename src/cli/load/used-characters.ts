@@ -6,7 +6,7 @@ export type UsedCharacters = {
   readonly formulas: string
   /** Those that Latin files have. */
   readonly latin: string
-  /** Others that are no letters: arrows, daggers, eighths. */
+  /** Others that are no letters of a language: arrows, daggers, eighths, signs of quantities. */
   readonly signs: string
   /** Letters of other languages. */
   readonly letters: string
@@ -53,7 +53,8 @@ export function usedCharacters(texts: readonly string[]): UsedCharacters {
   const inFormulas = (all.match(/<math.*?<\/math>/gs) ?? []).join('').replace(/<[^>]*>/g, '')
   const shown = eachOnce(all.replace(/<math.*?<\/math>/gs, '') + typed)
   const isBeyond = (c: string): boolean => isBeyondLatin(c.codePointAt(0) ?? 0)
-  const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c)
+  // Greek letters stand for quantities, and STIX has them.
+  const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c) && !/\p{Script=Greek}/u.test(c)
   const letters = eachOnce(inFormulas + typed)
   return {
     formulas: inFormulas === '' ? '' : [...letters, ...letters.map(italicOf)].join(''),

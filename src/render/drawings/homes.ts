@@ -22,7 +22,7 @@ export function patternsOf(homes: Homes, procedure: string): readonly string[] {
 }
 
 /** What its steps lead to; what is measured first may lead to a drawing of other pages alone. */
-export const citedBy = ({ methods }: Manual['procedures'][number]): readonly string[] =>
+const citedBy = ({ methods }: Manual['procedures'][number]): readonly string[] =>
   methods.flatMap((m) => m.steps.flatMap((s) => s.drawing ?? []))
 
 /**

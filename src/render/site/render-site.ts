@@ -1,3 +1,4 @@
+import type { SavedWords } from '../../model/kept-site.ts'
 import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
 import { type RenderAssets, type SiteAssets, siteScripts, stylesOf } from '../assets.ts'
@@ -154,6 +155,16 @@ const sharedData = ({ manual, words }: SiteContext, { path, title }: Page) => ({
   material: words.materials[manual.facility.material],
 })
 
+/** Words of the script of all pages, before it. */
+function savedScript({ manual: { facility, date }, words: { site } }: SiteContext): string {
+  const saved: SavedWords = {
+    saved: fill(site.saved, { revision: facility.revision, date }),
+    newer: site.newer,
+    show: site.show,
+  }
+  return `var savedWords=${JSON.stringify(saved)};\n`
+}
+
 /** The inside of a page: what tells it from every other. */
 type Inside = {
   readonly body: string
@@ -194,10 +205,6 @@ export function sitePages(
   const site = siteContext(manual, words, { printed })
   const bar = emergencyBar(site.pen)
   const templates = createTemplates(assets.templates)
-  const saved = fill(words.site.saved, {
-    revision: manual.facility.revision,
-    date: manual.date,
-  })
   const pages = insides(site, assets).map(({ path, title, called, entry, offersDay, inside }) => {
     const make = (): string => {
       const { body, isLong, shared } = inside()
@@ -206,7 +213,7 @@ export function sitePages(
         policy: html(policy),
         bar,
         called: called ?? title,
-        saved: assets.keeps ? saved : false,
+        keeps: assets.keeps,
         jumps: isLong,
         // The page of the day has its own places for them.
         day: path !== 'today.html' &&
@@ -223,7 +230,7 @@ export function sitePages(
     [styleFile, () => css],
     ...siteScripts.map((name): [string, () => string] => [
       `assets/${name}.js`,
-      () => assets.scripts[name],
+      () => `${name === 'page' ? savedScript(site) : ''}${assets.scripts[name]}`,
     ]),
     ['assets/search-index.js', () => indexScript(site)],
     ['assets/records-data.js', () => recordsScript(site)],

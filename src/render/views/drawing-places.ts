@@ -3,7 +3,7 @@ import { fill } from '../../model/pattern.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import { type DrawingMedium, drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed } from '../drawings/drawings.ts'
-import { citedBy, type DrawingHome, drawingHomes } from '../drawings/homes.ts'
+import { type DrawingHome, drawingHomes } from '../drawings/homes.ts'
 import { escapeHtml } from '../text/escape-html.ts'
 import { type Html, html } from '../text/html.ts'
 
@@ -81,9 +81,13 @@ export function citeInBinder(
   }
 }
 
+/** Where the site shows what the binder prints in front. */
+const frontPage = 'facility'
+
 /**
- * Prints and cites drawings on a procedure's page of the site. Those of plans stand on the plans'
- * own pages, and one that no step here cites on the page of the procedure that has it.
+ * Prints and cites drawings on a procedure's page of the site. As in the binder each stands once, on
+ * the page of the procedure or the plan that has it, or of the track; a phone would keep it many
+ * times otherwise.
  */
 export function drawingsOnPage(
   drawings: Drawings,
@@ -93,11 +97,13 @@ export function drawingsOnPage(
 ): { readonly draw: DrawingPrinter; readonly cite: DrawingCiter } {
   const homes = drawingHomes(manual)
   const print = printingOnce(createDrawingPrinter(drawings, 'screen'))
-  const here = new Set([procedure.sheet.drawing, ...citedBy(procedure)])
   const elsewhere = (drawing: string, place: string, href: string): Html =>
     cited(fill(words.drawing.elsewhere, { drawing, place }), href)
   return {
-    draw: (id) => (homes.get(id ?? '')?.kind === 'plan' ? nothing : print(id)),
+    draw: (id) => {
+      const home = homes.get(id ?? '')
+      return home?.kind === 'procedure' && home.id === procedure.id ? print(id) : nothing
+    },
     cite: (id) => {
       const drawing = drawingNamed(drawings, id)
       if (id === undefined || !drawing) return nothing
@@ -105,7 +111,12 @@ export function drawingsOnPage(
       const anchor = `#${drawingPlace(id)}`
       if (home?.kind === 'plan')
         return elsewhere(drawing.called, home.title, `../plans/${home.id}.html${anchor}`)
-      if (here.has(id) || home?.kind !== 'procedure') return cited(drawing.called, anchor)
+      if (home?.kind === 'front') {
+        const place = words.pages[frontPage]?.title ?? ''
+        return elsewhere(drawing.called, place, `../${frontPage}.html${anchor}`)
+      }
+      if (home?.kind !== 'procedure' || home.id === procedure.id)
+        return cited(drawing.called, anchor)
       const title = manual.procedures.find((p) => p.id === home.id)?.title ?? home.number
       return elsewhere(drawing.called, title, `${home.id}.html${anchor}`)
     },

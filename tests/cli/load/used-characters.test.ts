@@ -3,8 +3,8 @@ import { usedCharacters } from '../../../src/cli/load/used-characters.ts'
 
 describe('the characters that a site shows', () => {
   it('are told apart by the fonts that have them', () => {
-    const used = usedCharacters(['<p>½ in → ⅛ ł</p>', '<math><mi>h</mi><mo>≥</mo></math>'])
-    expect(used.signs).toBe('⅛→')
+    const used = usedCharacters(['<p>½ in → ⅛ ł Δ</p>', '<math><mi>h</mi><mo>≥</mo></math>'])
+    expect(used.signs).toBe('Δ⅛→')
     expect(used.letters).toBe('ł')
     expect(used.latin).toContain('½')
     expect(used.latin).not.toContain('≥')
