@@ -30,13 +30,7 @@ export const styleFile = 'assets/site.css'
  * stand in files, so that words of a facility can never become either. It stands in every page that
  * a phone keeps, so it is short.
  */
-export const policy = [
-  "default-src 'self'",
-  "frame-src 'none'",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'self'",
-].join('; ')
+export const policy = ["default-src 'self'", "base-uri 'none'", "form-action 'self'"].join('; ')
 
 /** Links of pages at the top of the site, and of pages one folder down. */
 const penFor = (manual: Manual, words: RenderAssets['words'], up: string, isLive: boolean): Pen => {

@@ -1,6 +1,4 @@
 import type { ManualProcedure } from '../../../model/manual/procedure.ts'
-import { drawingFigure } from '../../drawings/drawing-figure.ts'
-import { html } from '../../text/html.ts'
 import { figureView } from '../../views/figure-view.ts'
 import type { Pen } from '../../views/pen.ts'
 import type { SiteContext } from '../page.ts'
@@ -31,14 +29,12 @@ export const home = {
   path: 'index.html',
   template: 'site/index',
   data: (site: SiteContext) => {
-    const { plan } = site.drawings
     return {
       doors: site.doors,
       due: dueView(site),
       groups: tasks(site),
       offered: site.offered,
       papers: offeredPapers(site.printed, site.words),
-      plan: plan ? drawingFigure(plan, 'screen') : html(''),
     }
   },
 } as const
