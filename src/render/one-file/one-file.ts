@@ -10,7 +10,7 @@ import { emergencyBar } from '../views/emergency-bar.ts'
 import { drawnOnce } from './drawn-once.ts'
 import { inOneFile } from './in-one-file.ts'
 import { firstPage, pageId, placeOf } from './place.ts'
-import { shorterDrawings, shorterFormulas } from './shorter.ts'
+import { shorterDrawings } from './shorter.ts'
 
 /** The whole manual as one page, before its fonts are known. */
 export type OneFile = {
@@ -45,9 +45,7 @@ export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
   const made = insides(site, assets)
   const paths = new Set(made.map(({ path }) => path))
   const rendered = made.map(({ path, inside }) => ({ path, ...inside() }))
-  const drawn = drawnOnce(
-    rendered.map(({ path, body }) => shorterFormulas(inOneFile(body, path, paths))),
-  )
+  const drawn = drawnOnce(rendered.map(({ path, body }) => inOneFile(body, path, paths)))
   const templates = createTemplates(assets.templates)
   const around = templates.render('one-file', {
     up: '',

@@ -7,6 +7,7 @@ import { renderDrawings } from '../drawings/drawings.ts'
 import { csvText } from '../tables/csv.ts'
 import { dataTables, tablePath } from '../tables/tables.ts'
 import { html } from '../text/html.ts'
+import { shorterFormulas } from '../text/shorter-formulas.ts'
 import { createTemplates } from '../text/templates.ts'
 import { emergencyBar } from '../views/emergency-bar.ts'
 import { createPen, type Pen } from '../views/pen.ts'
@@ -180,7 +181,7 @@ export function insides(
       const shared = sharedData(site, page)
       const data = { jumps: [], ...page.data() }
       const body = templates.render(page.template, { ...data, ...shared, name: page.title })
-      return { body, isLong: data.jumps.length > 0, shared }
+      return { body: shorterFormulas(body), isLong: data.jumps.length > 0, shared }
     },
   }))
 }
