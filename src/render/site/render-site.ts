@@ -151,11 +151,11 @@ const sharedData = ({ manual, words }: SiteContext, { path, title }: Page) => ({
 })
 
 /** Words of the script of all pages, before it. */
-function savedScript({ manual: { facility, date }, words: { site } }: SiteContext): string {
+function savedScript({ manual: { facility, date }, words }: SiteContext): string {
   const saved: SavedWords = {
-    saved: fill(site.saved, { revision: facility.revision, date }),
-    newer: site.newer,
-    show: site.show,
+    saved: fill(words.site.saved, { revision: facility.revision, date }),
+    newer: words.site.newer,
+    show: words.site.show,
   }
   return `var savedWords=${JSON.stringify(saved)};\n`
 }
