@@ -17,9 +17,6 @@ const entries = new Map<string, { label: string; howTo?: string; example?: strin
   Object.entries(table.entries),
 )
 
-/** Paths of all entries that state no quantity. */
-export const plainEntries: readonly string[] = [...entries.keys()]
-
 /** The fact whose quantity stands at a path; in lists a fact has a name of its own. */
 export function factAt(path: readonly string[]): FactSpec | undefined {
   const whole = factSpec(path.join('.'))

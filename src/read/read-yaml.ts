@@ -106,7 +106,7 @@ export function readYaml(file: SourceFile): Result<SourceTree> {
   if (file.text.trim() === '' || (errors.length === 0 && doc.contents === null))
     problems.push(
       problemAt(file, placeAt(file, 0, 1), 'file/empty', 'the file is empty', {
-        hint: 'see the demo facility for what belongs here',
+        hint: 'see a demo for what belongs here; npm run new makes a facility file in which every entry is explained',
       }),
     )
   else if (errors.length > 0) problems.push(yamlProblem(file, doc, errors))

@@ -32,7 +32,7 @@ export async function readText(
       shown,
       'file/missing',
       `there is no file ${shown}`,
-      'a facility folder holds a file facility.yaml; name the folder, as in: npm run manual -- my-fair',
+      'a facility folder holds a file facility.yaml; name the folder, as in: npm run manual -- my-fair; npm run new -- my-fair makes one',
     )
   }
   if (pathBelow(await realpath(root), real) === undefined)
