@@ -54,7 +54,7 @@ export async function inLanguageOf(
   const faults = read.flatMap((r) => [...r.problems])
   const files = read.flatMap((r) => r.files)
   // A file that cannot be read would be said to be missing, too.
-  if (faults.length > 0) return { value: library, problems: faults, files }
+  if (faults.some((f) => f.severity === 'error')) return { value: library, problems: faults, files }
   const trees = new Map(
     read.flatMap(({ value }, i) => (value ? [[names[i] ?? '', value] as const] : [])),
   )
