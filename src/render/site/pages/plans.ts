@@ -3,11 +3,21 @@ import { dataTables, tablePath, workbookPath } from '../../tables/tables.ts'
 import { schedulesView } from '../../views/schedules-view.ts'
 import type { Jump, PageFamily, SiteContext, SitePage } from '../page.ts'
 
+/** A file by what it is, and by the ending that tells which program opens it. */
+const taken = (file: string, title: string, about?: string) => ({
+  file,
+  title,
+  about,
+  ending: file.slice(file.lastIndexOf('.')),
+})
+
 /** Files that people take into other programs. */
 const takenAlong = ({ manual, words }: SiteContext) => ({
-  calendars: manual.calendars.map((c) => ({ ...c, file: calendarPath(c) })),
-  workbook: workbookPath,
-  tables: dataTables(manual, words).map((table) => ({ ...table, file: tablePath(table) })),
+  calendars: manual.calendars.map((c) => taken(calendarPath(c), c.title, c.about)),
+  tables: [
+    taken(workbookPath, words.tables.workbook),
+    ...dataTables(manual, words).map((table) => taken(tablePath(table), table.title)),
+  ],
 })
 
 export const plans: SitePage = {
