@@ -55,7 +55,11 @@ function nonsenseFile(tree: SourceTree, schema: unknown): string {
   const root: Branch = {}
   for (const { is, text, address } of textsIn(schema, tree.data))
     if (is === 'words') put(root, address, nonsense(text))
-  return stringify(JSON.parse(JSON.stringify(root, filled)), { lineWidth: 0, defaultStringType: 'QUOTE_DOUBLE', defaultKeyType: 'PLAIN' })
+  return stringify(JSON.parse(JSON.stringify(root, filled)), {
+    lineWidth: 0,
+    defaultStringType: 'QUOTE_DOUBLE',
+    defaultKeyType: 'PLAIN',
+  })
 }
 
 /** A copy of the library with the nonsense language beside it. */
