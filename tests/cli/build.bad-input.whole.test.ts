@@ -59,9 +59,11 @@ describe('a build', () => {
     expect(files.sort()).toEqual([
       'THIRD-PARTY-NOTICES.txt',
       'build.json',
+      'calendars',
       'figures.json',
       'manual.html',
       'site',
+      'tables',
     ])
   })
 

@@ -21,7 +21,7 @@ afterAll(() => rm(path.dirname(folders.content), { recursive: true, force: true 
 
 /** Symbols of units and of names that every language writes alike. */
 const symbols = new Set(
-  'in min rad gal mi yd kPa psi dBA lb ac ft mph oz fl cm mm km kg ha kN lbf CA USD CFR No NIOSH OSHA QR pdf yaml csv geojson gpx'.split(
+  'in min rad gal mi yd kPa psi dBA lb ac ft mph oz fl cm mm km kg ha kN lbf CA USD CFR No NIOSH OSHA QR pdf yaml csv ics geojson gpx'.split(
     ' ',
   ),
 )
@@ -31,7 +31,7 @@ function withoutNames(manual: Manual, text: string): string {
   const cited = manual.sources.flatMap((s) => [s.text, s.short]).sort((a, b) => b.length - a.length)
   return cited
     .reduce((left, name) => left.replaceAll(name, ' '), text)
-    .replace(/[\w-]+\.(?:yaml|csv|geojson|gpx|pdf|html)\b(?::\d+)?/g, ' ')
+    .replace(/[\w-]+\.(?:yaml|csv|ics|geojson|gpx|pdf|html)\b(?::\d+)?/g, ' ')
     .replace(/https?:\S+/g, ' ')
 }
 
