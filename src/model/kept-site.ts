@@ -1,6 +1,6 @@
 /**
  * What a phone keeps of a site, so that it works without signal: files by their path below the site,
- * each with the SHA-256 of its bytes in hex.
+ * each with the first digits of the SHA-256 of its bytes, in hex.
  */
 export type KeptSite = {
   /** Stands for all files together: another one is another revision. */

@@ -1,4 +1,5 @@
 import type { KeptSite } from '../../model/kept-site.ts'
+import { hasHash } from './has-hash.ts'
 
 const pagesPrefix = 'manual-'
 const papersPrefix = 'papers-'
@@ -6,17 +7,12 @@ const papersPrefix = 'papers-'
 export const pagesCache = ({ version }: KeptSite): string => `${pagesPrefix}${version}`
 export const papersCache = ({ version }: KeptSite): string => `${papersPrefix}${version}`
 
-async function sha256(bytes: ArrayBuffer): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes))
-  return [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('')
-}
-
 /** The same file as a revision that is kept already has it; undefined where it has another. */
 async function keptBefore(url: string, hash: string): Promise<Response | undefined> {
   for (const name of await caches.keys()) {
     if (!name.startsWith(pagesPrefix) && !name.startsWith(papersPrefix)) continue
     const found = await (await caches.open(name)).match(url)
-    if (found && (await sha256(await found.clone().arrayBuffer())) === hash) return found
+    if (found && (await hasHash(await found.clone().arrayBuffer(), hash))) return found
   }
   return undefined
 }
@@ -27,7 +23,7 @@ async function keptBefore(url: string, hash: string): Promise<Response | undefin
  */
 async function fetchExactly(url: string, hash: string): Promise<Response> {
   const answer = await fetch(new Request(url, { cache: 'reload' }))
-  if (!answer.ok || (await sha256(await answer.clone().arrayBuffer())) !== hash)
+  if (!answer.ok || !(await hasHash(await answer.clone().arrayBuffer(), hash)))
     throw new Error(`not of this revision: ${url}`)
   return answer
 }
