@@ -1,6 +1,7 @@
 // The script of the manual in one file. What the pages of the site do in scripts of their own is
 // done here for all pages at once: a line for each.
 import type { SearchIndex } from '../model/search.ts'
+import type { DayFile } from '../model/today.ts'
 import { showChooser } from './choose/show-chooser.ts'
 import { showFileSearch } from './one-file/file-search.ts'
 import { showDue } from './page/due.ts'
@@ -8,10 +9,12 @@ import { closeByKey, showMenu } from './page/menu.ts'
 import { openTarget } from './page/open-target.ts'
 import { openForPrint } from './page/print.ts'
 import { skipStill } from './page/scrollers.ts'
+import { startPage } from './today/start-page.ts'
 
 declare global {
   /** Made with the file, in a script before this one. */
   var manualIndex: SearchIndex
+  var dayNumbers: DayFile
 }
 
 document.documentElement.classList.add('scripted')
@@ -22,4 +25,5 @@ skipStill()
 openForPrint()
 showFileSearch(globalThis.manualIndex)
 showChooser(document)
+startPage(globalThis.dayNumbers, () => new Date(), false)
 openTarget()

@@ -73,8 +73,9 @@ type Note = { readonly box: HTMLElement; readonly show: (isKept: boolean) => voi
  * What is changed for the day, with its time; takes all back, puts it in again, sends it.
  * @param page Where the numbers can be seen and changed, as a link from this page.
  * @param canEdit Whether the fields stand on this page.
+ * @param canSend Whether its address can be opened by others.
  */
-export function note(day: Day, page: string, canEdit: boolean): Note {
+export function note(day: Day, page: string, canEdit: boolean, canSend: boolean): Note {
   const { words } = day.file
   let before: AllPutIn = new Map()
   const head = element('p')
@@ -102,7 +103,7 @@ export function note(day: Day, page: string, canEdit: boolean): Note {
         all.size === 0 ? '' : `, ${put(words.putInAt, { when })}`,
       )
       undo.hidden = all.size === 0
-      sends.hidden = all.size === 0
+      sends.hidden = all.size === 0 || !canSend
       again.hidden = all.size > 0 || before.size === 0
       if (all.size === 0) told.replaceChildren()
       box.hidden = all.size === 0 && before.size === 0

@@ -81,9 +81,9 @@ function fields(section: HTMLElement, day: Day): void {
 }
 
 /** What was put in on another day, or sent by somebody: it is used when that is wanted. */
-function offers(day: Day, key: string, place: HTMLElement): void {
+function offers(day: Day, key: string, place: HTMLElement, canSend: boolean): void {
   const { words } = day.file
-  const sent = fromFragment(location.hash)
+  const sent = canSend ? fromFragment(location.hash) : new Map()
   const kept = fromText(readStore(key))
   const fresh = new Map([...kept].filter(([, { at }]) => sameDay(at, Date.now())))
   const old = new Map([...kept].filter(([name]) => !fresh.has(name)))
@@ -100,8 +100,11 @@ function offers(day: Day, key: string, place: HTMLElement): void {
     place.append(offer(old, words.earlier, day, use(old)))
 }
 
-/** Begins to work on the page at hand. */
-export function startPage(file: DayFile, now: () => Date): void {
+/**
+ * Begins to work on the page at hand.
+ * @param canSend Whether others can open its address: not that of a file that holds all pages.
+ */
+export function startPage(file: DayFile, now: () => Date, canSend = true): void {
   const day = startDay(file, () => now().getTime())
   const section = document.querySelector<HTMLElement>('.day-panel')
   const notes = document.querySelector<HTMLElement>('.day-notes') ?? section
@@ -109,7 +112,7 @@ export function startPage(file: DayFile, now: () => Date): void {
   const own = section === null
   const up = section?.dataset['up'] ?? ''
   const canEdit = own || section.querySelector('.day-put') !== null
-  const said = note(day, `${up}today.html`, canEdit)
+  const said = note(day, `${up}today.html`, canEdit, canSend)
   const told = teller(day, labelOf(document, day))
   notes.append(said.box, told.box)
   fillGroups(document, day)
@@ -139,7 +142,7 @@ export function startPage(file: DayFile, now: () => Date): void {
     if (begun) told.tell(changes)
   }
   day.follow(show)
-  offers(day, file.key, notes)
+  offers(day, file.key, notes, canSend)
   show()
   begun = true
   setInterval(() => {

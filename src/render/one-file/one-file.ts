@@ -2,15 +2,17 @@ import type { Manual } from '../../model/manual.ts'
 import type { SearchIndex } from '../../model/search.ts'
 import { type SiteAssets, stylesOf } from '../assets.ts'
 import { icon } from '../site/icon.ts'
+import { today } from '../site/pages/today.ts'
 import { insides, menuOf, siteContext } from '../site/render-site.ts'
 import { searchIndex } from '../site/search/search-index.ts'
+import { dayScript } from '../site/today-script.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { emergencyBar } from '../views/emergency-bar.ts'
 import { drawnOnce } from './drawn-once.ts'
 import { inOneFile } from './in-one-file.ts'
 import { firstPage, pageId, placeOf } from './place.ts'
-import { shorterDrawings } from './shorter.ts'
+import { shorterDrawings, withoutEnds } from './shorter.ts'
 
 /** The whole manual as one page, before its fonts are known. */
 export type OneFile = {
@@ -22,6 +24,9 @@ export type OneFile = {
   readonly title: string
   readonly lang: string
 }
+
+/** The page on which numbers of the day are put in. */
+const dayPage = `${today.id}.html`
 
 /** Results of the search lead inside the file. */
 const indexInFile = (index: SearchIndex, pages: ReadonlySet<string>): SearchIndex => ({
@@ -36,13 +41,17 @@ const dataScript = (name: string, data: unknown): string =>
 /**
  * All pages in one file, to be sent by message or mail. A link shows its page by style alone, so
  * that it works where a phone only shows what a file holds and runs no script; where scripts run,
- * there is a search too.
+ * there is a search too, and numbers of the day.
  */
 export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
   const { words } = assets
-  // Numbers of the day take scripts and places that would not fit into a message.
   const site = siteContext(manual, words, { live: false, beside: false })
-  const made = insides(site, assets)
+  // Marks on every page that follows numbers of the day would not fit into a message; the page
+  // that shows what most people ask for has them.
+  const live = insides(siteContext(manual, words, { beside: false }), assets)
+  const made = insides(site, assets).map(
+    (page) => live.find(({ path }) => path === page.path && path === dayPage) ?? page,
+  )
   const paths = new Set(made.map(({ path }) => path))
   const rendered = made.map(({ path, inside }) => ({ path, ...inside() }))
   const drawn = drawnOnce(rendered.map(({ path, body }) => inOneFile(body, path, paths)))
@@ -64,9 +73,10 @@ export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
   })
   const { text, css } = shorterDrawings(inFrame(around, paths))
   return {
-    body: text,
+    body: withoutEnds(text),
     scripts: [
       dataScript('manualIndex', indexInFile(searchIndex(site), paths)),
+      dayScript(site),
       assets.scripts.oneFile,
     ],
     css: `${stylesOf(assets, 'shared', 'emergency', 'site', 'one-file')}\n${css}`,

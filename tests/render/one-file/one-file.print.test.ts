@@ -95,4 +95,26 @@ describe('the manual in one file where scripts run', () => {
     })
     expect(said).toEqual([])
   })
+
+  it('works out numbers of the day on their page, and offers no link that nobody else could open', async () => {
+    const said = await inPage(true, async (page) => {
+      await page.goto(`${file}#today`)
+      const field = (await page.evaluate(
+        `[...document.querySelectorAll('.day-field label')].find((l) => l.textContent.startsWith('moisture now'))?.htmlFor`,
+      )) as string
+      await page.focus(`#${field}`)
+      await page.keyboard.type('4')
+      await page.keyboard.press('Enter')
+      const now = 'document.querySelector(\'.day-now:has(+ [data-q="layer.loads"])\')?.textContent'
+      expect(await page.evaluate(now)).toMatch(/7/)
+      const offered =
+        '[...document.querySelectorAll(".day-note button")].filter((b) => b.offsetHeight > 0).length'
+      expect(await page.evaluate(offered)).toBe(1)
+      await page.click('.day-note button')
+      const shows =
+        'document.querySelector(\'.day-now:has(+ [data-q="layer.loads"])\')?.checkVisibility() ?? false'
+      expect(await page.evaluate(shows)).toBe(false)
+    })
+    expect(said).toEqual([])
+  })
 })

@@ -57,7 +57,7 @@ describe.each(demos)('the manual of %s in one file', (id) => {
     expect(policy).toContain("default-src 'none'")
     expect(policy).not.toContain('unsafe')
     const own = [...text().matchAll(/<(?:script|style)>(.*?)<\/(?:script|style)>/gs)]
-    expect(own).toHaveLength(3)
+    expect(own).toHaveLength(4)
     for (const [, inside = ''] of own) expect(policy).toContain(`'sha256-${hash(inside)}'`)
   })
 })
