@@ -30,6 +30,7 @@ import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import type { Progress } from './progress.ts'
+import { isKept } from './site-files.ts'
 import { siteWith } from './site-with.ts'
 
 type Ready = LoadedManual & {
@@ -141,12 +142,7 @@ const isIn =
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
   const { site, worker, beside, printed, kept: before, version, browser, notices } = made
   const tables = site.filter(isIn(tablesFolder))
-  // Spreadsheets are not what a phone without signal is asked for.
-  const kept = workerFile(
-    worker,
-    site.filter((file) => !tables.includes(file)),
-    [...beside, ...tables],
-  )
+  const kept = workerFile(worker, site.filter(isKept), [...beside, ...tables])
   const files: readonly OutputFile[] = [
     ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...site.filter(isIn(calendarFolder)),

@@ -3,7 +3,7 @@ import type { Manual } from '../model/manual.ts'
 import { oneFile, oneFilePage } from '../render/one-file/one-file.ts'
 import { oneFileName, type PrintedFiles } from '../render/site/papers.ts'
 import { renderSite, type SiteFile, sitePages, styleFile } from '../render/site/render-site.ts'
-import { dataTables, workbookPath } from '../render/tables/tables.ts'
+import { dataTables, tablesFolder, workbookPath } from '../render/tables/tables.ts'
 import { workbookOf } from '../render/tables/workbook.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import type { OutputFile } from '../write/write-files.ts'
@@ -13,6 +13,10 @@ import type { Folders } from './load/load-manual.ts'
 import { loadScripts } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { siteFonts } from './load/site-fonts.ts'
+
+/** Whether a phone keeps a file without being asked: spreadsheets are not looked for without signal. */
+export const isKept = ({ path }: Pick<OutputFile, 'path'>): boolean =>
+  !path.startsWith(`${tablesFolder}/`)
 
 /** Puts the rules of the fonts at the head of the style sheet, which waits for what they hold. */
 const withFonts = (files: readonly SiteFile[], rules: string): readonly SiteFile[] =>

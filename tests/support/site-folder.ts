@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { loadWorker } from '../../src/cli/load/load-scripts.ts'
-import { siteFiles } from '../../src/cli/site-files.ts'
+import { isKept, siteFiles } from '../../src/cli/site-files.ts'
 import { workerFile } from '../../src/write/kept-site.ts'
 import { writeFiles } from '../../src/write/write-files.ts'
 import { demoManual, folders } from './demo.ts'
@@ -12,6 +12,7 @@ export async function siteFolder(id: string) {
   const { manual, words } = await demoManual(id)
   const folder = await mkdtemp(path.join(os.tmpdir(), `site-${id}-`))
   const files = await siteFiles(manual, words, folders, new Map())
-  await writeFiles(folder, [...files, workerFile(await loadWorker(folders), files, [])])
+  const [kept, asked] = [files.filter(isKept), files.filter((f) => !isKept(f))]
+  await writeFiles(folder, [...files, workerFile(await loadWorker(folders), kept, asked)])
   return { folder, remove: () => rm(folder, { recursive: true, force: true }) }
 }

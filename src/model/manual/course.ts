@@ -7,4 +7,6 @@ export type ManualCourse = {
   readonly about: Text
   /** Procedures of this manual. */
   readonly lessons: readonly string[]
+  /** Whether their drawings stand with them on the site, not only with the procedures. */
+  readonly drawings: boolean
 }

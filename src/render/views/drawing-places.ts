@@ -85,6 +85,39 @@ export function citeInBinder(
 const frontPage = 'facility'
 
 /**
+ * Cites drawings on a page of the site, with the way to the page where each stands.
+ * @param at The way from the page at hand up to the first one, and the procedure that it shows.
+ */
+export function citeOnSite(
+  drawings: Drawings,
+  manual: Manual,
+  words: Words,
+  at: { readonly up: string; readonly procedure?: string },
+): DrawingCiter {
+  const homes = drawingHomes(manual)
+  const pageOf = (home: DrawingHome): { readonly place: string; readonly page: string } => {
+    if (home.kind === 'plan') return { place: home.title, page: `plans/${home.id}` }
+    if (home.kind === 'front')
+      return { place: words.pages[frontPage]?.title ?? '', page: frontPage }
+    const title = manual.procedures.find((p) => p.id === home.id)?.title
+    return { place: title ?? home.number, page: `procedures/${home.id}` }
+  }
+  return (id) => {
+    const drawing = drawingNamed(drawings, id)
+    const home = homes.get(id ?? '')
+    if (id === undefined || !drawing) return nothing
+    const anchor = `#${drawingPlace(id)}`
+    if (!home || (home.kind === 'procedure' && home.id === at.procedure))
+      return cited(drawing.called, anchor)
+    const { place, page } = pageOf(home)
+    return cited(
+      fill(words.drawing.elsewhere, { drawing: drawing.called, place }),
+      `${at.up}${page}.html${anchor}`,
+    )
+  }
+}
+
+/**
  * Prints and cites drawings on a procedure's page of the site. As in the binder each stands once, on
  * the page of the procedure or the plan that has it, or of the track; a phone would keep it many
  * times otherwise.
@@ -97,28 +130,11 @@ export function drawingsOnPage(
 ): { readonly draw: DrawingPrinter; readonly cite: DrawingCiter } {
   const homes = drawingHomes(manual)
   const print = printingOnce(createDrawingPrinter(drawings, 'screen'))
-  const elsewhere = (drawing: string, place: string, href: string): Html =>
-    cited(fill(words.drawing.elsewhere, { drawing, place }), href)
   return {
     draw: (id) => {
       const home = homes.get(id ?? '')
       return home?.kind === 'procedure' && home.id === procedure.id ? print(id) : nothing
     },
-    cite: (id) => {
-      const drawing = drawingNamed(drawings, id)
-      if (id === undefined || !drawing) return nothing
-      const home = homes.get(id)
-      const anchor = `#${drawingPlace(id)}`
-      if (home?.kind === 'plan')
-        return elsewhere(drawing.called, home.title, `../plans/${home.id}.html${anchor}`)
-      if (home?.kind === 'front') {
-        const place = words.pages[frontPage]?.title ?? ''
-        return elsewhere(drawing.called, place, `../${frontPage}.html${anchor}`)
-      }
-      if (home?.kind !== 'procedure' || home.id === procedure.id)
-        return cited(drawing.called, anchor)
-      const title = manual.procedures.find((p) => p.id === home.id)?.title ?? home.number
-      return elsewhere(drawing.called, title, `${home.id}.html${anchor}`)
-    },
+    cite: citeOnSite(drawings, manual, words, { up: '../', procedure: procedure.id }),
   }
 }

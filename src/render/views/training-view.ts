@@ -24,7 +24,3 @@ export function lessonView({ id, title, training }: Lesson, pen: Pen, draw: Draw
     })),
   }
 }
-
-/** Training, procedure by procedure. */
-export const trainingView = (manual: Manual, pen: Pen, draw: DrawingPrinter) =>
-  manual.procedures.map((p) => lessonView(p, pen, draw))

@@ -7,6 +7,8 @@ const course = z.strictObject({
   title: line,
   about: line,
   lessons: z.array(id).min(2),
+  /** Their drawings stand with them on the site; those of other lessons are one touch away. */
+  drawings: z.literal(true).optional(),
 })
 
 export const lessons = z.strictObject({ courses: z.array(course).min(1) })

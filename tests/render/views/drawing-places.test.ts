@@ -94,7 +94,7 @@ describe('drawings', () => {
     const elsewhere = drawingsOnPage(drawings, manual, words, procedure('water'))
     expect(page.cite('passes-harrow').toString()).toMatch(/href="#drawing-passes-harrow"/)
     expect(elsewhere.cite('passes-harrow').toString()).toMatch(
-      /href="harrow\.html#drawing-passes-harrow">Drawing \d+, in /,
+      /href="\.\.\/procedures\/harrow\.html#drawing-passes-harrow">Drawing \d+, in /,
     )
     expect(page.cite('cushion').toString()).toMatch(/href="\.\.\/plans\/[^"]+#drawing-cushion"/)
     expect(page.draw('cushion').toString()).toBe('')

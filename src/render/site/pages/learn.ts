@@ -1,8 +1,8 @@
 import { fill } from '../../../model/pattern.ts'
 import { drawingNamed } from '../../drawings/drawings.ts'
 import { html } from '../../text/html.ts'
-import { createDrawingPrinter, drawingPlace, printingOnce } from '../../views/drawing-places.ts'
-import { trainingView } from '../../views/training-view.ts'
+import { citeOnSite, createDrawingPrinter, drawingPlace } from '../../views/drawing-places.ts'
+import { lessonView } from '../../views/training-view.ts'
 import { lessonDrawing, lessonMinutes } from '../learn-minutes.ts'
 import type { SiteContext, SitePage } from '../page.ts'
 
@@ -27,21 +27,44 @@ const courses = ({ manual, pen, words }: SiteContext) =>
     }
   })
 
-/** Each drawing stands with the first lesson that shows it; the others lead there. */
-function lessons({ manual, pen, drawings }: SiteContext) {
-  const print = printingOnce(createDrawingPrinter(drawings, 'phone'))
-  const views = trainingView(manual, pen, () => html(''))
-  return views.map((view, i) => {
-    const id = manual.procedures.slice(i, i + 1).map(lessonDrawing)[0]
+/**
+ * Lessons that show their drawing: what their questions are about, and what the roles look at that
+ * are taught with drawings.
+ */
+function withDrawing({ manual }: SiteContext): ReadonlySet<string> {
+  const drawn = manual.courses.filter(({ drawings }) => drawings).flatMap((c) => c.lessons)
+  const asked = manual.procedures.filter((p) => p.training.drawing !== undefined)
+  return new Set([...drawn, ...asked.map(({ id }) => id)])
+}
+
+/**
+ * Each drawing stands with the first lesson that shows it, and the others lead there; what no lesson
+ * shows is one touch away, where the work is told.
+ */
+function lessons(site: SiteContext) {
+  const { manual, words, pen, drawings } = site
+  const print = createDrawingPrinter(drawings, 'phone')
+  const cite = citeOnSite(drawings, manual, words, { up: '' })
+  const drawn = withDrawing(site)
+  const shown = new Set(manual.procedures.filter((p) => drawn.has(p.id)).map(lessonDrawing))
+  const printed = new Set<string>()
+  /** How a lesson shows its drawing: itself, where it stands on this page, or on which page. */
+  const looked = (lesson: string, id: string | undefined) => {
     const drawing = drawingNamed(drawings, id)
-    return {
-      ...view,
-      // A question about a drawing cannot be answered without it.
-      about: manual.procedures[i]?.training.drawing !== undefined,
-      drawing: print(id),
-      shows: drawing && id ? { place: drawingPlace(id), called: drawing.called } : undefined,
-    }
-  })
+    if (id === undefined || !drawing) return {}
+    if (!shown.has(id)) return { look: cite(id) }
+    const shows = { place: drawingPlace(id), called: drawing.called }
+    if (printed.has(id) || !drawn.has(lesson)) return { shows }
+    printed.add(id)
+    return { shows, drawing: print(id) }
+  }
+  return manual.procedures.map((p) => ({
+    ...lessonView(p, pen, () => html('')),
+    drawing: undefined,
+    // A question about a drawing cannot be answered without it.
+    about: p.training.drawing !== undefined,
+    ...looked(p.id, lessonDrawing(p)),
+  }))
 }
 
 export const learn: SitePage = {

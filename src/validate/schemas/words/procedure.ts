@@ -90,6 +90,7 @@ export const training = z.strictObject({
     'leave',
     'back',
     'shown',
+    'look',
     'done',
     'showIt',
     'print',
