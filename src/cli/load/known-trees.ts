@@ -13,9 +13,12 @@ type KnownTrees = {
   readonly save: () => void
 }
 
-/** Stands for the program that reads, and for all packages: others may do otherwise. */
-export function readingProgram({ project }: Folders): string {
-  const folder = path.join(project, 'src', 'read')
+/**
+ * Stands for a part of the program, and for all packages: others may do otherwise.
+ * @param part A folder of `src`; all of it where none is named.
+ */
+export function programHash({ project }: Folders, part = ''): string {
+  const folder = path.join(project, 'src', part)
   const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((n) => n.endsWith('.ts'))
     .sort()
@@ -29,7 +32,7 @@ export function readingProgram({ project }: Folders): string {
 }
 
 function openTrees(cache: string, folders: Folders): KnownTrees {
-  const file = path.join(cache, 'prints', 'read', readingProgram(folders))
+  const file = path.join(cache, 'prints', 'read', programHash(folders, 'read'))
   let before = new Map<string, unknown>()
   try {
     before = deserialize(readFileSync(file)) as Map<string, unknown>

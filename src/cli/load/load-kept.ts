@@ -3,7 +3,7 @@ import { cacheFolder } from '../../print/browser/cache-folder.ts'
 import { thisMachine } from '../../print/browser/machine.ts'
 import { printCache } from '../../print/press/print-cache.ts'
 import type { Io } from '../io.ts'
-import { knownTrees, readingProgram, useKnownTrees } from './known-trees.ts'
+import { knownTrees, programHash, useKnownTrees } from './known-trees.ts'
 import { type Folders, type LoadedManual, loadManual } from './load-manual.ts'
 import { useCutFonts } from './site-fonts.ts'
 
@@ -22,7 +22,7 @@ export async function loadKept(
   useCutFonts(
     cache === undefined
       ? undefined
-      : { cache: printCache(path.join(cache, 'prints')), program: readingProgram(folders) },
+      : { cache: printCache(path.join(cache, 'prints')), program: programHash(folders, 'read') },
   )
   const loaded = await loadManual(facility, folders, today, wanted)
   knownTrees()?.save()

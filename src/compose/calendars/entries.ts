@@ -5,8 +5,11 @@ import type { Calendar } from '../../validate/schemas/calendars.ts'
 import type { ScheduleRow, ScheduleTable } from '../../validate/schemas/plans.ts'
 import { type ComposeContext, filled, itemsOf, namedNumber } from '../context.ts'
 import { datedRows } from '../schedules/dated-rows.ts'
-import { eachRaceDay } from '../schedules/race-day-groups.ts'
+import type { eachRaceDay } from '../schedules/race-day-groups.ts'
 import { hoursOf } from './hours.ts'
+
+/** A race day, and what it is composed with. */
+type Day = ReturnType<typeof eachRaceDay>[number]
 
 /** What a row is known by in every revision: its words, without numbers of this facility. */
 const keyOf = ({ short, cells }: ScheduleRow): string =>
@@ -59,30 +62,35 @@ const taskEntries = (table: ScheduleTable, context: ComposeContext): readonly Ca
   )
 
 /** Who works from when to when, on every race day by its own clock. */
-function shiftEntries(roles: readonly string[], context: ComposeContext): CalendarEntry[] {
+function shiftEntries(
+  roles: readonly string[],
+  days: readonly Day[],
+  context: ComposeContext,
+): CalendarEntry[] {
   const zone = context.facility.file.place['time-zone']
-  return eachRaceDay(context).flatMap(({ day, context: own }) =>
-    tablesOf(context)
-      .flatMap((table) => datedRows(table.rows ?? [], own))
-      .flatMap(({ row }) => {
-        if (!row.shift || !roles.includes(row.shift.role)) return []
-        const from = namedNumber(row.shift.from, own)
-        const to = row.shift.to === undefined ? secondsPerDay : namedNumber(row.shift.to, own)
-        return from === undefined || to === undefined
-          ? []
-          : {
-              id: `${row.shift.role}-${day.date}`,
-              title: filled(row.cells[0] ?? '', own),
-              notes: [],
-              time: hoursOf(day.date, from, to, zone),
-            }
-      }),
+  const rows = tablesOf(context)
+    .flatMap((table) => table.rows ?? [])
+    .filter((row) => row.shift && roles.includes(row.shift.role))
+  return days.flatMap(({ day, context: own }) =>
+    datedRows(rows, own).flatMap(({ row }) => {
+      if (!row.shift) return []
+      const from = namedNumber(row.shift.from, own)
+      const to = row.shift.to === undefined ? secondsPerDay : namedNumber(row.shift.to, own)
+      return from === undefined || to === undefined
+        ? []
+        : {
+            id: `${row.shift.role}-${day.date}`,
+            title: filled(row.cells[0] ?? '', own),
+            notes: [],
+            time: hoursOf(day.date, from, to, zone),
+          }
+    }),
   )
 }
 
 /** Race days, from the first race until the track is clear behind the last. */
-const raceEntries = (context: ComposeContext): readonly CalendarEntry[] =>
-  eachRaceDay(context).map(({ day, context: own }) => {
+const raceEntries = (days: readonly Day[], context: ComposeContext): readonly CalendarEntry[] =>
+  days.map(({ day, context: own }) => {
     const clear = namedNumber('clock.after', own)
     const title = fill(context.library.words.calendar.raceDay, { races: day.races })
     const id = `race-day-${day.date}`
@@ -100,12 +108,13 @@ const raceEntries = (context: ComposeContext): readonly CalendarEntry[] =>
 /** Everything that one reader is to know of, in no order. */
 export const entriesOf = (
   { tables = [], shifts = [] }: Calendar,
+  days: readonly Day[],
   context: ComposeContext,
 ): readonly CalendarEntry[] =>
   numbered([
-    ...raceEntries(context),
+    ...raceEntries(days, context),
     ...tablesOf(context)
       .filter((table) => tables.includes(table.id))
       .flatMap((table) => taskEntries(table, context)),
-    ...shiftEntries(shifts, context),
+    ...shiftEntries(shifts, days, context),
   ])
