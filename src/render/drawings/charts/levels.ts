@@ -4,26 +4,25 @@ import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
 import { type Field, hatched } from '../fills.ts'
 import { disc, line, type Point, poly, sheetOf, slab, stroke } from '../ink.ts'
-import { say } from '../letters.ts'
+import { lead, lines, say, widthOf, withFractions, wrapped } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
 const wording = labels('levels', {
-  ...entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow'),
+  ...entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow', 'rail', 'level', 'framed'),
+  deeper: holding('depth'),
   heights: holding('factor'),
 })
 type Context = ContextFor<typeof wording>
 
 const size = 8.4
 
-/** How many sections stand beside each other, how high each is, and how high the readings reach. */
-const grids: Readonly<
-  Record<DrawingSize, { readonly columns: number; readonly high: number; readonly most: number }>
-> = {
-  page: { columns: 2, high: 78, most: 16 },
-  column: { columns: 2, high: 78, most: 14 },
-  side: { columns: 1, high: 78, most: 14 },
+/** How many sections stand beside each other, and how high the readings reach. */
+const grids: Readonly<Record<DrawingSize, { readonly columns: number; readonly most: number }>> = {
+  page: { columns: 2, most: 16 },
+  column: { columns: 2, most: 14 },
+  side: { columns: 1, most: 14 },
 }
-const gap = 22
+const gap = 16
 
 /** A height as printed beside its reading: "+1 3/8"; only the first of a section says its unit. */
 const signed = ({ above, height }: LevelSection['points'][number], i: number): string => {
@@ -31,14 +30,31 @@ const signed = ({ above, height }: LevelSection['points'][number], i: number): s
   return /[1-9]/.test(height) ? `${above < 0 ? '−' : '+'}${number}` : number
 }
 
+type LevelPoint = LevelSection['points'][number]
+
+/** Whether what is to come off here is more than the cushion: a cut would go into the base. */
+const tooDeep = ({ manual }: Context, p: LevelPoint): boolean =>
+  p.above > manual.geometry.cushionDepth
+
+const hasTooDeep = (context: Context, s: LevelSection): boolean =>
+  s.points.some((p) => tooDeep(context, p))
+
+const deeperText = ({ words, q }: Context): string =>
+  fill(words.deeper, { depth: q('cushion.depth.target') })
+
 /** The sections in words. */
-const numbers = ({ manual, words }: Context): string =>
-  manual.charts.levels
-    .map(
-      (s) =>
-        `${s.station}: ${words.foundSlope} ${s.found}, ${words.wantedSlope} ${s.wanted}; ${s.points.map(signed).join(', ')}`,
-    )
-    .join('. ')
+function numbers(context: Context): string {
+  const { manual, words } = context
+  const { levels } = manual.charts
+  const sections = levels.map((s) => {
+    const deep = s.points.flatMap((p, i) => (tooDeep(context, p) ? [signed(p, i)] : []))
+    const said = `${s.station}: ${words.foundSlope} ${s.found}, ${words.wantedSlope} ${s.wanted}; ${s.points.map(signed).join(', ')}`
+    return deep.length === 0 ? said : `${said}; ${words.framed} ${deep.join(', ')}`
+  })
+  return levels.some((s) => hasTooDeep(context, s))
+    ? [...sections, deeperText(context)].join('. ')
+    : sections.join('. ')
+}
 
 /** How far apart the strokes stand that fill what is too low, points. */
 const every = 3.2
@@ -76,81 +92,157 @@ function parts(points: readonly Point[], zero: number): string {
   )
 }
 
-/** How a section is drawn: its corner, its width, points a meter of height. */
-type Lay = { readonly at: Point; readonly wide: number; readonly k: number }
+/** How a section is drawn: its corner, its width, its wanted slope, points a meter of height. */
+type Lay = {
+  readonly at: Point
+  readonly wide: number
+  readonly zero: number
+  readonly k: number
+}
+
+/** Where the first reading stands, with the rail left of it and its name under that. */
+const inset = 17
+
+/** Right of the last reading, which stands in its middle. */
+const margin = 13
+
+/** Where the height of a reading begins, how wide it is, and its foot: clear of the line. */
+function placeOf(points: readonly Point[], s: LevelSection, i: number, zero: number) {
+  const [p, point] = [s.points[i], points[i]]
+  if (!p || !point) return undefined
+  const wide = widthOf(withFractions(signed(p, i)), size)
+  const from = i === 0 ? point[0] - 3 : point[0] - wide / 2
+  const near = [from, from + wide].flatMap((x) => heightAt(points, x) ?? [])
+  const isBelow = p.above < 0
+  const y = isBelow
+    ? Math.max(...near, point[1], zero) + 11
+    : Math.min(...near, point[1], zero) - 4.5
+  return { from, wide, y, isBelow }
+}
+
+/** The height of a reading beside its dot; in a frame where nobody cuts. */
+function label(points: readonly Point[], s: LevelSection, i: number, lay: Lay, context: Context) {
+  const p = s.points[i]
+  const own = placeOf(points, s, i, lay.zero)
+  if (!p || !own) return ''
+  const next = placeOf(points, s, i + 1, lay.zero)
+  // The first has its unit with it, and may reach the second: then it stands over that one.
+  const isOver =
+    i === 0 && next?.isBelow === false && !own.isBelow && next.from - 6 < own.from + own.wide
+  const y = isOver ? Math.min(own.y, next.y - 12) : own.y
+  const isFramed = tooDeep(context, p)
+  return (
+    (isFramed
+      ? slab([own.from - 2.5, y - 7.6], own.wide + 5, 10, { fill: 'paper', pen: 1.2 })
+      : '') +
+    say([i === 0 ? own.from : own.from + own.wide / 2, y], signed(p, i), {
+      anchor: i === 0 ? 'start' : 'middle',
+      size,
+      halo: !isFramed,
+    })
+  )
+}
 
 /** One section: the level line is the slope wanted. */
-function section(s: LevelSection, { at: [x0, y0], wide, k }: Lay, { words }: Context): string {
-  const zero = y0 + 49
-  const across = (wide - 26) / s.width
-  const points = s.points.map((p): Point => [x0 + 9 + p.offset * across, zero - p.above * k])
-  const label = (p: LevelSection['points'][number], [x, y]: Point, i: number): string =>
-    say(
-      [i === 0 ? x - 3 : x, p.above < 0 ? Math.max(y, zero) + 11 : Math.min(y, zero) - 4.5],
-      signed(p, i),
-      { anchor: i === 0 ? 'start' : 'middle', size, halo: true },
-    )
+function section(s: LevelSection, lay: Lay, context: Context): string {
+  const { words } = context
+  const [x0, y0] = lay.at
+  const { zero, k } = lay
+  const across = (lay.wide - inset - margin) / s.width
+  const points = s.points.map((p): Point => [x0 + inset + p.offset * across, zero - p.above * k])
   return [
     say([x0 + 2, y0 + 9], s.station, { size: 9.4, bold: true }),
     say([x0 + 2, y0 + 19.5], `${words.foundSlope} ${s.found} · ${words.wantedSlope} ${s.wanted}`, {
       size,
     }),
+    hasTooDeep(context, s) ? say([x0 + 2, y0 + 30], words.framed, { size, bold: true }) : '',
     parts(points, zero),
-    line([x0 + 9, zero], [x0 + 9 + s.width * across, zero], { dash: '4 2.5' }),
+    line([x0 + inset, zero], [x0 + inset + s.width * across, zero], { dash: '4 2.5' }),
     poly(points, { pen: 1.7 }),
-    // The rail.
-    line([x0 + 5, zero + 5], [x0 + 3, zero - 17], { pen: 'bold' }),
-    ...points.flatMap((point, i) => {
-      const p = s.points[i]
-      return p ? [disc(point, 1.9, { fill: 'ink', stroke: 'none' }), label(p, point, i)] : []
-    }),
+    line([x0 + inset - 4, zero + 5], [x0 + inset - 6, zero - 17], { pen: 'bold' }),
+    say([x0, zero + 15], words.rail, { size }),
+    ...points.flatMap((point, i) => [
+      disc(point, 1.9, { fill: 'ink', stroke: 'none' }),
+      label(points, s, i, lay, context),
+    ]),
   ].join('')
 }
 
-/** What the strokes mean. */
-function key(y: number, isStacked: boolean, { words }: Context): string {
-  const [w, h] = [20, 9]
-  const swatch = ([x, top]: Point): Field => [
+/** What strokes, line and frames mean, one below the other: what is drawn, and its foot. */
+function key(y: number, width: number, context: Context): { drawn: string; foot: number } {
+  const { words } = context
+  const [x, w, h] = [9, 20, 9]
+  const tops = [0, 1, 2, 3].map((i) => y + i * 13)
+  const [high = 0, low = 0, level = 0, deep = 0] = tops
+  const field: Field = [
     [
-      [x, top],
-      [x + w, top],
-      [x + w, top + h],
-      [x, top + h],
+      [x, high],
+      [x + w, high],
+      [x + w, high + h],
+      [x, high + h],
     ],
   ]
-  const second: Point = isStacked ? [9, y + 13] : [140, y]
   const upright = Array.from(
     { length: Math.floor(w / every) },
-    (_, i) => `M${second[0] + (i + 0.5) * every} ${second[1]}v${h}`,
+    (_, i) => `M${x + (i + 0.5) * every} ${low}v${h}`,
   )
-  const named = ([x, top]: Point, said: string): string =>
-    slab([x, top], w, h, { pen: 'hair' }) + say([x + w + 5, top + 7.4], said, { size })
-  return [
-    hatched(swatch([9, y]), -45, every),
-    named([9, y], words.tooHigh),
-    stroke(upright.join(''), { pen: 'hair' }),
-    named(second, words.tooLow),
-  ].join('')
+  const named = (top: number, said: string): string => say([x + w + 5, top + 7.4], said, { size })
+  const warning = context.manual.charts.levels.some((s) => hasTooDeep(context, s))
+    ? wrapped(deeperText(context), width - x - w - 8, size, true)
+    : []
+  return {
+    drawn: [
+      hatched(field, -45, every),
+      slab([x, high], w, h, { pen: 'hair' }),
+      named(high, words.tooHigh),
+      stroke(upright.join(''), { pen: 'hair' }),
+      slab([x, low], w, h, { pen: 'hair' }),
+      named(low, words.tooLow),
+      line([x, level + 4.5], [x + w, level + 4.5], { dash: '4 2.5' }),
+      named(level, words.level),
+      warning.length === 0 ? '' : slab([x, deep], w, h, { fill: 'paper', pen: 1.2 }),
+      lines([x + w + 5, deep + 7.4], warning, { size, bold: true }),
+    ].join(''),
+    foot: deep + warning.length * lead(size),
+  }
+}
+
+/** Room over and under the wanted slope that sections in one row take, points. */
+function roomOf(row: readonly LevelSection[], k: number, context: Context) {
+  const heights = row.flatMap((s) => s.points.map((p) => p.above * k))
+  const head = row.some((s) => hasTooDeep(context, s)) ? 39 : 23
+  return {
+    over: head + Math.max(...heights, 5) + 15,
+    under: Math.max(...heights.map((h) => -h), 3) + 20,
+  }
 }
 
 function draw(context: Context, of: DrawingSize): string {
   const { levels } = context.manual.charts
   if (levels.length === 0) return ''
-  const { columns, high, most } = grids[of]
+  const { columns, most } = grids[of]
   const width = drawingWidths[of]
   const wide = (width - (columns - 1) * gap) / columns
   const k = most / Math.max(0.005, ...levels.flatMap((s) => s.points.map((p) => Math.abs(p.above))))
-  const foot = Math.ceil(levels.length / columns) * high + 6
   // How many times too high against the widest section.
-  const factor = Math.round((k * Math.max(...levels.map((s) => s.width))) / (wide - 26))
-  const note = foot + (columns === 1 ? 36 : 24)
-  const at = (i: number): Point => [(i % columns) * (wide + gap), Math.floor(i / columns) * high]
+  const factor = Math.round((k * Math.max(...levels.map((s) => s.width))) / (wide - inset - margin))
+  const drawn: string[] = []
+  let y = 0
+  for (let first = 0; first < levels.length; first += columns) {
+    const row = levels.slice(first, first + columns)
+    const { over, under } = roomOf(row, k, context)
+    for (const [i, s] of row.entries())
+      drawn.push(section(s, { at: [i * (wide + gap), y], wide, zero: y + over, k }, context))
+    y += over + under
+  }
+  const below = key(y + 6, width, context)
+  const note = below.foot + 11
   return sheetOf(
     width,
     note + 4,
     context.alt,
-    levels.map((s, i) => section(s, { at: at(i), wide, k }, context)).join('') +
-      key(foot, columns === 1, context) +
+    drawn.join('') +
+      below.drawn +
       say([9, note], fill(context.words.heights, { factor: String(factor) }), { size }),
   )
 }

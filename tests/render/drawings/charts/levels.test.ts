@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { renderDrawings } from '../../../../src/render/drawings/drawings.ts'
+import { demoManual } from '../../../support/demo.ts'
 import { bareFacility, manualOf, smallManual } from '../../../support/small.ts'
 
 describe('sections from levels', () => {
@@ -21,6 +22,19 @@ describe('sections from levels', () => {
     expect(drawing?.at('page').match(/<circle/g)).toHaveLength(
       levels.flatMap((s) => s.points).length,
     )
+  })
+
+  it('frame what lies higher than the cushion is deep, since a cut would go into the base', async () => {
+    const { manual, words } = await demoManual('larkmoor')
+    const deep = manual.charts.levels.map((s) =>
+      s.points.filter((p) => p.above > manual.geometry.cushionDepth),
+    )
+    expect(deep.flat().length).toBeGreaterThan(0)
+    const drawing = renderDrawings(manual, words)['levels']
+    const stations = deep.filter((points) => points.length > 0).length
+    expect(drawing?.at('page').match(/>In a frame: do not cut\.</g)).toHaveLength(stations)
+    expect(drawing?.alt).toContain('In a frame: do not cut. +6 3/4 in, +2 3/8')
+    expect(drawing?.alt).toContain('before the engineer has looked')
   })
 
   it('are left out where nobody has levelled', async () => {
