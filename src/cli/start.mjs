@@ -128,6 +128,7 @@ if (first === '--run-tests') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))
   await import(await bundled(at('tests', 'bench', 'bench-print.ts')))
+  await import(await bundled(at('tests', 'bench', 'bench-phone.ts')))
 } else {
   install(false)
   const { main } = await import(await bundled(at('src', 'cli', 'main.ts')))

@@ -1,6 +1,4 @@
 import { readFile, writeFile } from 'node:fs/promises'
-import { createServer, type Server } from 'node:http'
-import type { AddressInfo } from 'node:net'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { loadWorker } from '../../src/cli/load/load-scripts.ts'
@@ -8,41 +6,24 @@ import { workerFile } from '../../src/write/kept-site.ts'
 import { folders } from '../support/demo.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteFolder } from '../support/site-folder.ts'
-
-const kinds: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.webmanifest': 'application/manifest+json',
-}
+import { siteServer } from '../support/site-server.ts'
 
 let browser: Awaited<ReturnType<typeof loopbackBrowser>>
 let site: Awaited<ReturnType<typeof siteFolder>>
-let server: Server
+let server: Awaited<ReturnType<typeof siteServer>>
 let base: string
+let asked: string[]
 /** Files that the server gives up. */
-const gone = new Set<string>()
-const asked: string[] = []
+let gone: Set<string>
 
 beforeAll(async () => {
   browser = await loopbackBrowser()
   site = await siteFolder('brambleford')
-  server = createServer(async ({ url = '/' }, answer) => {
-    const name = url.replace(/[?#].*/, '').replace(/\/$/, '/index.html')
-    asked.push(name)
-    const data = await readFile(path.join(site.folder, name)).catch(() => undefined)
-    const type = kinds[path.extname(name)] ?? 'application/octet-stream'
-    if (data === undefined || gone.has(name)) answer.writeHead(404).end()
-    else answer.writeHead(200, { 'content-type': type }).end(data)
-  })
-  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
-  base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
+  server = await siteServer(site.folder)
+  ;({ base, asked, gone } = server)
 })
 
 afterAll(async () => {
-  server.closeAllConnections()
   server.close()
   await browser.close()
   await site.remove()
