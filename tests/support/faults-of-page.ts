@@ -26,6 +26,12 @@ export const fewLooks: readonly Look[] = [
   { width: 1280, scheme: 'dark' },
 ]
 
+/** Everything once, and what another width and scheme change. */
+export const dayAndNight: readonly Look[] = [
+  { width: 375, scheme: 'light' },
+  { width: 1280, scheme: 'dark', colorsOnly: true },
+]
+
 /**
  * Everything that axe knows of WCAG 2.2 A and AA and of good practice. Inside formulas and drawings
  * nothing is looked at: each is one picture with words.
