@@ -38,6 +38,7 @@ export function composeRollingBlock(context: ComposeContext): RollingBlock | und
       next: printed((starts[1] ?? 0) + offset, 'smallWidth', context),
     })),
     starts,
+    begins: starts.map((start) => printed(start, 'smallWidth', context)),
     across,
     trucks,
     laps,

@@ -136,6 +136,8 @@ export type RollingBlock = {
   }[]
   /** Where the blocks begin, from the rail. */
   readonly starts: readonly number[]
+  /** The same as printed. */
+  readonly begins: readonly string[]
   readonly across: number
   readonly trucks: number
   /** For the whole width, all trucks together. */

@@ -149,6 +149,7 @@ function names(s: Scene, ring: Ring, { words, q }: PassContext): string {
           halo: true,
         })
       : '',
+    angled && from === 'rail' ? say([x(left), y(0) - 4], words.firstEnd, { anchor: near }) : '',
     s.blade
       ? say([x(tool - 46), y(step + covers + rowWidth) + 10], words.row, { anchor: 'middle' })
       : '',

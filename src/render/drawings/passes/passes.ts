@@ -3,7 +3,7 @@ import { fill } from '../../../model/pattern.ts'
 import { decimalText } from '../../../model/quantity/number-text.ts'
 import { type DeclaredDrawing, declareDrawing } from '../drawing.ts'
 import { arrowAlong, type Point, sheetOf } from '../ink.ts'
-import { say } from '../letters.ts'
+import { say, wrapped } from '../letters.ts'
 import { drawLabel, placeLabels } from '../oval/label-places.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 import { closeUp, pushesRow } from './close-up.ts'
@@ -35,8 +35,27 @@ function ringOf(pattern: PassPattern, { manual }: PassContext, size: DrawingSize
   }
 }
 
-const lapsText = ({ figure }: PassPattern, { words, q }: PassContext): string =>
-  fill(words.laps, { laps: q(`${figure}.laps`) })
+/** All laps; where trucks share them, those that each drives. */
+function lapsText(
+  { figure, perStrip, strips, laps }: PassPattern,
+  { words, q }: PassContext,
+): string {
+  if (perStrip > 1) return fill(words.eachTruck, { laps: q('roll.each') })
+  const all = q(`${figure}.laps`)
+  return laps === 2 * strips
+    ? fill(words.lapsTwice, { strips, laps: all })
+    : fill(words.laps, { laps: all })
+}
+
+/** How the last lap fits where the strips together are wider than the track; else empty. */
+function lastText(pattern: PassPattern, { manual, words }: PassContext): string {
+  const { strips, covers, over, band, from } = pattern
+  const { widthStraights, widthTurns } = manual.geometry
+  const together = covers + (strips - 1) * (covers - over)
+  const isFitted = together > Math.min(widthStraights, widthTurns) + 0.1
+  if (strips < 2 || band !== undefined || !isFitted) return ''
+  return from === 'rail' ? words.lastOut : words.lastIn
+}
 
 /** Laps beyond the strips: all of it once more. */
 function againText(
@@ -57,15 +76,16 @@ function addsText(pattern: PassPattern, { words, q }: PassContext): string {
     : fill(words.adds, { width: q(`${pattern.figure}.effective`) })
 }
 
-/** Strips that take several laps each. */
-const perStripText = ({ perStrip, strips }: PassPattern, { words }: PassContext): string =>
-  perStrip > 1 ? fill(words.perStrip, { strips, laps: perStrip }) : ''
-
-/** The same, with what each truck drives of all laps. */
-const eachText = (pattern: PassPattern, context: PassContext): string =>
-  pattern.perStrip > 1
-    ? `${perStripText(pattern, context)}, ${fill(context.words.eachTruck, { laps: context.q('roll.each') })}`
-    : ''
+/** Strips that take several laps of each truck, and what all trucks drive. */
+function perStripTexts(
+  { perStrip, strips }: PassPattern,
+  { manual, words, q }: PassContext,
+): readonly string[] {
+  if (perStrip < 2) return []
+  const trucks = manual.charts.rolling?.trucks ?? 1
+  const laps = Math.round((perStrip / trucks) * 10) / 10
+  return [fill(words.perStrip, { strips, laps }), fill(words.allTrucks, { laps: q('roll.laps') })]
+}
 
 /** Which way horses and machines go, in an arrow with words on both sides. */
 function wayArrow([x, y]: Point, ring: Ring, { words }: PassContext): string {
@@ -92,7 +112,7 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
   const [x, y] = frame.middle
   const half = g.radius * k
   const above = ring.route.start > g.railLength / 2 - 1
-  const again = againText(pattern, context) || eachText(pattern, context)
+  const again = againText(pattern, context) || perStripTexts(pattern, context).join(', ')
   const top = y - half + (above ? 39 : 20)
   const foot = y + half - (above ? 12 : 26)
   const window = {
@@ -125,7 +145,7 @@ function pageInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
 
 /** What stands in the infield of a narrow drawing. */
 function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: readonly Point[] } {
-  const { words, q } = context
+  const { words } = context
   const { pattern, frame } = ring
   const [x, y] = frame.middle
   const again = againText(pattern, context, true)
@@ -133,9 +153,7 @@ function sideInfield(ring: Ring, context: PassContext): { drawn: string; lines: 
     pattern.from === 'rail' ? words.startRail : words.startOutside,
     ...[addsText(pattern, context)].filter((said) => said !== ''),
     ...(again ? [again] : []),
-    ...(pattern.perStrip > 1
-      ? [perStripText(pattern, context), fill(words.eachTruck, { laps: q('roll.each') })]
-      : []),
+    ...perStripTexts(pattern, context),
   ]
   const top = y - (rows.length * 9.8 + 2) / 2 + 4
   return {
@@ -165,7 +183,9 @@ function drawPasses(pattern: PassPattern, context: PassContext, size: DrawingSiz
   const bottom = Math.max(y + outer, ...labels.map((l) => l.box.bottom)) + 4
   const factor = decimalText(wider, 1)
   const { words } = context
+  const last = lastText(pattern, context)
   const notes = [
+    ...(last === '' ? [] : wrapped(last, width - 8, full ? 9 : 8.2)),
     fill(full ? words.wider : words.widerShort, { factor }),
     ...(ring.route.entry || !full ? [] : [words.noGate]),
   ]
@@ -192,12 +212,13 @@ function numbers(pattern: PassPattern, context: PassContext): string {
     route.entry ? fill(words.in, { gate: route.entry.name }) : words.noGate,
     from === 'rail' ? words.startRail : words.startOutside,
     fill(words.strips, { strips, width: q(width) }),
-    perStripText(pattern, context),
+    ...perStripTexts(pattern, context),
     addsText(pattern, context),
     overlap === undefined || strips < 2 ? '' : fill(words.twice, { overlap: q(overlap) }),
     strips > 1 ? `${from === 'rail' ? words.moveOut : words.moveIn} ${words.moveHere}` : '',
     pattern.perStrip > 1 ? '' : fill(words.ends, { number: strips }),
     againText(pattern, context),
+    lastText(pattern, context),
     lapsText(pattern, context),
     route.exit ? fill(words.out, { gate: route.exit.name }) : '',
   ]

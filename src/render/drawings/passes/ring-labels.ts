@@ -67,6 +67,14 @@ function toolWords(figure: string, { words }: PassContext) {
     : { start: words.noStop, end: [], out: [words.keepRolling] }
 }
 
+/** Which lap ends at the end; where all is done twice, the last of each time. */
+function endsText({ pattern, lanes }: Ring, { words, q }: PassContext): string {
+  const number = lanes.count
+  return pattern.laps === 2 * pattern.strips
+    ? fill(words.endsBoth, { number, laps: q(`${pattern.figure}.laps`) })
+    : fill(words.ends, { number })
+}
+
 /** What is said at each place of the drawing, in the order in which places are given away. */
 export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
   const { words } = context
@@ -91,7 +99,6 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
   const way = ways(ring)
   const [a] = bracketOf(ring)
   const shift = route.start + route.shift
-  const last = String(lanes.count)
   const entryAt = way.in[0]
   const exitAt = way.out.at(-1)
   const moves = pattern.perStrip > 1 ? words.moveLap : outward ? words.moveOut : words.moveIn
@@ -123,7 +130,7 @@ export function ringLabels(ring: Ring, context: PassContext): readonly Label[] {
       ),
     full &&
       label(
-        [pattern.perStrip > 1 ? words.lastLap : fill(words.ends, { number: last }), ...tool.end],
+        [pattern.perStrip > 1 ? words.lastLap : endsText(ring, context), ...tool.end],
         endOf(ring),
         shift,
         { inside: !outward, ahead: outward },

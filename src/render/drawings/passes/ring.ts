@@ -47,11 +47,18 @@ function worked(ring: Ring): string {
     .join('')
 }
 
+/** From lap to lap where they lie closest, points. */
+function pitchOf({ frame: { g, k, wider }, lanes }: Ring): number {
+  const reach = Math.min(lanes.reach(g.straight / 2), lanes.reach(g.straight + 1))
+  return lanes.count < 2 ? 20 : ((reach - lanes.covers) * k * wider) / (lanes.count - 1)
+}
+
 /** The middles of all laps, thick where the machine has been. */
 function tracks(ring: Ring): string {
   const { frame, full } = ring
   const { done, at } = progress(ring)
-  const [thin, thick] = full ? [0.6, 1.6] : [0.45, 1.2]
+  const isTight = pitchOf(ring) < 5
+  const [thin, thick] = isTight ? [0.35, 0.8] : full ? [0.6, 1.6] : [0.45, 1.2]
   return lapsOf(ring)
     .map((lap, i) => {
       const points = along(frame, lap.from, lap.to, lap.at)
@@ -83,9 +90,8 @@ const numberSize = 8.4
 /** Numbers of the laps, as many as have room, and heads that say which way they are driven. */
 function numbers(ring: Ring): string {
   const { frame, lanes, full } = ring
-  const { g, k, wider } = frame
-  const reach = Math.min(lanes.reach(g.straight / 2), lanes.reach(g.straight + 1))
-  const pitch = lanes.count < 2 ? 20 : ((reach - lanes.covers) * k * wider) / (lanes.count - 1)
+  const { k } = frame
+  const pitch = pitchOf(ring)
   const last = lanes.count - 1
   const every = Math.ceil(6.8 / pitch)
   const tight = pitch * last < 5
@@ -138,7 +144,10 @@ export function ways({ frame, lanes, route, full }: Ring): {
     beside(frame, station, widthAt(g, station), away)
   const to = start + (entry && start < entry.station ? g.railLength : 0)
   const lastLane = lanes.count - 1
-  const before = (exit?.station ?? 0) - (full ? 26 : 12) / k
+  const out = exit?.station ?? 0
+  // Where the last lap runs close to the fence, it is left late: the way stays clear of the posts.
+  const inside = (widthAt(g, out) - lanes.middle(lastLane, out)) * k * frame.wider
+  const before = out - Math.min(full ? 26 : 12, inside * 1.2) / k
   return {
     in: entry
       ? [
@@ -220,7 +229,7 @@ export function drawRing(ring: Ring): string {
     ),
     poly(
       along(frame, 0, g.railLength, () => 0),
-      { pen: full ? 'bold' : 1.5 },
+      { pen: pitchOf(ring) < 5 ? 1.2 : full ? 'bold' : 1.5 },
     ),
     tracks(ring),
     ...gates.map((m) => gap(ring, m.station)),

@@ -2,7 +2,7 @@ import type { RollingBlock } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { slanted } from '../boxes.ts'
 import { measure, poly, slab } from '../ink.ts'
-import { say } from '../letters.ts'
+import { say, widthOf, withFractions } from '../letters.ts'
 import { printsAt, rollingRows } from './tracks.ts'
 import { type Across, truckBehind, truckHigh } from './trucks.ts'
 import type { RollingContext as Context } from './words.ts'
@@ -73,8 +73,29 @@ export function behind(
 
 /** What is shut when the left strips have met the right ones. */
 export const shutText = (block: RollingBlock, { words, q }: Context): string =>
-  fill(words.shut, { width: q('roll.width'), laps: block.places.length }) +
-  (block.trucks > 1 ? `, ${words.together}` : '')
+  fill(words.shut, { width: q('roll.width'), laps: lapsPerStrip(block) })
+
+/** Laps that each truck drives in a strip: a fraction where they share the last one. */
+export const lapsPerStrip = ({ places, trucks }: RollingBlock): number =>
+  Math.round((places.length / trucks) * 10) / 10
+
+/** What each truck drives, and where there are several, what all do. */
+export const totalText = (block: RollingBlock, { words, q }: Context): string =>
+  fill(words.total, { each: q('roll.each') }) +
+  (block.trucks > 1 ? `, ${fill(words.all, { laps: q('roll.laps') })}` : '')
+
+/** Where the strips begin, each over its left edge; on a line above where two stand close. */
+function beginnings(block: RollingBlock, x: (off: number) => number, y: number): string {
+  let end = -Infinity
+  return block.starts
+    .map((start, i) => {
+      const said = block.begins[i] ?? ''
+      const isClose = x(start) < end + 4
+      end = x(start) + widthOf(withFractions(said), 8.4, true)
+      return say([x(start), isClose ? y - 9.6 : y], said, { size: 8.4, bold: true, halo: true })
+    })
+    .join('')
+}
 
 /**
  * Where new ground begins. A lone truck moves out by the jump; of several, each has its own way to
@@ -91,7 +112,8 @@ export function thenText(block: RollingBlock, { words, q }: Context, most = bloc
 }
 
 /** All strips across the track, to scale, the last over the one before. */
-export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context): string {
+export function wholeWidth(block: RollingBlock, y: number, context: Context): string {
+  const { words } = context
   const k = (page - left - 8) / block.across
   const x = (off: number): number => left + off * k
   const boxes = block.starts.map((start, i) => {
@@ -135,12 +157,11 @@ export function wholeWidth(block: RollingBlock, y: number, { words, q }: Context
     say([left - 6, y + 10], words.above, { anchor: 'end' }),
     say(
       [left, y + 27],
-      fill(words.strips, { strips: block.starts.length, laps: block.places.length }),
+      fill(words.strips, { strips: block.starts.length, laps: lapsPerStrip(block) }),
     ),
-    say([page - 8, y + 27], fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }), {
-      anchor: 'end',
-      bold: true,
-    }),
-    twice ? say([left, y + 38], words.last) : '',
+    say([left - 6, y - 6], words.starts, { anchor: 'end' }),
+    beginnings(block, x, y - 6),
+    say([left, y + 38], totalText(block, context), { bold: true }),
+    twice ? say([left, y + 49], words.last) : '',
   ].join('')
 }

@@ -2,9 +2,20 @@ import type { RollingBlock } from '../../../model/manual/charts.ts'
 import { fill } from '../../../model/pattern.ts'
 import { declareDrawing } from '../drawing.ts'
 import { arrowAlong, poly, sheetOf, slab } from '../ink.ts'
-import { say, widthOf, wrapped } from '../letters.ts'
+import { lines, say, widthOf, wrapped } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
-import { behind, left, outerAt, page, railName, shutText, thenText, wholeWidth } from './parts.ts'
+import {
+  behind,
+  lapsPerStrip,
+  left,
+  outerAt,
+  page,
+  railName,
+  shutText,
+  thenText,
+  totalText,
+  wholeWidth,
+} from './parts.ts'
 import { rollingTable, rowsToShow } from './table.ts'
 import { rollingRows } from './tracks.ts'
 import { dropLines, truckHigh } from './trucks.ts'
@@ -50,7 +61,7 @@ function drawPage(block: RollingBlock, context: Context): string {
   const thenAt = x(block.width / 2) + Math.max(block.width * k, widthOf(bar, 9, true)) / 2 + 6
   return sheetOf(
     page,
-    foot + 84,
+    foot + 105,
     alt,
     [
       ...(rollingRows(block)[0] ?? [])
@@ -76,13 +87,14 @@ function drawPage(block: RollingBlock, context: Context): string {
       }),
       say([thenAt, foot + 10], thenText(block, context)),
       say([x(0) - 6, top - 6], railName(context), { anchor: 'end' }),
-      wholeWidth(block, foot + 30, context),
+      lines([x(outerAt(block, 0)) + 34, 4 + truckHigh + 34], wrapped(words.near, 150, 9), {}),
+      wholeWidth(block, foot + 41, context),
     ].join(''),
   )
 }
 
 function drawNarrow(block: RollingBlock, context: Context, narrow: number): string {
-  const { words, q, alt } = context
+  const { words, alt } = context
   const rows = rowsToShow(block, false)
   const edge = 30
   const view = block.width + 0.35
@@ -91,7 +103,8 @@ function drawNarrow(block: RollingBlock, context: Context, narrow: number): stri
   const top = 16
   const foot = top + rows * rowHigh
   const size = 8.4
-  const lines = [
+  const total = wrapped(totalText(block, context), narrow - 4, size, true)
+  const below = [
     ...(block.trucks > 1
       ? [
           fill(words.key, {
@@ -101,11 +114,12 @@ function drawNarrow(block: RollingBlock, context: Context, narrow: number): stri
       : []),
     ...wrapped(shutText(block, context), narrow - 4, size),
     ...wrapped(thenText(block, context, 1), narrow - 4, size),
-    fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
+    ...wrapped(words.near, narrow - 4, size),
+    ...total,
   ]
   return sheetOf(
     narrow,
-    foot + 4 + lines.length * 11,
+    foot + 4 + below.length * 11,
     alt,
     [
       say([edge + 3, 10], railName(context), { size, bold: true }),
@@ -133,8 +147,8 @@ function drawNarrow(block: RollingBlock, context: Context, narrow: number): stri
         ],
         { pen: 'hair' },
       ),
-      ...lines.map((said, i) =>
-        say([2, foot + 11 + i * 11], said, { size, bold: i === lines.length - 1 }),
+      ...below.map((said, i) =>
+        say([2, foot + 11 + i * 11], said, { size, bold: i >= below.length - total.length }),
       ),
     ].join(''),
   )
@@ -142,7 +156,7 @@ function drawNarrow(block: RollingBlock, context: Context, narrow: number): stri
 
 /** Each lap in words: where the inside tires of every truck run. */
 function numbers(context: Context): string {
-  const { manual, words, q } = context
+  const { manual, words } = context
   const block = manual.charts.rolling
   if (!block) return ''
   const rows = rollingRows(block)
@@ -158,8 +172,10 @@ function numbers(context: Context): string {
     ...rows,
     shutText(block, context),
     thenText(block, context),
-    fill(words.strips, { strips: block.starts.length, laps: block.places.length }),
-    fill(words.total, { laps: q('roll.laps'), each: q('roll.each') }),
+    fill(words.strips, { strips: block.starts.length, laps: lapsPerStrip(block) }),
+    `${words.starts} ${block.begins.join(', ')}`,
+    words.near,
+    totalText(block, context),
   ].join('; ')
 }
 

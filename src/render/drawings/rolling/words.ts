@@ -2,7 +2,7 @@ import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type ContextFor, labels } from '../drawing.ts'
 
 export const wording = labels('rolling', {
-  ...entries('pylons', 'hubRail', 'outside', 'above', 'last', 'together'),
+  ...entries('pylons', 'hubRail', 'outside', 'above', 'last', 'starts', 'near'),
   places: holding('trucks'),
   lap: holding('number'),
   behind: holding('number'),
@@ -14,7 +14,8 @@ export const wording = labels('rolling', {
   then: holding('jump'),
   thenAt: holding('trucks'),
   strips: holding('strips', 'laps'),
-  total: holding('laps', 'each'),
+  total: holding('each'),
+  all: holding('laps'),
   key: holding('trucks'),
   drives: holding('truck', 'at'),
   row: holding('number', 'trucks'),

@@ -36,6 +36,7 @@ function blockOf(
     width: pattern.width,
     places: firstPlaces(pattern).map((offset) => ({ offset, at: '', next: '' })),
     starts: blockStarts(pattern.width, tires.overlap, across, blocks),
+    begins: [],
     laps: blocks * pattern.laps,
     between: '',
   }
