@@ -2,13 +2,22 @@ import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { arrow, disc, type Point, poly, sheetOf, stroke, wrong } from '../ink.ts'
-import { say } from '../letters.ts'
+import { arrow, disc, measure, type Point, poly, sheetOf, slab, stroke, wrong } from '../ink.ts'
+import { say, smallest } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 import { type Cut, harrow, inches, layers, waves } from './earth.ts'
 
 const wording = labels('open-steps', {
-  ...entries('shut', 'firstShows', 'nextShows', 'lastShows', 'stop', 'stopShows'),
+  ...entries(
+    'shut',
+    'firstShows',
+    'nextShows',
+    'lastShows',
+    'stop',
+    'stopShows',
+    'skin',
+    'outside',
+  ),
   shutShows: holding('look'),
   first: holding('depth'),
   next: holding('step'),
@@ -66,13 +75,26 @@ function scratched(lay: Lay, depth: number, isLast: boolean): string {
   ].join('')
 }
 
+/** How deep the teeth go, at the right edge: from a depth to a depth in inches. */
+function deep({ x, wide, surface, u }: Lay, [from, to]: Point, text: string): string {
+  const at = x + wide - 6
+  return (
+    measure([at, surface + from * u], [at, surface + to * u]) +
+    say([x + wide, surface - 4], text, { size: smallest, bold: true, anchor: 'end' })
+  )
+}
+
+/** The name of the skin, under it. */
+const skinName = ({ x, surface }: Lay, down: number, name: string): string =>
+  say([x + 2, surface + down + 10], name, { size: smallest, halo: true })
+
 /** Clods ride on the surface behind the teeth. */
 function clods(lay: Lay, depth: number): string {
   const { x, wide, surface } = lay
   const lumps = [0.12, 0.3, 0.52, 0.78].map((at, i) =>
     disc([x + wide * at, surface - 4 - (i % 2) * 1.5], 4 + (i % 2) * 1.4, { fill: 'stone' }),
   )
-  return scratched(lay, depth, false) + lumps.join('') + wrong([x + wide - 5, surface - 30])
+  return scratched(lay, depth, false) + lumps.join('') + wrong([x + wide - 9, surface - 28])
 }
 
 /** Which step it is, in a ring. */
@@ -88,7 +110,7 @@ const said = ({ words, q }: Context) => ({
 })
 
 function draw(context: Context, size: DrawingSize): string {
-  const { words, alt } = context
+  const { words, q, alt } = context
   const { wide, gap } = grids[size]
   const { first, next, last, cushion } = depthsOf(context)
   const u = Math.min(18, 48 / cushion)
@@ -101,15 +123,41 @@ function draw(context: Context, size: DrawingSize): string {
   })
   const { shut: wait, ...heads } = said(context)
   const cells: Cell[] = [
-    { picture: (at) => shut(layAt(at)), name: words.shut, says: wait },
     {
-      picture: (at) => scratched(layAt(at), first, false),
+      picture: (at) => shut(layAt(at)) + skinName(layAt(at), 2.2, words.skin),
+      name: words.shut,
+      says: wait,
+    },
+    {
+      picture: (at) =>
+        scratched(layAt(at), first, false) +
+        skinName(layAt(at), first * u + 2, words.skin) +
+        deep(layAt(at), [0, first], q('practice.reopen.depth')),
+      act: words.outside,
       name: heads.first,
       says: words.firstShows,
     },
-    { picture: (at) => scratched(layAt(at), next, false), name: heads.next, says: words.nextShows },
-    { picture: (at) => scratched(layAt(at), last, true), name: heads.last, says: words.lastShows },
-    { picture: (at) => clods(layAt(at), next), name: words.stop, says: words.stopShows },
+    {
+      picture: (at) =>
+        scratched(layAt(at), next, false) +
+        deep(layAt(at), [first, next], `+${q('practice.harrow.step')}`),
+      name: heads.next,
+      says: words.nextShows,
+    },
+    {
+      picture: (at) =>
+        scratched(layAt(at), last, true) + deep(layAt(at), [0, last], q('practice.harrow.depth')),
+      name: heads.last,
+      says: words.lastShows,
+    },
+    {
+      // No step, but what ends them: in a frame.
+      picture: (at) =>
+        clods(layAt(at), next) +
+        slab([at[0] + 0.8, at[1]], wide - 1.6, 36 + cushion * u + 8, { pen: 1.6 }),
+      name: words.stop,
+      says: words.stopShows,
+    },
   ]
   const numbered = cells.map(
     (cell, i): Cell => ({
@@ -133,7 +181,7 @@ export const openSteps = declareDrawing({
     const { shut: wait, first, next, last } = said(context)
     return [
       `${words.shut}: ${wait}`,
-      `${first}: ${words.firstShows}`,
+      `${first}: ${words.firstShows} ${words.outside}.`,
       `${next}: ${words.nextShows}`,
       `${last}: ${words.lastShows}`,
       `${words.stop}: ${words.stopShows}`,

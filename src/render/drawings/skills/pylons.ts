@@ -2,12 +2,13 @@ import { fill } from '../../../model/pattern.ts'
 import { entries, holding } from '../../../validate/schemas/words/group.ts'
 import { type Cell, cellGrid } from '../cells.ts'
 import { type ContextFor, declareDrawing, labels } from '../drawing.ts'
-import { disc, measure, type Point, poly, sheetOf, solid, stroke, wrong } from '../ink.ts'
+import { disc, measure, type Point, poly, sheetOf, stroke, wrong } from '../ink.ts'
 import { say, smallest } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
+import { layers } from './earth.ts'
 
 const wording = labels('pylons', {
-  ...entries('spacing', 'line', 'height', 'string'),
+  ...entries('spacing', 'line', 'height', 'string', 'cushion'),
   spacingShows: holding('straights', 'turns'),
   lineShows: holding('off'),
   heightShows: holding('height'),
@@ -83,8 +84,8 @@ function offLine([x, y]: Point, wide: number, { q, words }: Context): string {
 }
 
 /** From the side: upright, its foot on the cushion; and buried by what has built up. */
-function upright([x, y]: Point, wide: number, { q }: Context): string {
-  const ground = y + high - 14
+function upright([x, y]: Point, wide: number, { q, words }: Context): string {
+  const ground = y + high - 22
   const pylon = (at: number, sunk: number): string =>
     stroke(`M${at - 5} ${ground}v-4l2.5 -3v-38q2.5 -5 5 0v38l2.5 3v4Z`, { fill: 'paper' }) +
     (sunk === 0
@@ -95,12 +96,10 @@ function upright([x, y]: Point, wide: number, { q }: Context): string {
         }))
   const [good, buried] = [x + wide * 0.26, x + wide * 0.76]
   return [
+    layers({ x, wide, surface: ground, base: ground + 12 }),
     pylon(good, 0),
     pylon(buried, 13),
-    solid([
-      [x, ground],
-      [x + wide, ground],
-    ]),
+    say([good + 19, ground + 9], words.cushion, { size: smallest, halo: true }),
     measure([good + 14, ground], [good + 14, ground - 47]),
     say([good + 19, ground - 20], q('practice.pylon-height'), {
       size: 8.6,

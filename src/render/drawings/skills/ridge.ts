@@ -6,6 +6,7 @@ import {
   area,
   arrow,
   disc,
+  line,
   loose,
   measure,
   type Point,
@@ -50,11 +51,11 @@ type Lay = {
 function layOf({ si }: Context, wide: number, [x, y]: Point): Lay {
   const height = si('ridge.taken') ?? 0.02
   const width = si('ridge.dam-width') ?? height / 0.02
-  const reach = (wide - 14) * 0.6
+  const reach = (wide - 46) * 0.6
   return {
-    x: x + 12,
+    x: x + 44,
     foot: y + high - 26,
-    wide: wide - 14,
+    wide: wide - 46,
     reach,
     factor: Math.round((ridgeHigh * width) / (height * reach)),
   }
@@ -205,7 +206,14 @@ function draw(context: Context, size: DrawingSize): string {
             anchor: 'middle',
             halo: true,
           }) +
-          say([x + 20, foot - ridgeHigh - 7], q('ridge.taken'), { size: 8.6, bold: true })
+          line([x - 13, foot - ridgeHigh], [x + 12, foot - ridgeHigh], { dash: '2 2' }) +
+          line([x - 13, foot], [x, foot], { dash: '2 2' }) +
+          measure([x - 11, foot], [x - 11, foot - ridgeHigh]) +
+          say([x - 15, foot - ridgeHigh / 2 + 3], q('ridge.taken'), {
+            size: 8.6,
+            bold: true,
+            anchor: 'end',
+          })
         )
       },
       name: words.dam,

@@ -98,8 +98,10 @@ function slanting([x, y]: Point, wide: number): string {
 }
 
 function draw(context: Context, size: DrawingSize): string {
-  const { words, q, alt } = context
+  const { words, q, si, alt } = context
   const { wide, gap } = grids[size]
+  // As many as in the washout of the worked example.
+  const lifts = Math.min(4, Math.max(2, Math.round(si('washout.lifts') ?? 2)))
   const cells: Cell[] = [
     {
       picture: (at) => slanting(at, wide),
@@ -107,16 +109,16 @@ function draw(context: Context, size: DrawingSize): string {
       says: fill(words.slantingShows, { thin: q('practice.thin-layer') }),
     },
     {
-      picture: (at) => hole(at, wide, 0, 3) + right([at[0] + wide - 9, at[1] + 9]),
+      picture: (at) => hole(at, wide, 0, lifts) + right([at[0] + wide - 9, at[1] + 9]),
       name: words.square,
       says: words.squareShows,
     },
     {
       picture: ([x, y]) => {
         const top = y + 22
-        const step = deep / 3
+        const step = deep / lifts
         return (
-          hole([x, y], wide, 0, 3) +
+          hole([x, y], wide, 0, lifts) +
           measure([x + wide * 0.74, top + deep - step], [x + wide * 0.74, top + deep]) +
           say([x + wide * 0.5, top + deep - 3], q('practice.washout.lift'), {
             size: 8.6,
@@ -124,15 +126,13 @@ function draw(context: Context, size: DrawingSize): string {
             anchor: 'middle',
             halo: true,
           }) +
-          ['1', '2', '3']
-            .map((no, i) =>
-              say([x + wide * 0.25, top + deep - step * i - 3], no, {
-                size: 8.6,
-                bold: true,
-                halo: true,
-              }),
-            )
-            .join('')
+          Array.from({ length: lifts }, (_, i) =>
+            say([x + wide * 0.25, top + deep - step * i - 3], String(i + 1), {
+              size: 8.6,
+              bold: true,
+              halo: true,
+            }),
+          ).join('')
         )
       },
       name: words.floor,
