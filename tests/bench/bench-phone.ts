@@ -62,8 +62,10 @@ const queries = Object.values(
     [list: string]: { find: string }[]
   },
 ).flatMap((list) => list.map(({ find }) => find))
-await page.goto(`${server.base}/search.html`)
 await page.emulateCPUThrottling(slowdown)
+await page.goto(`${server.base}/search.html`)
+// Somebody has to find the keys first.
+await new Promise((done) => setTimeout(done, 1000))
 const took = (await page.evaluate(`{
   const input = document.querySelector('form.find input');
   ${JSON.stringify(queries)}.map((query) => {
@@ -74,7 +76,7 @@ const took = (await page.evaluate(`{
     return performance.now() - began
   })
 }`)) as readonly number[]
-line(`${queries.length} searches at ${slowdown} × slowed CPU`, told(took.slice(1)), '50')
+line(`${took.length - 1} searches at ${slowdown} × slowed CPU`, told(took.slice(1)), '50')
 line('the first search', `${Math.round(took[0] ?? 0)} ms`, '50')
 
 // From the phone's store, with no network, until the page can be read and its scripts have run.
