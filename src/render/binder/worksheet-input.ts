@@ -5,6 +5,7 @@ import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from '../views/pen.ts'
 import { provenanceWords } from '../views/provenance-words.ts'
+import { worksheetBehind } from '../views/worksheet-view.ts'
 
 /** A value as it is put into formulas. */
 export type InputView = {
@@ -26,9 +27,7 @@ function shortOrigin({ provenance }: FigureInput, pen: Pen): string {
 
 /** A value with where it comes from: a worksheet by its number alone. */
 export function inputView(i: FigureInput, pen: Pen): InputView {
-  const derivedFrom = i.provenance.kind === 'derived' ? i.provenance.figure : ''
-  const useId = derivedFrom.slice(0, derivedFrom.lastIndexOf('.'))
-  const worksheet = pen.manual.worksheets.find((w) => w.id === useId)
+  const worksheet = worksheetBehind(i, pen)
   return {
     symbol: formulaHtml(i.symbol, i.label),
     value: html(quantityHtml(i.text)),

@@ -48,10 +48,15 @@ export type WorksheetView = {
   readonly sources: readonly string[]
 }
 
-function inputView(i: FigureInput, pen: Pen): InputView {
-  const derivedFrom = i.provenance.kind === 'derived' ? i.provenance.figure : ''
+/** The worksheet that an input comes from, where it is another's figure. */
+export function worksheetBehind({ provenance }: FigureInput, pen: Pen): Worksheet | undefined {
+  const derivedFrom = provenance.kind === 'derived' ? provenance.figure : ''
   const useId = derivedFrom.slice(0, derivedFrom.lastIndexOf('.'))
-  const worksheet = pen.manual.worksheets.find((w) => w.id === useId)
+  return pen.manual.worksheets.find((w) => w.id === useId)
+}
+
+function inputView(i: FigureInput, pen: Pen): InputView {
+  const worksheet = worksheetBehind(i, pen)
   return {
     symbol: formulaHtml(i.symbol, i.label),
     value: html(quantityHtml(i.text)),

@@ -1,19 +1,5 @@
 import { isDay } from '../../model/day.ts'
-
-const months = [
-  'january',
-  'february',
-  'march',
-  'april',
-  'may',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-]
+import { months } from '../schemas/words/calendar.ts'
 
 const two = (n: number): string => String(n).padStart(2, '0')
 const year = (text: string): number => (text.length === 2 ? 2000 + Number(text) : Number(text))
