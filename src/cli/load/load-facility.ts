@@ -17,7 +17,8 @@ type Days = {
   readonly wanted: string | undefined
 }
 
-type LoadedFacility = {
+/** A facility file with all that it names, as it was read. */
+export type LoadedFacility = {
   readonly facility: Facility | undefined
   /** The date of its manual: as asked for, else that to which its file is up to date, else today. */
   readonly date: string
