@@ -1,6 +1,6 @@
 import type { Manual } from '../model/manual.ts'
+import type { OutputFile } from '../model/output-file.ts'
 import { type LastBuild, lastBuild, type MadeAt, printedFiles } from '../write/last-build.ts'
-import type { OutputFile } from '../write/write-files.ts'
 
 /** Printed files of an earlier build. */
 export type Kept = {

@@ -3,6 +3,7 @@ import path from 'node:path'
 import * as z from 'zod'
 import { composeFiguresFile } from '../compose/figures-file.ts'
 import type { Manual } from '../model/manual.ts'
+import type { OutputFile } from '../model/output-file.ts'
 import { hasErrors, type Problem } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
 import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts'
@@ -10,14 +11,15 @@ import { thisMachine } from '../print/browser/machine.ts'
 import type { NoBrowser } from '../print/browser/no-browser.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { calendarFolder } from '../render/calendars/calendar-file.ts'
+import { workerFile } from '../render/site/kept-site.ts'
 import { oneFileName } from '../render/site/papers.ts'
+import { isKept } from '../render/site/site-files.ts'
 import { tablesFolder } from '../render/tables/tables.ts'
-import { buildRecord, hashOf } from '../write/build-record.ts'
+import { buildRecord, hashOf, sha256 } from '../write/build-record.ts'
 import { carryOver } from '../write/carry-over.ts'
-import { workerFile } from '../write/kept-site.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
 import { thirdPartyNotices } from '../write/third-party-notices.ts'
-import { type OutputFile, writeFiles } from '../write/write-files.ts'
+import { writeFiles } from '../write/write-files.ts'
 import { type Built, countsOf, keptText, withoutPdfs } from './build-summary.ts'
 import { terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
@@ -30,7 +32,6 @@ import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import type { Progress } from './progress.ts'
-import { isKept } from './site-files.ts'
 import { siteWith } from './site-with.ts'
 
 type Ready = LoadedManual & {
@@ -142,7 +143,7 @@ const isIn =
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
   const { site, worker, beside, printed, kept: before, version, browser, notices } = made
   const tables = site.filter(isIn(tablesFolder))
-  const kept = workerFile(worker, site.filter(isKept), [...beside, ...tables])
+  const kept = workerFile(worker, site.filter(isKept), [...beside, ...tables], sha256)
   const files: readonly OutputFile[] = [
     ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...site.filter(isIn(calendarFolder)),

@@ -1,8 +1,9 @@
 import path from 'node:path'
+import type { OutputFile } from '../model/output-file.ts'
 import { facilityJsonSchema, libraryJsonSchema } from '../validate/json-schema/json-schema.ts'
 import { facility } from '../validate/schemas/facility.ts'
 import { librarySchemas } from '../validate/schemas/library-schemas.ts'
-import { type OutputFile, writeFiles } from '../write/write-files.ts'
+import { writeFiles } from '../write/write-files.ts'
 import { projectFolders } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 

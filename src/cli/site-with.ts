@@ -1,10 +1,11 @@
 import type { Manual } from '../model/manual.ts'
+import type { OutputFile } from '../model/output-file.ts'
 import type { PrintedFiles } from '../render/site/papers.ts'
+import { oneFileOf, siteOf } from '../render/site/site-files.ts'
 import type { Words } from '../validate/schemas/words.ts'
-import type { OutputFile } from '../write/write-files.ts'
 import type { Kept } from './kept-prints.ts'
 import type { Folders } from './load/load-manual.ts'
-import { oneFileOf, siteFiles } from './site-files.ts'
+import { loadMakings } from './site-files.ts'
 
 const bytesOf = ({ data }: OutputFile): number => Buffer.byteLength(data)
 
@@ -19,7 +20,8 @@ export async function siteWith(
   words: Words,
   folders: Folders,
 ): Promise<{ readonly site: readonly OutputFile[]; readonly beside: readonly OutputFile[] }> {
-  const oneFile = await oneFileOf(manual, words, folders)
+  const makings = await loadMakings(folders)
+  const oneFile = await oneFileOf(manual, words, makings)
   const earlier = files
     .filter(({ path }) => path.startsWith('site/'))
     .map((f) => ({ ...f, path: f.path.slice('site/'.length) }))
@@ -27,6 +29,6 @@ export async function siteWith(
     ...[oneFile, ...printed].map((f) => [f.path, { bytes: bytesOf(f) }] as const),
     ...earlier.map((f) => [f.path, { bytes: bytesOf(f), older }] as const),
   ])
-  const site = await siteFiles(manual, words, folders, sizes)
+  const site = await siteOf(manual, words, makings, sizes)
   return { site, beside: [oneFile, ...printed, ...earlier] }
 }

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto'
-import type { OutputFile } from './write-files.ts'
+import type { OutputFile } from '../model/output-file.ts'
 
-const sha256 = (data: string | Uint8Array): string =>
+/** Of a file, in hex. */
+export const sha256 = (data: string | Uint8Array): string =>
   createHash('sha256').update(data).digest('hex')
 
 /**

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import * as z from 'zod'
-import type { OutputFile } from './write-files.ts'
+import type { OutputFile } from '../model/output-file.ts'
 
 const made = z.object({ revision: z.string(), date: z.string() })
 export type MadeAt = z.output<typeof made>

@@ -1,8 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import path from 'node:path'
-
-/** A file of the output: path with forward slashes below the output folder. */
-export type OutputFile = { readonly path: string; readonly data: string | Uint8Array }
+import type { OutputFile } from '../model/output-file.ts'
 
 /** Writes files below a folder, making the folders that they need. */
 export async function writeFiles(root: string, files: readonly OutputFile[]): Promise<void> {

@@ -2,7 +2,8 @@ import { readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { loadWorker } from '../../src/cli/load/load-scripts.ts'
-import { workerFile } from '../../src/write/kept-site.ts'
+import { workerFile } from '../../src/render/site/kept-site.ts'
+import { sha256 } from '../../src/write/build-record.ts'
 import { folders } from '../support/demo.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteFolder } from '../support/site-folder.ts'
@@ -45,7 +46,7 @@ async function revise(page: string, said: string): Promise<void> {
       data: await readFile(path.join(site.folder, name)),
     })),
   )
-  const worker = workerFile(await loadWorker(folders), all, [])
+  const worker = workerFile(await loadWorker(folders), all, [], sha256)
   await writeFile(path.join(site.folder, worker.path), worker.data)
 }
 

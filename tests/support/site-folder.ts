@@ -2,8 +2,10 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { loadWorker } from '../../src/cli/load/load-scripts.ts'
-import { isKept, siteFiles } from '../../src/cli/site-files.ts'
-import { workerFile } from '../../src/write/kept-site.ts'
+import { siteFiles } from '../../src/cli/site-files.ts'
+import { workerFile } from '../../src/render/site/kept-site.ts'
+import { isKept } from '../../src/render/site/site-files.ts'
+import { sha256 } from '../../src/write/build-record.ts'
 import { writeFiles } from '../../src/write/write-files.ts'
 import { demoManual, folders } from './demo.ts'
 
@@ -13,6 +15,6 @@ export async function siteFolder(id: string) {
   const folder = await mkdtemp(path.join(os.tmpdir(), `site-${id}-`))
   const files = await siteFiles(manual, words, folders, new Map())
   const [kept, asked] = [files.filter(isKept), files.filter((f) => !isKept(f))]
-  await writeFiles(folder, [...files, workerFile(await loadWorker(folders), kept, asked)])
+  await writeFiles(folder, [...files, workerFile(await loadWorker(folders), kept, asked, sha256)])
   return { folder, remove: () => rm(folder, { recursive: true, force: true }) }
 }

@@ -1,6 +1,6 @@
 import { gzipSync } from 'node:zlib'
-import { isKept } from '../../src/cli/site-files.ts'
-import type { OutputFile } from '../../src/write/write-files.ts'
+import type { OutputFile } from '../../src/model/output-file.ts'
+import { isKept } from '../../src/render/site/site-files.ts'
 
 /** What a server sends for a file, bytes: fonts and pictures are packed already. */
 const sent = ({ path, data }: OutputFile): number =>

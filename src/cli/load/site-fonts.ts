@@ -1,19 +1,9 @@
 import { readFile } from 'node:fs/promises'
 import type { PrintCache } from '../../print/press/print-cache.ts'
-import type { OutputFile } from '../../write/write-files.ts'
+import type { SiteFonts } from '../../render/site/site-files.ts'
 import { type Face, siteFaces } from './faces.ts'
 import { dataUrl, loadFonts, locate, nameOf, rule } from './load-fonts.ts'
 import { type UsedCharacters, usedCharacters } from './used-characters.ts'
-
-/** The fonts of one site. */
-type SiteFonts = {
-  /** Rules that name files below `fonts/`. */
-  readonly linked: string
-  /** Rules with the fonts inside, for a file that stands alone; nothing that it can do without. */
-  readonly inline: string
-  /** The fonts with their licences, by their path below the assets. */
-  readonly files: readonly OutputFile[]
-}
 
 /** A file with the faces that it is taken for. */
 type Cut = {

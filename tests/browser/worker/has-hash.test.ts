@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { hasHash } from '../../../src/browser/worker/has-hash.ts'
-import { workerFile } from '../../../src/write/kept-site.ts'
+import { workerFile } from '../../../src/render/site/kept-site.ts'
+import { sha256 } from '../../../src/write/build-record.ts'
 
 const bytes = (text: string): ArrayBuffer => new TextEncoder().encode(text).buffer as ArrayBuffer
 
@@ -17,7 +18,7 @@ describe('what a phone is sent', () => {
   })
 
   it('is what the list that is made with the site says', async () => {
-    const { data } = workerFile('', [{ path: 'a.html', data: 'a page' }], [])
+    const { data } = workerFile('', [{ path: 'a.html', data: 'a page' }], [], sha256)
     const hash = /"a\.html":"(\w+)"/.exec(String(data))?.[1] ?? ''
     expect(await hasHash(bytes('a page'), hash)).toBe(true)
     expect(await hasHash(bytes('another'), hash)).toBe(false)

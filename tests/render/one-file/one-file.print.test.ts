@@ -3,8 +3,9 @@ import os from 'node:os'
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { oneFileOf } from '../../../src/cli/site-files.ts'
+import { loadMakings } from '../../../src/cli/site-files.ts'
 import { type BrowserFound, findBrowser } from '../../../src/print/browser/find-browser.ts'
+import { oneFileOf } from '../../../src/render/site/site-files.ts'
 import { demoManual, folders } from '../../support/demo.ts'
 
 let found: BrowserFound
@@ -16,7 +17,7 @@ beforeAll(async () => {
   if (browser.kind !== 'found') throw new Error(browser.message)
   found = browser
   const { manual, words } = await demoManual('larkmoor')
-  const { path: name, data } = await oneFileOf(manual, words, folders)
+  const { path: name, data } = await oneFileOf(manual, words, await loadMakings(folders))
   folder = await mkdtemp(path.join(os.tmpdir(), 'one-file-'))
   await writeFile(path.join(folder, name), data)
   file = pathToFileURL(path.join(folder, name)).href

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { oneFileOf } from '../../../src/cli/site-files.ts'
+import { loadMakings } from '../../../src/cli/site-files.ts'
+import { oneFileOf } from '../../../src/render/site/site-files.ts'
 import { demoManual, demos, folders } from '../../support/demo.ts'
 
 const files = new Map<string, string>()
@@ -8,7 +9,7 @@ const files = new Map<string, string>()
 beforeAll(async () => {
   for (const id of demos) {
     const { manual, words } = await demoManual(id)
-    files.set(id, String((await oneFileOf(manual, words, folders)).data))
+    files.set(id, String((await oneFileOf(manual, words, await loadMakings(folders))).data))
   }
 })
 

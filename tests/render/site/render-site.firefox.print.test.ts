@@ -2,7 +2,8 @@ import { writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { oneFileOf } from '../../../src/cli/site-files.ts'
+import { loadMakings } from '../../../src/cli/site-files.ts'
+import { oneFileOf } from '../../../src/render/site/site-files.ts'
 import { demoManual, folders } from '../../support/demo.ts'
 import { firefox, openFirefox } from '../../support/firefox.ts'
 import { siteFolder } from '../../support/site-folder.ts'
@@ -16,7 +17,7 @@ describe.skipIf(firefox === undefined)('the site in Firefox, from disk', () => {
   beforeAll(async () => {
     site = await siteFolder('larkmoor')
     const { manual, words } = await demoManual('larkmoor')
-    const { path: name, data } = await oneFileOf(manual, words, folders)
+    const { path: name, data } = await oneFileOf(manual, words, await loadMakings(folders))
     await writeFile(path.join(site.folder, name), data)
     browser = await openFirefox()
   }, 120_000)
