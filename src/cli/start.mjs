@@ -124,6 +124,9 @@ if (first === '--run-tests') {
 } else if (first === '--run-pages') {
   install(true)
   await import(await bundled(at('tests', 'sizes', 'pages.ts')))
+} else if (first === '--run-guide') {
+  install(true)
+  await import(await bundled(at('tests', 'guide', 'guide.ts')))
 } else if (first === '--run-bench') {
   install(true)
   await import(await bundled(at('tests', 'bench', 'bench.ts')))

@@ -51,6 +51,7 @@ export function entryAbout(
   if (plain) return { label: plain.label, howTo: plain.howTo, example: plain.example }
   const fact = factAt(path)
   if (!fact) return undefined
-  const example = fact.typical('stone-dust')?.[system] ?? exampleOf(fact)
+  const usual = fact.typical('stone-dust')?.[system]
+  const example = usual ?? fact.example?.[system] ?? exampleOf(fact)
   return { label: fact.label, howTo: fact.howTo, example }
 }

@@ -1,7 +1,7 @@
 import table from '../../shared/facts.json' with { type: 'json' }
 import { type Capability, capabilities } from './capability.ts'
 import type { Material } from './oval-choices.ts'
-import type { KindName } from './quantity/kinds.ts'
+import type { KindName, UnitSystem } from './quantity/kinds.ts'
 
 /** What stands in where a facility says nothing. */
 export type Typical = {
@@ -26,6 +26,8 @@ export type FactSpec = {
   /** Believable values, closed, as people write them. */
   readonly range: readonly [string, string]
   readonly howTo: string
+  /** A value as people write it, where the usual one or that of its kind would mislead. */
+  readonly example: Readonly<Record<UnitSystem, string>> | undefined
   readonly typical: (material: Material) => Typical | undefined
 }
 
@@ -34,6 +36,7 @@ type Row = {
   kind: string
   range: string[]
   howTo: string
+  example?: Record<UnitSystem, string>
   typical?: Typical | { byMaterial: Record<Material, Typical> }
 }
 
@@ -52,6 +55,7 @@ function toSpec(path: string, row: Row, typical: FactSpec['typical']): FactSpec 
     kind: row.kind as KindName,
     range: [low, high],
     howTo: row.howTo,
+    example: row.example,
     typical,
   }
 }

@@ -15,6 +15,8 @@ const field = {
   kind: z.string(),
   range: z.tuple([z.string(), z.string()]),
   howTo: line,
+  /** As it is typed, where the usual value or that of its kind would mislead. */
+  example: z.strictObject({ us: z.string(), metric: z.string() }).optional(),
 }
 
 /** shared/facts.json, of which the texts belong to the words of the manual. */

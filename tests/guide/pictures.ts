@@ -1,0 +1,89 @@
+import { execFileSync } from 'node:child_process'
+import { readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import path from 'node:path'
+import { loopbackBrowser } from '../support/loopback-browser.ts'
+import { siteServer } from '../support/site-server.ts'
+
+type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
+
+/** A picture of a page of the site, as it is looked at. */
+type View = {
+  readonly name: string
+  readonly page: string
+  readonly width: number
+  readonly height: number
+}
+
+const views: readonly View[] = [
+  { name: 'today', page: 'today.html', width: 390, height: 760 },
+  { name: 'first-page', page: 'index.html', width: 390, height: 760 },
+  { name: 'procedure', page: 'procedures/seal.html', width: 1100, height: 800 },
+]
+
+/** Dots to an inch of printed pages. */
+const dots = 110
+
+/** Printed pages as pictures, by poppler's pdftoppm. */
+function paper(file: string, page: number): Buffer {
+  const out = path.join(tmpdir(), `guide-${process.pid}`)
+  const from = ['-f', String(page), '-l', String(page), '-r', String(dots), '-singlefile', '-png']
+  execFileSync('pdftoppm', [...from, file, out])
+  return readFileSync(`${out}.png`)
+}
+
+const asUrl = (png: Uint8Array): string =>
+  `data:image/png;base64,${Buffer.from(png).toString('base64')}`
+
+/** Takes a picture of pages laid side by side. */
+async function together(
+  browser: Browser,
+  pngs: readonly Uint8Array[],
+  heights: readonly number[],
+): Promise<Uint8Array> {
+  const page = await browser.newPage()
+  await page.setViewport({ width: 1400, height: 900 })
+  const images = pngs.map(
+    (png, i) =>
+      `<img src="${asUrl(png)}" style="height:${heights[i]}px;box-shadow:0 2px 12px #0005">`,
+  )
+  await page.setContent(
+    `<body style="margin:0"><div id="all" style="display:inline-flex;gap:24px;align-items:center;padding:28px;background:#d9d4c7">${images.join('')}</div>`,
+  )
+  await page.waitForNetworkIdle()
+  const all = await page.$('#all')
+  const png = await all?.screenshot({ type: 'png' })
+  await page.close()
+  if (!png) throw new Error('nothing to take a picture of')
+  return png
+}
+
+async function ofSite(browser: Browser, base: string, view: View): Promise<Uint8Array> {
+  const page = await browser.newPage()
+  await page.setViewport({ width: view.width, height: view.height, deviceScaleFactor: 1.5 })
+  await page.goto(`${base}/${view.page}`, { waitUntil: 'networkidle0' })
+  const png = await page.screenshot({ type: 'png' })
+  await page.close()
+  return png
+}
+
+/**
+ * Takes all pictures of the guide.
+ * @param manual A printed manual.
+ * @throws Error where it, a browser or pdftoppm is missing.
+ */
+export async function takePictures(manual: string, into: string): Promise<void> {
+  const browser = await loopbackBrowser()
+  const server = await siteServer(path.join(manual, 'site'))
+  try {
+    const taken = new Map<string, Uint8Array>()
+    for (const view of views) taken.set(view.name, await ofSite(browser, server.base, view))
+    const sheet = paper(path.join(manual, 'sheets', 'seal.pdf'), 1)
+    const phone = taken.get('today') ?? sheet
+    taken.set('manual', await together(browser, [sheet, phone], [800, 620]))
+    for (const [name, png] of taken) writeFileSync(path.join(into, `${name}.png`), png)
+  } finally {
+    server.close()
+    await browser.close()
+  }
+}
