@@ -14,8 +14,11 @@ const indentLike = (text: string): string => text.replace(/[^\t]/g, ' ')
 /** One problem: `file:line:column`, what is wrong, the line itself, what was expected. */
 function problemText(problem: Problem, name: string, colors: boolean): string {
   const p = paint(colors)
-  const { line, column, length } = problem.place
-  const head = `${p('bold', `${name}:${line}:${column}`)}: ${p(problem.severity === 'error' ? 'red' : 'yellow', problem.severity)}: ${problem.message} ${p('dim', `[${problem.code}]`)}`
+  const { line, column, length, cell } = problem.place
+  const where = cell
+    ? `${name}, sheet ${cell.sheet}, cell ${cell.name}`
+    : `${name}:${line}:${column}`
+  const head = `${p('bold', where)}: ${p(problem.severity === 'error' ? 'red' : 'yellow', problem.severity)}: ${problem.message} ${p('dim', `[${problem.code}]`)}`
   const lines = [head]
   if (problem.source !== undefined && problem.source.trim() !== '') {
     const gutter = `  ${line} | `

@@ -1,10 +1,15 @@
-/** Where something stands in what the author wrote. Lines and columns count from 1. */
+/**
+ * Where something stands in what the author wrote. Lines and columns count from 1; the line of a cell
+ * is its row, written out with its cells beside each other.
+ */
 export type Place = {
   readonly file: string
   readonly line: number
   readonly column: number
   /** Number of characters to underline. */
   readonly length: number
+  /** The cell of a workbook, such as C7, and its sheet. */
+  readonly cell?: { readonly sheet: string; readonly name: string }
 }
 
 /** Every kind of fault that input can have. The code is the contract; the wording is free. */

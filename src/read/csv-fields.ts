@@ -9,10 +9,23 @@ export type CsvRecords = {
   readonly fault: CsvFault | undefined
 }
 
-type Reader = { readonly text: string; at: number; fault: CsvFault | undefined }
+/** What can stand between the fields of a record. */
+export const delimiters = [',', ';', '\t', '|'] as const
+export type Delimiter = (typeof delimiters)[number]
 
-const endsField = (c: string | undefined): boolean =>
-  c === undefined || c === ',' || c === '\n' || c === '\r'
+type Reader = {
+  readonly text: string
+  readonly delimiter: Delimiter
+  at: number
+  fault: CsvFault | undefined
+}
+
+const endsField = (c: string | undefined, delimiter: Delimiter): boolean =>
+  c === undefined || c === delimiter || c === '\n' || c === '\r'
+
+/** White space that is no delimiter. */
+const isBlank = (c: string | undefined, delimiter: Delimiter): boolean =>
+  c === ' ' || (c === '\t' && delimiter !== '\t')
 
 /** What stands between quotes; commas and line breaks are part of it, two quotes mean one. */
 function readQuoted(reader: Reader): CsvField {
@@ -37,10 +50,10 @@ function readQuoted(reader: Reader): CsvField {
 function readField(reader: Reader): CsvField {
   const start = reader.at
   // People put a space after the comma; RFC 4180 would count it to the field.
-  while (reader.text[reader.at] === ' ' || reader.text[reader.at] === '\t') reader.at++
+  while (isBlank(reader.text[reader.at], reader.delimiter)) reader.at++
   const quoted = reader.text[reader.at] === '"' ? readQuoted(reader) : undefined
   const after = reader.at
-  while (!endsField(reader.text[reader.at])) reader.at++
+  while (!endsField(reader.text[reader.at], reader.delimiter)) reader.at++
   if (!quoted) return { text: reader.text.slice(start, reader.at), start, end: reader.at }
   if (reader.text.slice(after, reader.at).trim() !== '')
     reader.fault ??= { message: 'something stands behind the closing quote', at: after }
@@ -50,13 +63,15 @@ function readField(reader: Reader): CsvField {
 /**
  * Parts a text of comma-separated values into records of fields (RFC 4180): quotes hold commas,
  * line breaks and doubled quotes; lines end with LF, CR LF or CR, the last one with or without.
+ * @param delimiter What stands between fields, where that is no comma.
+ * @param from Where the first record begins.
  */
-export function readRecords(text: string): CsvRecords {
-  const reader: Reader = { text, at: 0, fault: undefined }
+export function readRecords(text: string, delimiter: Delimiter = ',', from = 0): CsvRecords {
+  const reader: Reader = { text, delimiter, at: from, fault: undefined }
   const records: CsvField[][] = []
   while (reader.at < text.length && reader.fault === undefined) {
     const record = [readField(reader)]
-    while (text[reader.at] === ',') {
+    while (text[reader.at] === delimiter) {
       reader.at++
       record.push(readField(reader))
     }

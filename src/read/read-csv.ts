@@ -1,14 +1,23 @@
 import type { Place, Problem, Result } from '../model/problem.ts'
-import { type CsvField, readRecords } from './csv-fields.ts'
+import { dialectOf, isRecord } from './csv-dialect.ts'
+import { type CsvField, type Delimiter, readRecords } from './csv-fields.ts'
 import { placeAt, problemAt, type SourceFile } from './source-file.ts'
+import type { SheetCell } from './workbook/sheet.ts'
 import { disguise } from './yaml-faults/disguise.ts'
 
 /** One cell of a table, trimmed, with the place where it stands. */
-export type CsvCell = { readonly text: string; readonly place: Place }
+export type CsvCell = {
+  readonly text: string
+  readonly place: Place
+  /** What a workbook keeps in the cell; numbers and days of one have no style of writing. */
+  readonly kind?: SheetCell['kind']
+}
 
 /** A table with its head; every row has as many cells as the head. */
 export type CsvTable = {
   readonly file: SourceFile
+  /** What stands between the cells of a text. */
+  readonly delimiter?: Delimiter
   readonly head: readonly CsvCell[]
   readonly rows: readonly (readonly CsvCell[])[]
 }
@@ -23,30 +32,36 @@ function toCell(file: SourceFile, field: CsvField): CsvCell {
   }
 }
 
-/** Blank lines and remarks hold no record. */
-const isRecord = ([first, ...rest]: readonly CsvField[]): boolean =>
-  !(first?.text.trimStart().startsWith('#') || (rest.length === 0 && first?.text.trim() === ''))
-
-const noRows = (file: SourceFile): Problem =>
+export const noRows = (file: SourceFile): Problem =>
   problemAt(file, placeAt(file, 0, 1), 'file/empty', 'the table has no rows', {
     hint: 'the first line names the columns, each line after it is one reading',
   })
 
 /** A row that has other cells than the head. */
-function uneven(file: SourceFile, row: readonly CsvField[], wanted: number): Problem {
+function uneven(
+  file: SourceFile,
+  row: readonly CsvField[],
+  wanted: number,
+  delimiter: Delimiter,
+): Problem {
   const [start, end] = [row[0]?.start ?? 0, row.at(-1)?.end ?? 0]
   return problemAt(
     file,
     placeAt(file, start, end - start),
     'schema/format',
     `${row.length} cells where the head has ${wanted}`,
-    { hint: 'a comma inside a value needs quotes around it, such as "1,200 ft"' },
+    {
+      hint:
+        delimiter === ','
+          ? 'a comma inside a value needs quotes around it, such as "1,200 ft"'
+          : `what stands between cells needs quotes around it inside a value, such as "left${delimiter}right"`,
+    },
   )
 }
 
 /**
- * Reads a table of comma-separated values (RFC 4180) whose first line names the columns. Blank
- * lines and lines that begin with # are left out.
+ * Reads a table of values separated by commas (RFC 4180), semicolons, tabs or bars, whose first line
+ * names the columns. Blank lines and lines that begin with # are left out.
  */
 export function readCsv(file: SourceFile): Result<CsvTable> {
   const other = disguise(file.text)
@@ -60,7 +75,9 @@ export function readCsv(file: SourceFile): Result<CsvTable> {
       ],
     }
   // A byte order mark is no part of the first head, and moves no column.
-  const { records, fault } = readRecords(file.text.replace(/^\uFEFF/, ' '))
+  const text = file.text.replace(/^\uFEFF/, ' ')
+  const { delimiter, from } = dialectOf(text)
+  const { records, fault } = readRecords(text, delimiter, from)
   if (fault)
     return {
       value: undefined,
@@ -74,8 +91,8 @@ export function readCsv(file: SourceFile): Result<CsvTable> {
   if (!head || rows.length === 0) return { value: undefined, problems: [noRows(file)] }
   const problems = rows
     .filter((row) => row.length !== head.length)
-    .map((row) => uneven(file, row, head.length))
+    .map((row) => uneven(file, row, head.length, delimiter))
   if (problems.length > 0) return { value: undefined, problems }
   const cells = (row: readonly CsvField[]): CsvCell[] => row.map((field) => toCell(file, field))
-  return { value: { file, head: cells(head), rows: rows.map(cells) }, problems }
+  return { value: { file, delimiter, head: cells(head), rows: rows.map(cells) }, problems }
 }

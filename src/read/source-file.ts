@@ -1,7 +1,11 @@
 import type { Place, Problem, ProblemCode } from '../model/problem.ts'
+import type { Sheet } from './workbook/sheet.ts'
 
-/** A text file as it was read; `path` is what problems name. */
-export type SourceFile = { readonly path: string; readonly text: string }
+/**
+ * A text file as it was read; `path` is what problems name. The text of a sheet of a workbook is its
+ * rows, a line each.
+ */
+export type SourceFile = { readonly path: string; readonly text: string; readonly sheet?: Sheet }
 
 /** The line of a text that holds an offset, 1-based, with the column in characters. */
 function lineColumn(text: string, offset: number): { line: number; column: number } {

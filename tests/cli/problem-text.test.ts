@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { problemsText } from '../../src/cli/problem-text.ts'
+import { placeInSheet, sheetFile } from '../../src/read/sheet-table.ts'
 import { placeAt, problemAt } from '../../src/read/source-file.ts'
 
 const file = { path: 'facility.yaml', text: 'oval:\n  lap: 20 galon\n\tlap: 1\n' }
@@ -36,5 +37,25 @@ describe('problems on the terminal', () => {
 
   it('keep tabs, so that the mark stands under the fault', () => {
     expect(text(problem('1'))).toContain('\n    | \t     ^\n')
+  })
+})
+
+describe('a problem in a workbook', () => {
+  it('is shown with sheet and cell, and the row of it', () => {
+    const sheet = {
+      name: 'Contacts',
+      rows: [[{ text: 'role', kind: 'words', row: 2, column: 2 }]],
+    } as const
+    const workbook = sheetFile('contacts.xlsx', sheet)
+    const place = placeInSheet(workbook, sheet.rows[0], { row: 2, column: 2 })
+    expect(text(problemAt(workbook, place, 'schema/choice', 'no such role'))).toBe(
+      [
+        'my-fair/contacts.xlsx, sheet Contacts, cell B2: error: no such role [schema/choice]',
+        '  2 |  | role',
+        '    |    ^^^^',
+        '',
+        '1 error, 0 warnings in 1 file',
+      ].join('\n'),
+    )
   })
 })

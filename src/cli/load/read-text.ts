@@ -1,6 +1,7 @@
 import { readFile, realpath, stat } from 'node:fs/promises'
 import type { ProblemCode, Result } from '../../model/problem.ts'
 import { fileProblem, type SourceFile } from '../../read/source-file.ts'
+import { tableText, utf8Text } from '../../read/table-text.ts'
 import { fileKind } from '../../read/yaml-faults/disguise.ts'
 import { pathBelow } from './shown-path.ts'
 
@@ -12,18 +13,20 @@ const refused = (
   code: ProblemCode,
   message: string,
   hint: string,
-): Result<SourceFile> => ({ value: undefined, problems: [fileProblem(file, code, message, hint)] })
+): Result<never> => ({ value: undefined, problems: [fileProblem(file, code, message, hint)] })
 
 /**
- * Reads a text file, or says why it is none. A file reached through a link must still lie inside
- * `root`.
+ * Reads a file, or says why it cannot be one of a facility. A file reached through a link must still
+ * lie inside `root`.
  * @param shown What problems call the file.
+ * @param most Bytes that it may have.
  */
-export async function readText(
+export async function readBytes(
   absolute: string,
   shown: string,
   root: string,
-): Promise<Result<SourceFile>> {
+  most: number,
+): Promise<Result<Uint8Array>> {
   let real: string
   try {
     real = await realpath(absolute)
@@ -45,28 +48,39 @@ export async function readText(
   const info = await stat(real)
   if (!info.isFile())
     return refused(shown, 'file/missing', `${shown} is not a file`, 'expected a YAML file')
-  if (info.size > largest)
+  if (info.size > most)
     return refused(
       shown,
       'file/too-large',
-      `the file is larger than ${largest / 1024} KiB`,
-      'expected a YAML file of a few pages',
+      `the file is larger than ${most / 1024} KiB`,
+      isTable(shown) ? 'expected a table of readings' : 'expected a YAML file of a few pages',
     )
-  const bytes = await readFile(real)
-  try {
-    if (bytes.includes(0)) throw new TypeError('NUL')
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-    return { value: { path: shown, text }, problems: [] }
-  } catch {
-    const kind = fileKind(bytes)
-    const isTable = shown.endsWith('.csv')
-    return refused(
-      shown,
-      'file/not-text',
-      kind === undefined ? 'the file is not UTF-8 text' : `the file is ${kind}, not plain text`,
-      isTable
-        ? 'open it in the program that made it and save the sheet as CSV (UTF-8); a new name alone changes nothing'
-        : 'open it in the program that made it and save it as plain text (UTF-8); a new name alone changes nothing',
-    )
-  }
+  return { value: await readFile(real), problems: [] }
+}
+
+const isTable = (name: string): boolean => /\.(csv|xlsx)$/i.test(name)
+
+/**
+ * Reads a text file, or says why it is none. YAML is UTF-8; tables may be in the encodings that
+ * spreadsheets write.
+ * @param shown What problems call the file.
+ */
+export async function readText(
+  absolute: string,
+  shown: string,
+  root: string,
+): Promise<Result<SourceFile>> {
+  const { value: bytes, problems } = await readBytes(absolute, shown, root, largest)
+  if (!bytes) return { value: undefined, problems }
+  const text = isTable(shown) ? tableText(bytes) : utf8Text(bytes)
+  if (text !== undefined) return { value: { path: shown, text }, problems: [] }
+  const kind = fileKind(bytes)
+  return refused(
+    shown,
+    'file/not-text',
+    kind === undefined ? 'the file is not UTF-8 text' : `the file is ${kind}, not plain text`,
+    isTable(shown)
+      ? 'open it in the program that made it and save the sheet as CSV (UTF-8); a workbook is named .xlsx; a new name alone changes nothing else'
+      : 'open it in the program that made it and save it as plain text (UTF-8); a new name alone changes nothing',
+  )
 }

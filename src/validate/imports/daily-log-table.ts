@@ -1,6 +1,6 @@
 import type { LoggedDay } from '../../model/daily-log.ts'
 import { hasErrors, type Result } from '../../model/problem.ts'
-import { readCsv } from '../../read/read-csv.ts'
+import { readTable } from '../../read/read-table.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { datedTwice } from './dated-twice.ts'
 import type { ImportContext } from './import.ts'
@@ -21,11 +21,11 @@ const example = 'date, use, loads, stored (gal), work, seen, tomorrow, by'
 /** Turns a table of daily logs into days, oldest first. All faults are reported at once. */
 export function readDailyLog(
   source: SourceFile,
-  { date }: Pick<ImportContext, 'date'>,
+  { date, units }: Pick<ImportContext, 'date' | 'units'>,
 ): Result<readonly LoggedDay[]> {
-  const { value: table, problems: tableProblems } = readCsv(source)
+  const { value: table, problems: tableProblems } = readTable(source)
   if (!table) return { value: undefined, problems: tableProblems }
-  const { rows, problems: cellProblems } = readRows(table, columns, example)
+  const { rows, problems: cellProblems } = readRows(table, columns, example, units)
   const problems = [...cellProblems, ...datedTwice(table, rows), ...dayProblems(table, rows, date)]
   if (hasErrors(problems)) return { value: undefined, problems }
   const days = rows.map(

@@ -1,5 +1,6 @@
 import type * as z from 'zod'
 import type { Place, Result } from '../../model/problem.ts'
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 
 /** An entry of the facility file that names a file beside it. */
@@ -10,6 +11,8 @@ export type ImportContext = {
   readonly at: Place
   /** The date of the manual, `YYYY-MM-DD`: nothing has been seen after it. */
   readonly date: string
+  /** Units of the facility, where they are known. */
+  readonly units?: UnitSystem | undefined
   /** Degrees, north and east positive, where the facility file says so. */
   readonly latitude: number | undefined
   readonly longitude: number | undefined

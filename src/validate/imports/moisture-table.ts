@@ -1,5 +1,5 @@
 import { hasErrors, type Place, type Result } from '../../model/problem.ts'
-import { readCsv } from '../../read/read-csv.ts'
+import { readTable } from '../../read/read-table.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import type { ImportContext } from './import.ts'
 import { dayProblems, readRows } from './table-columns.ts'
@@ -23,11 +23,11 @@ const example = 'date, station (ft), offset (ft), moisture (%)'
 export function readMoisture(
   source: SourceFile,
   { by }: { readonly by: string },
-  { at, date }: Pick<ImportContext, 'at' | 'date'>,
+  { at, date, units }: Pick<ImportContext, 'at' | 'date' | 'units'>,
 ): Result<MoistureSamples> {
-  const { value: table, problems: tableProblems } = readCsv(source)
+  const { value: table, problems: tableProblems } = readTable(source)
   if (!table) return { value: undefined, problems: tableProblems }
-  const { rows, problems: cellProblems } = readRows(table, columns, example)
+  const { rows, problems: cellProblems } = readRows(table, columns, example, units)
   const problems = [...cellProblems, ...dayProblems(table, rows, date)]
   if (hasErrors(problems)) return { value: undefined, problems }
   const dates = [...new Set(rows.map(({ values }) => values.date))].sort()

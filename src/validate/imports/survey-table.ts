@@ -1,7 +1,8 @@
 import { hasErrors, type Place, type Problem, type Result } from '../../model/problem.ts'
 import { foot, inch } from '../../model/quantity/units.ts'
 import { byStation, type Reading, type SurveyDay, type SurveyKind } from '../../model/survey.ts'
-import { type CsvCell, type CsvTable, readCsv } from '../../read/read-csv.ts'
+import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
+import { readTable } from '../../read/read-table.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import type { ImportContext } from './import.ts'
 import { median } from './median.ts'
@@ -30,6 +31,8 @@ export type Survey = {
   readonly rows: readonly SurveyRow[]
 }
 
+type Units = ImportContext['units']
+
 type Rows = { readonly rows: readonly SurveyRow[]; readonly problems: readonly Problem[] }
 
 const where = {
@@ -38,10 +41,10 @@ const where = {
   date: 'day',
 } as const
 
-function depthRows(table: CsvTable): Rows {
+function depthRows(table: CsvTable, units: Units): Rows {
   const columns = { ...where, depth: { fact: 'survey.depth' } } as const
   const example = 'station (ft), offset (ft), depth (in), date'
-  const { rows, problems } = readRows(table, columns, example)
+  const { rows, problems } = readRows(table, columns, example, units)
   return {
     rows: rows.map(({ values, cells }) => ({
       ...values,
@@ -53,12 +56,12 @@ function depthRows(table: CsvTable): Rows {
 }
 
 /** Heights are given as such, or as what a staff reads, which is more where the ground is lower. */
-function levelRows(table: CsvTable): Rows {
+function levelRows(table: CsvTable, units: Units): Rows {
   const staff = table.head.some((cell) => /^staff reading\b/i.test(cell.text))
   const example = `station (ft), offset (ft), ${staff ? 'staff reading' : 'level'} (ft), date`
   if (!staff) {
     const columns = { ...where, level: { fact: 'survey.level' } } as const
-    const { rows, problems } = readRows(table, columns, example)
+    const { rows, problems } = readRows(table, columns, example, units)
     return {
       rows: rows.map(({ values, cells }) => ({
         ...values,
@@ -69,7 +72,7 @@ function levelRows(table: CsvTable): Rows {
     }
   }
   const columns = { ...where, 'staff reading': { fact: 'survey.staff' } } as const
-  const { rows, problems } = readRows(table, columns, example)
+  const { rows, problems } = readRows(table, columns, example, units)
   return {
     // Only differences within a station count, so the height of the instrument does not.
     rows: rows.map(({ values, cells }) => ({
@@ -81,7 +84,7 @@ function levelRows(table: CsvTable): Rows {
   }
 }
 
-const rowsOf: Readonly<Record<SurveyKind, (table: CsvTable) => Rows>> = {
+const rowsOf: Readonly<Record<SurveyKind, (table: CsvTable, units: Units) => Rows>> = {
   'cushion-depth': depthRows,
   'surface-level': levelRows,
 }
@@ -205,11 +208,11 @@ type Told = { readonly of: SurveyKind; readonly by: string }
 export function readSurvey(
   source: SourceFile,
   entry: Told,
-  { at, date }: Pick<ImportContext, 'at' | 'date'>,
+  { at, date, units }: Pick<ImportContext, 'at' | 'date' | 'units'>,
 ): Result<Survey> {
-  const { value: table, problems: tableProblems } = readCsv(source)
+  const { value: table, problems: tableProblems } = readTable(source)
   if (!table) return { value: undefined, problems: tableProblems }
-  const { rows, problems: cellProblems } = rowsOf[entry.of](table)
+  const { rows, problems: cellProblems } = rowsOf[entry.of](table, units)
   const days = byDay(rows)
   const problems = [
     ...cellProblems,

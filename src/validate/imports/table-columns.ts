@@ -1,11 +1,13 @@
 import { didYouMean } from '../../model/closest.ts'
-import { isDay } from '../../model/day.ts'
 import { type FactPath, factSpec } from '../../model/fact-spec.ts'
 import type { Problem, Result } from '../../model/problem.ts'
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
 import { problemAt } from '../../read/source-file.ts'
 import { dayFault } from '../day-fault.ts'
 import { readMeasured } from '../read-measured.ts'
+import { type DayStyle, dayStyle, readDay } from './day-style.ts'
+import { type NumberStyle, numberStyle, withPoint } from './number-style.ts'
 
 /**
  * A column of a table: a day, words that somebody wrote, or a quantity whose kind and range are
@@ -110,18 +112,49 @@ export const cellProblem = (
   hint?: string,
 ): Problem => problemAt(table.file, cell.place, code, message, { hint })
 
+/** How the numbers and days of a table are written. */
+type Styles = { readonly numbers: NumberStyle; readonly days: DayStyle }
+
+/**
+ * Numbers by those of the whole table, days by those of their column. In a text parted by commas, and
+ * in any table of a place with the units of the United States that has no semicolons, a point stands
+ * before decimals unless they say otherwise.
+ */
+function stylesOf(
+  table: CsvTable,
+  specs: ColumnSpecs,
+  columns: ReadonlyMap<string, Found>,
+  units: UnitSystem | undefined,
+): Styles {
+  const cells = (wanted: (spec: ColumnSpec | undefined) => boolean): CsvCell[] =>
+    [...columns].flatMap(([name, { index }]) =>
+      wanted(specs[name]) ? table.rows.flatMap((row) => row[index] ?? []) : [],
+    )
+  const hasPoints = table.delimiter === ',' || (units === 'us' && table.delimiter !== ';')
+  const head = [...columns].find(([name]) => specs[name] === 'day')?.[1].unit ?? ''
+  return {
+    numbers: numberStyle(
+      cells((spec) => typeof spec === 'object'),
+      hasPoints ? '.' : undefined,
+    ),
+    days: dayStyle(
+      cells((spec) => spec === 'day').map((cell) => cell.text),
+      head,
+      units,
+    ),
+  }
+}
+
 /** A cell as a quantity, with the unit of its column where the cell has none of its own. */
 function readQuantity(
   table: CsvTable,
   cell: CsvCell,
-  unit: string,
-  path: FactPath,
+  { unit, path, numbers }: { unit: string; path: FactPath; numbers: NumberStyle },
 ): number | Problem {
   if (!factSpec(path)) throw new RangeError(`no fact ${path}`)
-  const read = readMeasured(
-    path,
-    isBare(cell.text) && unit !== '' ? `${cell.text} ${unit}` : cell.text,
-  )
+  const text = withPoint(cell, numbers)
+  if (typeof text !== 'string') return cellProblem(table, cell, text.code, text.message, text.hint)
+  const read = readMeasured(path, isBare(text) && unit !== '' ? `${text} ${unit}` : text)
   return 'si' in read
     ? read.si
     : cellProblem(table, cell, read.params.code, read.message, read.params.hint)
@@ -132,34 +165,36 @@ function readCell(
   cell: CsvCell,
   unit: string,
   spec: ColumnSpec,
+  { numbers, days }: Styles,
 ): number | string | undefined | Problem {
-  if (spec === 'day')
-    return isDay(cell.text)
-      ? cell.text
-      : cellProblem(
-          table,
-          cell,
-          'schema/format',
-          `"${cell.text}" is no date`,
-          'expected a date such as 2027-06-12',
-        )
+  if (spec === 'day') {
+    const day = readDay(cell.text, days)
+    return typeof day === 'string'
+      ? day
+      : cellProblem(table, cell, 'schema/format', day.message, day.hint)
+  }
   if (isOptional(spec) && cell.text === '') return undefined
-  return spec === 'words' ? cell.text : readQuantity(table, cell, unit, spec.fact)
+  return spec === 'words'
+    ? cell.text
+    : readQuantity(table, cell, { unit, path: spec.fact, numbers })
 }
 
 /**
  * Reads a table by the specifications of its columns. Every fault of every cell is reported; rows
  * without one are given all the same, so that what is asked of whole rows can be reported too.
  * @param example A head as it could be written.
+ * @param units Of the place, where they are known: they tell how its people write dates.
  */
 export function readRows<const Specs extends ColumnSpecs>(
   table: CsvTable,
   specs: Specs,
   example: string,
+  units: UnitSystem | undefined,
 ): { readonly rows: readonly TableRow<Specs>[]; readonly problems: readonly Problem[] } {
   const { value: columns, problems: headProblems } = findColumns(table, specs, example)
   if (!columns) return { rows: [], problems: headProblems }
   const problems: Problem[] = []
+  const styles = stylesOf(table, specs, columns, units)
   const rows = table.rows.flatMap((row) => {
     const values: Record<string, number | string | undefined> = {}
     const cells: Record<string, CsvCell> = {}
@@ -167,7 +202,7 @@ export function readRows<const Specs extends ColumnSpecs>(
     for (const [name, { index, unit }] of columns) {
       const [cell, spec] = [row[index], specs[name]]
       if (cell === undefined || spec === undefined) continue
-      const read = readCell(table, cell, unit, spec)
+      const read = readCell(table, cell, unit, spec, styles)
       if (typeof read === 'object') {
         problems.push(read)
         sound = false

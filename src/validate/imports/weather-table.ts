@@ -3,7 +3,8 @@ import { daylightHours } from '../../model/day-length.ts'
 import { hasErrors, type Problem, type Result } from '../../model/problem.ts'
 import { inch } from '../../model/quantity/units.ts'
 import type { WeatherDay } from '../../model/weather.ts'
-import { type CsvTable, readCsv } from '../../read/read-csv.ts'
+import type { CsvTable } from '../../read/read-csv.ts'
+import { readTable } from '../../read/read-table.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { datedTwice } from './dated-twice.ts'
 import type { ImportContext } from './import.ts'
@@ -115,11 +116,11 @@ const toDay = ({ values }: Row): WeatherDay => ({
  */
 export function readWeather(
   source: SourceFile,
-  { latitude, date }: Pick<ImportContext, 'latitude' | 'date'>,
+  { latitude, date, units }: Pick<ImportContext, 'latitude' | 'date' | 'units'>,
 ): Result<readonly WeatherDay[]> {
-  const { value: table, problems: tableProblems } = readCsv(source)
+  const { value: table, problems: tableProblems } = readTable(source)
   if (!table) return { value: undefined, problems: tableProblems }
-  const { rows, problems: cellProblems } = readRows(table, columns, example)
+  const { rows, problems: cellProblems } = readRows(table, columns, example, units)
   const problems = [
     ...cellProblems,
     ...datedTwice(table, rows),
