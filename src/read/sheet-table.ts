@@ -46,7 +46,7 @@ export function placeInSheet(
 }
 
 /** What is said of a formula whose result is missing or a fault. */
-export const faultInCell = (file: SourceFile, place: Place, { text }: SheetCell): Problem =>
+const faultInCell = (file: SourceFile, place: Place, { text }: SheetCell): Problem =>
   problemAt(
     file,
     place,

@@ -52,7 +52,7 @@ export function rawWorkbook(sheets: readonly RawSheet[], parts: RawParts = {}): 
 }
 
 /** A row of texts, written into their cells. */
-export const textRow = (row: number, texts: readonly string[]): string =>
+const textRow = (row: number, texts: readonly string[]): string =>
   `<row r="${row}">${texts
     .map((text, i) =>
       text === ''

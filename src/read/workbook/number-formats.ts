@@ -21,7 +21,7 @@ function builtIn(id: number): NumberFormat {
 }
 
 /** What a code such as `0.0%`, `m/d/yyyy` or `0.00" ft"` makes of a number. */
-export function formatOfCode(code: string): NumberFormat {
+function formatOfCode(code: string): NumberFormat {
   const [first = ''] = code.split(';')
   const unit = /"\s*([^"]*?)\s*"\s*$/.exec(first)?.[1] ?? ''
   const bare = first.replace(/"[^"]*"|\\.|_.|\*./g, '').replace(/\[(?!h|m|s)[^\]]*\]/gi, '')
@@ -54,7 +54,7 @@ export function readFormats(bytes: Uint8Array): readonly NumberFormat[] {
 }
 
 /** A number as it is typed: fifteen digits, which is what a spreadsheet keeps, and no powers of ten. */
-export function plainText(value: number): string {
+function plainText(value: number): string {
   const rounded = Number(value.toPrecision(15))
   const text = String(rounded)
   return text.includes('e') ? rounded.toFixed(20).replace(/\.?0+$/, '') : text

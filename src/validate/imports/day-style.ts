@@ -26,7 +26,7 @@ const dayText = (year: string, month: number, day: number): string | undefined =
 const monthNamed = (name: string): number => months.indexOf(name.slice(0, 3).toLowerCase()) + 1
 
 /** What a head says of its dates: `date (m/d/y)`. */
-export function dayStyleOfHead(told: string): DayStyle | undefined {
+function dayStyleOfHead(told: string): DayStyle | undefined {
   const order = told.toLowerCase().replace(/(.)\1+/g, '$1')
   if (/^m\W*d\W*y$/.test(order)) return 'month-first'
   return /^d\W*m\W*y$/.test(order) ? 'day-first' : undefined
