@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander'
+import type { BuildOptions } from './build.ts'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { PreviewOptions } from './preview/preview.ts'
 import { userFault } from './user-fault.ts'
@@ -22,7 +23,8 @@ Exit codes:
   3   no browser can run: site and figures were written, PDFs were not
   4   there is no number for what was asked; why is said
   5   nothing can be written there (permission, disk, name); why is said
-  70  a fault of the program itself`
+  70  a fault of the program itself
+Of several facilities the worst counts, in the order 0, 3, 1, 5, 70.`
 
 const facilityHelp = 'facility folder (holds facility.yaml); the demo fair if left out'
 
@@ -40,8 +42,8 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .exitOverride()
     .addHelpText('after', exitCodes)
   p.command('build')
-    .description('make the manual and write it to dist/<facility>/')
-    .argument('[folder]', facilityHelp)
+    .description('make the manual and write it to dist/<facility>/; with several folders, of each')
+    .argument('[folders...]', `${facilityHelp}; several, or fairs/*, by one command`)
     .option('--quiet', 'say nothing but errors')
     .option(
       '--date <date>',
@@ -52,12 +54,13 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
       '--need-pdfs',
       'write nothing where PDFs cannot be made; else those of the last build stay, marked as old',
     )
+    .option(
+      '--part <k/n>',
+      'of several folders only one part, such as 3/8, the same on every machine: see docs/many-fairs.md',
+    )
     .addHelpText('after', exitCodes)
-    .action(
-      async (
-        folder: string | undefined,
-        options: { quiet?: boolean; date?: string; into?: string; needPdfs?: boolean },
-      ) => done(await (await import('./build.ts')).build(folder, options, io)),
+    .action(async (named: string[], options: BuildOptions) =>
+      done(await (await import('./build.ts')).build(named, options, io)),
     )
   p.command('check')
     .description('check everything and print what was found; writes nothing')

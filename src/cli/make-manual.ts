@@ -6,9 +6,9 @@ import type { Manual } from '../model/manual.ts'
 import type { OutputFile } from '../model/output-file.ts'
 import { hasErrors, type Problem } from '../model/problem.ts'
 import { cacheFolder } from '../print/browser/cache-folder.ts'
-import { type BrowserFound, findBrowser } from '../print/browser/find-browser.ts'
+import type { BrowserFound } from '../print/browser/find-browser.ts'
+import type { KeptBrowser } from '../print/browser/keep-browser.ts'
 import { thisMachine } from '../print/browser/machine.ts'
-import type { NoBrowser } from '../print/browser/no-browser.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { calendarFolder } from '../render/calendars/calendar-file.ts'
 import { workerFile } from '../render/site/kept-site.ts'
@@ -17,6 +17,7 @@ import { isKept } from '../render/site/site-files.ts'
 import { tablesFolder } from '../render/tables/tables.ts'
 import { buildRecord, hashOf, sha256 } from '../write/build-record.ts'
 import { carryOver } from '../write/carry-over.ts'
+import { lastBuild } from '../write/last-build.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
 import { thirdPartyNotices } from '../write/third-party-notices.ts'
 import { writeFiles } from '../write/write-files.ts'
@@ -33,6 +34,7 @@ import type { Printed } from './print-manual.ts'
 import { problemsText } from './problem-text.ts'
 import type { Progress } from './progress.ts'
 import { siteWith } from './site-with.ts'
+import { unwritable } from './user-fault.ts'
 
 type Ready = LoadedManual & {
   readonly manual: Manual
@@ -53,16 +55,22 @@ export type ManualJob = {
   readonly needPdfs: boolean
   readonly folders: Folders
   readonly progress: Progress
+  /** The browser that prints, shared by all manuals of one command. */
+  readonly browser: KeptBrowser
   readonly io: Io
 }
+
+/** What is said where nothing could be printed. */
+export type Unprinted = { readonly stays: string; readonly why: string }
 
 /** A manual that was written. */
 export type MadeManual = {
   readonly target: string
   readonly problems: readonly Problem[]
-  /** The browser that printed, as it was found; nothing where none did, with why. */
+  /** The browser that printed, as it was found; nothing where none did. */
   readonly browser: string | undefined
-  readonly why: string
+  /** Where none did: what stays of earlier prints, and why. */
+  readonly unprinted: Unprinted | undefined
   readonly built: Omit<Built, 'folder' | 'seconds'>
 }
 
@@ -176,20 +184,27 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
 
 async function write(ready: Ready, made: Made, job: ManualJob): Promise<MadeManual['built']> {
   const { quiet, progress, io } = job
-  const { printed, target, kept } = made
+  const { printed, target } = made
   const { counts, files } = outputOf(ready, made)
-  const names = { ours: kept.last?.files ?? new Set(), made: new Set(files.map((f) => f.path)) }
-  let carried: readonly string[] = []
+  const carried = new Map<string, string>()
+  const carry = async (from: string, to: string): Promise<void> => {
+    // Another build may have put its own there since this one has begun.
+    const ours = (await lastBuild(from))?.files ?? new Set()
+    await carryOver(from, to, { ours, made: new Set(files.map((f) => f.path)), carried })
+  }
   await progress.stage(
     'write',
     () =>
-      replaceFolder(target, async (staging) => {
-        await writeFiles(staging, files)
-        carried = await carryOver(target, staging, names)
+      replaceFolder(target, {
+        fill: async (staging) => {
+          await writeFiles(staging, files)
+          await carry(target, staging)
+        },
+        settle: (old) => carry(old, target),
       }),
     () => `${files.length} files`,
   )
-  if (carried.length > 0 && !quiet) io.err(keptText(carried))
+  if (carried.size > 0 && !quiet) io.err(keptText([...carried.values()]))
   return {
     name: ready.manual.facility.name,
     counts,
@@ -204,83 +219,59 @@ async function write(ready: Ready, made: Made, job: ManualJob): Promise<MadeManu
   }
 }
 
-/** Prints, or says why it cannot: there is no browser, or it has died. */
-async function tryPrint(
-  found: BrowserFound | NoBrowser,
-  ready: Ready,
-  about: { readonly version: string; readonly target: string },
-  job: ManualJob,
-): Promise<Printed | string> {
-  if (found.kind !== 'found') return found.message
-  try {
-    return await print(found, ready, about, job)
-  } catch (error) {
-    if (found.browser.connected) throw error
-    return `The browser (${found.name}) ended while it was printing; often the computer has too little memory left. Close other programs and build again.`
-  }
-}
-
-async function makeWith(
-  browser: ReturnType<typeof findBrowser>,
-  job: ManualJob,
-): Promise<MadeManual | ExitCode> {
-  const { folders, progress, io } = job
-  const ready = await load(job)
-  if (!ready) return exit.faults
-  const { manual } = ready
-  const found = await browser
-  const version = await versionOf(folders)
-  const notices = thirdPartyNotices((await loadFonts()).licences)
-  const target = path.join(folders.dist, manual.facility.id)
-  // The pages say how large the files beside them are.
-  const attempt = await tryPrint(found, ready, { version, target }, job)
-  const printed = typeof attempt === 'string' ? undefined : attempt
-  const why = typeof attempt === 'string' ? attempt : ''
-  if (!printed && job.needPdfs) {
-    io.err(`Nothing was written, because the PDFs cannot be made.\n${why}`)
-    return exit.noBrowser
-  }
-  const kept = await keptPrints(target, ready.manual, printed !== undefined)
-  const { site, beside } = await progress.stage(
-    'render',
-    () => siteWith(printed?.besideSite ?? [], kept, ready.manual, ready.library.words, folders),
-    (files) => `${files.site.filter(isPage).length} site pages`,
-  )
-  const browserName = found.kind === 'found' ? found.version : 'none'
-  const worker = await loadWorker(folders)
-  const made = {
-    site,
-    worker,
-    beside,
-    printed,
-    kept,
-    version,
-    browser: browserName,
-    target,
-    notices,
-  }
-  const built = await write(ready, made, job)
-  return {
-    target,
-    problems: ready.problems,
-    browser: printed && found.kind === 'found' ? found.name : undefined,
-    why: printed ? '' : `${withoutPdfs(kept.files.length, kept.older)}\n${why}`,
-    built,
-  }
-}
-
 /**
  * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a
  * browser the site and the figures are made all the same, unless PDFs are needed.
  * @returns an exit code where nothing was written; why has been told.
  */
 export async function makeManual(job: ManualJob): Promise<MadeManual | ExitCode> {
+  const { folders, progress, io, browser } = job
   // A browser takes a second or two to start, so it starts while the rest is worked out.
-  const browser = findBrowser(job.io.env)
-  try {
-    return await makeWith(browser, job)
-  } finally {
-    const found = await browser
-    if (found.kind === 'found') await found.browser.close()
+  browser.warm()
+  const ready = await load(job)
+  if (!ready) return exit.faults
+  const { manual } = ready
+  const version = await versionOf(folders)
+  const target = path.join(folders.dist, manual.facility.id)
+  const shut = await unwritable(target)
+  if (shut !== undefined) {
+    io.err(shut)
+    return exit.unwritable
+  }
+  // The pages say how large the files beside them are.
+  const used = await browser.use((found) => print(found, ready, { version, target }, job))
+  const printed = used.kind === 'done' ? used.value : undefined
+  const why = used.kind === 'done' ? '' : used.message
+  if (!printed && job.needPdfs) {
+    io.err(`Nothing was written, because the PDFs cannot be made.\n${why}`)
+    return exit.noBrowser
+  }
+  const kept = await keptPrints(target, manual, printed !== undefined)
+  const { site, beside } = await progress.stage(
+    'render',
+    () => siteWith(printed?.besideSite ?? [], kept, manual, ready.library.words, folders),
+    (files) => `${files.site.filter(isPage).length} site pages`,
+  )
+  const built = await write(
+    ready,
+    {
+      site,
+      worker: await loadWorker(folders),
+      beside,
+      printed,
+      kept,
+      version,
+      browser: used.kind === 'done' ? used.browser.version : 'none',
+      target,
+      notices: thirdPartyNotices((await loadFonts()).licences),
+    },
+    job,
+  )
+  return {
+    target,
+    problems: ready.problems,
+    browser: used.kind === 'done' ? used.browser.name : undefined,
+    unprinted: printed ? undefined : { stays: withoutPdfs(kept.files.length, kept.older), why },
+    built,
   }
 }

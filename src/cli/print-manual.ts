@@ -5,6 +5,7 @@ import { type BinderPrint, printBinder } from '../print/binder/print-binder.ts'
 import { leafName, printReplacement } from '../print/binder/print-replacement.ts'
 import { compareBinders, type LaidPage } from '../print/binder/replacement.ts'
 import type { BinderMemory } from '../print/binder/settle-parts.ts'
+import { endBrowser, isBrowserFault } from '../print/browser/end-browser.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import { printCards } from '../print/cards/print-cards.ts'
 import { printFieldBook, printHandout } from '../print/field-book/print-field-book.ts'
@@ -273,7 +274,12 @@ export async function printManual(job: PrintJob, tell: Tell): Promise<Printed> {
     const { typing } = fonts
     const printing = { press, manual, assets, typing, about: aboutDocuments(job), tell }
     return await printDocuments(printing, job)
+  } catch (error) {
+    // Nothing more comes of a browser that hangs; closing its pages would only wait for it.
+    if (isBrowserFault(error, found.browser)) await endBrowser(found.browser)
+    throw error
   } finally {
-    await press.close()
+    // Everything is printed, or it was told why not.
+    await press.close().catch(() => undefined)
   }
 }

@@ -1,5 +1,6 @@
-import { mkdtemp, rm, stat } from 'node:fs/promises'
+import { mkdir, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
+import { stagedFolder } from '../write/staged-folders.ts'
 
 const isSystemError = (error: unknown): error is NodeJS.ErrnoException =>
   error instanceof Error && typeof (error as NodeJS.ErrnoException).code === 'string'
@@ -57,12 +58,17 @@ async function nearestFolder(folder: string): Promise<string> {
  * @returns Why not, in words; undefined where they can.
  */
 export async function unwritable(folder: string): Promise<string | undefined> {
+  let trial: ReturnType<typeof stagedFolder> | undefined
   try {
-    const made = await mkdtemp(path.join(await nearestFolder(folder), '.try-'))
-    await rm(made, { recursive: true })
+    // Should this process end just now, the next build clears it away.
+    trial = stagedFolder(path.join(await nearestFolder(folder), 'trial'), 'gone')
+    await mkdir(trial.folder)
+    await rm(trial.folder, { recursive: true, force: true })
     return undefined
   } catch (error) {
     // Where the trial itself has a name, the folder is what matters.
     return userFault(Object.assign(error as Error, { path: folder })) ?? String(error)
+  } finally {
+    trial?.release()
   }
 }

@@ -1,10 +1,17 @@
-import { mkdir, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { OutputFile } from '../model/output-file.ts'
+import { type Disk, disk } from './disk.ts'
 
-/** Writes files below a folder, making the folders that they need. */
-export async function writeFiles(root: string, files: readonly OutputFile[]): Promise<void> {
+/** Writes files below a folder, making the folders that they need. Nothing is written after a failure is told. */
+export async function writeFiles(
+  root: string,
+  files: readonly OutputFile[],
+  on: Disk = disk,
+): Promise<void> {
   const folders = new Set(files.map((f) => path.dirname(path.join(root, f.path))))
-  for (const folder of folders) await mkdir(folder, { recursive: true })
-  await Promise.all(files.map((f) => writeFile(path.join(root, f.path), f.data)))
+  for (const folder of folders) await on.mkdir(folder, { recursive: true })
+  const written = await Promise.allSettled(
+    files.map((f) => on.writeFile(path.join(root, f.path), f.data)),
+  )
+  for (const one of written) if (one.status === 'rejected') throw one.reason
 }

@@ -31,7 +31,7 @@ line('everything that a phone keeps', `${weights.kept} kB`, '1000')
 
 const into = path.join(folders.project, 'node_modules', '.cache', 'bench-phone')
 const quiet = { ...processIo(), env: { ...process.env, OVALKEEP_BROWSER: path.join(into, 'none') } }
-await build(demoFolder('larkmoor'), { date, into, quiet: true }, quiet)
+await build([demoFolder('larkmoor')], { date, into, quiet: true }, quiet)
 const one = await readFile(path.join(into, 'larkmoor', 'manual.html'))
 await rm(into, { recursive: true, force: true })
 line(

@@ -156,5 +156,5 @@ if (checked && library) {
 }
 
 console.log('\nby stage, one build:')
-await build(facility, { date, into }, processIo())
+await build([facility], { date, into }, processIo())
 rmSync(into, { recursive: true, force: true })

@@ -1,8 +1,6 @@
-import { spawn } from 'node:child_process'
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
-import { pathToFileURL } from 'node:url'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { build } from '../../src/cli/build.ts'
 import type { Io } from '../../src/cli/io.ts'
@@ -30,7 +28,7 @@ const io = (): Io => ({
   today: date,
 })
 
-const run = (): Promise<number> => build(fair(), { into: out(), date, quiet: true }, io())
+const run = (): Promise<number> => build([fair()], { into: out(), date, quiet: true }, io())
 
 const change = async (file: string, edit: (text: string) => string): Promise<void> =>
   writeFile(path.join(fair(), file), edit(await readFile(path.join(fair(), file), 'utf8')))
@@ -100,7 +98,7 @@ describe('a build', () => {
   })
 
   it('without any browser writes nothing where PDFs are needed', async () => {
-    expect(await build(fair(), { into: out(), date, needPdfs: true }, io())).toBe(3)
+    expect(await build([fair()], { into: out(), date, needPdfs: true }, io())).toBe(3)
     expect(said).toContain('Nothing was written')
     expect(await readdir(root)).not.toContain('out')
   })
@@ -167,36 +165,6 @@ describe('bad input leaves the last good build alone and is pointed at:', () => 
   })
 
   it('a date that does not exist', async () => {
-    expect(await build(fair(), { into: out(), date: '2027-02-31' }, io())).toBe(2)
+    expect(await build([fair()], { into: out(), date: '2027-02-31' }, io())).toBe(2)
   })
-})
-
-it('a build that is killed while writing leaves the last good folder, and the next one cleans up', async () => {
-  const target = path.join(out(), 'fair')
-  await mkdir(target, { recursive: true })
-  await writeFile(path.join(target, 'good'), 'good')
-  const script = path.join(root, 'fill.mjs')
-  const module = pathToFileURL(path.join(folders.project, 'src', 'write', 'replace-folder.ts')).href
-  await writeFile(
-    script,
-    `
-    import { build } from ${JSON.stringify(pathToFileURL(path.join(folders.project, 'node_modules', 'esbuild', 'lib', 'main.js')).href)}
-    import { writeFileSync } from 'node:fs'
-    const { outputFiles } = await build({ entryPoints: [new URL(${JSON.stringify(module)}).pathname], bundle: true, write: false, format: 'esm', platform: 'node' })
-    const { replaceFolder } = await import('data:text/javascript;base64,' + Buffer.from(outputFiles[0].contents).toString('base64'))
-    await replaceFolder(${JSON.stringify(target)}, async (staging) => {
-      writeFileSync(staging + '/half', 'half')
-      console.log('filling')
-      await new Promise((r) => setTimeout(r, 60000))
-    })`,
-  )
-  const child = spawn(process.execPath, [script], { stdio: ['ignore', 'pipe', 'inherit'] })
-  await new Promise<void>((resolve) => child.stdout.once('data', () => resolve()))
-  child.kill('SIGKILL')
-  await new Promise((resolve) => child.once('close', resolve))
-  expect(await readdir(target)).toEqual(['good'])
-  const { replaceFolder } = await import('../../src/write/replace-folder.ts')
-  await replaceFolder(target, (staging) => writeFile(path.join(staging, 'new'), 'new'))
-  expect(await readdir(out())).toEqual(['fair'])
-  expect(await readdir(target)).toEqual(['new'])
 })

@@ -26,7 +26,7 @@ async function buildElsewhere(name: string): Promise<string> {
   const fair = path.join(root, name, 'fair')
   await cp(demoFolder('larkmoor'), fair, { recursive: true })
   const into = path.join(root, name, 'out')
-  expect(await build(fair, { into, date, quiet: true }, io())).toBe(3)
+  expect(await build([fair], { into, date, quiet: true }, io())).toBe(3)
   return path.join(into, 'larkmoor')
 }
 

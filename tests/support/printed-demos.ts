@@ -37,7 +37,7 @@ export async function buildInto(
     cwd: into,
     today: date,
   }
-  const code = await build(facility, { into, date, quiet }, io)
+  const code = await build([facility], { into, date, quiet }, io)
   if (code !== 0) throw new Error(`exit code ${code}\n${said.join('\n')}`)
   return said
 }

@@ -1,13 +1,17 @@
 import { existsSync } from 'node:fs'
 import type { Browser } from 'puppeteer'
+import { endWithPages } from './end-browser.ts'
 import { launchFlags } from './launch-flags.ts'
 import type { Machine } from './machine.ts'
 
 /** Page margin boxes, which carry the running heads and page numbers, came with version 131. */
 const OLDEST_MAJOR = 131
 
-/** A whole binder on a slow machine takes longer than the driver's own limit of three minutes. */
-const PROTOCOL_TIMEOUT_MS = 600_000
+/**
+ * How long a browser may take over one thing that is asked of it before it counts as one that hangs.
+ * A part of a binder takes seconds, on a slow machine with much else to do a minute or two.
+ */
+const ANSWER_WITHIN_MS = 300_000
 
 /** A busy machine may need longer than the driver's thirty seconds to start a browser. */
 const START_TIMEOUT_MS = 120_000
@@ -18,6 +22,8 @@ export type Launch = {
   /** True for a headless shell, which has no other mode. */
   readonly shell: boolean
   readonly machine: Machine
+  /** Limit of time for an answer, ms. */
+  readonly answerWithin?: number
 }
 
 const major = (version: string): number => Number(/\/(\d+)\./.exec(version)?.[1] ?? 0)
@@ -26,7 +32,12 @@ const major = (version: string): number => Number(/\/(\d+)\./.exec(version)?.[1]
  * Starts a browser for printing.
  * @throws Error when it does not start, or is too old to print running heads.
  */
-export const launchBrowser = async ({ executable, shell, machine }: Launch): Promise<Browser> => {
+export const launchBrowser = async ({
+  executable,
+  shell,
+  machine,
+  answerWithin = ANSWER_WITHIN_MS,
+}: Launch): Promise<Browser> => {
   // Loaded only when a browser is really started: it is the largest package of all.
   const { default: puppeteer } = await import('puppeteer')
   const browser = await puppeteer.launch({
@@ -35,10 +46,11 @@ export const launchBrowser = async ({ executable, shell, machine }: Launch): Pro
     args: launchFlags(machine, existsSync),
     env: { ...machine.env },
     timeout: START_TIMEOUT_MS,
-    protocolTimeout: PROTOCOL_TIMEOUT_MS,
+    protocolTimeout: answerWithin,
     // No port is opened on the machine, and less time is spent on messages than with a socket.
     pipe: true,
   })
+  endWithPages(browser)
   const version = await browser.version()
   if (major(version) >= OLDEST_MAJOR) return browser
   await browser.close()
