@@ -40,7 +40,7 @@ async function unlock(folder: string, on: Disk): Promise<void> {
 }
 
 /** Deletes a folder, or as much of it as can be: what stays is tried again by the next build. */
-export async function removeFolder(folder: string, on: Disk = disk): Promise<void> {
+async function removeFolder(folder: string, on: Disk = disk): Promise<void> {
   const remove = (): Promise<void> => on.rm(folder, { recursive: true, force: true })
   await remove()
     .catch(async () => {

@@ -3,9 +3,9 @@ import type { BrowserFound } from './find-browser.ts'
 import type { NoBrowser } from './no-browser.ts'
 
 /** The browser has failed twice at the same work. */
-export type BrowserFailed = { readonly kind: 'failed'; readonly message: string }
+type BrowserFailed = { readonly kind: 'failed'; readonly message: string }
 
-export type Used<T> = { readonly kind: 'done'; readonly value: T; readonly browser: BrowserFound }
+type Used<T> = { readonly kind: 'done'; readonly value: T; readonly browser: BrowserFound }
 
 /** One browser for everything that is printed by a command, one thing after the other. */
 export type KeptBrowser = {
