@@ -10,6 +10,7 @@ const stages = [
   'edit',
   'compute',
   'compose',
+  'answers',
   'render',
   'print',
   'write',

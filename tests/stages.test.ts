@@ -11,12 +11,13 @@ const stages = [
   'edit',
   'compute',
   'compose',
+  'answers',
   'render',
   'print',
   'write',
   'cli',
 ]
-const core = stages.slice(0, 7)
+const core = stages.slice(0, 8)
 
 const sources = readdirSync(path.join(project, 'src'), { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.ts'))

@@ -10,6 +10,8 @@ export type Place = {
   readonly length: number
   /** The cell of a workbook, such as C7, and its sheet. */
   readonly cell?: { readonly sheet: string; readonly name: string }
+  /** The entry of its file that stands there, or would, from the top of the file down. */
+  readonly path?: readonly (string | number)[]
 }
 
 /** Every kind of fault that input can have. The code is the contract; the wording is free. */
@@ -59,6 +61,8 @@ export type Problem = {
   /** What was expected, or what to do next. */
   readonly hint?: string
   readonly place: Place
+  /** The entry that it is about, from the top of the file down; of a table, the entry that names it. */
+  readonly path?: readonly (string | number)[]
   /** The offending line as it stands in the file. */
   readonly source?: string
 }

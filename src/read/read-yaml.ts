@@ -122,7 +122,7 @@ function treeOf(file: SourceFile, data: unknown, doc: () => Document): SourceTre
   const placeOf = (path: Path): Place => {
     const [from, to] = rangeOf(nodeAt(doc(), path)) ?? [0, 1]
     const end = file.text.slice(from, to).search(/\n/)
-    return placeAt(file, from, end === -1 ? to - from : end)
+    return { ...placeAt(file, from, end === -1 ? to - from : end), path }
   }
   const keyPlaceOf = (path: Path): Place => {
     const parent = nodeAt(doc(), path.slice(0, -1))
@@ -131,12 +131,12 @@ function treeOf(file: SourceFile, data: unknown, doc: () => Document): SourceTre
       ? parent.items.find((p) => isPair(p) && isScalar(p.key) && p.key.value === key)
       : undefined
     const range = rangeOf(pair?.key)
-    return range ? placeAt(file, range[0], range[1] - range[0]) : placeOf(path)
+    return range ? { ...placeAt(file, range[0], range[1] - range[0]), path } : placeOf(path)
   }
   const textPlaceOf = (path: Path, part: string): Place => {
     const [from, to] = rangeOf(nodeAt(doc(), path)) ?? [0, 0]
     const at = file.text.slice(from, to).indexOf(part)
-    return at === -1 ? placeOf(path) : placeAt(file, from + at, part.length)
+    return at === -1 ? placeOf(path) : { ...placeAt(file, from + at, part.length), path }
   }
   const problem: SourceTree['problem'] = (place, code, message, more) =>
     problemAt(file, place, code, message, more)

@@ -25,16 +25,19 @@ const longestShown = 160
 export type ProblemMore = {
   readonly hint?: string | undefined
   readonly severity?: Problem['severity'] | undefined
+  /** The entry that it is about, where it is not the one that stands at the place. */
+  readonly path?: Problem['path']
 }
 
 /** A problem with the line of the file that it is about. */
 export function problemAt(
   file: SourceFile,
-  place: Place,
+  { path: standing, ...place }: Place,
   code: ProblemCode,
   message: string,
   more: ProblemMore = {},
 ): Problem {
+  const path = more.path ?? standing
   const source = (file.text.split('\n')[place.line - 1] ?? '')
     .replace(/\r$/, '')
     .slice(0, longestShown)
@@ -44,6 +47,7 @@ export function problemAt(
     message,
     place,
     source,
+    ...(path && { path }),
     ...(more.hint === undefined ? {} : { hint: more.hint }),
   }
 }

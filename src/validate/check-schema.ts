@@ -48,7 +48,7 @@ function missingEntry(tree: SourceTree, schema: object, path: Path): Problem {
   const group = tree.placeOf(path.slice(0, -1))
   const isInBraces = tree.file.text.split('\n')[group.line - 1]?.[group.column - 1] === '{'
   const { message, hint } = missing(schema, path, isInBraces)
-  return tree.problem(at, 'schema/missing', message, { hint })
+  return tree.problem(at, 'schema/missing', message, { hint, path })
 }
 
 function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {

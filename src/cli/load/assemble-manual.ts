@@ -3,6 +3,7 @@ import type { SourceItem } from '../../compose/sources.ts'
 import { type Computed, computeFacility } from '../../compute/compute-facility.ts'
 import { findingsNamed } from '../../compute/findings/check-named.ts'
 import { findingWordProblems } from '../../compute/findings/check-words.ts'
+import { placeProblems } from '../../compute/place-problems.ts'
 import { worksheetWordProblems } from '../../compute/uses/check-words.ts'
 import { figureIds } from '../../compute/uses/ids.ts'
 import { worksheetWords } from '../../compute/uses/worksheet-words.ts'
@@ -11,12 +12,11 @@ import type { Manual } from '../../model/manual.ts'
 import { hasErrors, type Problem, type Result } from '../../model/problem.ts'
 import { checkDrawings } from '../../render/drawings/check-drawings.ts'
 import { checkPages } from '../../render/site/check-pages.ts'
-import type { Facility } from '../../validate/check-facility.ts'
 import type { Library, Sourced } from '../../validate/check-library.ts'
 import { checkText } from '../../validate/check-text.ts'
+import { checkNotes } from '../../validate/facility/check-notes.ts'
 import { factWords } from '../../validate/fact-words.ts'
-import { note } from '../../validate/schemas/facility.ts'
-import { type LoadedFacility, placeProblems } from './load-facility.ts'
+import type { LoadedFacility } from './load-facility.ts'
 
 /** What texts may name: figures and facts, procedures. */
 const targetsIn = (library: Library) => ({
@@ -53,30 +53,6 @@ export function libraryProblems(library: Library): readonly Problem[] {
   ]
 }
 
-/** What is wrong with the notes that a facility adds to the procedures of a library. */
-function noteProblems(library: Library, { file, tree }: Facility): readonly Problem[] {
-  const targets = targetsIn(library)
-  const notes: Sourced<unknown>[] = (file.notes ?? []).map((value, i) => ({
-    value,
-    tree,
-    path: ['notes', i],
-    schema: note,
-  }))
-  const unknown = (file.notes ?? []).flatMap((n, i) =>
-    targets.procedures.has(n.procedure)
-      ? []
-      : [
-          tree.problem(
-            tree.placeOf(['notes', i, 'procedure']),
-            'ref/missing',
-            `there is no procedure "${n.procedure}"`,
-            { hint: `known: ${[...targets.procedures].join(', ')}` },
-          ),
-        ],
-  )
-  return [...unknown, ...checkText(notes, targets)]
-}
-
 type Assembled = {
   readonly manual: Manual | undefined
   readonly computed: Computed | undefined
@@ -103,7 +79,7 @@ export function assembleManual(
     ...ofFacility,
     ...(facility && computed ? placeProblems(facility, computed) : []),
     ...ofLibrary,
-    ...(facility && library ? noteProblems(library, facility) : []),
+    ...(facility && library ? checkNotes(facility, targetsIn(library)) : []),
   ]
   if (!facility || !library || !computed || hasErrors(problems))
     return { manual: undefined, computed: undefined, problems }

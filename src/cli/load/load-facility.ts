@@ -1,7 +1,3 @@
-import type { Engine } from '../../compute/engine/engine.ts'
-import { shapeProblems } from '../../compute/oval/shape-problems.ts'
-import { stationProblems } from '../../compute/oval/station-problems.ts'
-import { surveyPlaceProblems } from '../../compute/survey/survey-places.ts'
 import type { Problem } from '../../model/problem.ts'
 import { checkFacility, type Facility } from '../../validate/check-facility.ts'
 import { checkDates } from '../../validate/facility/check-dates.ts'
@@ -50,13 +46,3 @@ export async function loadFacility(
     files: [...tree.files, ...tables.files],
   }
 }
-
-/** What can be judged only once the shape of the oval has been worked out. */
-export const placeProblems = (
-  facility: Facility,
-  { engine }: { readonly engine: Engine },
-): Problem[] => [
-  ...shapeProblems(facility, engine),
-  ...stationProblems(facility, engine),
-  ...surveyPlaceProblems(facility.imported.surveys, engine),
-]

@@ -5,16 +5,12 @@ import type { Path } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { largestWorkbook } from '../../read/workbook/read-workbook.ts'
 import type { Facility } from '../../validate/check-facility.ts'
-import type { Import } from '../../validate/imports/import.ts'
-import { filesNamed, type Imported, imports } from '../../validate/imports/imports.ts'
+import { allFilesNamed, type Named, readImports } from '../../validate/imports/read-imports.ts'
 import { readBytes, readText } from './read-text.ts'
 import type { Loaded } from './read-tree.ts'
 
 /** The facility folder, and what problems call it. */
 export type FacilityRoot = { readonly root: string; readonly shown: string }
-
-/** An entry of the facility file that names a file beside it, in a workbook perhaps a sheet. */
-type Named = { readonly file: string; readonly sheet?: string | undefined }
 
 async function readNamed(
   { file, sheet }: Named,
@@ -45,33 +41,6 @@ async function loadNamed(
   return { value: undefined, problems, files: [] }
 }
 
-/** Every file of one kind. */
-async function loadKind<Entry extends { readonly file: string }, Value>(
-  name: string,
-  kind: Import<Entry, Value>,
-  facility: Facility,
-  folder: FacilityRoot,
-  date: string,
-): Promise<Loaded<readonly Value[]>> {
-  const { units } = facility.file
-  const { latitude, longitude } = facility.file.place
-  const loaded = await Promise.all(
-    filesNamed(facility.file, name, kind).map(async ({ entry, at }): Promise<Loaded<Value>> => {
-      const source = await loadNamed(entry, at, facility, folder)
-      if (!source.value) return { ...source, value: undefined }
-      const context = { at: facility.tree.placeOf(at), date, units, latitude, longitude }
-      return { ...kind.read(source.value, entry, context), files: source.files }
-    }),
-  )
-  return {
-    value: loaded.flatMap((l) => (l.value === undefined ? [] : [l.value])),
-    problems: loaded.flatMap((l) => [...l.problems]),
-    files: loaded.flatMap((l) => l.files),
-  }
-}
-
-type AnyImport = Import<{ readonly file: string }, unknown>
-
 /**
  * Adds to a facility what stands in the files that its file names.
  * @param date Of the manual.
@@ -81,17 +50,19 @@ export async function loadImports(
   folder: FacilityRoot,
   date: string,
 ): Promise<Loaded<Facility>> {
-  const loaded = await Promise.all(
-    Object.entries(imports).map(
-      async ([name, kind]) =>
-        // Each kind reads its own entries and nothing else; the list of them only has one type.
-        [name, await loadKind(name, kind as unknown as AnyImport, facility, folder, date)] as const,
+  const loaded = new Map(
+    await Promise.all(
+      allFilesNamed(facility).map(
+        async ({ entry, at }) =>
+          [at.join('.'), await loadNamed(entry, at, facility, folder)] as const,
+      ),
     ),
   )
-  const imported = Object.fromEntries(loaded.map(([name, { value }]) => [name, value ?? []]))
+  const none: Loaded<SourceFile> = { value: undefined, problems: [], files: [] }
+  const read = readImports(facility, { textOf: ({ at }) => loaded.get(at.join('.')) ?? none, date })
   return {
-    value: { ...facility, imported: imported as unknown as Imported },
-    problems: loaded.flatMap(([, l]) => [...l.problems]),
-    files: loaded.flatMap(([, l]) => l.files),
+    value: read.facility,
+    problems: read.problems,
+    files: [...loaded.values()].flatMap((l) => l.files),
   }
 }

@@ -15,8 +15,14 @@ const widest = (engine: Engine): number =>
     }),
   )
 
-function rowProblems(file: Survey['file'], row: SurveyRow, rail: number, width: number): Problem[] {
+function rowProblems(
+  { file, at }: Survey,
+  row: SurveyRow,
+  { rail, width }: { readonly rail: number; readonly width: number },
+): Problem[] {
   const { station, offset } = row.cells
+  // A fault in a table belongs to the entry that names it.
+  const path = at.path
   return [
     ...(row.station > rail + 1e-6
       ? [
@@ -27,6 +33,7 @@ function rowProblems(file: Survey['file'], row: SurveyRow, rail: number, width: 
             `station ${station.text} lies beyond the end of the rail`,
             {
               hint: 'stations are counted once around the rail, from the start of the home straight',
+              path,
             },
           ),
         ]
@@ -38,7 +45,7 @@ function rowProblems(file: Survey['file'], row: SurveyRow, rail: number, width: 
             offset.place,
             'quantity/range',
             `offset ${offset.text} lies outside the track`,
-            { hint: 'offsets are measured from the rail, square across' },
+            { hint: 'offsets are measured from the rail, square across', path },
           ),
         ]
       : []),
@@ -50,7 +57,7 @@ export function surveyPlaceProblems(surveys: readonly Survey[], engine: Engine):
   const rail = engine.si('rail.length')
   if (rail === undefined) return []
   const width = widest(engine)
-  return surveys.flatMap(({ file, rows }) =>
-    rows.flatMap((row) => rowProblems(file, row, rail, width)),
+  return surveys.flatMap((survey) =>
+    survey.rows.flatMap((row) => rowProblems(survey, row, { rail, width })),
   )
 }
