@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander'
 import type { BuildOptions } from './build.ts'
+import type { FormOptions } from './form/form.ts'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { PreviewOptions } from './preview/preview.ts'
 import { userFault } from './user-fault.ts'
@@ -20,7 +21,7 @@ Exit codes:
   0   done
   1   the content or the facility file has errors; nothing was written
   2   the command line cannot be understood
-  3   no browser can run, or it failed twice: site and figures were written, PDFs were not
+  3   no browser can run: site and figures were written, PDFs were not
   4   there is no number for what was asked; why is said
   5   nothing can be written there (permission, disk, name); why is said
   70  a fault of the program itself
@@ -112,6 +113,18 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
     .addHelpText('after', exitCodes)
     .action(async (folder: string) =>
       done(await (await import('./new-facility.ts')).newFacility(folder, io)),
+    )
+  p.command('form')
+    .description('show a page on this computer on which the facility file is filled in')
+    .argument(
+      '[folder]',
+      'facility folder, made on the first saving if it is not there; the page offers some if left out',
+    )
+    .option('--port <number>', 'port on the loopback address; 0: one that is free', '0')
+    .option('--no-open', 'only print the address; do not show it in the browser')
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string | undefined, options: FormOptions) =>
+      done(await (await import('./form/form.ts')).form(folder, options, io)),
     )
   p.command('schemas')
     .description('write JSON Schemas for editors: those of the library, or that of a facility')

@@ -56,7 +56,8 @@ export async function answers(ask: Ask, io: Io): Promise<Answers> {
   return { name, town, metric, lap, straight }
 }
 
-const slug = (name: string): string =>
+/** An id made of a name, which is a name of a folder too; empty where nothing of it fits. */
+export const idFor = (name: string): string =>
   asKey(name)
     .normalize('NFD')
     .replace(/[^a-z0-9-]/g, '')
@@ -68,7 +69,7 @@ const slug = (name: string): string =>
 export function filledIn(given: Answers, zone: string | undefined): string {
   const { name, town, metric, lap, straight } = given
   const values: readonly (readonly [path: readonly string[], value: string])[] = [
-    [['id'], slug(name)],
+    [['id'], idFor(name)],
     [['name'], name],
     [['place', 'town'], town],
     [['place', 'time-zone'], town === '' ? '' : (zone ?? '')],

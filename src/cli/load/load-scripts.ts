@@ -10,7 +10,11 @@ import type { Folders } from './load-manual.ts'
  * Bundles one script of the pages into a text that any phone of the last years runs. The same
  * sources give the same text.
  */
-async function bundle(name: string, { project }: Folders, plugins: Plugin[] = []): Promise<string> {
+export async function bundleScript(
+  name: string,
+  { project }: Folders,
+  plugins: Plugin[] = [],
+): Promise<string> {
   const { outputFiles } = await build({
     entryPoints: [path.join(project, 'src', 'browser', `${name}.ts`)],
     absWorkingDir: project,
@@ -28,7 +32,7 @@ async function bundle(name: string, { project }: Folders, plugins: Plugin[] = []
 }
 
 /** The worker that keeps the site on a phone, without the list of what it keeps. */
-export const loadWorker = (folders: Folders): Promise<string> => bundle('worker', folders)
+export const loadWorker = (folders: Folders): Promise<string> => bundleScript('worker', folders)
 
 /** Of all facts a script carries those that it reads, without what is usual of them. */
 const onlyFacts = (paths: readonly string[]): Plugin => ({
@@ -55,10 +59,10 @@ const onlyFacts = (paths: readonly string[]): Plugin => ({
 /** All scripts of the site's pages. */
 export async function loadScripts(folders: Folders): Promise<SiteScripts> {
   const [oneFile, ...bundled] = await Promise.all([
-    bundle('one-file', folders),
+    bundleScript('one-file', folders),
     ...siteScripts.map(async (name) => {
       const plugins = name === 'records' ? [onlyFacts(Object.values(keptNumbers))] : []
-      return [name, await bundle(name, folders, plugins)] as const
+      return [name, await bundleScript(name, folders, plugins)] as const
     }),
   ])
   const own = Object.fromEntries(bundled) as Pick<SiteScripts, (typeof siteScripts)[number]>

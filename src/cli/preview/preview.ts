@@ -5,6 +5,7 @@ import { hasErrors } from '../../model/problem.ts'
 import { facilityFolder, projectFolders, terminalNames } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
 import { type Folders, loadManual } from '../load/load-manual.ts'
+import { interrupted, portFrom, portText } from '../loopback/listen.ts'
 import { problemsText } from '../problem-text.ts'
 import { siteOnDemand } from '../site-files.ts'
 import type { Shown } from './answer.ts'
@@ -31,16 +32,6 @@ async function shownNow(facility: string, folders: Folders, before: Shown, io: I
   const files = await siteOnDemand(manual, library.words, folders)
   io.err(`${files.size} files ready in ${Math.round(performance.now() - started)} ms`)
   return { files, faults: undefined }
-}
-
-/** Why a port cannot be used, and what to do. */
-function portText(port: number, fault: unknown): string {
-  const { code, message } = fault as NodeJS.ErrnoException
-  if (code === 'EADDRINUSE')
-    return `Port ${port} is in use by another program. Leave --port out, and one that is free is taken.`
-  if (code === 'EACCES')
-    return `Port ${port} cannot be used: those below 1024 are kept for the system. Leave --port out.`
-  return `Port ${port} cannot be used: ${message}`
 }
 
 async function startServer(
@@ -70,12 +61,6 @@ function followChanges(paths: readonly string[], rebuild: () => Promise<void>, i
   return watcher
 }
 
-const interrupted = (): Promise<void> =>
-  new Promise((resolve) => {
-    process.once('SIGINT', () => resolve())
-    process.once('SIGTERM', () => resolve())
-  })
-
 /**
  * Shows the site on the loopback address and follows every change of the facility, the library and
  * the templates. Runs until the process is interrupted. PDFs are not made here.
@@ -85,8 +70,8 @@ export async function preview(
   options: PreviewOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const port = Number(options.port)
-  if (!Number.isInteger(port) || port < 0 || port > 65535) {
+  const port = portFrom(options.port)
+  if (port === undefined) {
     io.err(`"${options.port}" is no port; expected a number from 0 to 65535`)
     return exit.usage
   }

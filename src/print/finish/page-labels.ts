@@ -6,13 +6,8 @@ import { dictionary, unicodeText } from '../pdf/make-objects.ts'
 
 const styles = { roman: 'r', decimal: 'D', none: undefined } as const
 
-const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', first: 1 }]
-
-/**
- * Page labels as they are printed (ISO 32000-1, 12.4.2).
- * @param ranges From 1 on when they are left out.
- */
-export function labelPages(document: PdfDocument, ranges: readonly LabelRange[] = plain): void {
+/** Page labels as they are printed (ISO 32000-1, 12.4.2). */
+export function labelPages(document: PdfDocument, ranges: readonly LabelRange[]): void {
   const numbers = ranges.flatMap((r): Literal[] => [
     r.start,
     {

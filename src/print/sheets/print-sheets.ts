@@ -2,11 +2,8 @@ import { type Ink, inks } from '../../model/ink.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheets } from '../../render/sheets/render-sheets.ts'
-import { finishOrdered, finishPart, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
-import { joinWritten } from '../join/join-written.ts'
-import type { PartPlace } from '../join/part-place.ts'
-import type { WrittenPart } from '../join/write-part.ts'
-import { once } from '../once.ts'
+import { finishOrdered, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
+import { addDocument, finishMerge, startMerge } from '../merge/merge-documents.ts'
 import { openDocument } from '../pdf/documents.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import type { Press } from '../press/press.ts'
@@ -31,25 +28,28 @@ export type SheetsJob = {
 }
 
 /** The sheets of a section on a paper in an ink. */
-type Section = Pick<SectionPrint, 'paper' | 'sheets'> & { readonly ink: Ink }
-
-/** A section as printed. */
-type PrintedSection = Section & {
+type Section = Pick<SectionPrint, 'paper' | 'sheets'> & {
+  readonly ink: Ink
   readonly bytes: Uint8Array
   /** As a document whose content is in order; read once, when it is first asked for. */
   readonly ordered: () => Promise<PdfDocument>
 }
 
-function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly PrintedSection[] {
+function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly Section[] {
   return inks.map((ink) => {
     const bytes = printed[ink]
-    const ordered = once(async () => {
+    let document: Promise<PdfDocument> | undefined
+    const read = async (): Promise<PdfDocument> => {
       // The browser is given its next section first, and works while this one is looked at.
       await new Promise((go) => setImmediate(go))
       const opened = await openDocument(bytes)
       orderContent(opened)
       return opened
-    })
+    }
+    const ordered = () => {
+      document ??= read()
+      return document
+    }
     return { paper, sheets, ink, bytes, ordered }
   })
 }
@@ -58,7 +58,7 @@ function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly PrintedS
 async function printApart(
   press: Press,
   { about, sheets }: SheetsJob,
-  section: PrintedSection,
+  section: Section,
 ): Promise<readonly SheetFile[]> {
   const { paper, ink } = section
   const titles = new Map(sheets.sheets.map(({ id, title }) => [id, title]))
@@ -78,39 +78,23 @@ async function printApart(
   })
 }
 
-/** A section finished for its place among all of them. */
-type WrittenSection = Section & { readonly written: WrittenPart }
-
-/** The sheets of a section in files of their own, and as part of the file of all sheets. */
-async function finishSection(
-  press: Press,
-  job: SheetsJob,
-  printed: PrintedSection,
-  place: PartPlace,
-): Promise<{ readonly files: readonly SheetFile[]; readonly section: WrittenSection }> {
-  const { paper, sheets, ink, bytes, ordered } = printed
-  const files = await printApart(press, job, printed)
-  const written = await press.keep([JSON.stringify(place), bytes], async () =>
-    finishPart(await ordered(), place),
-  )
-  return { files, section: { paper, sheets, ink, written } }
-}
-
 /** All sheets on a paper in one ink. */
-async function joinSections(
+async function printTogether(
+  press: Press,
   { about }: SheetsJob,
-  sections: readonly WrittenSection[],
+  sections: readonly Section[],
 ): Promise<readonly SheetFile[]> {
   const [first] = sections
   if (!first) return []
   const { paper, ink } = first
   const own = { ...about, seed: `${about.seed}/${paper}/${ink}` }
-  const parts = sections.map((s) => s.written)
-  const bytes = await joinWritten(
-    parts,
-    parts.flatMap((p) => p.pages),
-    own,
-  )
+  const parts = [JSON.stringify(own), ...sections.map((s) => s.bytes)]
+  const bytes = await press.keep(parts, async () => {
+    const merge = await startMerge()
+    const pages = []
+    for (const section of sections) pages.push(...addDocument(merge, await section.ordered()))
+    return finishOrdered(finishMerge(merge, pages), own)
+  })
   const all = sections.flatMap((s) => s.sheets)
   const pages = all.reduce((sum, s) => sum + s.pages, 0)
   const capitals = Math.min(...all.map((s) => s.capitals))
@@ -132,26 +116,25 @@ export async function printSheets(
   const bySection = names.map((name) => sheets.filter((s) => s.section === name))
   let done = 0
   const printed = await Promise.all(
-    bySection.map(async (own, part) => {
+    bySection.map(async (own) => {
       const prints = await printSection(press, job.system, papers, own)
-      const place = { part, of: names.length }
-      const finished = await Promise.all(
-        prints.flatMap(sectionsOf).map((s) => finishSection(press, job, s, place)),
-      )
+      const sections = prints.flatMap(sectionsOf)
+      const files = await Promise.all(sections.map((s) => printApart(press, job, s)))
       done += own.length
       tell(`sheet ${done} of ${sheets.length}`)
-      return finished
+      return { sections, files: files.flat() }
     }),
   )
-  const all = printed.flat()
-  const sections = all.map((f) => f.section)
+  const all = printed.flatMap((p) => p.sections)
   const together = papers.flatMap(({ name }) =>
     inks.map((ink) =>
-      joinSections(
+      printTogether(
+        press,
         job,
-        sections.filter((s) => s.paper === name && s.ink === ink),
+        all.filter((s) => s.paper === name && s.ink === ink),
       ),
     ),
   )
-  return [...all.flatMap((f) => f.files), ...(await Promise.all(together)).flat()]
+  const files = [...printed.map((p) => p.files), ...(await Promise.all(together))]
+  return files.flat()
 }

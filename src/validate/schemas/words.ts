@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { binder, parts } from './words/binder.ts'
 import { calendar } from './words/calendar.ts'
 import { drawing, drawings, labels } from './words/drawings.ts'
+import { maker } from './words/maker.ts'
 import {
   capabilities,
   compass,
@@ -53,6 +54,7 @@ export const words = z.strictObject({
   parts,
   site,
   oneFile,
+  maker,
   search,
   today,
   pages,

@@ -1,0 +1,23 @@
+import * as z from 'zod'
+import { makingStages } from '../../../model/form-exchange.ts'
+import { entries, group, holding } from './group.ts'
+
+/** The page on which a facility file is filled in: where its file comes from and goes to. */
+export const maker = z.strictObject({
+  ...entries(
+    'title',
+    'lead',
+    'newFair',
+    'newAbout',
+    'yours',
+    'fair',
+    'town',
+    'noName',
+    'saveFirst',
+    'noPdfs',
+    'programGone',
+  ),
+  stages: group(...makingStages),
+  /** The folder in which a manual lies. */
+  madeIn: holding('folder'),
+})

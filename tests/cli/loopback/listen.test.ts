@@ -1,0 +1,74 @@
+import net from 'node:net'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { plain } from '../../../src/cli/loopback/guard.ts'
+import { type Listening, listen, portFrom } from '../../../src/cli/loopback/listen.ts'
+
+const patience = { headersTimeout: 60, requestTimeout: 120, connectionsCheckingInterval: 20 }
+
+let server: Listening
+beforeEach(async () => {
+  server = await listen(
+    async (request) => {
+      if (request.url === '/bad') throw new Error('a fault of ours')
+      for await (const _ of request) if (request.url === '/first') break
+      return plain(200, 'fine')
+    },
+    0,
+    patience,
+  )
+})
+afterEach(() => server.close())
+
+/** What comes back for some bytes of a request, which is never ended. */
+function sent(bytes: string): Promise<string> {
+  return new Promise((resolve) => {
+    let said = ''
+    const socket = net.connect(server.port, '127.0.0.1')
+    socket.on('data', (chunk) => {
+      said += String(chunk)
+    })
+    socket.on('error', () => undefined)
+    socket.on('close', () => resolve(said))
+    socket.write(bytes)
+  })
+}
+
+const asked = async (path: string): Promise<number> =>
+  (await fetch(new URL(path, server.address))).status
+
+describe('listen', () => {
+  it.each([
+    ['half of a head', 'PUT /facility.yaml HTTP/1.1\r\nHost: x'],
+    ['half of a body', 'PUT / HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\nContent-Length: 100\r\n\r\nhalf'],
+  ])('ends who sends %s, and answers others meanwhile', async (_, bytes) => {
+    const slow = sent(bytes.replace('PORT', String(server.port)))
+    expect(await asked('/')).toBe(200)
+    expect(await slow).toMatch(/^HTTP\/1\.1 (?:408|500) |^$/)
+    expect(await asked('/')).toBe(200)
+  })
+
+  it.each(['GET / HTTP/1.1\r\n\r\n', 'nonsense\r\n\r\n', '\u0000\u0001\u0002\r\n\r\n'])(
+    'answers %j with an error and goes on',
+    async (bytes) => {
+      expect(await sent(bytes)).toMatch(/^HTTP\/1\.1 4\d\d /)
+      expect(await asked('/')).toBe(200)
+    },
+  )
+
+  it('says no more of a fault of ours than that there was one', async () => {
+    const answer = await fetch(new URL('/bad', server.address))
+    expect(answer.status).toBe(500)
+    expect(await answer.text()).not.toContain('a fault of ours')
+    expect(await asked('/')).toBe(200)
+  })
+})
+
+describe('portFrom', () => {
+  it.each(['-1', '65536', '80.5', 'http', ''])('takes %j for no port', (typed) => {
+    expect(portFrom(typed)).toBeUndefined()
+  })
+  it('takes whole numbers', () => {
+    expect(portFrom('0')).toBe(0)
+    expect(portFrom('8080')).toBe(8080)
+  })
+})
