@@ -1,4 +1,3 @@
-import dictionary from 'dictionary-en'
 import nspell from 'nspell'
 import writing from '../../shared/writing.json' with { type: 'json' }
 import type { Problem } from '../model/problem.ts'
@@ -7,9 +6,10 @@ import { plainText, textsOf } from '../validate/texts-of.ts'
 
 /**
  * Words of the library that the dictionary and the list of trade words do not know. The dictionary
- * is read from disk, so this is not part of the core.
+ * is read from disk, so this is not part of the core, and only where it is needed.
  */
-export function checkSpelling(library: Library): readonly Problem[] {
+export async function checkSpelling(library: Library): Promise<readonly Problem[]> {
+  const { default: dictionary } = await import('dictionary-en')
   const spell = nspell(Buffer.from(dictionary.aff), Buffer.from(dictionary.dic))
   for (const word of writing.accepted) spell.add(word)
   const known = new Map<string, boolean>()

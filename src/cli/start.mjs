@@ -2,17 +2,12 @@
 // is missing, then starts the command line, the tests or the benchmark.
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import {
-  existsSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs'
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
-import { fileURLToPath, pathToFileURL } from 'node:url'
+import { fileURLToPath } from 'node:url'
+import { bundledProgram, bundledTool } from './start/bundle.mjs'
+import { runScript } from './start/run-script.mjs'
+import { nameSources } from './start/source-places.mjs'
 
 const project = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..', '..')
 const at = (...parts) => path.join(project, ...parts)
@@ -57,83 +52,31 @@ function install(wanted) {
   writeFileSync(stamp, `${lock} ${everything ? 'all' : 'use'}`)
 }
 
-/** Every source file with its time and size: the same list means the same program. */
-function stateOf(folder) {
-  return readdirSync(folder, { withFileTypes: true, recursive: true })
-    .filter((e) => e.isFile())
-    .map((e) => path.join(e.parentPath ?? e.path, e.name))
-    .sort()
-    .map((file) => `${file} ${statSync(file).mtimeMs} ${statSync(file).size}`)
-}
-
-/**
- * Bundles a TypeScript entry once for each state of the sources; starting one file is much faster
- * than starting two hundred.
- */
-async function bundled(entry) {
-  const state = createHash('sha256')
-    .update(
-      [
-        entry,
-        ...stateOf(at('src')),
-        ...stateOf(at('shared')),
-        ...stateOf(path.dirname(entry)),
-        readFileSync(at('package-lock.json')),
-      ].join('\n'),
-    )
-    .digest('hex')
-    .slice(0, 16)
-  const cache = at('node_modules', '.cache', 'ovalkeep')
-  const folder = path.join(cache, `${path.basename(entry, '.ts')}-${state}`)
-  const file = path.join(folder, `${path.basename(entry, '.ts')}.mjs`)
-  if (!existsSync(file)) {
-    const { build } = await import('esbuild')
-    const own = `${folder}.${process.pid}`
-    await build({
-      entryPoints: [entry],
-      outdir: own,
-      bundle: true,
-      splitting: true,
-      format: 'esm',
-      platform: 'node',
-      target: 'node20',
-      packages: 'external',
-      sourcemap: 'linked',
-      outExtension: { '.js': '.mjs' },
-      logLevel: 'error',
-    })
-    // A program that still runs from an older bundle loads parts of it later, so only what is a day
-    // old goes.
-    const dayAgo = Date.now() - 86_400_000
-    for (const old of readdirSync(cache))
-      if (old !== path.basename(own) && statSync(path.join(cache, old)).mtimeMs < dayAgo)
-        rmSync(path.join(cache, old), { recursive: true, force: true })
-    if (!existsSync(folder)) renameSync(own, folder)
-  }
-  return pathToFileURL(file).href
-}
-
-process.setSourceMapsEnabled(true)
-if (first === '--run-tests') {
+/** What a tool of the developers exports. */
+async function tool(...parts) {
   install(true)
-  const { runGate } = await import(await bundled(at('tests', 'gate', 'gate.ts')))
+  process.setSourceMapsEnabled(true)
+  return import(await bundledTool(project, at('tests', ...parts)))
+}
+
+if (first === '--run-tests') {
+  const { runGate } = await tool('gate', 'gate.ts')
   process.exitCode = runGate(project, rest)
 } else if (first === '--run-sizes') {
-  install(true)
-  await import(await bundled(at('tests', 'sizes', 'sizes.ts')))
+  await tool('sizes', 'sizes.ts')
 } else if (first === '--run-pages') {
-  install(true)
-  await import(await bundled(at('tests', 'sizes', 'pages.ts')))
+  await tool('sizes', 'pages.ts')
 } else if (first === '--run-guide') {
-  install(true)
-  await import(await bundled(at('tests', 'guide', 'guide.ts')))
+  await tool('guide', 'guide.ts')
 } else if (first === '--run-bench') {
-  install(true)
-  await import(await bundled(at('tests', 'bench', 'bench.ts')))
-  await import(await bundled(at('tests', 'bench', 'bench-print.ts')))
-  await import(await bundled(at('tests', 'bench', 'bench-phone.ts')))
+  await tool('bench', 'bench.ts')
+  await tool('bench', 'bench-print.ts')
+  await tool('bench', 'bench-phone.ts')
 } else {
   install(false)
-  const { main } = await import(await bundled(at('src', 'cli', 'main.ts')))
-  process.exitCode = await main(process.argv.slice(2))
+  const script = await bundledProgram(project)
+  nameSources(script)
+  const { exports, keep } = runScript(script, first ?? 'help')
+  process.exitCode = await exports.main(process.argv.slice(2))
+  keep()
 }

@@ -1,0 +1,141 @@
+// The sources as they are started: bundled once for each state of them, since starting one file is
+// much faster than starting a thousand.
+import { createHash } from 'node:crypto'
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs'
+import path from 'node:path'
+import { pathToFileURL } from 'node:url'
+
+/** What is a day old and was not started since goes; a program that still runs may be read from. */
+const kept = 86_400_000
+
+const sha256 = (...parts) => {
+  const hash = createHash('sha256')
+  for (const part of parts) hash.update(part).update('\n')
+  return hash.digest('hex').slice(0, 16)
+}
+
+/** Every source file with its time and size: the same list means the same program. */
+function stateOf(folder) {
+  return readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((e) => e.isFile())
+    .map((e) => path.join(e.parentPath ?? e.path, e.name))
+    .sort()
+    .map((file) => {
+      const { mtimeMs, size } = statSync(file)
+      return `${file} ${mtimeMs} ${size}`
+    })
+}
+
+const cacheOf = (project) => path.join(project, 'node_modules', '.cache', 'ovalkeep')
+
+function stateOfAll(project, entry) {
+  return sha256(
+    entry,
+    ...stateOf(path.join(project, 'src')),
+    ...stateOf(path.join(project, 'shared')),
+    ...stateOf(path.dirname(entry)),
+    readFileSync(path.join(project, 'package-lock.json')),
+  )
+}
+
+function dropOld(cache) {
+  for (const name of readdirSync(cache)) {
+    const old = path.join(cache, name)
+    const { mtimeMs } = statSync(old, { throwIfNoEntry: false }) ?? {}
+    if (mtimeMs !== undefined && mtimeMs < Date.now() - kept)
+      rmSync(old, { recursive: true, force: true })
+  }
+}
+
+/** Puts what was made beside a folder in its place, unless another process was first. */
+function place(own, folder) {
+  if (existsSync(folder)) rmSync(own, { recursive: true, force: true })
+  else renameSync(own, folder)
+}
+
+const shared = { bundle: true, platform: 'node', target: 'node20', logLevel: 'error' }
+
+/** Tools of the developers: in parts, each loaded when it is asked for. @returns its address. */
+export async function bundledTool(project, entry) {
+  const cache = cacheOf(project)
+  const name = path.basename(entry, '.ts')
+  const folder = path.join(cache, `${name}-${stateOfAll(project, entry)}`)
+  if (!existsSync(folder)) {
+    const { build } = await import('esbuild')
+    const own = `${folder}.${process.pid}`
+    await build({
+      ...shared,
+      entryPoints: [entry],
+      outdir: own,
+      splitting: true,
+      format: 'esm',
+      packages: 'external',
+      sourcemap: 'linked',
+      outExtension: { '.js': '.mjs' },
+    })
+    dropOld(cache)
+    place(own, folder)
+  }
+  return pathToFileURL(path.join(folder, `${name}.mjs`)).href
+}
+
+/**
+ * Packages that stay outside: those that are found as files, run as programs, or load only as
+ * modules of their own.
+ */
+const outside = ['esbuild', 'puppeteer', '@sparticuz/chromium', 'subset-font', 'dictionary-en']
+
+/**
+ * The program with its packages as one script. It lies in a folder named after all that it is made
+ * of, so that the same sources have the same name wherever they lie and whenever they were saved.
+ * @returns the script's path.
+ */
+export async function bundledProgram(project) {
+  const cache = cacheOf(project)
+  const entry = path.join(project, 'src', 'cli', 'main.ts')
+  const state = path.join(cache, `state-${stateOfAll(project, entry)}`)
+  const now = new Date()
+  if (existsSync(state)) {
+    const folder = path.join(cache, readFileSync(state, 'utf8'))
+    const file = path.join(folder, 'main.cjs')
+    if (existsSync(file)) {
+      for (const used of [state, folder]) utimesSync(used, now, now)
+      return file
+    }
+  }
+  const { build } = await import('esbuild')
+  const { outputFiles } = await build({
+    ...shared,
+    entryPoints: [entry],
+    outfile: path.join(cache, 'main.cjs'),
+    absWorkingDir: project,
+    write: false,
+    format: 'cjs',
+    external: outside,
+    sourcemap: 'external',
+    // A script has no address of its own to ask for.
+    define: { 'import.meta.url': 'ownAddress' },
+    banner: { js: "const ownAddress = require('node:url').pathToFileURL(__filename).href;" },
+  })
+  const files = new Map(outputFiles.map((f) => [path.basename(f.path), f.contents]))
+  const script = files.get('main.cjs')
+  const name = `program-${sha256(script, readFileSync(path.join(project, 'package-lock.json')))}`
+  const own = path.join(cache, `${name}.${process.pid}`)
+  mkdirSync(own, { recursive: true })
+  for (const [file, contents] of files) writeFileSync(path.join(own, file), contents)
+  dropOld(cache)
+  place(own, path.join(cache, name))
+  writeFileSync(`${state}.${process.pid}`, name)
+  renameSync(`${state}.${process.pid}`, state)
+  return path.join(cache, name, 'main.cjs')
+}
