@@ -1,6 +1,5 @@
 // First thing that runs after a clone: plain JavaScript, Node's own modules only. It installs what
 // is missing, then starts the command line, the tests or the benchmark.
-import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
@@ -20,7 +19,7 @@ if (major < 20 || (major === 20 && minor < 19)) {
 }
 
 /** Tests and benchmarks need the tools of the developers too; a manual does not. */
-function install(wanted) {
+async function install(wanted) {
   const stamp = at('node_modules', '.ovalkeep-installed')
   const lock = createHash('sha256')
     .update(readFileSync(at('package-lock.json')))
@@ -29,6 +28,7 @@ function install(wanted) {
   // Whoever had the developers' tools keeps them when the list of packages changes.
   const everything = wanted || has.endsWith(' all')
   if (has === `${lock} all` || (!everything && has === `${lock} use`)) return
+  const { spawnSync } = await import('node:child_process')
   console.error('Installing what is missing (once) …')
   const npm = process.env.npm_execpath
   const args = [
@@ -54,7 +54,7 @@ function install(wanted) {
 
 /** What a tool of the developers exports. */
 async function tool(...parts) {
-  install(true)
+  await install(true)
   process.setSourceMapsEnabled(true)
   return import(await bundledTool(project, at('tests', ...parts)))
 }
@@ -73,10 +73,10 @@ if (first === '--run-tests') {
   await tool('bench', 'bench-print.ts')
   await tool('bench', 'bench-phone.ts')
 } else {
-  install(false)
+  await install(false)
   const script = await bundledProgram(project)
   nameSources(script)
-  const { exports, keep } = runScript(script, first ?? 'help')
+  const { exports, keep } = runScript(script, /^[a-z]+$/.test(first ?? '') ? first : 'help')
   process.exitCode = await exports.main(process.argv.slice(2))
   keep()
 }

@@ -8,7 +8,7 @@ import { checkNotSaid } from '../validate/check-not-said.ts'
 import { checkWords } from '../validate/check-words.ts'
 import { hashOf } from '../write/build-record.ts'
 import type { Io } from './io.ts'
-import { programHash } from './load/known-trees.ts'
+import { programId } from './kept/program-id.ts'
 import type { Folders, LoadedManual } from './load/load-manual.ts'
 import { readTree } from './load/read-tree.ts'
 import { checkSpelling } from './spelling.ts'
@@ -32,5 +32,5 @@ export async function styleProblems(
   const cache = await cacheFolder(thisMachine(env)).catch(() => undefined)
   if (cache === undefined) return make()
   const state = hashOf([...contentFiles, ...notSaid.files])
-  return printCache(path.join(cache, 'prints')).get(['style', programHash(folders), state], make)
+  return printCache(path.join(cache, 'prints')).get(['style', programId(folders), state], make)
 }

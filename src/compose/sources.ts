@@ -1,4 +1,5 @@
 import type { CitedSource } from '../model/manual/source.ts'
+import type { Words } from '../validate/schemas/words.ts'
 import type { ComposeContext } from './context.ts'
 
 /** An item of CSL-JSON, as far as references are printed from it. */
@@ -34,6 +35,26 @@ function referenceText(item: SourceItem, title: string): string {
   return `${parts.join(', ')}.${item.note ? ` ${item.note}` : ''}`
 }
 
+/** The references with these ids, in their order, as they are printed. */
+export function printedSources(
+  ids: ReadonlySet<string>,
+  references: readonly SourceItem[],
+  { sources }: Pick<Words, 'sources'>,
+): readonly CitedSource[] {
+  // What is no publication is said in the language of the manual.
+  const unpublished: Readonly<Record<string, string>> = {
+    'common-practice': sources.commonPractice,
+    geometry: sources.geometry,
+  }
+  return references
+    .filter(({ id }) => ids.has(id))
+    .map((s) => ({
+      id: s.id,
+      text: referenceText(s, unpublished[s.id] ?? s.title),
+      short: s.id === 'common-practice' ? sources.commonPracticeMark : (s.number ?? s.title),
+    }))
+}
+
 /** Sources that something in the manual cites, in the order of the references. */
 export function composeSources({
   references,
@@ -48,17 +69,5 @@ export function composeSources({
       ...w.inputs.flatMap((i) => ('sources' in i.provenance ? i.provenance.sources : [])),
     ]),
   ])
-  const { words } = library
-  // What is no publication is said in the language of the manual.
-  const unpublished: Readonly<Record<string, string>> = {
-    'common-practice': words.sources.commonPractice,
-    geometry: words.sources.geometry,
-  }
-  return references
-    .filter((s) => cited.has(s.id))
-    .map((s) => ({
-      id: s.id,
-      text: referenceText(s, unpublished[s.id] ?? s.title),
-      short: s.id === 'common-practice' ? words.sources.commonPracticeMark : (s.number ?? s.title),
-    }))
+  return printedSources(cited, references, library.words)
 }

@@ -34,7 +34,7 @@ import { plans, type Schedule } from './schemas/plans.ts'
 import { type Procedure, procedure } from './schemas/procedure.ts'
 import { type SearchFile, search } from './schemas/search.ts'
 import { type TodayFile, today } from './schemas/today.ts'
-import { type Words, words } from './schemas/words.ts'
+import { type Words, words as wordsSchema } from './schemas/words.ts'
 import { type WorksheetFile, worksheets } from './schemas/worksheets.ts'
 import { todayReferences } from './today-references.ts'
 
@@ -114,12 +114,16 @@ export type Library = {
 
 type Listed<T> = { readonly list: readonly Sourced<T>[]; readonly problems: readonly Problem[] }
 
+/** What a schema makes of a file. */
+type Check = (tree: SourceTree, schema: z.ZodType) => Result<unknown>
+
 function listOf<T>(
+  check: Check,
   tree: SourceTree,
   schema: z.ZodObject<Readonly<Record<string, z.ZodArray<z.ZodType>>>>,
   key: string,
 ): Listed<T> {
-  const parsed = checkSchema(tree, schema)
+  const parsed = check(tree, schema)
   const items = (parsed.value as Readonly<Record<string, readonly T[]>> | undefined)?.[key] ?? []
   const item = schema.shape[key]?.element ?? z.never()
   return {
@@ -128,8 +132,8 @@ function listOf<T>(
   }
 }
 
-function each<T>(trees: readonly SourceTree[], schema: z.ZodType): Listed<T> {
-  const parsed = trees.map((tree) => ({ tree, result: checkSchema(tree, schema) }))
+function each<T>(check: Check, trees: readonly SourceTree[], schema: z.ZodType): Listed<T> {
+  const parsed = trees.map((tree) => ({ tree, result: check(tree, schema) }))
   return {
     list: parsed.flatMap(({ tree, result }) =>
       result.value === undefined ? [] : [{ value: result.value as T, tree, path: [], schema }],
@@ -160,28 +164,28 @@ function duplicateIds(list: readonly Sourced<{ readonly id: string }>[], what: s
 }
 
 /** What the library is made of, each part against its schema. */
-function readParts(trees: LibraryTrees) {
+function readParts(trees: LibraryTrees, check: Check) {
   return {
-    procedures: each<Procedure>(trees.procedures, procedure),
-    chapters: each<Chapter>(trees.chapters, chapter),
-    cautions: listOf<Caution>(trees.cautions, cautions, 'cautions'),
-    symptoms: listOf<Symptom>(trees.symptoms, symptoms, 'symptoms'),
-    chooser: each<ChooserFile>([trees.chooser], chooser),
-    sections: listOf<Section>(trees.sections, sections, 'sections'),
-    terms: listOf<Term>(trees.glossary, glossary, 'terms'),
-    indexTerms: listOf<IndexEntry>(trees.index, indexTerms, 'terms'),
-    reckoners: listOf<Reckoner>(trees.reckoners, reckoners, 'reckoners'),
-    findings: listOf<FindingText>(trees.findings, findings, 'findings'),
-    schedules: listOf<Schedule>(trees.plans, plans, 'plans'),
-    calendars: listOf<Calendar>(trees.calendars, calendars, 'calendars'),
-    forms: listOf<Form>(trees.forms, forms, 'forms'),
-    cards: listOf<Card>(trees.cards, cards, 'cards'),
-    fieldBook: each<FieldBookFile>([trees['field-book']], fieldBook),
-    courses: listOf<Course>(trees.lessons, lessons, 'courses'),
-    search: each<SearchFile>([trees.search], search),
-    today: each<TodayFile>([trees.today], today),
-    worksheets: each<WorksheetFile>(trees.worksheets, worksheets),
-    facts: each<FactsFile>([trees.facts], facts),
+    procedures: each<Procedure>(check, trees.procedures, procedure),
+    chapters: each<Chapter>(check, trees.chapters, chapter),
+    cautions: listOf<Caution>(check, trees.cautions, cautions, 'cautions'),
+    symptoms: listOf<Symptom>(check, trees.symptoms, symptoms, 'symptoms'),
+    chooser: each<ChooserFile>(check, [trees.chooser], chooser),
+    sections: listOf<Section>(check, trees.sections, sections, 'sections'),
+    terms: listOf<Term>(check, trees.glossary, glossary, 'terms'),
+    indexTerms: listOf<IndexEntry>(check, trees.index, indexTerms, 'terms'),
+    reckoners: listOf<Reckoner>(check, trees.reckoners, reckoners, 'reckoners'),
+    findings: listOf<FindingText>(check, trees.findings, findings, 'findings'),
+    schedules: listOf<Schedule>(check, trees.plans, plans, 'plans'),
+    calendars: listOf<Calendar>(check, trees.calendars, calendars, 'calendars'),
+    forms: listOf<Form>(check, trees.forms, forms, 'forms'),
+    cards: listOf<Card>(check, trees.cards, cards, 'cards'),
+    fieldBook: each<FieldBookFile>(check, [trees['field-book']], fieldBook),
+    courses: listOf<Course>(check, trees.lessons, lessons, 'courses'),
+    search: each<SearchFile>(check, [trees.search], search),
+    today: each<TodayFile>(check, [trees.today], today),
+    worksheets: each<WorksheetFile>(check, trees.worksheets, worksheets),
+    facts: each<FactsFile>(check, [trees.facts], facts),
   }
 }
 
@@ -231,10 +235,34 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   facts: parts.facts.list,
 })
 
-/** Checks the library: each file against its schema, then every reference between files. */
-export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>): Result<Library> {
-  const parts = readParts(trees)
-  const checkedWords = checkSchema(trees.words, words)
+/** A library whose files have been read and held against their schemas. */
+function withWords(
+  parts: Parts,
+  words: Result<unknown>,
+  tree: SourceTree,
+): Pick<Result<Library>, 'value'> {
+  if (!words.value) return { value: undefined }
+  const value = words.value as Words
+  const wordsFile = { value, tree, path: [], schema: wordsSchema }
+  return { value: { ...listsOf(parts), words: value, wordsFile } }
+}
+
+/**
+ * Checks the library: each file against its schema, then every reference between files.
+ * @returns also what the schemas made of the files, from which `knownLibrary` makes the same library.
+ */
+export function checkLibrary(
+  trees: LibraryTrees,
+  sourceIds: ReadonlySet<string>,
+): Result<Library> & { readonly values: readonly unknown[] } {
+  const values: unknown[] = []
+  const check: Check = (tree, schema) => {
+    const checked = checkSchema(tree, schema)
+    values.push(checked.value)
+    return checked
+  }
+  const parts = readParts(trees, check)
+  const checkedWords = check(trees.words, wordsSchema)
   const lists = listsOf(parts)
   const ofSchemas = [...Object.values(parts), checkedWords].flatMap((p) => p.problems)
   // A file that failed its schema is missing from the lists, so references to it would be false
@@ -252,8 +280,17 @@ export function checkLibrary(trees: LibraryTrees, sourceIds: ReadonlySet<string>
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),
         ]
   const problems = [...ofSchemas, ...namedTwice(parts), ...references]
-  const { value } = checkedWords
-  if (!value) return { value: undefined, problems }
-  const wordsFile = { value, tree: trees.words, path: [], schema: words }
-  return { value: { ...lists, words: value, wordsFile }, problems }
+  return { ...withWords(parts, checkedWords, trees.words), problems, values }
+}
+
+/**
+ * A library that has been checked before.
+ * @param trees The same files.
+ * @param values What `checkLibrary` said that their schemas made of them.
+ */
+export function knownLibrary(trees: LibraryTrees, values: readonly unknown[]): Library | undefined {
+  const rest = values.values()
+  const known: Check = () => ({ value: rest.next().value, problems: [] })
+  const parts = readParts(trees, known)
+  return withWords(parts, known(trees.words, wordsSchema), trees.words).value
 }

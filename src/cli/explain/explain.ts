@@ -1,14 +1,16 @@
 import { existsSync } from 'node:fs'
 import path from 'node:path'
 import { figureEntry } from '../../compose/figures-file.ts'
+import { printedSources, type SourceItem } from '../../compose/sources.ts'
 import type { Computed } from '../../compute/compute-facility.ts'
 import { isFigureId } from '../../compute/uses/ids.ts'
-import { useIdOf } from '../../compute/uses/use.ts'
+import { type Use, useIdOf } from '../../compute/uses/use.ts'
 import { useTable } from '../../compute/uses/use-table.ts'
 import { didYouMean } from '../../model/closest.ts'
 import type { Worksheet } from '../../model/figure.ts'
 import type { Manual } from '../../model/manual.ts'
 import { hasErrors } from '../../model/problem.ts'
+import type { Library } from '../../validate/check-library.ts'
 import { facilityFolder, projectFolders, terminalNames } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
 import { loadKept } from '../load/load-kept.ts'
@@ -24,14 +26,19 @@ export type ExplainOptions = {
   readonly all?: boolean
 }
 
-const findSheet = (manual: Manual, wanted: string): Worksheet | undefined =>
-  manual.worksheets.find(
-    (w) =>
-      w.id === wanted ||
-      w.calculation === wanted ||
-      w.number.toLowerCase() === wanted.toLowerCase() ||
-      (w.id === useIdOf(wanted) && w.outputs.some((o) => o.id === wanted)),
-  )
+/** The use behind a worksheet, which alone is worked: by its id, number, calculation or a figure. */
+function findUse(wanted: string, { engine, words }: Computed): Use | undefined {
+  const { worksheets } = words.worksheets
+  const named = wanted.toLowerCase()
+  const isMeant: readonly ((use: Use) => boolean)[] = [
+    ({ id }) => id === wanted,
+    ({ id }) => `w-${worksheets[id]?.number}` === named,
+    ({ calculation }) => calculation.id === wanted,
+    ({ id, calculation }) =>
+      id === useIdOf(wanted) && wanted.slice(id.length + 1) in calculation.outputs,
+  ]
+  return isMeant.flatMap((is) => engine.uses.find(is) ?? [])[0]
+}
 
 /** A figure's entry, or those of all figures of its worksheet where that was asked for. */
 function jsonText(figure: string, sheet: Worksheet): string {
@@ -62,6 +69,14 @@ const folderNamed = (argument: string | undefined, cwd: string): string | undefi
     ? argument
     : undefined
 
+/** What a facility answers with. */
+type Ready = {
+  readonly manual: Manual
+  readonly computed: Computed
+  readonly library: Library
+  readonly sources: readonly SourceItem[]
+}
+
 /** What was asked for, and with what. */
 type Asked = {
   readonly figure: string
@@ -74,18 +89,27 @@ type Answer =
   | { readonly text: string; readonly numbers: boolean }
   | { readonly faults: readonly string[] }
 
-function printed(sheet: Worksheet, { figure, json }: Asked, manual: Manual, found: Worked): Answer {
+function printed(sheet: Worksheet, { figure, json }: Asked, found: Worked): Answer {
   const wanted = sheet.outputs.filter((o) => o.id === figure)
   const asked = wanted.length > 0 ? wanted : sheet.outputs
   return {
-    text: json ? jsonText(figure, sheet) : worksheetText(sheet, manual, found),
+    text: json ? jsonText(figure, sheet) : worksheetText(sheet, found),
     numbers: asked.some((o) => o.value.ok),
   }
 }
 
+/** What a calculation is worked with here. */
+function workedWith(
+  calculation: Worked['calculation'],
+  { manual, computed: { locale, words }, library, sources }: Ready,
+): Worked {
+  const source = (id: string): string =>
+    printedSources(new Set([id]), sources, library.words)[0]?.text ?? id
+  return { calculation, locale, words: words.worksheets, facility: manual.facility.name, source }
+}
+
 /** A calculation of any facility or none. */
-function answerAny(asked: Asked, manual: Manual, computed: Computed): Answer {
-  const { locale, words } = computed
+function answerAny(asked: Asked, ready: Ready): Answer {
   const calculation = anyCalculations.get(asked.figure)
   if (!calculation) {
     const hint = didYouMean(asked.figure, [...anyCalculations.keys()])
@@ -95,29 +119,35 @@ function answerAny(asked: Asked, manual: Manual, computed: Computed): Answer {
       ],
     }
   }
-  const sheet = workTyped(calculation, asked.inputs, computed)
+  const sheet = workTyped(calculation, asked.inputs, ready.computed)
   return 'outputs' in sheet
-    ? printed(sheet, asked, manual, { calculation, locale, words: words.worksheets })
+    ? printed(sheet, asked, workedWith(calculation, ready))
     : { faults: sheet }
 }
 
 /** A worksheet of the facility. */
-function answerHere(asked: Asked, manual: Manual, computed: Computed): Answer {
+function answerHere(asked: Asked, ready: Ready): Answer {
   const { figure, inputs } = asked
-  const { engine, locale, words } = computed
-  const sharing = manual.worksheets.filter((w) => w.calculation === figure && w.id !== figure)
-  if (sharing.length > 1) return { text: sharedText(figure, sharing), numbers: true }
-  const found = findSheet(manual, figure)
-  const use = engine.uses.find(({ id }) => id === found?.id)
-  if (!found || !use) return { faults: [unknownFigure(figure, manual, computed)] }
+  const { manual, computed } = ready
+  const { engine } = computed
+  const sharing = engine.uses.filter((u) => u.calculation.id === figure && u.id !== figure)
+  if (sharing.length > 1) {
+    const ids = new Set<string>(sharing.map(({ id }) => id))
+    return {
+      text: sharedText(
+        figure,
+        manual.worksheets.filter(({ id }) => ids.has(id)),
+      ),
+      numbers: true,
+    }
+  }
+  const use = findUse(figure, computed)
+  const found = use && engine.worksheet(use.id)
+  if (!use || !found) return { faults: [unknownFigure(figure, manual, computed)] }
   const { values, faults } = readInputs(inputs, found.id, found.inputs)
   if (faults.length > 0) return { faults }
   const sheet = values.size === 0 ? found : workAgain(computed, found, values)
-  return printed(sheet, asked, manual, {
-    calculation: use.calculation,
-    locale,
-    words: words.worksheets,
-  })
+  return printed(sheet, asked, workedWith(use.calculation, ready))
 }
 
 /**
@@ -135,8 +165,9 @@ export async function explain(
   const facility = facilityFolder(named, io.cwd, folders)
   const shift = options.facility === undefined && named !== undefined
   const figure = shift ? others[0] : first
-  const { manual, computed, problems } = await loadKept(facility, folders, io)
-  if (!manual || !computed || hasErrors(problems)) {
+  const loaded = await loadKept(facility, folders, io)
+  const { manual, computed, library, sources, problems } = loaded
+  if (!manual || !computed || !library || hasErrors(problems)) {
     io.err(problemsText(problems, terminalNames(facility, folders, io.cwd), io.colors))
     return exit.faults
   }
@@ -146,7 +177,8 @@ export async function explain(
   }
   const inputs = shift ? others.slice(1) : others
   const asked = { figure, inputs, json: options.json ?? false }
-  const answer = (options.all ? answerAny : answerHere)(asked, manual, computed)
+  const ready = { manual, computed, library, sources }
+  const answer = (options.all ? answerAny : answerHere)(asked, ready)
   if ('faults' in answer) {
     io.err(answer.faults.join('\n'))
     return exit.usage

@@ -14,6 +14,10 @@ export type Worked = {
   readonly calculation: Calculation
   readonly locale: Locale
   readonly words: WorksheetWords
+  /** How the facility is called. */
+  readonly facility: string
+  /** A source as it is printed, by its id. */
+  readonly source: (id: string) => string
 }
 
 function origin({ provenance: p }: FigureInput): string {
@@ -60,13 +64,9 @@ function outputText(output: Worksheet['outputs'][number], { formulas }: Workshee
 }
 
 /** A worksheet for the terminal, with the tables of its steps. */
-export function worksheetText(
-  sheet: Worksheet,
-  { sources, facility }: Manual,
-  worked: Worked,
-): string {
+export function worksheetText(sheet: Worksheet, worked: Worked): string {
   return [
-    facility.name,
+    worked.facility,
     `${sheet.number}  ${sheet.title}`.trim(),
     '',
     sheet.about,
@@ -79,7 +79,7 @@ export function worksheetText(
     ...constantsText(sheet, worked.locale.system),
     ...stepsText(sheet, worked.calculation, worked.locale, worked.words),
     'Sources',
-    ...sheet.sources.map((id) => `  ${sources.find((s) => s.id === id)?.text ?? id}`),
+    ...sheet.sources.map((id) => `  ${worked.source(id)}`),
   ].join('\n')
 }
 

@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto'
-import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { deserialize, serialize } from 'node:v8'
 import type { SourceFile } from '../../read/source-file.ts'
+import { programHash } from '../kept/program-id.ts'
 import type { Folders } from './load-manual.ts'
 
 /** What files without faults said when they were read before, by all that their text is. */
@@ -11,24 +12,6 @@ type KnownTrees = {
   readonly keep: (file: SourceFile, data: unknown) => void
   /** Writes down what was asked for, where it is not what was written down before. */
   readonly save: () => void
-}
-
-/**
- * Stands for a part of the program, and for all packages: others may do otherwise.
- * @param part A folder of `src`; all of it where none is named.
- */
-export function programHash({ project }: Folders, part = ''): string {
-  const folder = path.join(project, 'src', part)
-  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((n) => n.endsWith('.ts'))
-    .sort()
-  const hash = createHash('sha256').update(process.versions.v8)
-  for (const file of [
-    ...names.map((n) => path.join(folder, n)),
-    path.join(project, 'package-lock.json'),
-  ])
-    hash.update(readFileSync(file)).update('\0')
-  return hash.digest('hex').slice(0, 16)
 }
 
 function openTrees(cache: string, folders: Folders): KnownTrees {

@@ -3,7 +3,9 @@ import { cacheFolder } from '../../print/browser/cache-folder.ts'
 import { thisMachine } from '../../print/browser/machine.ts'
 import { printCache } from '../../print/press/print-cache.ts'
 import type { Io } from '../io.ts'
-import { knownTrees, programHash, useKnownTrees } from './known-trees.ts'
+import { openResults, useResults } from '../kept/kept-results.ts'
+import { programHash, programId } from '../kept/program-id.ts'
+import { knownTrees, useKnownTrees } from './known-trees.ts'
 import { type Folders, type LoadedManual, loadManual } from './load-manual.ts'
 import { useCutFonts } from './site-fonts.ts'
 
@@ -19,6 +21,9 @@ export async function loadKept(
 ): Promise<LoadedManual> {
   const cache = await cacheFolder(thisMachine(env)).catch(() => undefined)
   useKnownTrees(cache, folders)
+  useResults(
+    cache === undefined ? undefined : openResults(path.join(cache, 'kept'), programId(folders)),
+  )
   useCutFonts(
     cache === undefined
       ? undefined

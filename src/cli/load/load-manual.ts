@@ -1,9 +1,11 @@
+import type { SourceItem } from '../../compose/sources.ts'
 import type { Computed } from '../../compute/compute-facility.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Facility } from '../../validate/check-facility.ts'
-import { checkLibrary, type Library, type LibraryTrees } from '../../validate/check-library.ts'
-import { assembleManual, libraryProblems } from './assemble-manual.ts'
+import type { Library, LibraryTrees } from '../../validate/check-library.ts'
+import { assembleManual } from './assemble-manual.ts'
+import { checkedLibrary } from './checked-library.ts'
 import { loadFacility } from './load-facility.ts'
 import { inLanguageOf } from './load-language.ts'
 import { loadLibrary, loadSources } from './load-library.ts'
@@ -25,6 +27,8 @@ export type LoadedManual = {
   readonly computed: Computed | undefined
   readonly library: Library | undefined
   readonly facility: Facility | undefined
+  /** All references. */
+  readonly sources: readonly SourceItem[]
   readonly problems: readonly Problem[]
   readonly contentFiles: readonly ReadFile[]
   readonly facilityFiles: readonly ReadFile[]
@@ -61,13 +65,15 @@ export async function loadManual(
   const translated = libraryTrees.value
     ? await inLanguageOf(facility, libraryTrees.value, folders.content)
     : { value: undefined, problems: [], files: [] }
-  const checkedLibrary = translated.value
-    ? checkLibrary(
+  const contentFiles = [...libraryTrees.files, ...translated.files]
+  const checked = translated.value
+    ? checkedLibrary(
         withOwn(translated.value, ownTrees.value ?? []),
         new Set(sources.map((s) => s.id)),
+        [...contentFiles, ...ownTrees.files],
       )
     : { value: undefined, problems: [] }
-  const library = checkedLibrary.value
+  const library = checked.value
   const { manual, computed, problems } = assembleManual(
     loaded,
     {
@@ -76,13 +82,11 @@ export async function loadManual(
         ...ownTrees.problems,
         ...libraryTrees.problems,
         ...translated.problems,
-        ...checkedLibrary.problems,
-        ...(library ? libraryProblems(library) : []),
+        ...checked.problems,
       ],
     },
     sources,
   )
-  const contentFiles = [...libraryTrees.files, ...translated.files]
   const facilityFiles = [...loaded.files, ...ownTrees.files]
-  return { manual, computed, library, facility, problems, contentFiles, facilityFiles }
+  return { manual, computed, library, facility, sources, problems, contentFiles, facilityFiles }
 }

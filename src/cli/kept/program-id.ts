@@ -1,0 +1,38 @@
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync } from 'node:fs'
+import path from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { Folders } from '../load/load-manual.ts'
+
+const filesBelow = (folder: string, endings: readonly string[]): string[] =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => endings.includes(path.extname(name)))
+    .sort()
+    .map((name) => path.join(folder, name))
+
+/** Where a program runs: another version may sort, write or reckon otherwise. */
+const runtime = `${process.version} ${process.platform} ${process.arch}`
+
+/**
+ * Stands for a part of the program, and for all packages: others may do otherwise.
+ * @param part A folder of `src`; all of it, with the data that it takes in, where none is named.
+ */
+export function programHash({ project, shared }: Folders, part = ''): string {
+  const files = [
+    ...filesBelow(path.join(project, 'src', part), ['.ts']),
+    ...(part === '' ? filesBelow(shared, ['.json']) : []),
+    path.join(project, 'package-lock.json'),
+  ]
+  const hash = createHash('sha256').update(runtime)
+  for (const file of files) hash.update(readFileSync(file)).update('\0')
+  return hash.digest('hex').slice(0, 16)
+}
+
+/**
+ * Stands for the whole program: a bundle lies in a folder that is named after all that it is made of
+ * (`start/bundle.mjs`).
+ */
+export function programId(folders: Folders): string {
+  const folder = path.basename(path.dirname(fileURLToPath(import.meta.url)))
+  return folder.startsWith('program-') ? `${folder} ${runtime}` : programHash(folders)
+}
