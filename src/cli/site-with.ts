@@ -21,7 +21,7 @@ export async function siteWith(
   folders: Folders,
 ): Promise<{ readonly site: readonly OutputFile[]; readonly beside: readonly OutputFile[] }> {
   const makings = await loadMakings(folders)
-  const oneFile = await oneFileOf(manual, words, makings)
+  const { insides, ...oneFile } = await oneFileOf(manual, words, makings)
   const earlier = files
     .filter(({ path }) => path.startsWith('site/'))
     .map((f) => ({ ...f, path: f.path.slice('site/'.length) }))
@@ -29,6 +29,6 @@ export async function siteWith(
     ...[oneFile, ...printed].map((f) => [f.path, { bytes: bytesOf(f) }] as const),
     ...earlier.map((f) => [f.path, { bytes: bytesOf(f), older }] as const),
   ])
-  const site = await siteOf(manual, words, makings, sizes)
+  const site = await siteOf(manual, words, makings, sizes, insides)
   return { site, beside: [oneFile, ...printed, ...earlier] }
 }

@@ -3,7 +3,7 @@ import type { SearchIndex } from '../../model/search.ts'
 import { type SiteAssets, stylesOf } from '../assets.ts'
 import { icon } from '../site/icon.ts'
 import { today } from '../site/pages/today.ts'
-import { insides, menuOf, siteContext } from '../site/render-site.ts'
+import { type InsidesAlone, insides, menuOf, siteContext } from '../site/render-site.ts'
 import { searchIndex } from '../site/search/search-index.ts'
 import { dayScript } from '../site/today-script.ts'
 import { html } from '../text/html.ts'
@@ -13,6 +13,7 @@ import { drawnOnce } from './drawn-once.ts'
 import { inOneFile } from './in-one-file.ts'
 import { firstPage, pageId, placeOf } from './place.ts'
 import { shorterDrawings, withoutEnds } from './shorter.ts'
+import { withoutMarks } from './without-marks.ts'
 
 /** The whole manual as one page, before its fonts are known. */
 export type OneFile = {
@@ -23,6 +24,8 @@ export type OneFile = {
   readonly css: string
   readonly title: string
   readonly lang: string
+  /** What its pages were made of; most of them stand on the site as they are. */
+  readonly insides: InsidesAlone
 }
 
 /** The page on which numbers of the day are put in. */
@@ -45,16 +48,14 @@ const dataScript = (name: string, data: unknown): string =>
  */
 export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
   const { words } = assets
-  const site = siteContext(manual, words, { live: false, beside: false })
+  const site = siteContext(manual, words, { beside: false })
+  const rendered = insides(site, assets).map(({ path, inside }) => ({ path, ...inside() }))
+  const paths = new Set(rendered.map(({ path }) => path))
   // Marks on every page that follows numbers of the day would not fit into a message; the page
   // that shows what most people ask for has them.
-  const live = insides(siteContext(manual, words, { beside: false }), assets)
-  const made = insides(site, assets).map(
-    (page) => live.find(({ path }) => path === page.path && path === dayPage) ?? page,
-  )
-  const paths = new Set(made.map(({ path }) => path))
-  const rendered = made.map(({ path, inside }) => ({ path, ...inside() }))
-  const drawn = drawnOnce(rendered.map(({ path, body }) => inOneFile(body, path, paths)))
+  const shown = ({ path, body }: { readonly path: string; readonly body: string }): string =>
+    inOneFile(path === dayPage ? body : withoutMarks(body), path, paths)
+  const drawn = drawnOnce(rendered.map(shown))
   const templates = createTemplates(assets.templates)
   const around = templates.render('one-file', {
     up: '',
@@ -82,6 +83,7 @@ export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
     css: `${stylesOf(assets, 'shared', 'emergency', 'site', 'one-file')}\n${css}`,
     title: `${words.binder.subject} · ${manual.facility.name}`,
     lang: manual.facility.lang,
+    insides: new Map(rendered.map((page) => [page.path, page])),
   }
 }
 

@@ -5,7 +5,7 @@ import type { Words } from '../../validate/schemas/words.ts'
 import type { Drawings } from '../drawings/drawings.ts'
 import type { Html } from '../text/html.ts'
 import type { Pen } from '../views/pen.ts'
-import type { PrintedFiles } from './papers.ts'
+import type { FilesBeside } from './papers.ts'
 
 /** A page that the first one leads to. */
 type OfferedPage = { readonly id: string; readonly link: string; readonly about: string }
@@ -17,9 +17,11 @@ export type SiteContext = {
   readonly drawings: Drawings
   /** Writes with the links of the page at hand: those of pages in a folder lead up first. */
   readonly pen: Pen
-  readonly printed: PrintedFiles
+  readonly printed: FilesBeside
   /** Whether calendars and tables lie beside the pages: not where all is one file. */
-  readonly beside: boolean
+  readonly beside: () => boolean
+  /** Of which files beside the pages the page at hand has asked so far. */
+  readonly asked: Set<string>
   /** Pages that people come for, in their order. */
   readonly doors: readonly OfferedPage[]
   /** Pages that the first one offers below these. */

@@ -16,6 +16,9 @@ export type PrintedFiles = ReadonlyMap<
   }
 >
 
+/** What pages ask of them. */
+export type FilesBeside = Pick<PrintedFiles, 'get'>
+
 type Paper = { readonly file: string; readonly title: string; readonly about: string }
 
 /** Where the posted sheet of a procedure lies, on the first paper of the facility, in color. */
@@ -46,7 +49,7 @@ const sizeWords = (file: string, bytes: number, words: Words): string =>
   })
 
 /** A printed file as pages offer it; undefined where no browser could print it. */
-export function offeredFile(file: string, printed: PrintedFiles, words: Words) {
+export function offeredFile(file: string, printed: FilesBeside, words: Words) {
   const found = printed.get(file)
   if (!found) return undefined
   const size = sizeWords(file, found.bytes, words)
@@ -62,7 +65,7 @@ export const filesOffered = (manual: Manual, words: Words): ReadonlySet<string> 
   ])
 
 /** The manual in one file before what is printed. */
-export const offeredPapers = (printed: PrintedFiles, words: Words) =>
+export const offeredPapers = (printed: FilesBeside, words: Words) =>
   [
     { file: oneFileName, title: words.oneFile.title, about: words.oneFile.about },
     ...papersOf(words),

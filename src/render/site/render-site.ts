@@ -33,11 +33,14 @@ export const styleFile = 'assets/site.css'
  */
 export const policy = ["default-src 'self'", "base-uri 'none'", "form-action 'self'"].join('; ')
 
-/** Links of pages at the top of the site, and of pages one folder down. */
-const penFor = (manual: Manual, words: RenderAssets['words'], up: string, isLive: boolean): Pen => {
+/**
+ * Links of pages at the top of the site, and of pages one folder down; what follows numbers of the
+ * day is marked.
+ */
+const penFor = (manual: Manual, words: RenderAssets['words'], up: string): Pen => {
   const ids = new Set(manual.procedures.map((p) => p.id))
   return createPen(manual, words, 'screen', {
-    ...(isLive && { live: new Set(manual.today.follows) }),
+    live: new Set(manual.today.follows),
     worksheetHref: (id) => `${up}worksheets/${id}.html`,
     procedureHref: (id) => (ids.has(id) ? `${up}procedures/${id}.html` : undefined),
   })
@@ -59,9 +62,11 @@ type Page = {
 const calledPages = (words: RenderAssets['words']) =>
   allPages.map((page) => ({ page, own: pageWords(page).parse(words.pages[page.id]) }))
 
+/** Stands for calendars and tables among the files that pages ask for. */
+const takenAlong = 'calendars and tables'
+
 /**
  * What the pages at the top of the site are made from.
- * @param live Whether they mark what follows numbers of the day.
  * @param beside Whether other files lie beside them.
  */
 export function siteContext(
@@ -69,10 +74,10 @@ export function siteContext(
   words: RenderAssets['words'],
   {
     printed = new Map(),
-    live = true,
     beside = true,
-  }: { readonly printed?: PrintedFiles; readonly live?: boolean; readonly beside?: boolean } = {},
+  }: { readonly printed?: PrintedFiles; readonly beside?: boolean } = {},
 ): SiteContext {
+  const asked = new Set<string>()
   const offered = calledPages(words).flatMap(
     ({ page: { id, door }, own: { link, menu, about } }) => {
       const called = link ?? menu
@@ -83,9 +88,18 @@ export function siteContext(
     manual,
     words,
     drawings: renderDrawings(manual, words),
-    pen: penFor(manual, words, '', live),
-    beside,
-    printed,
+    pen: penFor(manual, words, ''),
+    asked,
+    beside: () => {
+      asked.add(takenAlong)
+      return beside
+    },
+    printed: {
+      get: (file) => {
+        asked.add(file)
+        return printed.get(file)
+      },
+    },
     doors: offered.filter((page) => page.door),
     offered: offered.filter((page) => !page.door),
   }
@@ -99,7 +113,7 @@ function pagesOf(site: SiteContext): readonly Page[] {
   const { manual, words } = site
   const below: SiteContext = {
     ...site,
-    pen: penFor(manual, words, '../', site.pen.context.live !== undefined),
+    pen: penFor(manual, words, '../'),
   }
   return [
     {
@@ -161,13 +175,18 @@ function savedScript({ manual: { facility, date }, words }: SiteContext): string
 }
 
 /** The inside of a page: what tells it from every other. */
-type Inside = {
+export type Inside = {
   readonly body: string
   /** It has a list of its places. */
   readonly isLong: boolean
   /** Given to what stands around it too. */
   readonly shared: ReturnType<typeof sharedData>
+  /** The files beside the pages that it was made with or without. */
+  readonly asked: ReadonlySet<string>
 }
+
+/** Insides of pages by their paths, made where no file lies beside them. */
+export type InsidesAlone = ReadonlyMap<string, Inside>
 
 /** Every page, its inside made when it is asked for. */
 export function insides(
@@ -179,9 +198,15 @@ export function insides(
     ...page,
     inside: () => {
       const shared = sharedData(site, page)
+      site.asked.clear()
       const data = { jumps: [], ...page.data() }
       const body = templates.render(page.template, { ...data, ...shared, name: page.title })
-      return { body: shorterFormulas(body), isLong: data.jumps.length > 0, shared }
+      return {
+        body: shorterFormulas(body),
+        isLong: data.jumps.length > 0,
+        shared,
+        asked: new Set(site.asked),
+      }
     },
   }))
 }
@@ -190,19 +215,26 @@ export function insides(
  * All pages of the site and its style sheet, each made when it is asked for. Links are relative,
  * nothing is fetched from elsewhere, and scripts only add to what is there.
  * @param printed The printed files that lie beside the pages.
+ * @param made Insides that are taken as they are where nothing that they asked for is there now.
  */
 export function sitePages(
   manual: Manual,
   assets: SiteAssets,
   printed: PrintedFiles = new Map(),
+  made: InsidesAlone = new Map(),
 ): ReadonlyMap<string, () => string> {
   const { words } = assets
   const site = siteContext(manual, words, { printed })
   const bar = emergencyBar(site.pen)
   const templates = createTemplates(assets.templates)
+  const alone = (path: string): Inside | undefined => {
+    const inside = made.get(path)
+    const isSame = [...(inside?.asked ?? [])].every((f) => f !== takenAlong && !printed.has(f))
+    return isSame ? inside : undefined
+  }
   const pages = insides(site, assets).map(({ path, title, called, entry, offersDay, inside }) => {
     const make = (): string => {
-      const { body, isLong, shared } = inside()
+      const { body, isLong, shared } = alone(path) ?? inside()
       return templates.render('site/page', {
         ...shared,
         policy: html(policy),
@@ -248,5 +280,6 @@ export const renderSite = (
   manual: Manual,
   assets: SiteAssets,
   printed: PrintedFiles = new Map(),
+  made: InsidesAlone = new Map(),
 ): readonly SiteFile[] =>
-  [...sitePages(manual, assets, printed)].map(([path, make]) => ({ path, data: make() }))
+  [...sitePages(manual, assets, printed, made)].map(([path, make]) => ({ path, data: make() }))

@@ -7,7 +7,7 @@ import { dataTables, tablesFolder, workbookPath } from '../tables/tables.ts'
 import { workbookOf } from '../tables/workbook.ts'
 import type { TemplateTexts } from '../text/templates.ts'
 import { oneFileName, type PrintedFiles } from './papers.ts'
-import { renderSite, styleFile } from './render-site.ts'
+import { type InsidesAlone, renderSite, styleFile } from './render-site.ts'
 
 /** The fonts of one site. */
 export type SiteFonts = {
@@ -39,15 +39,17 @@ export const isKept = ({ path }: Pick<OutputFile, 'path'>): boolean =>
 /**
  * Everything below `site/`: pages, style sheet, fonts.
  * @param printed The printed files that will lie beside the pages.
+ * @param made Insides of pages that were made for the manual in one file.
  */
 export async function siteOf(
   manual: Manual,
   words: Words,
   makings: SiteMakings,
   printed: PrintedFiles,
+  made?: InsidesAlone,
 ): Promise<readonly OutputFile[]> {
   const assets = { ...makings, words, fontCss: '', keeps: true }
-  const files = renderSite(manual, assets, printed)
+  const files = renderSite(manual, assets, printed, made)
   const fonts = await makings.fonts(files.map(({ data }) => data))
   const beside = [...fonts.files, ...makings.icons]
   return [
@@ -58,15 +60,15 @@ export async function siteOf(
   ]
 }
 
-/** The manual in one file. */
+/** The manual in one file, with the insides of its pages. */
 export async function oneFileOf(
   manual: Manual,
   words: Words,
   makings: SiteMakings,
-): Promise<OutputFile> {
+): Promise<OutputFile & { readonly insides: InsidesAlone }> {
   const assets = { ...makings, words, fontCss: '', keeps: false }
   const made = oneFile(manual, assets)
   const { inline } = await makings.fonts([made.body, ...made.scripts])
   const data = oneFilePage(made, assets, { fontCss: inline, hash: makings.hash })
-  return { path: oneFileName, data }
+  return { path: oneFileName, data, insides: made.insides }
 }

@@ -24,7 +24,7 @@ export const plans: SitePage = {
   id: 'plans',
   words: ['menu', 'link', 'about'],
   door: true,
-  data: (site) => ({ plans: site.manual.schedules, ...(site.beside && takenAlong(site)) }),
+  data: (site) => ({ plans: site.manual.schedules, ...(site.beside() && takenAlong(site)) }),
 }
 
 /** Two or three places are found without a list. */
@@ -34,14 +34,20 @@ export const eachPlan: PageFamily = {
   folder: 'plans',
   template: 'plan',
   under: 'plans',
-  list: ({ manual, words, pen, drawings }) =>
-    manual.schedules.map((plan, i) => ({
+  list: ({ manual, words, pen, drawings }) => {
+    let views: ReturnType<typeof schedulesView> | undefined
+    const viewOf = (i: number) => {
+      views ??= schedulesView(manual, pen, drawings, 'screen')
+      return views[i]
+    }
+    return manual.schedules.map((plan, i) => ({
       id: plan.id,
       title: plan.title,
       called: `${words.pages['plans']?.title ?? ''}: ${plan.title}`,
       data: () => ({
-        plan: schedulesView(manual, pen, drawings, 'screen')[i],
+        plan: viewOf(i),
         jumps: jumpsOf(plan.tables.map((t) => ({ id: t.id, title: pen.line(t.title) }))),
       }),
-    })),
+    }))
+  },
 }
