@@ -4,15 +4,19 @@ import type { OutputFile } from '../model/output-file.ts'
 import type { PrintedFiles } from '../render/site/papers.ts'
 import { sitePages } from '../render/site/render-site.ts'
 import { type SiteMakings, siteOf } from '../render/site/site-files.ts'
-import { dataTables, workbookPath } from '../render/tables/tables.ts'
+import { type DataTable, dataTables, workbookPath } from '../render/tables/tables.ts'
 import { workbookOf } from '../render/tables/workbook.ts'
 import type { Words } from '../validate/schemas/words.ts'
+import { keptOr } from './kept/kept-results.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import { loadIcons } from './load/load-icons.ts'
 import type { Folders } from './load/load-manual.ts'
 import { loadScripts } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { siteFonts } from './load/site-fonts.ts'
+
+const workbook = (tables: readonly DataTable[]): Promise<Uint8Array> =>
+  keptOr('workbook', [JSON.stringify(tables)], () => workbookOf(tables))
 
 /** What sites are made of, from the project's folders. */
 export async function loadMakings(folders: Folders): Promise<SiteMakings> {
@@ -22,7 +26,7 @@ export async function loadMakings(folders: Folders): Promise<SiteMakings> {
     loadScripts(folders),
   ])
   const hash = (text: string): string => createHash('sha256').update(text).digest('base64')
-  return { ...templates, icons, scripts, fonts: siteFonts, hash }
+  return { ...templates, icons, scripts, fonts: siteFonts, workbook, hash }
 }
 
 /**
@@ -42,12 +46,12 @@ export async function siteOnDemand(
   words: Words,
   folders: Folders,
 ): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
-  const [fonts, icons, templates, scripts, workbook] = await Promise.all([
+  const [fonts, icons, templates, scripts, tables] = await Promise.all([
     loadFonts(),
     loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
-    workbookOf(dataTables(manual, words)),
+    workbook(dataTables(manual, words)),
   ])
   const made = new Map<string, string>()
   const once = (path: string, make: () => string) => (): string => {
@@ -62,7 +66,7 @@ export async function siteOnDemand(
   ])
   return new Map<string, () => string | Uint8Array>([
     ...pages,
-    [workbookPath, () => workbook],
+    [workbookPath, () => tables],
     ...[...fonts.files, ...icons].map((f): [string, () => Uint8Array] => [
       `assets/${f.path}`,
       () => f.data,

@@ -1,16 +1,24 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import path from 'node:path'
 import nspell from 'nspell'
 import writing from '../../shared/writing.json' with { type: 'json' }
 import type { Problem } from '../model/problem.ts'
 import type { Library, Sourced } from '../validate/check-library.ts'
 import { plainText, textsOf } from '../validate/texts-of.ts'
 
+/** A file of the dictionary's package. */
+const dictionaryFile = (name: string): Buffer =>
+  readFileSync(
+    path.join(path.dirname(createRequire(import.meta.url).resolve('dictionary-en')), name),
+  )
+
 /**
  * Words of the library that the dictionary and the list of trade words do not know. The dictionary
- * is read from disk, so this is not part of the core, and only where it is needed.
+ * is read from disk, so this is not part of the core.
  */
-export async function checkSpelling(library: Library): Promise<readonly Problem[]> {
-  const { default: dictionary } = await import('dictionary-en')
-  const spell = nspell(Buffer.from(dictionary.aff), Buffer.from(dictionary.dic))
+export function checkSpelling(library: Library): readonly Problem[] {
+  const spell = nspell(dictionaryFile('index.aff'), dictionaryFile('index.dic'))
   for (const word of writing.accepted) spell.add(word)
   const known = new Map<string, boolean>()
   const isRight = (word: string): boolean => {

@@ -27,7 +27,7 @@ export async function styleProblems(
   const make = async (): Promise<readonly Problem[]> => [
     ...checkWords(library),
     ...(notSaid.value ? checkNotSaid(library, notSaid.value) : notSaid.problems),
-    ...(await checkSpelling(library)),
+    ...checkSpelling(library),
   ]
   const cache = await cacheFolder(thisMachine(env)).catch(() => undefined)
   if (cache === undefined) return make()

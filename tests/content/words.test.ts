@@ -20,7 +20,7 @@ describe('the words of the library', () => {
   it('keep to the house style', async () => expect(said(checkWords(await library()))).toEqual([]))
 
   it('are spelt as the dictionary and the trade spell them', async () =>
-    expect(said(await checkSpelling(await library()))).toEqual([]))
+    expect(said(checkSpelling(await library()))).toEqual([]))
 
   it('can be read by a careful reader of twelve: a table of all procedures', async () => {
     const rows = (await library()).procedures.map(readability)

@@ -12,23 +12,17 @@ import {
 import path from 'node:path'
 import { deserialize, serialize } from 'node:v8'
 
-/** What earlier commands have worked out, by all that it depends on. */
+/**
+ * What earlier commands have worked out. A kind is a word, and the name of a folder; the parts are all
+ * that a result depends on but the program itself.
+ */
 export type KeptResults = {
-  /**
-   * The result that is kept under these parts, else the one that `make` makes now; what is
-   * `undefined` is not kept.
-   * @param kind What is kept, in a word: the name of a folder.
-   * @param parts All that it depends on but the program itself.
-   */
-  readonly get: <T>(
-    kind: string,
-    parts: readonly string[],
-    make: () => T | undefined,
-  ) => T | undefined
+  readonly find: (kind: string, parts: readonly string[]) => { readonly value: unknown } | undefined
+  readonly keep: (kind: string, parts: readonly string[], value: unknown) => void
 }
 
 /** Of each kind those stay that were asked for last. */
-const most = 12
+const most = 24
 
 const sha256 = (data: Uint8Array): Buffer => createHash('sha256').update(data).digest()
 const digestLength = 32
@@ -55,6 +49,14 @@ function dropOldest(folder: string): void {
   for (const { file } of times.slice(most)) rmSync(file, { force: true })
 }
 
+function dropHalf(file: string): void {
+  try {
+    rmSync(file, { force: true })
+  } catch {
+    return
+  }
+}
+
 /** Written whole or not at all: other commands read and write at the same moment. */
 function write(file: string, value: unknown): void {
   const own = `${file}.${process.pid}`
@@ -66,7 +68,7 @@ function write(file: string, value: unknown): void {
     dropOldest(path.dirname(file))
   } catch {
     // The next command works it out again.
-    rmSync(own, { force: true })
+    dropHalf(own)
   }
 }
 
@@ -76,25 +78,27 @@ function write(file: string, value: unknown): void {
  */
 export function openResults(folder: string, program: string): KeptResults {
   const memory = new Map<string, unknown>()
-  const remember = <T>(name: string, value: T): T => {
+  const remember = (name: string, value: unknown): void => {
     memory.delete(name)
     memory.set(name, value)
     for (const oldest of [...memory.keys()].slice(0, -most)) memory.delete(oldest)
-    return value
+  }
+  const nameOf = (kind: string, parts: readonly string[]): string => {
+    const hash = createHash('sha256').update(program)
+    for (const part of parts) hash.update(`\0${part.length}\0`).update(part)
+    return path.join(kind, hash.digest('hex'))
   }
   return {
-    get: <T>(kind: string, parts: readonly string[], make: () => T | undefined) => {
-      const hash = createHash('sha256').update(program)
-      for (const part of parts) hash.update(`\0${part.length}\0`).update(part)
-      const name = path.join(kind, hash.digest('hex'))
-      if (memory.has(name)) return remember(name, memory.get(name) as T)
-      const file = path.join(folder, name)
-      const found = read(file)
-      if (found) return remember(name, found.value as T)
-      const value = make()
-      if (value === undefined) return undefined
-      write(file, value)
-      return remember(name, value)
+    find: (kind, parts) => {
+      const name = nameOf(kind, parts)
+      const found = memory.has(name) ? { value: memory.get(name) } : read(path.join(folder, name))
+      if (found) remember(name, found.value)
+      return found
+    },
+    keep: (kind, parts, value) => {
+      const name = nameOf(kind, parts)
+      remember(name, value)
+      write(path.join(folder, name), value)
     },
   }
 }
@@ -107,4 +111,21 @@ export const keptResults = (): KeptResults | undefined => results
 /** Lets this process take results from the cache folder, so that nothing but a command does. */
 export function useResults(kept: KeptResults | undefined): void {
   results = kept
+}
+
+/**
+ * The result that is kept under these parts, else the one that `make` makes now.
+ * @param isSound Whether it may be kept.
+ */
+export async function keptOr<T>(
+  kind: string,
+  parts: readonly string[],
+  make: () => T | Promise<T>,
+  isSound: (made: T) => boolean = () => true,
+): Promise<T> {
+  const found = results?.find(kind, parts)
+  if (found) return found.value as T
+  const made = await make()
+  if (isSound(made)) results?.keep(kind, parts, made)
+  return made
 }

@@ -28,11 +28,14 @@ export function programHash({ project, shared }: Folders, part = ''): string {
   return hash.digest('hex').slice(0, 16)
 }
 
+let whole: string | undefined
+
 /**
  * Stands for the whole program: a bundle lies in a folder that is named after all that it is made of
  * (`start/bundle.mjs`).
  */
 export function programId(folders: Folders): string {
   const folder = path.basename(path.dirname(fileURLToPath(import.meta.url)))
-  return folder.startsWith('program-') ? `${folder} ${runtime}` : programHash(folders)
+  whole ??= folder.startsWith('program-') ? `${folder} ${runtime}` : programHash(folders)
+  return whole
 }

@@ -4,6 +4,7 @@ import { thisMachine } from '../../print/browser/machine.ts'
 import { printCache } from '../../print/press/print-cache.ts'
 import type { Io } from '../io.ts'
 import { openResults, useResults } from '../kept/kept-results.ts'
+import { recallTexts } from '../kept/kept-texts.ts'
 import { programHash, programId } from '../kept/program-id.ts'
 import { knownTrees, useKnownTrees } from './known-trees.ts'
 import { type Folders, type LoadedManual, loadManual } from './load-manual.ts'
@@ -21,9 +22,10 @@ export async function loadKept(
 ): Promise<LoadedManual> {
   const cache = await cacheFolder(thisMachine(env)).catch(() => undefined)
   useKnownTrees(cache, folders)
-  useResults(
-    cache === undefined ? undefined : openResults(path.join(cache, 'kept'), programId(folders)),
-  )
+  const results =
+    cache === undefined ? undefined : openResults(path.join(cache, 'kept'), programId(folders))
+  useResults(results)
+  if (results) recallTexts(results)
   useCutFonts(
     cache === undefined
       ? undefined

@@ -67,7 +67,7 @@ export async function loadManual(
     : { value: undefined, problems: [], files: [] }
   const contentFiles = [...libraryTrees.files, ...translated.files]
   const checked = translated.value
-    ? checkedLibrary(
+    ? await checkedLibrary(
         withOwn(translated.value, ownTrees.value ?? []),
         new Set(sources.map((s) => s.id)),
         [...contentFiles, ...ownTrees.files],

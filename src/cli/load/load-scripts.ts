@@ -1,10 +1,33 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
-import { build, type Plugin } from 'esbuild'
+import type { Plugin } from 'esbuild'
 import type { FactSpec } from '../../model/fact-spec.ts'
 import { keptNumbers } from '../../model/records.ts'
 import { type SiteScripts, siteScripts } from '../../render/assets.ts'
+import { keptResults } from '../kept/kept-results.ts'
 import type { Folders } from './load-manual.ts'
+
+/** A script with the files that it was made of. */
+type Bundled = { readonly text: string; readonly from: readonly string[]; readonly hash: string }
+
+/** One hash over some files; of another length where one of them is gone. */
+function hashOf(files: readonly string[], project: string): string {
+  const hash = createHash('sha256')
+  try {
+    for (const file of files) hash.update(file).update(readFileSync(path.join(project, file)))
+    return hash.digest('hex')
+  } catch {
+    return ''
+  }
+}
+
+/** The script as it was bundled before, where each of its files says what it said. */
+function bundledBefore(parts: readonly string[], project: string): string | undefined {
+  const found = keptResults()?.find('scripts', parts)?.value as Bundled | undefined
+  return found?.hash === hashOf(found?.from ?? [], project) ? found?.text : undefined
+}
 
 /**
  * Bundles one script of the pages into a text that any phone of the last years runs. The same
@@ -15,7 +38,11 @@ export async function bundleScript(
   { project }: Folders,
   plugins: Plugin[] = [],
 ): Promise<string> {
-  const { outputFiles } = await build({
+  const parts = [name, ...plugins.map((plugin) => plugin.name)]
+  const before = bundledBefore(parts, project)
+  if (before !== undefined) return before
+  const { build } = await import('esbuild')
+  const { outputFiles, metafile } = await build({
     entryPoints: [path.join(project, 'src', 'browser', `${name}.ts`)],
     absWorkingDir: project,
     bundle: true,
@@ -26,9 +53,14 @@ export async function bundleScript(
     charset: 'utf8',
     legalComments: 'none',
     logLevel: 'error',
+    metafile: true,
     plugins,
   })
-  return outputFiles[0]?.text ?? ''
+  const text = outputFiles[0]?.text ?? ''
+  const from = Object.keys(metafile.inputs).sort()
+  const bundled: Bundled = { text, from, hash: hashOf(from, project) }
+  keptResults()?.keep('scripts', parts, bundled)
+  return text
 }
 
 /** The worker that keeps the site on a phone, without the list of what it keeps. */

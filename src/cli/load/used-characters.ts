@@ -42,20 +42,34 @@ const italicOf = (letter: string): string => {
   return own ? String.fromCodePoint(own.italic + code - (own.from.codePointAt(0) ?? 0)) : ''
 }
 
-const eachOnce = (text: string): readonly string[] => [...new Set(text)].sort()
+/** Looks at each unit of a text, of which a site has many millions, but at each character once. */
+function eachOnce(...texts: readonly string[]): readonly string[] {
+  const units = new Uint8Array(0x10000)
+  const found = new Set<string>()
+  for (const text of texts)
+    for (let i = 0; i < text.length; i++) {
+      const unit = text.charCodeAt(i)
+      if (units[unit]) continue
+      const character = String.fromCodePoint(text.codePointAt(i) ?? unit)
+      found.add(character)
+      if (character.length === 1) units[unit] = 1
+      else i++
+    }
+  return [...found].sort()
+}
 
 /**
  * Characters that pages, scripts and styles hold.
  * @param texts Files of a site.
  */
 export function usedCharacters(texts: readonly string[]): UsedCharacters {
-  const all = texts.join('\n')
-  const inFormulas = (all.match(/<math.*?<\/math>/gs) ?? []).join('').replace(/<[^>]*>/g, '')
-  const shown = eachOnce(all.replace(/<math.*?<\/math>/gs, '') + typed)
+  const formulas = texts.flatMap((text) => text.match(/<math.*?<\/math>/gs) ?? [])
+  const inFormulas = formulas.join('').replace(/<[^>]*>/g, '')
+  const shown = eachOnce(...texts.map((text) => text.replace(/<math.*?<\/math>/gs, '')), typed)
   const isBeyond = (c: string): boolean => isBeyondLatin(c.codePointAt(0) ?? 0)
   // Greek letters stand for quantities, and STIX has them.
   const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c) && !/\p{Script=Greek}/u.test(c)
-  const letters = eachOnce(inFormulas + typed)
+  const letters = eachOnce(inFormulas, typed)
   return {
     formulas: inFormulas === '' ? '' : [...letters, ...letters.map(italicOf)].join(''),
     latin: shown.filter((c) => c >= ' ' && !isBeyond(c)).join(''),

@@ -89,11 +89,8 @@ export async function bundledTool(project, entry) {
   return pathToFileURL(path.join(folder, `${name}.mjs`)).href
 }
 
-/**
- * Packages that stay outside: those that are found as files, run as programs, or load only as
- * modules of their own.
- */
-const outside = ['esbuild', 'puppeteer', '@sparticuz/chromium', 'subset-font', 'dictionary-en']
+/** Packages that stay outside: they are large, and seldom needed, or find their own files. */
+const outside = ['esbuild', 'puppeteer', '@sparticuz/chromium', 'subset-font']
 
 /**
  * The program with its packages as one script. It lies in a folder named after all that it is made
@@ -123,6 +120,8 @@ export async function bundledProgram(project) {
     format: 'cjs',
     external: outside,
     sourcemap: 'external',
+    // What is kept as compiled code cannot load modules by itself without a flag of node.
+    supported: { 'dynamic-import': false },
     // A script has no address of its own to ask for.
     define: { 'import.meta.url': 'ownAddress' },
     banner: { js: "const ownAddress = require('node:url').pathToFileURL(__filename).href;" },

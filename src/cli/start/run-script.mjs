@@ -1,6 +1,6 @@
 // Runs a script with the code that was compiled of it before.
 import { createHash } from 'node:crypto'
-import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import path from 'node:path'
 import vm from 'node:vm'
@@ -30,7 +30,6 @@ function writeCode(file, code) {
     renameSync(own, file)
   } catch {
     // The next start compiles it again.
-    rmSync(own, { force: true })
   }
 }
 
@@ -48,7 +47,6 @@ export function runScript(file, use) {
     {
       filename: file,
       ...(code && { cachedData: code }),
-      importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
     },
   )
   const module = { exports: {} }

@@ -3,8 +3,7 @@ import type { OutputFile } from '../../model/output-file.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { SiteScripts } from '../assets.ts'
 import { oneFile, oneFilePage } from '../one-file/one-file.ts'
-import { dataTables, tablesFolder, workbookPath } from '../tables/tables.ts'
-import { workbookOf } from '../tables/workbook.ts'
+import { type DataTable, dataTables, tablesFolder, workbookPath } from '../tables/tables.ts'
 import type { TemplateTexts } from '../text/templates.ts'
 import { oneFileName, type PrintedFiles } from './papers.ts'
 import { type InsidesAlone, renderSite, styleFile } from './render-site.ts'
@@ -28,6 +27,8 @@ export type SiteMakings = {
   readonly icons: readonly OutputFile[]
   /** Fonts for what the texts of a site show. */
   readonly fonts: (texts: readonly string[]) => Promise<SiteFonts>
+  /** Tables as one workbook. */
+  readonly workbook: (tables: readonly DataTable[]) => Promise<Uint8Array>
   /** SHA-256 in Base64, by which a policy names a style or script. */
   readonly hash: (text: string) => string
 }
@@ -56,7 +57,7 @@ export async function siteOf(
     // The rules of the fonts at the head of the style sheet wait for what the pages hold.
     ...files.map((f) => (f.path === styleFile ? { ...f, data: `${fonts.linked}\n${f.data}` } : f)),
     ...beside.map((f) => ({ path: `assets/${f.path}`, data: f.data })),
-    { path: workbookPath, data: await workbookOf(dataTables(manual, words)) },
+    { path: workbookPath, data: await makings.workbook(dataTables(manual, words)) },
   ]
 }
 

@@ -1,8 +1,7 @@
 import temml from 'temml'
 import { escapeHtml } from './escape-html.ts'
 import { type Html, html } from './html.ts'
-
-const cache = new Map<string, string>()
+import { rememberOf } from './remembered.ts'
 
 /**
  * Where a line may end: before an equals sign behind the first, behind a comma with a space, and
@@ -35,10 +34,8 @@ function wholeParts(tex: string): readonly string[] {
   return [...parts, tex.slice(from)].filter((part) => part.trim() !== '')
 }
 
-function mathOf(tex: string): string {
-  const known = cache.get(tex)
-  if (known !== undefined) return known
-  const math = wholeParts(tex)
+const mathOf = rememberOf('formulas', (tex) =>
+  wholeParts(tex)
     .map((part) =>
       temml.renderToString(`\\displaystyle {}${part}`, {
         throwOnError: true,
@@ -49,10 +46,8 @@ function mathOf(tex: string): string {
     )
     .join(' ')
     // Pages of the site allow styles of their sheet alone; what these say, attributes say too.
-    .replace(/ style="math-depth:\d;"/g, '')
-  cache.set(tex, math)
-  return math
-}
+    .replace(/ style="math-depth:\d;"/g, ''),
+)
 
 /**
  * A formula as MathML. The wrapper with a label is what a PDF keeps for people who listen.

@@ -9,6 +9,7 @@ import { placeholder } from '../../model/placeholders.ts'
 import { escapeHtml } from './escape-html.ts'
 import { type Html, html } from './html.ts'
 import { quantityHtml } from './number-html.ts'
+import { rememberOf } from './remembered.ts'
 
 /** What a text may name, and where its links lead on the medium at hand. */
 export type TextContext = {
@@ -98,16 +99,11 @@ const plainLine =
 const asParagraph = (text: string): string =>
   `<p>${text.replace(placeholder, (_, name: string) => mark(name))}</p>`
 
-const parsed = new Map<string, string>()
+const parsed = rememberOf('texts', (text) => String(processor.processSync(text)).trim())
 
 /** What a text is, whoever reads it: only its quantities and links differ from medium to medium. */
-function parsedOnce(text: string): string {
-  const known = parsed.get(text)
-  if (known !== undefined) return known
-  const made = plainLine.test(text) ? asParagraph(text) : String(processor.processSync(text)).trim()
-  parsed.set(text, made)
-  return made
-}
+const parsedOnce = (text: string): string =>
+  plainLine.test(text) ? asParagraph(text) : parsed(text)
 
 /** Markdown with named quantities as HTML blocks. */
 export function blockHtml(text: string, context: TextContext): Html {

@@ -1,4 +1,5 @@
 import Handlebars from 'handlebars'
+import { rememberOf } from './remembered.ts'
 
 /**
  * Templates by name (`binder/book`, `partials/caution`), and style sheets by name (`site`,
@@ -16,6 +17,15 @@ const given = (value: unknown, options: Handlebars.HelperOptions): unknown => {
   return value
 }
 
+const options: CompileOptions = {
+  strict: true,
+  knownHelpersOnly: true,
+  knownHelpers: { join: true, eq: true },
+}
+
+/** A template as a program. */
+const precompiled = rememberOf('templates', (text) => String(Handlebars.precompile(text, options)))
+
 const compiled = new WeakMap<TemplateTexts, Templates>()
 
 /**
@@ -26,25 +36,22 @@ export function createTemplates(texts: TemplateTexts): Templates {
   const known = compiled.get(texts)
   if (known) return known
   const hb = Handlebars.create()
-  const options: CompileOptions = {
-    strict: true,
-    knownHelpersOnly: true,
-    knownHelpers: { join: true, eq: true },
-  }
+  const compile = (text: string): HandlebarsTemplateDelegate =>
+    hb.template(new Function(`return ${precompiled(text)}`)() as TemplateSpecification)
   hb.registerHelper('join', (list: unknown, between: unknown, o: Handlebars.HelperOptions) =>
     (given(list, o) as readonly string[]).join(String(between)),
   )
   hb.registerHelper('eq', (a: unknown, b: unknown) => a === b)
   for (const [name, text] of Object.entries(texts))
     if (name.startsWith('partials/'))
-      hb.registerPartial(name.slice('partials/'.length), hb.compile(text, options))
+      hb.registerPartial(name.slice('partials/'.length), compile(text))
   const ready = new Map<string, HandlebarsTemplateDelegate>()
   const render: Templates['render'] = (name, data) => {
     let template = ready.get(name)
     if (!template) {
       const text = texts[name]
       if (text === undefined) throw new RangeError(`there is no template ${name}`)
-      template = hb.compile(text, options)
+      template = compile(text)
       ready.set(name, template)
     }
     return template(data, {

@@ -66,6 +66,12 @@ const [onLabel, outOfFrame, leaderOnLabel, onLine, farther] = [1000, 800, 400, 3
 const isIn = ([x, y]: Point, box: Box): boolean =>
   x > box.left && x < box.right && y > box.top && y < box.bottom
 
+function countIn(points: readonly Point[], box: Box): number {
+  let count = 0
+  for (const point of points) if (isIn(point, box)) count++
+  return count
+}
+
 /** From how far away a line leads to what a label names. */
 const near = 14
 
@@ -100,28 +106,24 @@ export function placeLabels(
   const placed: PlacedLabel[] = []
   const leaders: Point[] = []
   for (const label of labels) {
-    const costs = label.places.map((place, i) => {
+    let best: { readonly place: Place; readonly box: Box; readonly cost: number } | undefined
+    for (const [i, place] of label.places.entries()) {
       const box = labelBox(label, place)
       const out =
         box.left < frame.left ||
         box.right > frame.right ||
         box.top < frame.top ||
         box.bottom > frame.bottom
-      const crossed = [...lines, ...leaders].filter((p) => isIn(p, box)).length
+      const met = placed.filter((p) => boxesMeet(p.box, box)).length
+      const soFar = met * onLabel + (out ? outOfFrame : 0) + i * farther
+      // Lines only add to what a place costs, and there are thousands of points on them.
+      if (best && soFar >= best.cost) continue
+      const crossed = countIn(lines, box) + countIn(leaders, box)
       const leads = leaderPoints(label.of, box)
       const led = placed.filter((other) => leads.some((p) => isIn(p, other.box))).length
-      return {
-        place,
-        box,
-        cost:
-          placed.filter((p) => boxesMeet(p.box, box)).length * onLabel +
-          (out ? outOfFrame : 0) +
-          led * leaderOnLabel +
-          crossed * onLine +
-          i * farther,
-      }
-    })
-    const [best] = costs.sort((a, b) => a.cost - b.cost)
+      const cost = soFar + led * leaderOnLabel + crossed * onLine
+      if (!best || cost < best.cost) best = { place, box, cost }
+    }
     if (best && !(label.spare && best.cost >= onLabel)) {
       placed.push({ ...label, place: best.place, box: best.box })
       leaders.push(...leaderPoints(label.of, best.box))
