@@ -1,6 +1,5 @@
-import { margins } from '../../render/binder/page-rules.ts'
 import type { Binder } from '../../render/binder/render-binder.ts'
-import { finishOrdered, type PdfAbout } from '../finish/finish-pdf.ts'
+import type { PdfAbout } from '../finish/finish-pdf.ts'
 import type { Press } from '../press/press.ts'
 import { itemAt } from './item-at.ts'
 import { joinParts } from './join-parts.ts'
@@ -43,9 +42,6 @@ const memoryOf = (binder: Binder, prints: readonly PartPrint[]): BinderMemory =>
   pages: Object.fromEntries(binder.parts.map((p, i) => [p.id, itemAt(prints, i).pages])),
 })
 
-/** Points. The browser's link targets lie that much too high. */
-const marginTop = margins.top * 72
-
 export type BinderJob = {
   readonly binder: Binder
   readonly about: PdfAbout
@@ -63,16 +59,8 @@ export async function printBinder(
   tell: (what: string) => void,
 ): Promise<BinderPrint> {
   const prints = await settleParts(press, binder, last, tell)
-  const numbering = binder.parts.map((p) => [p.pages, p.unnumbered])
-  const bytes = await press.keep(
-    [JSON.stringify([about, numbering]), ...prints.map((p) => p.bytes)],
-    async () => {
-      const { document, ranges } = await joinParts(press, binder, prints)
-      return finishOrdered(document, { ...about, labels: ranges, marginTop })
-    },
-  )
   return {
-    bytes,
+    bytes: await joinParts(press, binder, prints, about),
     laid: placePages(binder, prints),
     parts: prints,
     memory: memoryOf(binder, prints),

@@ -1,6 +1,12 @@
-import { type Hand, textArea } from '../../render/binder/page-rules.ts'
+import { elsewhere } from '../../render/binder/link-parts.ts'
+import { type Hand, margins, textArea } from '../../render/binder/page-rules.ts'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
-import { orderContent } from '../finish/finish-pdf.ts'
+import { finishPart, orderContent } from '../finish/finish-pdf.ts'
+import { keepBookmarks } from '../finish/outline.ts'
+import { joinLinks } from '../join/join-links.ts'
+import type { PartPlace } from '../join/part-place.ts'
+import type { WrittenPart } from '../join/write-part.ts'
+import { once } from '../once.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { refuseSmall } from '../page/refuse-small.ts'
 import { refuseWide } from '../page/refuse-wide.ts'
@@ -16,51 +22,74 @@ import { placesOf } from './places.ts'
 import { fillSlots, slotsIn } from './slots.ts'
 import { spanWide } from './span-wide.ts'
 
-/** A part as printed. */
-export type PartPrint = {
-  readonly bytes: Uint8Array
+type PartPages = {
   readonly pages: number
-  readonly hand: Hand
-  /** The numbers that were put into its slots. */
-  readonly filled: Readonly<Record<string, string>>
   /** What is on each page, to tell whether it has changed. */
   readonly prints: readonly string[]
   /** Pages, from 0 within the part, of the places that something leads to. */
   readonly places: ReadonlyMap<string, number>
 }
 
-/** Documents that were read to find their places and are soon joined. */
-const readBefore = new WeakMap<Uint8Array, PdfDocument>()
-
-/** The document that a part was printed as, its content in order; to be joined with others once. */
-export async function partDocument({ bytes }: Pick<PartPrint, 'bytes'>): Promise<PdfDocument> {
-  const known = readBefore.get(bytes)
-  if (known) return known
-  const document = await openDocument(bytes)
-  orderContent(document)
-  readBefore.set(bytes, document)
-  return document
+/** A part as printed. */
+export type PartPrint = PartPages & {
+  readonly hand: Hand
+  /** The numbers that were put into its slots. */
+  readonly filled: Readonly<Record<string, string>>
+  /** The part finished for its place in the binder; done once, when it is first asked for. */
+  readonly written: () => Promise<WrittenPart>
 }
 
-type PartPages = Pick<PartPrint, 'pages' | 'prints' | 'places'>
-
 /** How many pages a printed part has, what is on them and where, as the browser wrote it. */
-async function readPages(bytes: Uint8Array, isLikelyLast: boolean): Promise<PartPages> {
-  // The browser is given its next part first, and works while this one is looked at.
-  await new Promise((go) => setImmediate(go))
-  const document = await openDocument(bytes)
-  const pages = {
-    pages: pageCount(document),
-    prints: pageFingerprints(document),
-    places: placesOf(document),
-  }
-  // While the browser prints the next parts there is time for what would come after the last of
-  // them.
-  if (isLikelyLast) {
-    orderContent(document)
-    readBefore.set(bytes, document)
-  }
-  return pages
+const readPages = (document: PdfDocument): PartPages => ({
+  pages: pageCount(document),
+  prints: pageFingerprints(document),
+  places: placesOf(document),
+})
+
+/** Points. The browser's link targets lie that much too high. */
+const marginTop = margins.top * 72
+
+/** Finishes a part for its place in the binder. */
+function writeDocument(
+  document: PdfDocument,
+  methods: BinderPart['methods'],
+  place: PartPlace,
+): Promise<WrittenPart> {
+  orderContent(document)
+  keepBookmarks(document, methods)
+  joinLinks(document, elsewhere)
+  return finishPart(document, place, marginTop)
+}
+
+/**
+ * What is known of a printed part, and how it is finished.
+ * @param isLikelyLast Whether it will hardly be printed again, so that it is finished while the
+ * browser prints the next parts.
+ */
+async function readPrint(
+  press: Press,
+  bytes: Uint8Array,
+  { methods }: BinderPart,
+  place: PartPlace,
+  isLikelyLast: boolean,
+): Promise<PartPages & Pick<PartPrint, 'written'>> {
+  let opened: PdfDocument | undefined
+  const pages = await press.keep(['pages', bytes], async () => {
+    // The browser is given its next part first, and works while this one is looked at.
+    await new Promise((go) => setImmediate(go))
+    const document = await openDocument(bytes)
+    if (isLikelyLast) opened = document
+    return readPages(document)
+  })
+  const written = once(() =>
+    press.keep([JSON.stringify([methods, place]), bytes], async () => {
+      const document = opened ?? (await openDocument(bytes))
+      opened = undefined
+      return writeDocument(document, methods, place)
+    }),
+  )
+  if (opened) await written()
+  return { ...pages, written }
 }
 
 /** The numbers that a part's slots ask for, out of all there are. */
@@ -122,6 +151,7 @@ export async function printPart(
   hand: Hand,
   labels: Readonly<Record<string, string>>,
   foresees: boolean,
+  place: PartPlace,
 ): Promise<PartPrint> {
   const own = foresees ? ownPlaces(part) : []
   const others = Object.entries(askedFor(part, labels)).filter(([id]) => !own.includes(id))
@@ -135,8 +165,7 @@ export async function printPart(
   )
   const filled = { ...given, ...foreseen }
   const isLikelyLast = Object.values(filled).every((label) => label !== '')
-  const pages = await press.keep(['pages', bytes], () => readPages(bytes, isLikelyLast))
-  return { bytes, ...pages, hand, filled }
+  return { ...(await readPrint(press, bytes, part, place, isLikelyLast)), hand, filled }
 }
 
 /** Prints some pages (from 0) of a part that was printed before, by themselves. */
@@ -145,7 +174,7 @@ export async function printPages(
   part: BinderPart,
   as: Pick<PartPrint, 'hand' | 'filled'>,
   pages: readonly number[],
-): Promise<PdfDocument> {
+): Promise<Uint8Array> {
   const ranges = pages.map((p) => p + 1).join(',')
-  return openDocument((await printLaidOut(press, part, as, [], ranges)).bytes)
+  return (await printLaidOut(press, part, as, [], ranges)).bytes
 }

@@ -1,10 +1,10 @@
 import { renderBlankPages } from '../../render/binder/blank-pages.ts'
 import type { Binder } from '../../render/binder/render-binder.ts'
-import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
-import { dropLinks } from '../merge/join-links.ts'
-import { addDocument, finishMerge, type Merge, startMerge } from '../merge/merge-documents.ts'
+import { finishPart, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
+import { dropLinks } from '../join/join-links.ts'
+import { joinWritten } from '../join/join-written.ts'
+import type { WrittenPart } from '../join/write-part.ts'
 import { openDocument } from '../pdf/documents.ts'
-import type { PdfReference } from '../pdf/kinds.ts'
 import type { Copy, Press } from '../press/press.ts'
 import { printRaw } from '../press/print-pages.ts'
 import { itemAt } from './item-at.ts'
@@ -15,29 +15,14 @@ import type { Leaf } from './replacement.ts'
 /** How a leaf is called in a list: by the numbers on its pages. */
 export const leafName = (leaf: Leaf): string => leaf.labels.filter((l) => l !== '').join(' / ')
 
-const placeOf = (part: number, page: number | undefined): string => `${part}/${page}`
+/** Pages of a part that are wanted, from 0 within it. */
+type Wanted = { readonly part: number; readonly pages: readonly number[] }
 
-/** Prints the wanted pages part by part. @returns them by their places. */
-async function addPrinted(
-  merge: Merge,
-  press: Press,
-  { binder, printed }: ReplacementJob,
-  wanted: readonly PlacedPage[],
-): Promise<ReadonlyMap<string, PdfReference>> {
-  const added = new Map<string, PdfReference>()
-  for (const [i, part] of binder.parts.entries()) {
-    const pages = wanted.flatMap((w) => (w.part === i && w.page !== undefined ? [w.page] : []))
-    if (pages.length === 0) continue
-    const own = await printPages(press, part, itemAt(printed.parts, i), pages)
-    addDocument(merge, own).forEach((page, j) => {
-      added.set(placeOf(i, pages[j]), page)
-    })
-  }
-  return added
-}
-
-const addCopy = async (merge: Merge, press: Press, copy: Copy): Promise<readonly PdfReference[]> =>
-  addDocument(merge, await openDocument(await printRaw(press, copy)))
+const wantedOf = (binder: Binder, wanted: readonly PlacedPage[]): readonly Wanted[] =>
+  binder.parts.flatMap((_, part) => {
+    const pages = wanted.flatMap((w) => (w.part === part && w.page !== undefined ? [w.page] : []))
+    return pages.length === 0 ? [] : [{ part, pages }]
+  })
 
 /** Blank pages that stand in the binder, and behind them one for the back of the list. */
 const blankPages = (binder: Binder, blanks: readonly PlacedPage[]): Copy =>
@@ -65,16 +50,30 @@ export type ReplacementJob = {
  */
 export async function printReplacement(press: Press, job: ReplacementJob): Promise<Uint8Array> {
   const { binder, printed, putIn, list, about } = job
-  const merge = await startMerge()
   const wanted = putIn.flatMap((leaf) => leaf.pages.map((p) => itemAt(printed.laid, p)))
-  const own = await addPrinted(merge, press, job, wanted)
+  const byPart = wantedOf(binder, wanted)
+  const parts: WrittenPart[] = []
+  const add = async (bytes: Uint8Array): Promise<number[]> => {
+    const document = await openDocument(bytes)
+    // Most of them would lead to pages that are not there.
+    dropLinks(document)
+    orderContent(document)
+    const written = await finishPart(document, { part: parts.length, of: byPart.length + 2 })
+    parts.push(written)
+    return [...written.pages]
+  }
+  const own = new Map<number, number[]>()
+  for (const { part, pages } of byPart) {
+    const as = itemAt(printed.parts, part)
+    own.set(part, await add(await printPages(press, itemAt(binder.parts, part), as, pages)))
+  }
   const blanks = wanted.filter((w) => w.page === undefined)
-  const empty = [...(await addCopy(merge, press, blankPages(binder, blanks)))]
-  const head = await addCopy(merge, press, list)
+  const empty = await add(await printRaw(press, blankPages(binder, blanks)))
+  const head = await add(await printRaw(press, list))
   const back = empty.splice(-1)
-  const leaves = wanted.flatMap((w) => own.get(placeOf(w.part, w.page)) ?? empty.splice(0, 1))
+  const leaves = wanted.flatMap(({ part, page }) =>
+    (page === undefined ? empty : (own.get(part) ?? [])).splice(0, 1),
+  )
   const isBackWanted = binder.sides === 2 && head.length % 2 === 1
-  const document = finishMerge(merge, [...head, ...(isBackWanted ? back : []), ...leaves])
-  dropLinks(document)
-  return finishPdf(document, about)
+  return joinWritten(parts, [...head, ...(isBackWanted ? back : []), ...leaves], about)
 }

@@ -1,4 +1,5 @@
 import type { Binder } from '../../render/binder/render-binder.ts'
+import type { PartPlace } from '../join/part-place.ts'
 import type { Press } from '../press/press.ts'
 import { itemAt } from './item-at.ts'
 import { type Order, orderParts } from './order.ts'
@@ -40,6 +41,12 @@ export const orderOf = (binder: Binder, prints: readonly PartPrint[]): Order =>
     binder,
   )
 
+/** Behind the parts there is a place for blank pages, whether there are any or not. */
+export const placeOf = ({ parts }: Pick<Binder, 'parts'>, part: number): PartPlace => ({
+  part,
+  of: parts.length + 1,
+})
+
 /** Prints all parts with what the last build knew of them. */
 async function printAll(
   press: Press,
@@ -54,7 +61,14 @@ async function printAll(
   // The longest first, so that both cores are busy to the end.
   const longestFirst = [...parts.entries()].sort(([, a], [, b]) => b.body.length - a.body.length)
   const started = longestFirst.map(async ([i, part]) => {
-    const print = await printPart(press, part, itemAt(hands, i), last?.labels ?? {}, true)
+    const print = await printPart(
+      press,
+      part,
+      itemAt(hands, i),
+      last?.labels ?? {},
+      true,
+      placeOf(binder, i),
+    )
     return { i, print }
   })
   const prints = await Promise.all(started)
@@ -84,7 +98,14 @@ export async function settleParts(
       prints.map((print, i) =>
         isSettled(print, i)
           ? print
-          : printPart(press, itemAt(binder.parts, i), itemAt(hands, i), labels, false),
+          : printPart(
+              press,
+              itemAt(binder.parts, i),
+              itemAt(hands, i),
+              labels,
+              false,
+              placeOf(binder, i),
+            ),
       ),
     )
   }

@@ -1,4 +1,6 @@
 import type { LabelRange } from '../binder/page-numbers.ts'
+import type { PartPlace } from '../join/part-place.ts'
+import { type WrittenPart, writePart } from '../join/write-part.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import { saveDocument } from '../pdf/save-document.ts'
 import { describeLinks } from './links.ts'
@@ -29,8 +31,6 @@ export type PdfAbout = {
   readonly marginTop?: number
 }
 
-const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', first: 1 }]
-
 /**
  * The part of finishing that is done page by page: what nobody sees or reads is taken out of what a
  * browser has printed, and its tags are set in order.
@@ -42,17 +42,36 @@ export function orderContent(document: PdfDocument): void {
   orderStructure(document)
 }
 
+/** Links, their targets and bookmarks. @param marginTop Points, for documents with links inside. */
+function finishContent(document: PdfDocument, marginTop: number | undefined): void {
+  describeLinks(document)
+  if (marginTop !== undefined) lowerDestinations(document, marginTop)
+  closeOutline(document)
+}
+
+/**
+ * Finishes a document whose content is in order as one of several that are to be joined: all but
+ * what belongs to the whole. The document is used up.
+ * @param marginTop Points, for documents with links inside.
+ */
+export function finishPart(
+  document: PdfDocument,
+  place: PartPlace,
+  marginTop?: number,
+): Promise<WrittenPart> {
+  finishContent(document, marginTop)
+  return writePart(document, place)
+}
+
 /**
  * Finishes a document whose content is in order, in one pass: metadata, page labels, links,
  * bookmarks, fixed identity.
  */
 export async function finishOrdered(document: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
   writeMetadata(document, about)
-  labelPages(document, about.labels ?? plain)
+  labelPages(document, about.labels)
   renumberStructure(document)
-  describeLinks(document)
-  if (about.marginTop !== undefined) lowerDestinations(document, about.marginTop)
-  closeOutline(document)
+  finishContent(document, about.marginTop)
   fixIdentity(document, about.seed)
   return saveDocument(document)
 }

@@ -6,8 +6,13 @@ import { dictionary, unicodeText } from '../pdf/make-objects.ts'
 
 const styles = { roman: 'r', decimal: 'D', none: undefined } as const
 
-/** Page labels as they are printed (ISO 32000-1, 12.4.2). */
-export function labelPages(document: PdfDocument, ranges: readonly LabelRange[]): void {
+const plain: readonly LabelRange[] = [{ start: 0, style: 'decimal', prefix: '', first: 1 }]
+
+/**
+ * Page labels as they are printed (ISO 32000-1, 12.4.2).
+ * @param ranges From 1 on when they are left out.
+ */
+export function labelPages(document: PdfDocument, ranges: readonly LabelRange[] = plain): void {
   const numbers = ranges.flatMap((r): Literal[] => [
     r.start,
     {

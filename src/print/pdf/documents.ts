@@ -43,6 +43,3 @@ export const objectsOf = (
   contextOf(document)
     .enumerateIndirectObjects()
     .map(([reference, object]) => [ours(reference), ours(object)] as const)
-
-export const highestNumber = (document: PdfDocument): number =>
-  contextOf(document).largestObjectNumber

@@ -2,8 +2,11 @@ import { type Ink, inks } from '../../model/ink.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheets } from '../../render/sheets/render-sheets.ts'
-import { finishOrdered, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
-import { addDocument, finishMerge, startMerge } from '../merge/merge-documents.ts'
+import { finishOrdered, finishPart, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
+import { joinWritten } from '../join/join-written.ts'
+import type { PartPlace } from '../join/part-place.ts'
+import type { WrittenPart } from '../join/write-part.ts'
+import { once } from '../once.ts'
 import { openDocument } from '../pdf/documents.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import type { Press } from '../press/press.ts'
@@ -28,28 +31,25 @@ export type SheetsJob = {
 }
 
 /** The sheets of a section on a paper in an ink. */
-type Section = Pick<SectionPrint, 'paper' | 'sheets'> & {
-  readonly ink: Ink
+type Section = Pick<SectionPrint, 'paper' | 'sheets'> & { readonly ink: Ink }
+
+/** A section as printed. */
+type PrintedSection = Section & {
   readonly bytes: Uint8Array
   /** As a document whose content is in order; read once, when it is first asked for. */
   readonly ordered: () => Promise<PdfDocument>
 }
 
-function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly Section[] {
+function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly PrintedSection[] {
   return inks.map((ink) => {
     const bytes = printed[ink]
-    let document: Promise<PdfDocument> | undefined
-    const read = async (): Promise<PdfDocument> => {
+    const ordered = once(async () => {
       // The browser is given its next section first, and works while this one is looked at.
       await new Promise((go) => setImmediate(go))
       const opened = await openDocument(bytes)
       orderContent(opened)
       return opened
-    }
-    const ordered = () => {
-      document ??= read()
-      return document
-    }
+    })
     return { paper, sheets, ink, bytes, ordered }
   })
 }
@@ -58,7 +58,7 @@ function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly Section[
 async function printApart(
   press: Press,
   { about, sheets }: SheetsJob,
-  section: Section,
+  section: PrintedSection,
 ): Promise<readonly SheetFile[]> {
   const { paper, ink } = section
   const titles = new Map(sheets.sheets.map(({ id, title }) => [id, title]))
@@ -78,23 +78,39 @@ async function printApart(
   })
 }
 
-/** All sheets on a paper in one ink. */
-async function printTogether(
+/** A section finished for its place among all of them. */
+type WrittenSection = Section & { readonly written: WrittenPart }
+
+/** The sheets of a section in files of their own, and as part of the file of all sheets. */
+async function finishSection(
   press: Press,
+  job: SheetsJob,
+  printed: PrintedSection,
+  place: PartPlace,
+): Promise<{ readonly files: readonly SheetFile[]; readonly section: WrittenSection }> {
+  const { paper, sheets, ink, bytes, ordered } = printed
+  const files = await printApart(press, job, printed)
+  const written = await press.keep([JSON.stringify(place), bytes], async () =>
+    finishPart(await ordered(), place),
+  )
+  return { files, section: { paper, sheets, ink, written } }
+}
+
+/** All sheets on a paper in one ink. */
+async function joinSections(
   { about }: SheetsJob,
-  sections: readonly Section[],
+  sections: readonly WrittenSection[],
 ): Promise<readonly SheetFile[]> {
   const [first] = sections
   if (!first) return []
   const { paper, ink } = first
   const own = { ...about, seed: `${about.seed}/${paper}/${ink}` }
-  const parts = [JSON.stringify(own), ...sections.map((s) => s.bytes)]
-  const bytes = await press.keep(parts, async () => {
-    const merge = await startMerge()
-    const pages = []
-    for (const section of sections) pages.push(...addDocument(merge, await section.ordered()))
-    return finishOrdered(finishMerge(merge, pages), own)
-  })
+  const parts = sections.map((s) => s.written)
+  const bytes = await joinWritten(
+    parts,
+    parts.flatMap((p) => p.pages),
+    own,
+  )
   const all = sections.flatMap((s) => s.sheets)
   const pages = all.reduce((sum, s) => sum + s.pages, 0)
   const capitals = Math.min(...all.map((s) => s.capitals))
@@ -116,25 +132,26 @@ export async function printSheets(
   const bySection = names.map((name) => sheets.filter((s) => s.section === name))
   let done = 0
   const printed = await Promise.all(
-    bySection.map(async (own) => {
+    bySection.map(async (own, part) => {
       const prints = await printSection(press, job.system, papers, own)
-      const sections = prints.flatMap(sectionsOf)
-      const files = await Promise.all(sections.map((s) => printApart(press, job, s)))
+      const place = { part, of: names.length }
+      const finished = await Promise.all(
+        prints.flatMap(sectionsOf).map((s) => finishSection(press, job, s, place)),
+      )
       done += own.length
       tell(`sheet ${done} of ${sheets.length}`)
-      return { sections, files: files.flat() }
+      return finished
     }),
   )
-  const all = printed.flatMap((p) => p.sections)
+  const all = printed.flat()
+  const sections = all.map((f) => f.section)
   const together = papers.flatMap(({ name }) =>
     inks.map((ink) =>
-      printTogether(
-        press,
+      joinSections(
         job,
-        all.filter((s) => s.paper === name && s.ink === ink),
+        sections.filter((s) => s.paper === name && s.ink === ink),
       ),
     ),
   )
-  const files = [...printed.map((p) => p.files), ...(await Promise.all(together))]
-  return files.flat()
+  return [...all.flatMap((f) => f.files), ...(await Promise.all(together)).flat()]
 }

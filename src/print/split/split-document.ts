@@ -1,7 +1,6 @@
 import { readStructure } from '../finish/structure/read-structure.ts'
 import { type Element, itemsIn } from '../finish/structure/structure.ts'
-import { hangBookmarks, startOutline, topBookmarks } from '../merge/outline.ts'
-import { hangStructure, startStructure } from '../merge/structure.ts'
+import { topBookmarks } from '../pdf/bookmarks.ts'
 import { copyReachable } from '../pdf/copy-reachable.ts'
 import { arrayAt, dictionaryAt, numberAt, referenceAt } from '../pdf/dictionaries.ts'
 import { catalogOf, emptyDocument, resolve } from '../pdf/documents.ts'
@@ -9,6 +8,8 @@ import type { PdfDocument, PdfReference } from '../pdf/kinds.ts'
 import { asDictionary, asNumber, asReference, itemsOf } from '../pdf/objects.ts'
 import { annotationsOf, type PdfPage, pagesOf, setPages } from '../pdf/pages.ts'
 import { highestKey, type Pair, treePairs } from '../pdf/trees.ts'
+import { hangBookmarks, startOutline } from './outline.ts'
+import { hangStructure, startStructure } from './structure.ts'
 
 /** What of a document is parted with its pages. */
 type Whole = {

@@ -6,7 +6,7 @@ import { asArray, asDictionary, asText, itemsOf, setItem } from '../../pdf/objec
 import { treePairs, treeReferences } from '../../pdf/trees.ts'
 
 /** Tags of the browser that PDF 1.7 does not know, and what they stand for. */
-const roles = { Em: 'Span', Strong: 'Span', Aside: 'Sect' }
+export const roles = { Em: 'Span', Strong: 'Span', Aside: 'Sect' }
 
 type Replace = (id: string) => PdfObject
 
