@@ -42,6 +42,7 @@ export function checkSpelling(library: Library): readonly Problem[] {
     ...library.reckoners,
     ...library.sections,
     ...library.forms,
+    ...library.form,
     ...library.cards,
     ...library.search,
     ...library.today,

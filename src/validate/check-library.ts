@@ -13,6 +13,7 @@ import { type Card, cards } from './schemas/cards.ts'
 import { type ChooserFile, chooser } from './schemas/chooser.ts'
 import { type FactsFile, facts } from './schemas/facts.ts'
 import { type FieldBookFile, fieldBook } from './schemas/field-book.ts'
+import { type FormFile, form } from './schemas/form.ts'
 import { type Form, forms } from './schemas/forms.ts'
 import { type IndexEntry, indexTerms } from './schemas/index-terms.ts'
 import { type Course, lessons } from './schemas/lessons.ts'
@@ -53,6 +54,7 @@ export type LibraryTrees = {
   readonly plans: SourceTree
   readonly calendars: SourceTree
   readonly forms: SourceTree
+  readonly form: SourceTree
   readonly cards: SourceTree
   readonly 'field-book': SourceTree
   readonly lessons: SourceTree
@@ -97,6 +99,8 @@ export type Library = {
   readonly schedules: readonly Sourced<Schedule>[]
   readonly calendars: readonly Sourced<Calendar>[]
   readonly forms: readonly Sourced<Form>[]
+  /** The page on which a facility file is filled in: one file; a list as all others. */
+  readonly form: readonly Sourced<FormFile>[]
   readonly cards: readonly Sourced<Card>[]
   /** One file; a list as all others. */
   readonly fieldBook: readonly Sourced<FieldBookFile>[]
@@ -179,6 +183,7 @@ function readParts(trees: LibraryTrees, check: Check) {
     schedules: listOf<Schedule>(check, trees.plans, plans, 'plans'),
     calendars: listOf<Calendar>(check, trees.calendars, calendars, 'calendars'),
     forms: listOf<Form>(check, trees.forms, forms, 'forms'),
+    form: each<FormFile>(check, [trees.form], form),
     cards: listOf<Card>(check, trees.cards, cards, 'cards'),
     fieldBook: each<FieldBookFile>(check, [trees['field-book']], fieldBook),
     courses: listOf<Course>(check, trees.lessons, lessons, 'courses'),
@@ -226,6 +231,7 @@ const listsOf = (parts: Parts): Omit<Library, 'words' | 'wordsFile'> => ({
   schedules: parts.schedules.list,
   calendars: parts.calendars.list,
   forms: parts.forms.list,
+  form: parts.form.list,
   cards: parts.cards.list,
   fieldBook: parts.fieldBook.list,
   courses: parts.courses.list,

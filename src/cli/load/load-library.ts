@@ -18,6 +18,7 @@ const single = [
   'plans',
   'calendars',
   'forms',
+  'form',
   'cards',
   'field-book',
   'lessons',

@@ -5,6 +5,7 @@ import { cards } from './cards.ts'
 import { chooser } from './chooser.ts'
 import { facts } from './facts.ts'
 import { fieldBook } from './field-book.ts'
+import { form } from './form.ts'
 import { forms } from './forms.ts'
 import { indexTerms } from './index-terms.ts'
 import { lessons } from './lessons.ts'
@@ -31,6 +32,7 @@ export const librarySchemas = {
   plans,
   calendars,
   forms,
+  form,
   cards,
   'field-book': fieldBook,
   lessons,

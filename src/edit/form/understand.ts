@@ -1,0 +1,152 @@
+import { isDay } from '../../model/day.ts'
+import { factCalled } from '../../model/fact-called.ts'
+import { type FactSpec, factSpec } from '../../model/fact-spec.ts'
+import type { Locale } from '../../model/quantity/format-quantity.ts'
+import type { Path } from '../../read/read-yaml.ts'
+import { dateMeant } from '../../validate/schema-advice/date-meant.ts'
+import { schemaAt } from '../../validate/schema-advice/schema-keys.ts'
+import { facility } from '../../validate/schemas/facility.ts'
+import { degreesMeant } from './degrees.ts'
+import type { Question } from './question.ts'
+import { understandQuantity, understandTime } from './typed-quantity.ts'
+import { type Understood, worded } from './understood.ts'
+
+/** What understanding must know beside the question. */
+export type Asked = {
+  readonly question: Question
+  /** Where the answer stands in the file. */
+  readonly at: Path
+  readonly locale: Locale
+  /** Of the value of a measurement: what was measured. */
+  readonly fact?: FactSpec | undefined
+}
+
+type Parsed = {
+  readonly success: boolean
+  readonly error?: { readonly issues: readonly Issue[] }
+}
+type Issue = {
+  readonly code: string
+  readonly message: string
+  readonly minimum?: unknown
+  readonly maximum?: unknown
+  readonly expected?: unknown
+}
+
+function faultOf({ code, message, minimum, maximum, expected }: Issue): string {
+  const isOwn = !/^(?:Too (?:big|small)|Invalid)/.test(message)
+  if (isOwn) return worded(`this should be ${message}`)
+  if (code === 'too_big') return `At most ${String(maximum)}.`
+  if (code === 'too_small') return `At least ${String(minimum)}.`
+  return expected === 'int' ? 'This should be a whole number.' : 'This should be a number.'
+}
+
+/** What the schema has against a value. */
+function schemaFault(at: Path, value: unknown): string | undefined {
+  const schema = schemaAt(facility, at) as { safeParse?: (value: unknown) => Parsed } | undefined
+  const issue = schema?.safeParse?.(value).error?.issues[0]
+  return issue && faultOf(issue)
+}
+
+const checked = (at: Path, value: string | number, typed: string): Understood => {
+  const fault = schemaFault(at, value)
+  return fault === undefined ? { value, typed } : { value, typed, fault }
+}
+
+/** A date in any usual way of writing it; two readings are asked about. */
+export function understandDate(typed: string): Understood {
+  const text = typed.trim()
+  if (text === '' || isDay(text)) return { value: text === '' ? undefined : text, typed: text }
+  const advice = dateMeant(text)
+  const meant = advice?.match(/\d{4}-\d\d-\d\d/g) ?? []
+  if (meant.length === 1 && meant[0] !== undefined)
+    return { value: meant[0], typed: meant[0], shown: `${text} = ${meant[0]}` }
+  const fault = worded(advice ?? 'this should be a date such as 2027-08-03')
+  return { value: text, typed: text, fault }
+}
+
+function understandNumber({ at }: Asked, typed: string): Understood {
+  const name = String(at.at(-1))
+  const text = /itude$/.test(name) ? degreesMeant(typed) : typed.trim().replace('−', '-')
+  const number = Number(text.replace(/[°,]/g, ''))
+  if (text === '' || Number.isNaN(number))
+    return text === ''
+      ? { value: undefined, typed: text }
+      : { value: text, typed: text, fault: 'This should be a number.' }
+  return checked(at, number, text)
+}
+
+const lines = (typed: string): readonly string[] =>
+  typed
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+
+function understandLines({ question, at }: Asked, typed: string): Understood {
+  const each = lines(typed).map((line) =>
+    question.kind === 'dates' ? understandDate(line) : checked([...at, 0], line, line),
+  )
+  const fault = each.find((one) => one.fault !== undefined)?.fault
+  const value = each.flatMap((one) => (typeof one.value === 'string' ? [one.value] : []))
+  const all = {
+    value: value.length === 0 ? undefined : value,
+    typed: each.map((one) => one.typed).join('\n'),
+  }
+  return fault === undefined ? all : { ...all, fault }
+}
+
+const isNumber = (text: string): boolean => /^\d+$/.test(text)
+
+function understandFact({ at, question, locale, fact }: Asked, typed: string): Understood {
+  if (question.kind === 'fact') return { value: factCalled(typed) ?? typed, typed }
+  return fact ? understandQuantity(fact, typed, locale) : checked(at, typed, typed)
+}
+
+/** What somebody said who does not know it: it is left out. */
+const notKnown =
+  /^(?:unknown|(?:i )?(?:do not|don['’]t) know|not known|not measured(?: yet)?|tbd|n\/?a|\?+)\.?$/i
+
+/** What was meant by something typed, as the file will say it. */
+export function understand(asked: Asked, typed: string): Understood {
+  const { question, at, locale } = asked
+  const text = typed.trim()
+  if (text === '' || notKnown.test(text)) return { value: undefined, typed: '' }
+  switch (question.kind) {
+    case 'quantity':
+      return understandQuantity(question.spec, text, locale)
+    case 'fact':
+    case 'fact-value':
+      return understandFact(asked, text)
+    case 'number':
+      return understandNumber(asked, text)
+    case 'date':
+      return understandDate(text)
+    case 'time':
+      return understandTime(text, 'This should be a time of day such as 1:30 PM or 13:30.')
+    case 'texts':
+    case 'dates':
+      return understandLines(asked, typed)
+    case 'choice':
+      return { value: isNumber(text) ? Number(text) : text, typed: text }
+    case 'yes-no':
+      return { value: text === 'true', typed: text }
+    case 'choices':
+      return { value: text.split(' '), typed: text }
+    case 'shares':
+    case 'list':
+      throw new RangeError(`${at.join('.')} is answered part by part`)
+    default:
+      return checked(at, text, text)
+  }
+}
+
+/** A value of the file as its field shows it. */
+export function typedOf({ kind }: Question, value: unknown): string {
+  if (value === undefined || value === null) return ''
+  if (Array.isArray(value)) return value.join(kind === 'choices' ? ' ' : '\n')
+  return typeof value === 'object' ? '' : String(value)
+}
+
+/** The quantity that a measurement is of. */
+export const measuredFact = (of: unknown): FactSpec | undefined =>
+  typeof of === 'string' ? factSpec(factCalled(of) ?? of) : undefined

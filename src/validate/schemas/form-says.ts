@@ -1,0 +1,146 @@
+import * as z from 'zod'
+import { group, holding, plain } from './words/group.ts'
+
+/** The frame of every screen. */
+const frame = z.strictObject({
+  title: plain,
+  skip: plain,
+  subjects: plain,
+  start: plain,
+  result: plain,
+  back: plain,
+  save: plain,
+  saved: plain,
+  unsaved: holding('count'),
+  kept: plain,
+  nothingKept: plain,
+  answered: holding('done', 'all'),
+  of: holding('done', 'all'),
+  done: plain,
+  later: plain,
+  next: holding('subject'),
+  working: plain,
+  unreadable: plain,
+  refused: plain,
+})
+
+/** The first screen. */
+const start = group(
+  'title',
+  'lead',
+  'begin',
+  'beginAbout',
+  'goOn',
+  'goOnAbout',
+  'questions',
+  'where',
+  'whereText',
+  'who',
+  'whoSubjects',
+  'whoDispatch',
+  'whoSurvey',
+  'whoSuperintendent',
+)
+
+/** One question with its field. */
+const field = z.strictObject({
+  such: holding('example'),
+  between: holding('low', 'high'),
+  why: holding('why'),
+  lookAgain: holding('fault'),
+  notMeasured: plain,
+  notKnown: plain,
+  estimate: holding('value'),
+  untilRule: holding('value'),
+  untilLeft: plain,
+  untilBlank: plain,
+  measured: holding('date', 'name'),
+  measuredAbout: plain,
+  measure: plain,
+  measureDay: plain,
+  measureWho: plain,
+  measureKeep: plain,
+  lines: plain,
+  choose: plain,
+  yes: plain,
+  no: plain,
+  unsaid: plain,
+  name: plain,
+  phone: plain,
+  zone: holding('zone'),
+  needed: plain,
+  noPhone: plain,
+  noName: plain,
+  copied: plain,
+  more: holding('subject'),
+  moreHint: plain,
+  other: plain,
+})
+
+/** Lists: people, days, machines, measurements. */
+const list = z.strictObject({
+  none: plain,
+  add: holding('what'),
+  change: holding('what'),
+  close: plain,
+  up: holding('what'),
+  down: holding('what'),
+  remove: holding('what'),
+  removed: holding('what'),
+  fresh: plain,
+  likeLast: plain,
+  lacking: holding('what'),
+  machine: plain,
+  machineWhat: plain,
+  machineAdd: plain,
+  machineMore: plain,
+  usual: holding('value'),
+  sieve: plain,
+  share: plain,
+  sieveAdd: plain,
+  sieveRemove: holding('sieve'),
+})
+
+/** What one entry of a list is called, by the list. */
+const entries = z.record(z.string(), plain)
+
+/** Before the file is written. */
+const saving = z.strictObject({
+  title: plain,
+  lead: plain,
+  line: holding('number'),
+  gone: plain,
+  now: plain,
+  write: plain,
+  not: plain,
+  same: plain,
+  failed: holding('why'),
+  changed: plain,
+  changedLead: plain,
+  clash: holding('what'),
+  mine: holding('value'),
+  theirs: holding('value'),
+  takeMine: plain,
+  takeTheirs: plain,
+  nothing: plain,
+  remarks: plain,
+})
+
+/** The last screen. */
+const result = z.strictObject({
+  title: plain,
+  ready: plain,
+  missing: plain,
+  faults: plain,
+  leftOut: plain,
+  make: plain,
+  making: plain,
+  made: plain,
+  open: plain,
+  failed: holding('why'),
+  file: plain,
+  fileAbout: plain,
+})
+
+/** All that the screens of the form say beside the questions themselves. */
+export const says = z.strictObject({ frame, start, field, list, entries, saving, result })
