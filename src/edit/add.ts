@@ -2,15 +2,31 @@ import type { YAMLMap, YAMLSeq } from 'yaml'
 import { endOf, isFlow, lineEnd, lineStart, startOf } from './places.ts'
 import { isDeep, type Value, written, writtenKey } from './written.ts'
 
-/** The lines of a new entry; a group in a group stands over several lines. */
+const isGroup = (value: Value): value is { readonly [key: string]: Value } =>
+  typeof value === 'object' && !Array.isArray(value)
+
+/** The lines of a group's entries. */
+const groupLines = (value: Value, indent: string): readonly string[] =>
+  Object.entries(value).flatMap(([key, inner]) => linesOf(key, inner as Value, indent))
+
+/** The lines of an entry of a list; a group that holds more than words stands over several. */
+function itemLines(value: Value, indent: string): readonly string[] {
+  const holdsMore = isGroup(value) && Object.values(value).some((v) => typeof v === 'object')
+  if (!holdsMore) return [`${indent}- ${written(value)}`]
+  const [first = '', ...rest] = groupLines(value, `${indent}  `)
+  return [`${indent}- ${first.trimStart()}`, ...rest]
+}
+
+/** The lines of a new entry; a group in a group, or of the file itself, stands over several lines. */
 function linesOf(key: string, value: Value, indent: string): readonly string[] {
   const name = writtenKey(key, false)
-  if (!isDeep(value) && !isListOfGroups(value)) return [`${indent}${name}: ${written(value)}`]
-  if (Array.isArray(value))
-    return [`${indent}${name}:`, ...value.map((v: Value) => `${indent}  - ${written(v)}`)]
+  const isBlock = isDeep(value) || isListOfGroups(value) || (indent === '' && isGroup(value))
+  if (!isBlock) return [`${indent}${name}: ${written(value)}`]
   return [
     `${indent}${name}:`,
-    ...Object.entries(value).flatMap(([inner, v]) => linesOf(inner, v as Value, `${indent}  `)),
+    ...(Array.isArray(value)
+      ? value.flatMap((v: Value) => itemLines(v, `${indent}  `))
+      : groupLines(value, `${indent}  `)),
   ]
 }
 
@@ -52,7 +68,8 @@ export function addToMap(
 export function addToList(text: string, list: YAMLSeq, value: Value, eol: string): string {
   if (isFlow(list)) return inBrackets(text, list, written(value, true))
   const end = lineEnd(text, endOf(text, list))
-  return inserted(text, end, `${eol}${indentAt(text, startOf(list))}- ${written(value)}`)
+  const lines = itemLines(value, indentAt(text, startOf(list)))
+  return inserted(text, end, `${eol}${lines.join(eol)}`)
 }
 
 /** The first entry of a file that has none yet. */

@@ -7,7 +7,7 @@ describeSplices(29)
 
 describe('splice', () => {
   it('makes the first entry of an empty file, and of one of remarks', () => {
-    expect(spliced('', ['oval', 'lap'], '2,640 ft')).toBe('oval: { lap: "2,640 ft" }\n')
+    expect(spliced('', ['oval', 'lap'], '2,640 ft')).toBe('oval:\n  lap: 2,640 ft\n')
     expect(spliced('# mine', ['name'], 'Fair')).toBe('# mine\nname: Fair\n')
   })
 

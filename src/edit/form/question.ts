@@ -8,12 +8,14 @@ import {
   shapeOf,
   typeOf,
 } from '../../validate/schema-advice/schema-keys.ts'
-import { contactRoles } from '../../validate/schemas/contacts.ts'
+import { months } from '../../validate/schemas/words/calendar.ts'
 import { formOf } from './text-forms.ts'
 
 /** What an answer is, and so how it is typed. */
 export type QuestionKind =
   | { readonly kind: 'text' | 'phone' | 'long-text' | 'file' }
+  /** A number, or a text such as 3b. */
+  | { readonly kind: 'revision' }
   | { readonly kind: 'number' | 'yes-no' | 'date' | 'time' }
   | { readonly kind: 'quantity'; readonly spec: FactSpec }
   /** The name of a fact, and a quantity of the fact that stands beside it. */
@@ -65,8 +67,9 @@ const special: Readonly<Record<string, QuestionKind>> = {
   'measurements.value': { kind: 'fact-value' },
   'notes.procedure': { kind: 'procedure' },
   'cushion.sieve.passing': { kind: 'shares' },
-  revision: { kind: 'text' },
+  revision: { kind: 'revision' },
   'binder.sides': { kind: 'choice', choices: ['2', '1'] },
+  'climate.month': { kind: 'choice', choices: months.map((_month, i) => String(i + 1)) },
 }
 
 const isGear = (path: readonly string[]): boolean =>
@@ -133,6 +136,3 @@ export function questionAt(
   }
   return undefined
 }
-
-/** Who may be called, as choices. */
-export const roles: readonly string[] = contactRoles

@@ -54,8 +54,8 @@ const bare = (text: string): string => text.replaceAll(/[\s,]/g, '').toLowerCase
 function shownFor(spec: FactSpec, si: number, typed: string, locale: Locale): string | undefined {
   const other: UnitSystem = locale.system === 'us' ? 'metric' : 'us'
   const isMoney = kindOf(spec.kind).us.form === 'money'
-  const said = [formatExact(si, spec.kind, locale, 'prose')]
-  if (!isMoney) said.push(formatExact(si, spec.kind, { ...locale, system: other }, 'prose'))
+  const said = [formatExact(si, spec.kind, locale)]
+  if (!isMoney) said.push(formatExact(si, spec.kind, { ...locale, system: other }))
   const more = [...new Set(said)].filter((text) => bare(text) !== bare(typed))
   const news = isMoney && more.length > 0 && onlyNumber.test(typed) ? [] : more
   return news.length === 0 ? undefined : [typed, ...news].join(' = ')

@@ -3,6 +3,7 @@ import { factCalled } from '../../model/fact-called.ts'
 import { type FactSpec, factSpec } from '../../model/fact-spec.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { Path } from '../../read/read-yaml.ts'
+import { isInvented } from '../../validate/facility/invented.ts'
 import { dateMeant } from '../../validate/schema-advice/date-meant.ts'
 import { schemaAt } from '../../validate/schema-advice/schema-keys.ts'
 import { facility } from '../../validate/schemas/facility.ts'
@@ -19,6 +20,8 @@ export type Asked = {
   readonly locale: Locale
   /** Of the value of a measurement: what was measured. */
   readonly fact?: FactSpec | undefined
+  /** What is said of something that was left over from a demo; nothing where the file is one. */
+  readonly copied?: string | undefined
 }
 
 type Parsed = {
@@ -106,8 +109,17 @@ function understandFact({ at, question, locale, fact }: Asked, typed: string): U
 const notKnown =
   /^(?:unknown|(?:i )?(?:do not|don['’]t) know|not known|not measured(?: yet)?|tbd|n\/?a|\?+)\.?$/i
 
-/** What was meant by something typed, as the file will say it. */
+/** What was meant by something typed, as the file will say it; what is of a demo is refused. */
 export function understand(asked: Asked, typed: string): Understood {
+  const found = meant(asked, typed)
+  const { at, copied } = asked
+  const values = Array.isArray(found.value) ? found.value : [found.value]
+  return copied !== undefined && values.some((value) => isInvented(at, value))
+    ? { ...found, fault: copied }
+    : found
+}
+
+function meant(asked: Asked, typed: string): Understood {
   const { question, at, locale } = asked
   const text = typed.trim()
   if (text === '' || notKnown.test(text)) return { value: undefined, typed: '' }
@@ -127,6 +139,7 @@ export function understand(asked: Asked, typed: string): Understood {
     case 'dates':
       return understandLines(asked, typed)
     case 'choice':
+    case 'revision':
       return { value: isNumber(text) ? Number(text) : text, typed: text }
     case 'yes-no':
       return { value: text === 'true', typed: text }

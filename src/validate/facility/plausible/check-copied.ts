@@ -1,25 +1,42 @@
 import type { Problem } from '../../../model/problem.ts'
+import type { Path } from '../../../read/read-yaml.ts'
 import { demoIds, isDemo } from '../demos.ts'
+import { isInvented } from '../invented.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 
-/** Numbers that are kept for stories: nobody answers them. */
-const invented = /555-?01\d\d$/
+type Entry = { readonly at: Path; readonly value: unknown }
+
+/** Every text and number of a group, by its path. */
+const entriesOf = (value: unknown, at: Path): readonly Entry[] =>
+  typeof value === 'object' && value !== null
+    ? Object.entries(value).flatMap(([key, inner]) =>
+        entriesOf(inner, [...at, Array.isArray(value) ? Number(key) : key]),
+      )
+    : [{ at, value }]
 
 /** Nothing that must be rung or driven to was left over from a demo. */
 export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
   if (isDemo(file)) return []
-  const phones = (file.contacts ?? []).flatMap(({ phone }, i) =>
-    phone !== undefined && invented.test(phone)
-      ? [
-          tree.problem(
-            tree.placeOf(['contacts', i, 'phone']),
-            'facility/odd',
-            `"${phone}" is a number of the demo, which nobody answers`,
-            { hint: 'write the number of your own fair, or leave the line out' },
-          ),
-        ]
-      : [],
-  )
+  const called = [
+    ...entriesOf(file.contacts, ['contacts']),
+    ...entriesOf(file.emergency, ['emergency']),
+  ]
+    .filter(({ at, value }) => isInvented(at, value))
+    .map(({ at, value }) =>
+      tree.problem(
+        tree.placeOf(at),
+        'facility/odd',
+        at.at(-1) === 'phone'
+          ? `"${value}" is a number of the demo, which nobody answers`
+          : `"${value}" is from a demo, which is invented`,
+        {
+          hint:
+            at.at(-1) === 'phone'
+              ? 'write the number of your own fair, or leave the line out'
+              : 'write that of your own fair, or leave the line out',
+        },
+      ),
+    )
   const address = file['site-address']
   const site =
     address !== undefined && demoIds.some((demo) => address.includes(`//${demo}.example`))
@@ -47,7 +64,7 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
     ? [
         ...kept,
         ...site,
-        ...phones,
+        ...called,
         tree.problem(
           tree.placeOf(['place', 'town']),
           'facility/odd',
@@ -55,5 +72,5 @@ export function checkCopied({ file, tree }: ParsedFacility): Problem[] {
           { hint: 'write your own place; sun and weather are reckoned from it' },
         ),
       ]
-    : [...kept, ...site, ...phones]
+    : [...kept, ...site, ...called]
 }

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest'
+import { degreesMeant } from '../../../src/edit/form/degrees.ts'
+import { type Question, questionAt, questionsOf } from '../../../src/edit/form/question.ts'
+import { understand } from '../../../src/edit/form/understand.ts'
+import type { Path } from '../../../src/read/read-yaml.ts'
+import { facility } from '../../../src/validate/schemas/facility.ts'
+
+const questions = questionsOf(facility)
+const copied = 'This is from the example.'
+
+function typed(at: Path, text: string, system: 'us' | 'metric' = 'us') {
+  const question = questionAt(questions, at) as Question
+  const currency = system === 'us' ? 'USD' : 'EUR'
+  return understand({ question, at, locale: { system, currency }, copied }, text)
+}
+
+describe('a quantity', () => {
+  it.each([
+    [['oval', 'lap'], '2640', '2640 ft', '2640 ft = 804.7 m'],
+    [['equipment', 0, 'width'], '12 ft 6 in', '12 ft 6 in', '12 ft 6 in = 12.5 ft = 3.81 m'],
+    [['cushion', 'depth', 'target'], '1 1/4', '1 1/4 in', '1 1/4 in = 31.75 mm'],
+    [['cushion', 'depth', 'target'], '1¼', '1¼ in', /= 31.75 mm$/],
+    [['oval', 'cross-fall', 'turns'], '6.5', '6.5 %', undefined],
+    [['prices', 'material'], '19.50', '$19.50/ton', undefined],
+    [['water', 'fill-flow'], '250', '250 gal/min', '250 gal/min = 946.4 L/min'],
+    [['equipment', 0, 'travel'], '90', '90 min', '90 min = 1 h 30 min'],
+    [['equipment', 0, 'blade-angle'], '35', '35 deg', '35 deg = 35°'],
+    [['climate', 0, 'tmax'], '85', '85 °F', '85 °F = 29.44 °C'],
+    [['oval', 'straight'], '180 m', '180 m', /^180 m = 590\.6 ft$|^180 m = 591 ft$/],
+  ] as const)('%j: %s is understood as %s', (at, text, left, shown) => {
+    const found = typed(at, text)
+    expect(found.fault).toBeUndefined()
+    expect(found.typed).toBe(left)
+    expect(found.value).toBe(left)
+    if (shown instanceof RegExp) expect(found.shown).toMatch(shown)
+    else expect(found.shown).toBe(shown)
+  })
+
+  it('without a unit has that of the fair', () => {
+    expect(typed(['oval', 'lap'], '805', 'metric').value).toBe('805 m')
+    expect(typed(['prices', 'labor'], '22', 'metric').value).toBe('€22/h')
+    expect(typed(['crew', 'people'], '3').value).toBe(3)
+  })
+
+  it.each([
+    [['oval', 'lap'], '26', /outside what can be true of one lap.*1,000 ft to 11,000 ft/],
+    [['oval', 'lap'], '2640 gallons', /is not a distance.*600 ft/],
+    [['oval', 'lap'], 'about 2640 ft', /write 2640 ft alone/],
+    [['oval', 'width', 'turns'], '60 to 70 ft', /is a range: write one value, such as 65 ft/],
+    [['cushion', 'depth', 'target'], 'two inches', /is in words: write it in digits: 2 inches/],
+    [['crew', 'people'], '2.5', /no whole number/],
+  ] as const)('%j: %s has a fault in plain words', (at, text, fault) => {
+    const found = typed(at, text)
+    expect(found.fault).toMatch(fault)
+    expect(found.fault).not.toMatch(/[#{}]|quote|a line|file|entry/)
+  })
+
+  it.each(['?', 'unknown', 'not measured yet', "I don't know", 'tbd', ''])(
+    'that nobody knows is left out: %s',
+    (text) => expect(typed(['oval', 'lap'], text)).toEqual({ value: undefined, typed: '' }),
+  )
+})
+
+describe('other answers', () => {
+  it.each([
+    [['race-days', 0, 'date'], 'August 3, 2027', '2027-08-03'],
+    [['race-days', 0, 'date'], '2027-8-3', '2027-08-03'],
+    [['race-days', 0, 'first-post'], '1 pm', '1:00 PM'],
+    [['race-days', 0, 'first-post'], '6.30 p.m.', '6:30 PM'],
+    [['race-days', 0, 'first-post'], '13:30', '13:30'],
+    [['race-days', 0, 'races'], '10', 10],
+    [['climate', 0, 'month'], '7', 7],
+    [['emergency', 'coordinates', 'longitude'], '90° 12\' 36" W', -90.21],
+    [['place', 'latitude'], '40.5 N', 40.5],
+    [['emergency', 'first-aid'], 'office\n\n stand ', ['office', 'stand']],
+    [['equipment', 0, 'days'], 'July 20, 2027\n2027-07-21', ['2027-07-20', '2027-07-21']],
+    [['equipment', 0, 'can'], 'grade draw', ['grade', 'draw']],
+    [['lights'], 'true', true],
+    [['revision'], '4', 4],
+    [['revision'], '4b', '4b'],
+    [['measurements', 0, 'of'], 'turn radius at the rail', 'oval.radius'],
+  ] as const)('%j: %s is understood', (at, text, value) => {
+    const found = typed(at, text)
+    expect(found.fault).toBeUndefined()
+    expect(found.value).toEqual(value)
+  })
+
+  it.each([
+    [['race-days', 0, 'date'], '8/3/2027', /2027-08-03, or 2027-03-08/],
+    [['race-days', 0, 'date'], 'soon', /a date such as/],
+    [['race-days', 0, 'first-post'], 'noon', /a time of day such as/],
+    [['race-days', 0, 'races'], '400', /At most 40/],
+    [['race-days', 0, 'races'], '2.5', /whole number/],
+    [['place', 'latitude'], '95', /degrees, north positive, from -66 to 66/],
+    [['place', 'latitude'], 'north', /should be a number/],
+    [['contacts', 0, 'phone'], 'call Dale', /a telephone number such as/],
+    [['site-address'], 'our site', /a web address such as/],
+  ] as const)('%j: %s has a fault in plain words', (at, text, fault) =>
+    expect(typed(at, text).fault).toMatch(fault),
+  )
+
+  it.each([
+    [['contacts', 0, 'phone'], '555-0101'],
+    [['contacts', 0, 'name'], 'Dr. Wren Abbott'],
+    [['place', 'town'], 'Larkmoor'],
+    [['name'], 'Larkmoor County Fair'],
+    [['emergency', 'address'], '1200 Fairground Lane, Larkmoor'],
+    [['emergency', 'coordinates', 'latitude'], '40.82942'],
+    [['emergency', 'hospital', 'name'], 'Ostmere Valley Hospital'],
+  ] as const)('%j: %s of a demo is refused', (at, text) =>
+    expect(typed(at, text).fault).toBe(copied),
+  )
+
+  it('that anybody may have are no demo’s', () => {
+    expect(typed(['emergency', 'number'], '911').fault).toBeUndefined()
+    expect(typed(['contacts', 0, 'name'], 'County ambulance').fault).toBeUndefined()
+    expect(typed(['contacts', 0, 'phone'], '811').fault).toBeUndefined()
+    expect(typed(['equipment', 0, 'name'], 'the Larkmoor harrow').fault).toBeUndefined()
+  })
+})
+
+it('degrees are read as maps and telephones show them', () => {
+  // Worked by hand: 49 ÷ 60 + 46 ÷ 3600 = 0.829444….
+  expect(degreesMeant('40° 49\' 46" N')).toBe('40.82944')
+  expect(degreesMeant('33 S')).toBe('-33')
+  expect(degreesMeant('-89.08')).toBe('-89.08')
+  expect(degreesMeant('near the barn')).toBe('near the barn')
+})
