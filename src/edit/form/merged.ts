@@ -25,7 +25,7 @@ function listChanges(a: readonly unknown[], b: readonly unknown[], at: Path): re
 }
 
 /** The changes that lead from what one text says to what another says. */
-export function changesBetween(a: unknown, b: unknown, at: Path = []): readonly Change[] {
+function changesBetween(a: unknown, b: unknown, at: Path = []): readonly Change[] {
   if (same(a, b)) return []
   if (isGroup(a) && isGroup(b))
     return [...new Set([...Object.keys(a), ...Object.keys(b)])].flatMap((key) =>

@@ -46,17 +46,29 @@ export type QuestionAbout = {
 
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
+/** Kinds that are chosen, whose choices say what they are. */
+const chosen: readonly string[] = ['choice', 'choices', 'yes-no', 'date', 'file']
+
+/** How something is found out, without what only a file asks for. */
+function saidHow({ kind }: Question, howTo: string | undefined): string | undefined {
+  if (chosen.includes(kind)) return undefined
+  const sentences = (howTo ?? '').split(/(?<=\.) /).filter((text) => !/quotes|this file/.test(text))
+  const text = sentences.join(' ').trim()
+  return text === '' ? undefined : text
+}
+
 /** Quotes that only a file needs, and brackets of a list. */
 const typedExample = (example: string | undefined): string | undefined =>
   example?.replace(/^"(.*)"$/, '$1').replace(/^\[(.*)\]$/, '$1')
 
 /** What is known of a question; one without any words is called by its entry. */
-export function aboutQuestion({ path }: Question, system: UnitSystem): QuestionAbout {
+export function aboutQuestion(question: Question, system: UnitSystem): QuestionAbout {
+  const { path } = question
   const about = entryAbout(path, system)
   const name = (path.at(-1) ?? '').replaceAll('-', ' ')
   return {
     label: sentence(about?.label ?? name),
-    howTo: about?.howTo,
+    howTo: saidHow(question, about?.howTo),
     example: typedExample(about?.example),
   }
 }

@@ -20,7 +20,7 @@ function unitOf(spec: FactSpec, system: UnitSystem): string {
 }
 
 /** What somebody typed with the unit that a bare number has here. */
-export function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): string {
+function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): string {
   const text = typed.trim()
   if (text === '' || !onlyNumber.test(text)) return text
   const unit = unitOf(spec, system)

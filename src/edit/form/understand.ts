@@ -57,7 +57,7 @@ const checked = (at: Path, value: string | number, typed: string): Understood =>
 }
 
 /** A date in any usual way of writing it; two readings are asked about. */
-export function understandDate(typed: string): Understood {
+function understandDate(typed: string): Understood {
   const text = typed.trim()
   if (text === '' || isDay(text)) return { value: text === '' ? undefined : text, typed: text }
   const advice = dateMeant(text)

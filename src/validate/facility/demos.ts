@@ -9,7 +9,11 @@ const demos: Readonly<Record<string, string>> = {
 }
 
 /** Whether a facility is one of the demos: an id alone may have been left over. */
-export const isDemo = ({ id, name, language = baseLanguage }: FacilityFile): boolean =>
+export const isDemo = ({
+  id,
+  name,
+  language = baseLanguage,
+}: Pick<FacilityFile, 'id' | 'name' | 'language'>): boolean =>
   // In another language the fair has another name.
   demos[id] === name || (demos[id] !== undefined && language !== baseLanguage)
 

@@ -72,7 +72,7 @@ const field = z.strictObject({
   noPhone: plain,
   noName: plain,
   copied: plain,
-  more: holding('subject'),
+  more: plain,
   moreHint: plain,
   other: plain,
 })

@@ -23,7 +23,7 @@ import { demoFolder, demos } from '../../support/demo.ts'
 const textOf = (demo: string): string =>
   readFileSync(path.join(demoFolder(demo), 'facility.yaml'), 'utf8')
 
-function after(draft: Draft, changes: readonly Change[], at = ''): Draft {
+function having(draft: Draft, changes: readonly Change[], at = ''): Draft {
   const made = answered(draft, changes, at)
   if (!made.ok) throw new Error(made.why)
   return made.draft
@@ -61,7 +61,7 @@ describe('any row of answers', () => {
           const [question, typed] = plain[which] as [Question, string]
           const { value } = understand({ question, at: question.path, locale }, typed)
           const changes = answerChanges(draft.data, question.path, cleared ? undefined : value)
-          draft = after(draft, changes)
+          draft = having(draft, changes)
           for (const change of changes) tops.add(String(change.path.at(-1)))
           for (const change of changes) tops.add(String(change.path[0]))
         }
@@ -83,12 +83,12 @@ describe('any row of answers', () => {
 describe('a file from nothing', () => {
   it('takes what is answered, with what follows from it', () => {
     let draft = draftOf('')
-    draft = after(draft, answerChanges(draft.data, ['emergency', 'number'], '911'))
-    draft = after(draft, answerChanges(draft.data, ['name'], 'Our Fair & Races'))
-    draft = after(draft, answerChanges(draft.data, ['units'], 'us'))
-    draft = after(draft, answerChanges(draft.data, ['oval', 'lap'], '2,640 ft'))
-    draft = after(draft, personChanges(draft.data, 'superintendent', 'name', 'A. Name', true))
-    draft = after(draft, personChanges(draft.data, 'superintendent', 'phone', '911', true))
+    draft = having(draft, answerChanges(draft.data, ['emergency', 'number'], '911'))
+    draft = having(draft, answerChanges(draft.data, ['name'], 'Our Fair & Races'))
+    draft = having(draft, answerChanges(draft.data, ['units'], 'us'))
+    draft = having(draft, answerChanges(draft.data, ['oval', 'lap'], '2,640 ft'))
+    draft = having(draft, personChanges(draft.data, 'superintendent', 'name', 'A. Name', true))
+    draft = having(draft, personChanges(draft.data, 'superintendent', 'phone', '911', true))
     expect(draft.text).toBe(
       [
         'emergency:',
@@ -105,18 +105,18 @@ describe('a file from nothing', () => {
         '',
       ].join('\n'),
     )
-    draft = after(draft, personChanges(draft.data, 'superintendent', 'phone', undefined, true))
-    draft = after(draft, personChanges(draft.data, 'superintendent', 'name', undefined, true))
+    draft = having(draft, personChanges(draft.data, 'superintendent', 'phone', undefined, true))
+    draft = having(draft, personChanges(draft.data, 'superintendent', 'name', undefined, true))
     expect(draft.text).not.toMatch(/contacts|stops-racing/)
-    draft = after(draft, answerChanges(draft.data, ['units'], 'metric'))
-    draft = after(draft, answerChanges(draft.data, ['name'], 'Other'))
+    draft = having(draft, answerChanges(draft.data, ['units'], 'metric'))
+    draft = having(draft, answerChanges(draft.data, ['name'], 'Other'))
     expect(draft.data).toMatchObject({ paper: 'a4', id: 'other' })
   })
 
   it('keeps a paper and a short name that somebody has chosen', () => {
     const draft = draftOf('id: own\nname: Our Fair\nunits: us\npaper: a4\n')
-    const renamed = after(draft, answerChanges(draft.data, ['name'], 'Other'))
-    const metric = after(renamed, answerChanges(renamed.data, ['units'], 'us'))
+    const renamed = having(draft, answerChanges(draft.data, ['name'], 'Other'))
+    const metric = having(renamed, answerChanges(renamed.data, ['units'], 'us'))
     expect(metric.data).toEqual({ id: 'own', name: 'Other', units: 'us', paper: 'a4' })
   })
 })
@@ -124,11 +124,11 @@ describe('a file from nothing', () => {
 describe('steps', () => {
   it('hold what is typed in one field until it is left', () => {
     const typing = ['2', '26', '2640 ft'].reduce(
-      (draft, value) => after(draft, [{ path: ['oval', 'lap'], value }], 'lap'),
+      (draft, value) => having(draft, [{ path: ['oval', 'lap'], value }], 'lap'),
       draftOf('id: our\n'),
     )
     expect(typing.steps).toHaveLength(1)
-    const again = after(settled(typing), [{ path: ['oval', 'lap'], value: '2641 ft' }], 'lap')
+    const again = having(settled(typing), [{ path: ['oval', 'lap'], value: '2641 ft' }], 'lap')
     expect(again.steps).toHaveLength(2)
     expect(steppedBack(again).data).toMatchObject({ oval: { lap: '2640 ft' } })
     expect(steppedBack(steppedBack(again)).text).toBe('id: our\n')
@@ -146,7 +146,7 @@ describe('a value that somebody has measured', () => {
     const draft = draftOf('oval:\n  lap: 2,640 ft\n  straight: 600 ft\n')
     const entry = { date: '2027-05-01', by: 'A. Name' }
     const changes = measurementChanges(draft.data, 'oval.lap', ['oval', 'lap'], entry)
-    expect(after(draft, changes).data).toEqual({
+    expect(having(draft, changes).data).toEqual({
       oval: { straight: '600 ft' },
       measurements: [{ of: 'oval.lap', value: '2,640 ft', ...entry }],
     })

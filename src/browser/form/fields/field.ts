@@ -1,0 +1,206 @@
+import { answerChanges } from '../../../edit/form/answers.ts'
+import { textAt, valueAt } from '../../../edit/form/data.ts'
+import { measuredAt } from '../../../edit/form/measured.ts'
+import { aboutQuestion, type Question } from '../../../edit/form/question.ts'
+import { standsIn } from '../../../edit/form/stands-in.ts'
+import { measuredFact, typedOf, understand } from '../../../edit/form/understand.ts'
+import type { Understood } from '../../../edit/form/understood.ts'
+import type { Value } from '../../../edit/written.ts'
+import { fill } from '../../../model/pattern.ts'
+import { formatExact } from '../../../model/quantity/format-exact.ts'
+import { parseQuantity } from '../../../model/quantity/parse-quantity.ts'
+import type { Path } from '../../../read/read-yaml.ts'
+import { isDemo } from '../../../validate/facility/demos.ts'
+import { classed, element } from '../../element.ts'
+import { type Control, newId } from '../controls.ts'
+import { problemAt } from '../problem-at.ts'
+import type { Sitting } from '../sitting.ts'
+import { controlOf } from './control-of.ts'
+import { measureBox } from './measure-box.ts'
+
+/** How a question is put where it stands. */
+export type Put = {
+  readonly question: Question
+  readonly at: Path
+  /** Instead of its own: where the question has been put already. */
+  readonly label?: string | undefined
+  readonly howTo?: string | undefined
+  /** Whether the label is read out alone, since the question stands above. */
+  readonly isAsked?: boolean
+  /** What stands in until it is answered, where nothing is reckoned with. */
+  readonly until?: string | undefined
+  /** Instead of writing the answer at its place. */
+  readonly write?: (value: Value | undefined) => boolean
+}
+
+/** Anything of a screen that follows what is typed elsewhere. */
+export type Part = { readonly node: HTMLElement; readonly refresh: () => void }
+
+/** What a field shows: the measurement that goes before what is stated, else the answer. */
+function shownAt(sitting: Sitting, { question, at }: Put): string {
+  const { data } = sitting.draft()
+  return measuredAt(data, at)?.value ?? typedOf(question, valueAt(data, at))
+}
+
+const isExample = (data: unknown): boolean =>
+  isDemo({ id: textAt(data, ['id']) ?? '', name: textAt(data, ['name']) ?? '' })
+
+function understood(sitting: Sitting, { question, at }: Put, typed: string): Understood {
+  const { data } = sitting.draft()
+  const of = question.kind === 'fact-value' ? textAt(data, [...at.slice(0, -1), 'of']) : undefined
+  const copied = isExample(data) ? undefined : sitting.said.form.says.field.copied
+  return understand(
+    { question, at, locale: sitting.locale(), fact: measuredFact(of), copied },
+    typed,
+  )
+}
+
+/** Ends of the range, in the units of the fair. */
+function rangeSaid(sitting: Sitting, question: Question): string {
+  if (question.kind !== 'quantity') return ''
+  const [low = '', high = ''] = question.spec.range.map((text) => {
+    const read = parseQuantity(text, { plain: true })
+    return read.ok
+      ? formatExact(read.quantity.si, question.spec.kind, sitting.locale(), 'prose')
+      : text
+  })
+  return fill(sitting.said.form.says.field.between, { low, high })
+}
+
+/** What is reckoned with until there is an answer. */
+function untilSaid(sitting: Sitting, { question, at, until }: Put): string {
+  const { field } = sitting.said.form.says
+  if (until !== undefined) return until
+  const found = standsIn(question, sitting.draft().data, at, sitting.locale().system)
+  if (found) return fill(found.estimate ? field.estimate : field.untilRule, { value: found.value })
+  return at[0] === 'emergency' ? field.untilBlank : field.untilLeft
+}
+
+/** The lines below a field: what was understood, what is wrong, what stands in. */
+function linesOf() {
+  const shown = classed('p', 'understood')
+  const fault = classed('p', 'fault')
+  const until = classed('p', 'until')
+  const measured = classed('p', 'measured')
+  shown.id = newId()
+  fault.id = newId()
+  return { shown, fault, until, measured }
+}
+
+const put = (line: HTMLElement, text: string): void => {
+  line.textContent = text
+  line.hidden = text === ''
+}
+
+type Lines = ReturnType<typeof linesOf>
+
+/** Marks the control as faulty for whoever cannot see the line. */
+function mark(control: Control, lines: Lines, isFaulty: boolean): void {
+  for (const input of control.inputs) {
+    if (isFaulty) input.setAttribute('aria-invalid', 'true')
+    else input.removeAttribute('aria-invalid')
+    input.setAttribute('aria-describedby', `${lines.fault.id} ${lines.shown.id}`)
+  }
+}
+
+function refreshed(sitting: Sitting, asked: Put, control: Control, lines: Lines): void {
+  const { field } = sitting.said.form.says
+  const typed = control.read()
+  const found = understood(sitting, asked, typed)
+  const elsewhere = typed.trim() === '' ? undefined : problemAt(sitting, asked.at)
+  const fault = found.fault ?? elsewhere
+  const measured = measuredAt(sitting.draft().data, asked.at)
+  put(lines.shown, found.shown ?? '')
+  put(lines.fault, fault === undefined ? '' : fill(field.lookAgain, { fault }))
+  put(lines.until, found.value === undefined ? untilSaid(sitting, asked) : '')
+  put(
+    lines.measured,
+    measured
+      ? `${fill(field.measured, { date: measured.date, name: measured.by })} ${field.measuredAbout}`
+      : '',
+  )
+  mark(control, lines, fault !== undefined)
+}
+
+/** What stands beside a control: an example, and a box for whoever does not know. */
+function beside(sitting: Sitting, asked: Put, control: Control): readonly HTMLElement[] {
+  const { field } = sitting.said.form.says
+  const { question } = asked
+  const { example } = aboutQuestion(question, sitting.locale().system)
+  const isTyped = !control.isGroup && !(control.inputs[0] instanceof HTMLSelectElement)
+  const isDay = question.kind === 'date' || question.kind === 'fact-value'
+  const such =
+    example !== undefined && isTyped && !isDay && control.read() === ''
+      ? [classed('span', 'such', fill(field.such, { example }))]
+      : []
+  return such
+}
+
+function howSaid(sitting: Sitting, asked: Put): string {
+  const own = aboutQuestion(asked.question, sitting.locale().system).howTo
+  const lines = ['texts', 'dates'].includes(asked.question.kind)
+    ? sitting.said.form.says.field.lines
+    : ''
+  const range = asked.isAsked ? '' : rangeSaid(sitting, asked.question)
+  return [asked.howTo ?? own ?? '', range, lines].filter((t) => t !== '').join(' ')
+}
+
+/** Listens to a control: what is typed is written at once, and shown as understood when it is left. */
+function follow(sitting: Sitting, asked: Put, control: Control, refresh: () => void): void {
+  const step = asked.at.join('.')
+  const write = (typed: string): void => {
+    const { value } = understood(sitting, asked, typed)
+    const isTaken =
+      asked.write?.(value) ??
+      sitting.answer(answerChanges(sitting.draft().data, asked.at, value), step)
+    refresh()
+    if (!isTaken) sitting.reshape()
+  }
+  for (const input of control.inputs) {
+    input.addEventListener('input', () => write(control.read()))
+    input.addEventListener('change', () => {
+      const found = understood(sitting, asked, control.read())
+      if (!control.isGroup && found.typed !== control.read()) control.show(found.typed)
+      write(control.read())
+      sitting.settle()
+    })
+  }
+}
+
+/** A question with its control, and all that is said of it. */
+export function fieldOf(sitting: Sitting, asked: Put): Part {
+  const { question, at } = asked
+  const typed = shownAt(sitting, asked)
+  const control = controlOf(question, typed, sitting)
+  control.show(typed)
+  const lines = linesOf()
+  const label = asked.label ?? aboutQuestion(question, sitting.locale().system).label
+  const how = howSaid(sitting, asked)
+  const caption = control.isGroup ? element('legend', label) : element('label', label)
+  if (asked.isAsked) caption.className = 'asked-above'
+  if (caption instanceof HTMLLabelElement) caption.htmlFor = control.inputs[0]?.id ?? ''
+  const refresh = (): void => refreshed(sitting, asked, control, lines)
+  const node = classed(
+    control.isGroup ? 'fieldset' : 'div',
+    `field ${question.kind}`,
+    caption,
+    classed('div', 'answer', control.node, ...beside(sitting, asked, control)),
+    lines.shown,
+    lines.fault,
+    lines.measured,
+    lines.until,
+  )
+  if (how !== '') node.append(classed('p', 'how', how))
+  node.dataset['at'] = at.join('.')
+  follow(sitting, asked, control, refresh)
+  const box = measureBox(sitting, question, at)
+  if (box) node.append(box.node)
+  refresh()
+  return {
+    node,
+    refresh: () => {
+      refresh()
+      box?.refresh()
+    },
+  }
+}

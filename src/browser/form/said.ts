@@ -1,0 +1,24 @@
+import type { Question } from '../../edit/form/question.ts'
+import type { FormFile } from '../../validate/schemas/form.ts'
+import { months } from '../../validate/schemas/words/calendar.ts'
+import type { Words } from '../../validate/schemas/words.ts'
+
+/** All that the form says. */
+export type Said = {
+  readonly form: FormFile
+  readonly words: Pick<Words, 'roles' | 'materials' | 'calendar'>
+}
+
+/** What a choice of a question is called; one without words by itself. */
+export function choiceSaid({ form, words }: Said, { path }: Question, choice: string): string {
+  const at = path.join('.')
+  const own = form.choices[at]?.[choice]
+  if (own !== undefined) return own
+  if (at === 'climate.month') {
+    const month = months[Number(choice) - 1]
+    return month === undefined ? choice : words.calendar.months[month]
+  }
+  const named: Readonly<Record<string, string>> =
+    at === 'cushion.material' ? words.materials : words.roles
+  return named[choice] ?? choice
+}

@@ -1,0 +1,120 @@
+import { aboutQuestion, questionAt } from '../../../edit/form/question.ts'
+import { worded } from '../../../edit/form/understood.ts'
+import { fill } from '../../../model/pattern.ts'
+import { button, classed, element } from '../../element.ts'
+import type { Making } from '../contract.ts'
+import type { Part } from '../fields/field.ts'
+import type { Placed } from '../problem-at.ts'
+import type { Sitting } from '../sitting.ts'
+
+/** What follows from another answer by itself, and is never asked for alone. */
+const silent = ['id', 'paper']
+
+const plainPath = (at: string): readonly string[] =>
+  at.split('.').filter((step) => !/^\d+$/.test(step))
+
+function called(sitting: Sitting, at: string): string {
+  const question = questionAt(sitting.questions, plainPath(at))
+  return question ? aboutQuestion(question, sitting.locale().system).label : at
+}
+
+function linkTo(sitting: Sitting, at: string, words = called(sitting, at)): HTMLElement {
+  const link = element('a', words)
+  link.href = `#at-${at}`
+  return element('li', link)
+}
+
+/** What keeps the manual from being made: what nobody has said, and what does not fit. */
+function missing(sitting: Sitting): readonly HTMLElement[] {
+  const { result } = sitting.said.form.says
+  const worked = sitting.worked()
+  const needed = (worked?.standIns ?? []).filter((at) => !silent.includes(at))
+  const faults = ((worked?.problems ?? []) as readonly Placed[]).filter(
+    ({ severity, path }) => severity === 'error' && !needed.includes((path ?? []).join('.')),
+  )
+  const lists: HTMLElement[] = []
+  if (needed.length > 0)
+    lists.push(
+      element('p', result.missing),
+      element('ul', ...needed.map((at) => linkTo(sitting, at))),
+    )
+  if (faults.length > 0)
+    lists.push(
+      element('p', result.faults),
+      element(
+        'ul',
+        ...faults.map(({ path = [], message, hint }) =>
+          linkTo(sitting, path.join('.'), worded(message, hint)),
+        ),
+      ),
+      element('p', result.leftOut),
+    )
+  return lists
+}
+
+function shownStep(sitting: Sitting, step: Making, box: HTMLElement): void {
+  const { result } = sitting.said.form.says
+  if (step.kind === 'stage') box.replaceChildren(element('p', step.text))
+  else if (step.kind === 'failed')
+    box.replaceChildren(classed('p', 'fault', fill(result.failed, { why: step.why })))
+  else {
+    const link = classed('a', 'onward', result.open)
+    link.href = step.address
+    link.target = '_blank'
+    box.replaceChildren(element('p', `${result.made} ${step.text}`), link)
+    // As if somebody had opened it, where the browser lets a page do so.
+    globalThis.open(step.address, '_blank')
+  }
+}
+
+function maker(sitting: Sitting): { node: HTMLElement; make: HTMLButtonElement } {
+  const { result } = sitting.said.form.says
+  const progress = classed('div', 'making')
+  progress.setAttribute('role', 'status')
+  const make = button(result.make, () => {
+    make.disabled = true
+    progress.replaceChildren(element('p', result.making))
+    void sitting.host
+      .make(sitting.files(), (step) => shownStep(sitting, step, progress))
+      .catch((error: unknown) =>
+        shownStep(sitting, { kind: 'failed', why: String(error) }, progress),
+      )
+      .finally(() => {
+        make.disabled = false
+      })
+  })
+  make.className = 'strong'
+  return { node: classed('div', 'make', make, progress), make }
+}
+
+/** The last screen: what is missing, making the manual, and the file itself. */
+export function resultScreen(sitting: Sitting): Part {
+  const { result, frame } = sitting.said.form.says
+  const heading = element('h1', result.title)
+  heading.tabIndex = -1
+  const state = classed('div', 'state')
+  const making = maker(sitting)
+  const file = element('code')
+  const text = classed('pre', 'file', file)
+  text.tabIndex = 0
+  const refresh = (): void => {
+    file.textContent = sitting.draft().text
+    const lists = missing(sitting)
+    making.make.hidden = lists.length > 0
+    state.replaceChildren(
+      ...(sitting.worked() === undefined
+        ? [element('p', frame.working)]
+        : lists.length > 0
+          ? lists
+          : [classed('p', 'lead', result.ready)]),
+    )
+  }
+  refresh()
+  const details = element(
+    'details',
+    element('summary', result.file),
+    element('p', result.fileAbout),
+    text,
+  )
+  return { node: classed('div', 'screen result', heading, state, making.node, details), refresh }
+}

@@ -1,0 +1,119 @@
+import { textAt } from '../../edit/form/data.ts'
+import {
+  type Answered,
+  answered,
+  type Draft,
+  draftOf,
+  settled,
+  steppedBack,
+} from '../../edit/form/draft.ts'
+import { type Question, questionsOf } from '../../edit/form/question.ts'
+import { type Screen, screensOf } from '../../edit/form/subjects.ts'
+import type { Change } from '../../edit/splice.ts'
+import type { Locale } from '../../model/quantity/format-quantity.ts'
+import { facility } from '../../validate/schemas/facility.ts'
+import type { FacilityFiles, Host, Opened, Work, Worked } from './contract.ts'
+import { type NotYet, notYetIn } from './not-yet.ts'
+import type { Said } from './said.ts'
+
+/** The file of a facility in its folder. */
+const fileName = 'facility.yaml'
+
+/** After so long without a key everything is worked out anew, ms. */
+const pause = 120
+
+/** What has changed: a value, or what is asked at all. */
+type Event = 'typed' | 'shape' | 'worked' | 'saved'
+
+/** One sitting at the form: the file as it was opened and as it is now, and what follows from it. */
+export type Sitting = {
+  readonly said: Said
+  readonly host: Host
+  readonly name: string
+  readonly screens: readonly Screen[]
+  readonly questions: readonly Question[]
+  readonly notYet: NotYet
+  readonly draft: () => Draft
+  /** The text that the file has on disk. */
+  readonly saved: () => string
+  readonly files: () => FacilityFiles
+  readonly worked: () => Worked | undefined
+  readonly locale: () => Locale
+  /** Takes an answer; false where the file cannot. */
+  readonly answer: (changes: readonly Change[], at: string) => boolean
+  /** Takes a draft made elsewhere. */
+  readonly take: (made: Answered) => boolean
+  /** Says that another kind of thing is asked from now on: an entry of a list more or less. */
+  readonly reshape: () => void
+  readonly settle: () => void
+  readonly back: () => void
+  /** Says what the file on disk is now. */
+  readonly keepSaved: (text: string) => void
+  readonly listen: (listener: (event: Event) => void) => void
+}
+
+function localeOf(data: unknown): Locale {
+  const system = textAt(data, ['units']) === 'metric' ? 'metric' : 'us'
+  return { system, currency: textAt(data, ['currency']) ?? (system === 'us' ? 'USD' : 'EUR') }
+}
+
+/** Begins a sitting with what was opened; a draft of the last time goes before the file. */
+export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting {
+  const questions = questionsOf(facility)
+  const screens = screensOf(said.form, questions).filter(
+    ({ first, more }) => first.length + more.length > 0,
+  )
+  const listeners: ((event: Event) => void)[] = []
+  const onDisk = opened.files.get(fileName) ?? ''
+  let saved = onDisk
+  let draft = draftOf(opened.draft ?? onDisk)
+  let worked: Worked | undefined
+  let waiting: ReturnType<typeof setTimeout> | undefined
+  const tell = (event: Event): void => {
+    for (const listener of listeners) listener(event)
+  }
+  const files = (): FacilityFiles => new Map([...opened.files, [fileName, draft.text]])
+  const workOut = (): void => {
+    worked = work(files())
+    tell('worked')
+  }
+  const put = (next: Draft, event: Event): void => {
+    draft = next
+    host.keep(draft.text)
+    clearTimeout(waiting)
+    waiting = setTimeout(workOut, pause)
+    tell(event)
+  }
+  const take = (made: Answered, event: Event): boolean => {
+    if (made.ok && made.draft.text !== draft.text) put(made.draft, event)
+    return made.ok
+  }
+  waiting = setTimeout(workOut, 0)
+  return {
+    said,
+    host,
+    name: opened.name,
+    screens,
+    questions,
+    notYet: notYetIn(opened.name),
+    draft: () => draft,
+    saved: () => saved,
+    files,
+    worked: () => worked,
+    locale: () => localeOf(draft.data),
+    answer: (changes, at) => take(answered(draft, changes, at), 'typed'),
+    take: (made) => take(made, 'shape'),
+    reshape: () => tell('shape'),
+    settle: () => {
+      draft = settled(draft)
+    },
+    back: () => put(steppedBack(draft), 'shape'),
+    keepSaved: (text) => {
+      saved = text
+      tell('saved')
+    },
+    listen: (listener) => {
+      listeners.push(listener)
+    },
+  }
+}

@@ -1,0 +1,162 @@
+import { groupsAt, valueAt } from '../../edit/form/data.ts'
+import type { Screen } from '../../edit/form/subjects.ts'
+import { element } from '../element.ts'
+import type { Host, Work } from './contract.ts'
+import type { Part } from './fields/field.ts'
+import { returnTo, showPlace, spotIn } from './focus.ts'
+import { type Frame, frameIn } from './frame.ts'
+import { openEntry } from './lists/open-entry.ts'
+import type { Said } from './said.ts'
+import { savePanel } from './save-panel.ts'
+import { resultScreen } from './screens/result-screen.ts'
+import { startScreen } from './screens/start-screen.ts'
+import { subjectScreen } from './screens/subject-screen.ts'
+import { type Sitting, sit } from './sitting.ts'
+
+/** Where the address leads: a screen, and a question on it. */
+type Target = {
+  readonly screen: 'start' | 'result' | Screen
+  readonly at?: string
+}
+
+const withoutNumbers = (at: string): string =>
+  at
+    .split('.')
+    .filter((step) => !/^\d+$/.test(step))
+    .join('.')
+
+/** The screen that asks for an entry of the file. */
+function screenFor(sitting: Sitting, at: string): Screen | undefined {
+  const plain = withoutNumbers(at)
+  const isAbove = (path: string): boolean => plain === path || plain.startsWith(`${path}.`)
+  const isBelow = (path: string): boolean => path.startsWith(`${plain}.`)
+  const asks = ({ first, more }: Screen, fits: (path: string) => boolean): boolean =>
+    more.some((q) => fits(q.path.join('.'))) ||
+    first.some(({ question }) => (question.entries ?? []).some(fits))
+  return (
+    sitting.screens.find((screen) => asks(screen, isAbove)) ??
+    sitting.screens.find((screen) => asks(screen, isBelow))
+  )
+}
+
+function targetOf(sitting: Sitting, hash: string): Target {
+  const name = decodeURIComponent(hash.replace(/^#/, ''))
+  if (name === 'result') return { screen: 'result' }
+  const first = sitting.said.form.first.find(({ id }) => name === `first-${id}`)
+  const subject = first?.subject ?? name
+  const screen = sitting.screens.find((s) => s.subject.id === subject)
+  if (screen) return { screen, ...(first ? { at: `first ${first.id}` } : {}) }
+  const at = name.startsWith('at-') ? name.slice(3) : ''
+  const found = at === '' ? undefined : screenFor(sitting, at)
+  return found ? { screen: found, at } : { screen: 'start' }
+}
+
+/** Opens the entries of lists on the way to a place. */
+function openTo(sitting: Sitting, at: string): void {
+  const steps = at.split('.')
+  const number = steps.findIndex((step) => /^\d+$/.test(step))
+  if (number === -1) return
+  const list = steps.slice(0, number)
+  if (Number(steps[number]) < groupsAt(sitting.draft().data, list).length)
+    openEntry(list, Number(steps[number]))
+}
+
+/** What decides which questions there are: lengths of lists, and what machines are for. */
+function shapeOf(sitting: Sitting): string {
+  const { data } = sitting.draft()
+  const lists = sitting.questions.filter((q) => q.kind === 'list')
+  return JSON.stringify([
+    lists.map((q) => groupsAt(data, q.path).length),
+    groupsAt(data, ['equipment']).map((m) => [m['can'], m['from']]),
+    groupsAt(data, ['measurements']).map((m) => m['of']),
+    valueAt(data, ['units']),
+  ])
+}
+
+const idOf = ({ screen }: Target): string =>
+  typeof screen === 'string' ? screen : screen.subject.id
+
+function partFor(sitting: Sitting, { screen }: Target): Part {
+  if (screen === 'start') return startScreen(sitting)
+  if (screen === 'result') return resultScreen(sitting)
+  return subjectScreen(sitting, screen)
+}
+
+/** Shows the screen of the address, and makes it anew where another kind of thing is asked. */
+function showing(sitting: Sitting, frame: Frame) {
+  let target: Target = targetOf(sitting, location.hash)
+  let part: Part | undefined
+  let shape = ''
+  const make = (): void => {
+    const open = [...frame.main.querySelectorAll('details')].map((fold) => fold.open)
+    const isSame = frame.main.dataset['screen'] === idOf(target)
+    part = partFor(sitting, target)
+    shape = shapeOf(sitting)
+    frame.main.dataset['screen'] = idOf(target)
+    document.body.dataset['screen'] = idOf(target)
+    frame.main.replaceChildren(part.node)
+    const folds = [...frame.main.querySelectorAll('details')]
+    if (isSame && folds.length === open.length)
+      for (const [i, fold] of folds.entries()) fold.open ||= open[i] === true
+    frame.refresh(idOf(target))
+  }
+  return {
+    go: (hash: string): void => {
+      target = targetOf(sitting, hash)
+      if (target.at) openTo(sitting, target.at)
+      make()
+      const isShown = target.at !== undefined && showPlace(frame.main, target.at)
+      if (isShown) return
+      globalThis.scrollTo(0, 0)
+      frame.main.querySelector('h1')?.focus({ preventScroll: true })
+    },
+    remake: (): void => {
+      const spot = spotIn(frame.main)
+      make()
+      returnTo(frame.main, spot)
+    },
+    /** Once a field is left: whether another kind of thing is asked from now on. */
+    isStale: (): boolean => shape !== shapeOf(sitting),
+    refresh: (): void => {
+      part?.refresh()
+      frame.refresh(idOf(target))
+    },
+  }
+}
+
+/**
+ * Begins the form in a page.
+ * @param host Where files come from and go to.
+ * @param work Works the answers out.
+ * @param root What the form fills.
+ * @param said All that it says.
+ */
+export async function startForm(
+  host: Host,
+  work: Work,
+  root: HTMLElement,
+  said: Said,
+): Promise<void> {
+  const opened = await host.open()
+  const sitting = sit(host, work, said, opened)
+  if (sitting.draft().data === undefined) {
+    root.replaceChildren(
+      element('main', element('h1', opened.name), element('p', said.form.says.frame.unreadable)),
+    )
+    return
+  }
+  const panel = savePanel(sitting)
+  const frame = frameIn(root, sitting, panel)
+  const shown = showing(sitting, frame)
+  sitting.listen((event) => {
+    if (event === 'shape') shown.remake()
+    else shown.refresh()
+  })
+  root.addEventListener('change', () =>
+    setTimeout(() => {
+      if (shown.isStale()) shown.remake()
+    }),
+  )
+  globalThis.addEventListener('hashchange', () => shown.go(location.hash))
+  shown.go(location.hash)
+}
