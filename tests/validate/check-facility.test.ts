@@ -42,7 +42,7 @@ describe('checkFacility', () => {
       'latitude: 41, longitude: -89,',
       'latitude: 40.8, longitude: -89.1,',
     )
-    const gate = 'emergency:\n  coordinates: { latitude: 40.82942, longitude: -89.08101 }\n'
+    const gate = 'emergency:\n  coordinates: { latitude: 40.8295, longitude: -89.0812 }\n'
     expect(problemsOf(placed + gate)).toEqual([])
     expect(problemsOf(`${start}emergency: {}\n`)).toEqual([])
   })
