@@ -1,9 +1,9 @@
 import * as z from 'zod'
 import { dayAt } from '../model/day.ts'
 import { type PageData, pageDataId } from '../model/page-data.ts'
-import { showBare } from './form/host/bare.ts'
 import { takeFonts } from './form/host/fonts.ts'
 import { placeOfProgram } from './form/host/from-program.ts'
+import { startForm } from './form/start.ts'
 import { libraryOf } from './form/workshop/library.ts'
 import { workFor } from './form/workshop/work.ts'
 
@@ -15,9 +15,12 @@ async function main(): Promise<void> {
   const data = JSON.parse(document.getElementById(pageDataId)?.textContent ?? '') as PageData
   if (!root) return
   takeFonts(data.fonts)
-  const { words } = libraryOf(data, new Map())
+  const { words, form } = libraryOf(data, new Map())
+  const asked = form[0]?.value
+  if (!asked) return
   const { host, workbooks } = await placeOfProgram(root, words)
-  await showBare(host, workFor(data, dayAt(Date.now()), workbooks), root)
+  const work = workFor(data, dayAt(Date.now()), workbooks)
+  await startForm(host, work, root, { form: asked, words })
 }
 
 main()

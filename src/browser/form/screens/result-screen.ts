@@ -4,7 +4,6 @@ import { fill } from '../../../model/pattern.ts'
 import { button, classed, element } from '../../element.ts'
 import type { Making } from '../contract.ts'
 import type { Part } from '../fields/field.ts'
-import type { Placed } from '../problem-at.ts'
 import type { Sitting } from '../sitting.ts'
 
 /** What follows from another answer by itself, and is never asked for alone. */
@@ -29,7 +28,7 @@ function missing(sitting: Sitting): readonly HTMLElement[] {
   const { result } = sitting.said.form.says
   const worked = sitting.worked()
   const needed = (worked?.standIns ?? []).filter((at) => !silent.includes(at))
-  const faults = ((worked?.problems ?? []) as readonly Placed[]).filter(
+  const faults = (worked?.problems ?? []).filter(
     ({ severity, path }) => severity === 'error' && !needed.includes((path ?? []).join('.')),
   )
   const lists: HTMLElement[] = []
