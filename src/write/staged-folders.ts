@@ -1,7 +1,7 @@
 import path from 'node:path'
 import { millisecondsPerDay } from '../model/day.ts'
+import { runsStill, thisOwner } from '../print/browser/owner.ts'
 import { type Disk, disk } from './disk.ts'
-import { runsStill, thisOwner } from './owner.ts'
 
 /**
  * What lies beside a folder while it is replaced: the new one as long as it is not whole, the old one

@@ -14,9 +14,9 @@ import {
 import os from 'node:os'
 import path from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { thisOwner } from '../../src/print/browser/owner.ts'
 import { carryOver } from '../../src/write/carry-over.ts'
 import { type Disk, disk } from '../../src/write/disk.ts'
-import { thisOwner } from '../../src/write/owner.ts'
 import { replaceFolder } from '../../src/write/replace-folder.ts'
 import { writeFiles } from '../../src/write/write-files.ts'
 

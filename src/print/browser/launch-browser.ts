@@ -1,8 +1,10 @@
 import { existsSync } from 'node:fs'
+import { rm } from 'node:fs/promises'
 import type { Browser } from 'puppeteer'
 import { endWithPages } from './end-browser.ts'
 import { launchFlags } from './launch-flags.ts'
 import type { Machine } from './machine.ts'
+import { ownFolder } from './own-folder.ts'
 
 /** Page margin boxes, which carry the running heads and page numbers, came with version 131. */
 const OLDEST_MAJOR = 131
@@ -40,16 +42,26 @@ export const launchBrowser = async ({
 }: Launch): Promise<Browser> => {
   // Loaded only when a browser is really started: it is the largest package of all.
   const { default: puppeteer } = await import('puppeteer')
-  const browser = await puppeteer.launch({
-    executablePath: executable,
-    headless: shell ? 'shell' : true,
-    args: launchFlags(machine, existsSync),
-    env: { ...machine.env },
-    timeout: START_TIMEOUT_MS,
-    protocolTimeout: answerWithin,
-    // No port is opened on the machine, and less time is spent on messages than with a socket.
-    pipe: true,
-  })
+  // One of ours, since nobody would delete the driver's own after a kill.
+  const profile = await ownFolder(machine.temporary, 'ovalkeep-browser')
+  const remove = (): Promise<void> => rm(profile, { recursive: true, force: true, maxRetries: 3 })
+  const browser = await puppeteer
+    .launch({
+      userDataDir: profile,
+      executablePath: executable,
+      headless: shell ? 'shell' : true,
+      args: launchFlags(machine, existsSync),
+      env: { ...machine.env },
+      timeout: START_TIMEOUT_MS,
+      protocolTimeout: answerWithin,
+      // No port is opened on the machine, and less time is spent on messages than with a socket.
+      pipe: true,
+    })
+    .catch(async (error: unknown) => {
+      await remove()
+      throw error
+    })
+  browser.process()?.once('exit', () => void remove().catch(() => undefined))
   endWithPages(browser)
   const version = await browser.version()
   if (major(version) >= OLDEST_MAJOR) return browser

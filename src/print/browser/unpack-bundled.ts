@@ -1,9 +1,10 @@
 import { existsSync } from 'node:fs'
-import { mkdtemp, rename, rm } from 'node:fs/promises'
+import { rename, rm } from 'node:fs/promises'
 import path from 'node:path'
 import { cacheFolder } from './cache-folder.ts'
 import { chromiumEntry, chromiumVersion, executableIn, unpackChromium } from './chromium-package.ts'
 import type { Machine } from './machine.ts'
+import { ownFolder } from './own-folder.ts'
 
 /**
  * Makes a folder of a cache once: `fill` works in a folder of its own, and one rename puts that in
@@ -16,7 +17,7 @@ export async function makeOnce(
   fill: (own: string) => Promise<void>,
 ): Promise<string> {
   if (isThere(folder)) return folder
-  const own = await mkdtemp(path.join(path.dirname(folder), 'unpack-'))
+  const own = await ownFolder(path.dirname(folder), 'unpack')
   try {
     await fill(own)
     await rename(own, folder)

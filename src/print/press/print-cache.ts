@@ -43,12 +43,17 @@ export function printCache(folder: string): PrintCache {
       const found = await kept(file)
       if (found) return found.value as T
       const value = await make()
-      await mkdir(path.dirname(file), { recursive: true })
       // Written whole or not at all: a second build may read at the same moment.
       const own = `${file}.${process.pid}.${Math.round(performance.now() * 1000)}`
-      await writeFile(own, serialize(value))
-      // Windows does not let a file go that somebody reads: then the same is there already.
-      await rename(own, file).catch(() => rm(own, { force: true }))
+      try {
+        await mkdir(path.dirname(file), { recursive: true })
+        await writeFile(own, serialize(value))
+        await rename(own, file)
+      } catch {
+        // Windows does not let a file go that somebody reads: then the same is there already. Where the
+        // disk is full, the next build does this work again.
+        await rm(own, { force: true }).catch(() => undefined)
+      }
       return value
     },
     prune: async () => {

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, rm, utimes } from 'node:fs/promises'
+import { mkdtemp, readdir, rm, utimes, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
@@ -35,5 +35,13 @@ describe('what was printed before', () => {
     await cache.prune()
     expect(await cache.get(['new'], async () => 3)).toBe(2)
     expect(await cache.get(['old'], async () => 3)).toBe(3)
+  })
+
+  it('is what was made all the same where nothing can be kept', async () => {
+    const file = path.join(folder, 'file')
+    await writeFile(file, 'x')
+    const cache = printCache(path.join(file, 'below'))
+    expect(await cache.get(['a'], async () => 1)).toBe(1)
+    expect(await cache.get(['a'], async () => 2)).toBe(2)
   })
 })
