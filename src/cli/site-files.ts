@@ -11,9 +11,11 @@ import { keptOr } from './kept/kept-results.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import { loadIcons } from './load/load-icons.ts'
 import type { Folders } from './load/load-manual.ts'
+
 import { loadScripts } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { siteFonts } from './load/site-fonts.ts'
+import type { FileMaker } from './preview/answer.ts'
 
 const workbook = (tables: readonly DataTable[]): Promise<Uint8Array> =>
   keptOr('workbook', [JSON.stringify(tables)], () => workbookOf(tables))
@@ -45,13 +47,12 @@ export async function siteOnDemand(
   manual: Manual,
   words: Words,
   folders: Folders,
-): Promise<ReadonlyMap<string, () => string | Uint8Array>> {
-  const [fonts, icons, templates, scripts, tables] = await Promise.all([
+): Promise<ReadonlyMap<string, FileMaker>> {
+  const [fonts, icons, templates, scripts] = await Promise.all([
     loadFonts(),
     loadIcons(folders),
     loadTemplates(folders),
     loadScripts(folders),
-    workbook(dataTables(manual, words)),
   ])
   const made = new Map<string, string>()
   const once = (path: string, make: () => string) => (): string => {
@@ -64,9 +65,9 @@ export async function siteOnDemand(
     path,
     once(path, make),
   ])
-  return new Map<string, () => string | Uint8Array>([
+  return new Map<string, FileMaker>([
     ...pages,
-    [workbookPath, () => tables],
+    [workbookPath, () => workbook(dataTables(manual, words))],
     ...[...fonts.files, ...icons].map((f): [string, () => Uint8Array] => [
       `assets/${f.path}`,
       () => f.data,

@@ -117,7 +117,6 @@ export function composeManual(input: ComposeInput): Manual {
   const parts = composeParts(composers, (parts) => ({ ...given, parts }))
   const names = Object.keys(composers) as (keyof ManualParts)[]
   const made = Object.fromEntries(names.map((name) => [name, () => parts[name]]))
-  const whole = { ...made, quantities: () => composeQuantities(parts, given) }
-  // What the parts name is looked for in all of them.
+  const whole = { ...made, quantities: () => composeQuantities(given) }
   return composeParts(whole as unknown as Composers<Manual, undefined>, () => undefined)
 }

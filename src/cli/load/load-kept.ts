@@ -3,12 +3,22 @@ import { cacheFolder } from '../../print/browser/cache-folder.ts'
 import { thisMachine } from '../../print/browser/machine.ts'
 import { printCache } from '../../print/press/print-cache.ts'
 import type { Io } from '../io.ts'
-import { openResults, useResults } from '../kept/kept-results.ts'
+import { type KeptResults, openResults, useResults } from '../kept/kept-results.ts'
 import { recallTexts } from '../kept/kept-texts.ts'
 import { programHash, programId } from '../kept/program-id.ts'
 import { knownTrees, useKnownTrees } from './known-trees.ts'
 import { type Folders, type LoadedManual, loadManual } from './load-manual.ts'
 import { useCutFonts } from './site-fonts.ts'
+
+/** What this process has open, so that a command that runs on remembers what it has worked out. */
+let opened: { readonly folder: string; readonly results: KeptResults } | undefined
+
+function resultsIn(cache: string, folders: Folders): KeptResults {
+  const folder = path.join(cache, 'kept')
+  if (opened?.folder !== folder)
+    opened = { folder, results: openResults(folder, programId(folders)) }
+  return opened.results
+}
 
 /**
  * Loads a manual for a command, which does not parse files anew that it has parsed before, nor cuts
@@ -22,8 +32,7 @@ export async function loadKept(
 ): Promise<LoadedManual> {
   const cache = await cacheFolder(thisMachine(env)).catch(() => undefined)
   useKnownTrees(cache, folders)
-  const results =
-    cache === undefined ? undefined : openResults(path.join(cache, 'kept'), programId(folders))
+  const results = cache === undefined ? undefined : resultsIn(cache, folders)
   useResults(results)
   if (results) recallTexts(results)
   useCutFonts(

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { readFileSync } from 'node:fs'
+import { readFileSync, statSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { Plugin } from 'esbuild'
@@ -12,11 +12,24 @@ import type { Folders } from './load-manual.ts'
 /** A script with the files that it was made of. */
 type Bundled = { readonly text: string; readonly from: readonly string[]; readonly hash: string }
 
-/** One hash over some files; of another length where one of them is gone. */
+const hashes = new Map<string, { readonly state: string; readonly hash: string }>()
+
+/** Hash of a file, read once for each state of it that this process sees. */
+function hashOfFile(file: string): string {
+  const { mtimeMs, size, ino } = statSync(file)
+  const state = `${mtimeMs} ${size} ${ino}`
+  const known = hashes.get(file)
+  if (known?.state === state) return known.hash
+  const hash = createHash('sha256').update(readFileSync(file)).digest('hex')
+  hashes.set(file, { state, hash })
+  return hash
+}
+
+/** One hash over some files; empty where one of them cannot be read. */
 function hashOf(files: readonly string[], project: string): string {
   const hash = createHash('sha256')
   try {
-    for (const file of files) hash.update(file).update(readFileSync(path.join(project, file)))
+    for (const file of files) hash.update(`${file} ${hashOfFile(path.join(project, file))}\n`)
     return hash.digest('hex')
   } catch {
     return ''
@@ -59,7 +72,7 @@ export async function bundleScript(
   const text = outputFiles[0]?.text ?? ''
   const from = Object.keys(metafile.inputs).sort()
   const bundled: Bundled = { text, from, hash: hashOf(from, project) }
-  keptResults()?.keep('scripts', parts, bundled)
+  if (bundled.hash !== '') keptResults()?.keep('scripts', parts, bundled)
   return text
 }
 

@@ -4,7 +4,8 @@ import open from 'open'
 import { hasErrors } from '../../model/problem.ts'
 import { facilityFolder, projectFolders, terminalNames } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
-import { type Folders, loadManual } from '../load/load-manual.ts'
+import { loadKept } from '../load/load-kept.ts'
+import type { Folders } from '../load/load-manual.ts'
 import { interrupted, portFrom, portText } from '../loopback/listen.ts'
 import { problemsText } from '../problem-text.ts'
 import { siteOnDemand } from '../site-files.ts'
@@ -24,7 +25,7 @@ const settle = 25
 /** What is shown after a change: new pages, or the old ones behind a list of faults. */
 async function shownNow(facility: string, folders: Folders, before: Shown, io: Io): Promise<Shown> {
   const started = performance.now()
-  const { manual, library, problems } = await loadManual(facility, folders, io.today)
+  const { manual, library, problems } = await loadKept(facility, folders, io)
   const names = terminalNames(facility, folders, io.cwd)
   if (problems.length > 0) io.err(problemsText(problems, names, io.colors))
   if (!manual || !library || hasErrors(problems))

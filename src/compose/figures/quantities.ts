@@ -1,15 +1,15 @@
-import { isFigureId } from '../../compute/uses/ids.ts'
+import { figureIds, isFigureId } from '../../compute/uses/ids.ts'
 import { useIdOf } from '../../compute/uses/use.ts'
-import { capabilityOf, isFactPath } from '../../model/fact-spec.ts'
+import { capabilityOf, factPaths, isFactPath } from '../../model/fact-spec.ts'
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
-import { placeholder } from '../../model/placeholders.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import { formatQuantity } from '../../model/quantity/format-quantity.ts'
 import { factWords } from '../../validate/fact-words.ts'
 import type { Words } from '../../validate/schemas/words.ts'
-import type { ComposeContext, ManualParts } from '../context.ts'
+import type { ComposeContext } from '../context.ts'
+import { composeParts } from '../parts.ts'
 
 /** A fact in words, and for a machine's field which work it is for. */
 export function measureLabel(path: string, library: ComposeContext['library']): string {
@@ -93,34 +93,16 @@ function ofNothing(name: string, { library }: Given): NamedQuantity {
   }
 }
 
-/** All names that any text uses, found in finished data. */
-function namesUsed(data: unknown, into: Set<string>): Set<string> {
-  if (typeof data === 'string') for (const m of data.matchAll(placeholder)) into.add(m[1] ?? '')
-  else if (Array.isArray(data)) for (const item of data) namesUsed(item, into)
-  else if (typeof data === 'object' && data !== null)
-    for (const item of Object.values(data)) namesUsed(item, into)
-  return into
-}
-
 /**
- * Every figure and fact as text can show it, by its name, and whatever else the parts of the manual
- * name: what does not exist here says so instead of giving a number.
+ * Every figure and fact as text can show it, by its name, worked out when it is first asked for: what
+ * does not exist here says so instead of giving a number.
  */
-export function composeQuantities(parts: ManualParts, given: Given): Manual['quantities'] {
-  const names = namesUsed(
-    parts,
-    new Set([
-      ...parts.figures.map((f) => f.id),
-      ...given.engine.facts.keys(),
-      ...parts.procedures.flatMap((p) => p.time.flatMap((t) => t.figure ?? [])),
-    ]),
-  )
-  return Object.fromEntries(
-    [...names]
-      .sort()
-      .map((name) => [
-        name,
-        ofFigure(name, given) ?? ofFact(name, given) ?? ofNothing(name, given),
-      ]),
+export function composeQuantities(given: Given): Manual['quantities'] {
+  const quantity = (name: string) => (): NamedQuantity =>
+    ofFigure(name, given) ?? ofFact(name, given) ?? ofNothing(name, given)
+  const names = [...figureIds, ...factPaths].sort()
+  return composeParts<Manual['quantities'], undefined>(
+    Object.fromEntries(names.map((name) => [name, quantity(name)])),
+    () => undefined,
   )
 }

@@ -66,16 +66,37 @@ export type Drawings = Readonly<Partial<Record<DrawingName, Drawing>>>
 
 const rendered = new WeakMap<Manual, { readonly words: Words; readonly drawings: Drawings }>()
 
-/** All drawings that this facility's numbers allow, drawn once for all that show them. */
+/** All drawings by name, each drawn when somebody first asks whether there is one. */
+function drawnWhenAsked(manual: Manual, words: Words): Drawings {
+  const declared = new Map<string, (typeof allDrawings)[number]>(
+    allDrawings.map((d) => [d.name, d]),
+  )
+  const drawn = new Map<string, Drawing | undefined>()
+  const drawing = (name: string | symbol): Drawing | undefined => {
+    const spec = typeof name === 'string' ? declared.get(name) : undefined
+    if (!spec) return undefined
+    if (!drawn.has(spec.name)) drawn.set(spec.name, spec.render(manual, words))
+    return drawn.get(spec.name)
+  }
+  return new Proxy<Drawings>(
+    {},
+    {
+      get: (_, name) => drawing(name),
+      has: (_, name) => drawing(name) !== undefined,
+      ownKeys: () => [...declared.keys()].filter(drawing),
+      getOwnPropertyDescriptor: (_, name) => {
+        const value = drawing(name)
+        return value && { value, enumerable: true, configurable: true }
+      },
+    },
+  )
+}
+
+/** The drawings that this facility's numbers allow, drawn once for all that show them. */
 export function renderDrawings(manual: Manual, words: Words): Drawings {
   const known = rendered.get(manual)
   if (known?.words === words) return known.drawings
-  const drawings = Object.fromEntries(
-    allDrawings.flatMap((d) => {
-      const drawing = d.render(manual, words)
-      return drawing ? [[d.name, drawing]] : []
-    }),
-  )
+  const drawings = drawnWhenAsked(manual, words)
   rendered.set(manual, { words, drawings })
   return drawings
 }

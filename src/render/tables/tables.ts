@@ -52,6 +52,7 @@ const figureRows = (worksheet: Worksheet, pen: Pen): Cell[][] => {
 /** Every figure, with all that its worksheet rests on and where that comes from. */
 function figures(pen: Pen): DataTable {
   const { words, manual } = pen
+  let rows: DataTable['rows'] | undefined
   return {
     id: 'figures',
     title: words.tables.figures,
@@ -67,7 +68,11 @@ function figures(pen: Pen): DataTable {
       words.tables.missing,
       words.tables.rests,
     ],
-    rows: manual.worksheets.flatMap((worksheet) => figureRows(worksheet, pen)),
+    // Worked out only when somebody reads the table.
+    get rows() {
+      rows ??= manual.worksheets.flatMap((worksheet) => figureRows(worksheet, pen))
+      return rows
+    },
   }
 }
 
@@ -108,12 +113,6 @@ export function dataTables(manual: Manual, words: Words): readonly DataTable[] {
     const parts = all.filter((table) => isOf(id, table))
     return together(id, pen.plain(parts[0]?.title.split(':')[0] ?? ''), parts, pen)
   }
-  return [
-    figures(pen),
-    ...named('countdown'),
-    ...named('orders'),
-    ...named('rota'),
-    ...named('board-money'),
-    ...named('race-day-money'),
-  ].filter((table) => table.rows.length > 0)
+  const ofPlans = ['countdown', 'orders', 'rota', 'board-money', 'race-day-money'].flatMap(named)
+  return [figures(pen), ...ofPlans.filter((table) => table.rows.length > 0)]
 }

@@ -1,17 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { composeQuantities } from '../../../src/compose/figures/quantities.ts'
+import { figureIds } from '../../../src/compute/uses/ids.ts'
+import { factPaths } from '../../../src/model/fact-spec.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
-/** Quantities that a manual with this text shows, beside those that every manual has. */
-async function quantities(said: string, file = halfMile) {
-  const context = await contextFor(file)
-  const parts = { figures: [], procedures: [], date: said }
-  return composeQuantities({ ...context.parts, ...parts }, context)
-}
+const quantities = async (file = halfMile) => composeQuantities(await contextFor(file))
 
 describe('quantities that text can name', () => {
   it('are facts and figures with their value, and where the working of a figure stands', async () => {
-    const all = await quantities('{shape.radius} at {oval.straight}')
+    const all = await quantities()
     expect(all['oval.straight']).toMatchObject({
       text: '600 ft',
       number: '600',
@@ -29,18 +26,17 @@ describe('quantities that text can name', () => {
   })
 
   it('are estimates while they rest on a usual value, and say what to measure', async () => {
-    const { 'area.total': guessed } = await quantities('{area.total}')
+    const { 'area.total': guessed } = await quantities()
     expect(guessed).toMatchObject({ ok: true, estimate: true })
     expect(guessed?.toMeasure).toContain('track width on the turns')
     const { 'area.total': taped } = await quantities(
-      '{area.total}',
       halfMile.replace('600 ft }', '600 ft, width: { straights: 65 ft, turns: 70 ft } }'),
     )
     expect(taped).toMatchObject({ ok: true, estimate: false, toMeasure: [] })
   })
 
   it('say so where nothing here can do the work, or the file says nothing', async () => {
-    const all = await quantities('{grade.time} and {prices.budget}')
+    const all = await quantities()
     expect(all['grade.time']).toMatchObject({
       ok: false,
       text: 'not known',
@@ -49,13 +45,17 @@ describe('quantities that text can name', () => {
     expect(all['prices.budget']?.reason).toMatch(/ is not known here yet$/)
   })
 
-  it('are found in all parts of a manual, however deep, and stand in the order of their names', async () => {
+  it('are all that content may name, each worked out only when it is asked for', async () => {
     const context = await contextFor(halfMile)
-    const chapter = { id: 'a', title: 'A', place: 'front', text: 'A lap is {shape.lap}.' } as const
-    const parts = { figures: [], procedures: [], chapters: [chapter] }
-    const names = Object.keys(composeQuantities({ ...context.parts, ...parts }, context))
-    expect(names).toContain('shape.lap')
-    expect(names).not.toContain('shape.radius')
-    expect(names).toEqual([...names].sort())
+    const asked: string[] = []
+    const figure: typeof context.engine.figure = (id) => {
+      asked.push(id)
+      return context.engine.figure(id)
+    }
+    const all = composeQuantities({ ...context, engine: { ...context.engine, figure } })
+    expect(all['shape.lap']?.ok).toBe(true)
+    expect([all['shape.lap'], asked]).toEqual([expect.anything(), ['shape.lap']])
+    expect(new Set(Object.keys(all))).toEqual(new Set([...figureIds, ...factPaths]))
+    expect(all['shape.nothing']).toBeUndefined()
   })
 })
