@@ -1,8 +1,10 @@
 import { Command, CommanderError } from 'commander'
+import { templateFault } from '../render/text/template-fault.ts'
 import type { BuildOptions } from './build.ts'
 import type { FormOptions } from './form/form.ts'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { PreviewOptions } from './preview/preview.ts'
+import { problemsText } from './problem-text.ts'
 import { userFault } from './user-fault.ts'
 
 /** How a facility is chosen, and what other inputs do. */
@@ -148,6 +150,11 @@ export async function main(args: readonly string[], io: Io = processIo()): Promi
     if (outside !== undefined) {
       io.err(outside)
       return exit.unwritable
+    }
+    const ofTemplate = templateFault(error)
+    if (ofTemplate) {
+      io.err(problemsText([ofTemplate], (file) => file, io.colors))
+      return exit.faults
     }
     if (error instanceof CommanderError) return error.exitCode === 0 ? exit.fine : exit.usage
     io.err(error instanceof Error ? (error.stack ?? error.message) : String(error))

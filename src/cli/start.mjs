@@ -68,6 +68,8 @@ if (first === '--run-tests') {
   await tool('sizes', 'pages.ts')
 } else if (first === '--run-guide') {
   await tool('guide', 'guide.ts')
+} else if (first === '--run-shake') {
+  await tool('robust', 'shake-command.ts')
 } else if (first === '--run-bench') {
   await tool('bench', 'bench.ts')
   await tool('bench', 'bench-print.ts')

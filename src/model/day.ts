@@ -12,9 +12,12 @@ export const startOf = (date: string): Date => new Date(`${date}T00:00:00Z`)
 /** The day of a moment. @param moment Milliseconds from the start of 1970. */
 export const dayAt = (moment: number): string => new Date(moment).toISOString().slice(0, 10)
 
-/** Whether a text names a day that exists: 2027-02-31 would be read as a day in March. */
+/**
+ * Whether a text names a day that exists, of the years 1900 to 2199: 2027-02-31 would be read as a
+ * day in March, and days near the ends of all years have none before or behind them.
+ */
 export const isDay = (text: string): boolean =>
-  /^\d{4}-\d{2}-\d{2}$/.test(text) &&
+  /^(?:19|2[01])\d{2}-\d{2}-\d{2}$/.test(text) &&
   !Number.isNaN(startOf(text).getTime()) &&
   dayAt(startOf(text).getTime()) === text
 

@@ -2,6 +2,7 @@ import type { Place, Problem, Result } from '../model/problem.ts'
 import { dialectOf, isRecord } from './csv-dialect.ts'
 import { type CsvField, type Delimiter, readRecords } from './csv-fields.ts'
 import { placeAt, problemAt, type SourceFile } from './source-file.ts'
+import { unprintableIn, unprintableProblem } from './unprintable.ts'
 import type { SheetCell } from './workbook/sheet.ts'
 import { disguise } from './yaml-faults/disguise.ts'
 
@@ -87,6 +88,8 @@ export function readCsv(file: SourceFile): Result<CsvTable> {
         }),
       ],
     }
+  const odd = unprintableIn(file.text)
+  if (odd) return { value: undefined, problems: [unprintableProblem(file, odd.at, 1, odd.name)] }
   const [head, ...rows] = records.filter(isRecord)
   if (!head || rows.length === 0) return { value: undefined, problems: [noRows(file)] }
   const problems = rows

@@ -7,11 +7,13 @@ import {
   isSeq,
   LineCounter,
   parseDocument,
+  visit,
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
 import { silentSlips } from './silent-slips.ts'
 import { type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
+import { unprintableTexts } from './unprintable.ts'
 import { firstFault } from './yaml-faults/first-fault.ts'
 import { firstMark } from './yaml-faults/first-mark.ts'
 
@@ -60,6 +62,25 @@ function refusedMark(file: SourceFile, doc: Document): Problem | undefined {
     'yaml/alias',
     'anchors, aliases and tags (&, * and !) are not used here',
     { hint: mark.hint },
+  )
+}
+
+/** A list or a group where the name of an entry belongs, such as `{time}` without quotes. */
+function nameless(file: SourceFile, doc: Document): Problem | undefined {
+  let range: readonly [number, number] | undefined
+  visit(doc, {
+    Pair(_, { key }) {
+      range = isScalar(key) ? undefined : rangeOf(key)
+      return range && visit.BREAK
+    },
+  })
+  if (!range) return undefined
+  return problemAt(
+    file,
+    placeAt(file, range[0], range[1] - range[0]),
+    'yaml/syntax',
+    'a list or a group stands where the name of an entry was expected',
+    { hint: 'a text that begins with [ or { stands in quotes' },
   )
 }
 
@@ -112,6 +133,9 @@ export function readYaml(file: SourceFile): Result<SourceTree> {
   else if (errors.length > 0) problems.push(yamlProblem(file, doc, errors))
   const mark = errors.length === 0 ? refusedMark(file, doc) : undefined
   if (mark) problems.push(mark)
+  const unnamed = errors.length === 0 && !mark ? nameless(file, doc) : undefined
+  if (unnamed) problems.push(unnamed)
+  if (errors.length === 0) problems.push(...unprintableTexts(file, doc))
   if (problems.length > 0) return { value: undefined, problems }
   const data: unknown = doc.toJS({ maxAliasCount: 0 })
   return { value: treeOf(file, data, () => doc), problems: silentSlips(file, doc) }

@@ -7,16 +7,44 @@ import type { Sheet } from './workbook/sheet.ts'
  */
 export type SourceFile = { readonly path: string; readonly text: string; readonly sheet?: Sheet }
 
-/** The line of a text that holds an offset, 1-based, with the column in characters. */
-function lineColumn(text: string, offset: number): { line: number; column: number } {
-  const before = text.slice(0, offset)
-  const line = before.split('\n').length
-  return { line, column: offset - before.lastIndexOf('\n') }
+/** Where each line of a text begins. */
+function lineStarts(text: string): readonly number[] {
+  const starts = [0]
+  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) starts.push(at + 1)
+  return starts
+}
+
+const known = new WeakMap<SourceFile, readonly number[]>()
+
+/** Thousands of places may be asked for in one file: its lines are counted once. */
+function startsIn(file: SourceFile): readonly number[] {
+  const starts = known.get(file) ?? lineStarts(file.text)
+  known.set(file, starts)
+  return starts
+}
+
+/** The line of a file that holds an offset, 1-based, with the column in characters. */
+function lineColumn(file: SourceFile, offset: number): { line: number; column: number } {
+  const starts = startsIn(file)
+  let [low, high] = [0, starts.length]
+  while (high - low > 1) {
+    const middle = (low + high) >> 1
+    if ((starts[middle] ?? 0) <= offset) low = middle
+    else high = middle
+  }
+  return { line: low + 1, column: offset - (starts[low] ?? 0) + 1 }
+}
+
+/** A line of a file without its end, counted from 1; nothing where there is none. */
+export function lineOf(file: SourceFile, line: number): string {
+  const starts = startsIn(file)
+  const [from, to] = [starts[line - 1], starts[line]]
+  return from === undefined ? '' : file.text.slice(from, to === undefined ? undefined : to - 1)
 }
 
 /** Where a stretch of a file stands. */
 export function placeAt(file: SourceFile, offset: number, length: number): Place {
-  return { file: file.path, ...lineColumn(file.text, offset), length: Math.max(1, length) }
+  return { file: file.path, ...lineColumn(file, offset), length: Math.max(1, length) }
 }
 
 const longestShown = 160
@@ -38,9 +66,7 @@ export function problemAt(
   more: ProblemMore = {},
 ): Problem {
   const path = more.path ?? standing
-  const source = (file.text.split('\n')[place.line - 1] ?? '')
-    .replace(/\r$/, '')
-    .slice(0, longestShown)
+  const source = lineOf(file, place.line).replace(/\r$/, '').slice(0, longestShown)
   return {
     code,
     severity: more.severity ?? 'error',

@@ -1,6 +1,7 @@
 import type * as z from 'zod'
 import type { Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
+import { lineOf } from '../read/source-file.ts'
 import { missing } from './schema-advice/missing.ts'
 import { schemaAt, shapeOf } from './schema-advice/schema-keys.ts'
 import { emptyGroupFor, nameMeant, unknownKey } from './schema-advice/unknown-key.ts'
@@ -46,9 +47,21 @@ function unknownKeys(
 function missingEntry(tree: SourceTree, schema: object, path: Path): Problem {
   const at = path.length > 1 ? tree.keyPlaceOf(path.slice(0, -1)) : tree.placeOf([])
   const group = tree.placeOf(path.slice(0, -1))
-  const isInBraces = tree.file.text.split('\n')[group.line - 1]?.[group.column - 1] === '{'
+  const isInBraces = lineOf(tree.file, group.line)[group.column - 1] === '{'
   const { message, hint } = missing(schema, path, isInBraces)
   return tree.problem(at, 'schema/missing', message, { hint, path })
+}
+
+/** The name of an entry in a group whose names are free but have a form. */
+function wrongKey(tree: SourceTree, issue: Extract<Issue, { code: 'invalid_key' }>): Problem {
+  const path = plainPath(issue.path)
+  const wanted = issue.issues[0]?.message ?? ''
+  return tree.problem(
+    tree.keyPlaceOf(path),
+    'schema/unknown-key',
+    `"${String(path.at(-1))}" is no name for an entry here`,
+    /^Invalid/.test(wanted) ? {} : { hint: `expected ${wanted}` },
+  )
 }
 
 function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
@@ -56,13 +69,10 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   const value = valueAt(tree.data, path)
   const place = tree.placeOf(path)
   if (issue.code === 'unrecognized_keys') return unknownKeys(tree, schema, issue)
+  if (issue.code === 'invalid_key') return [wrongKey(tree, issue)]
   if (issue.code === 'custom' && issue.params !== undefined) {
     const params = issue.params as IssueParams
-    const quoted = /["']/.test(
-      (tree.file.text.split('\n')[place.line - 1] ?? '').charAt(place.column - 1),
-    )
-      ? 1
-      : 0
+    const quoted = /["']/.test(lineOf(tree.file, place.line).charAt(place.column - 1)) ? 1 : 0
     const inside =
       params.at === undefined
         ? place
@@ -81,10 +91,7 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   }
   if (value === undefined && (issue.code === 'invalid_type' || issue.code === 'invalid_value'))
     return [missingEntry(tree, schema, path)]
-  const raw = (tree.file.text.split('\n')[place.line - 1] ?? '').slice(
-    place.column - 1,
-    place.column - 1 + place.length,
-  )
+  const raw = lineOf(tree.file, place.line).slice(place.column - 1, place.column - 1 + place.length)
   const { code, message, hint } = saidOf(schema, path, { value, raw }, issue)
   return [tree.problem(place, code, message, { hint })]
 }

@@ -72,7 +72,8 @@ describe('days', () => {
   })
 
   it('exist, or are refused', () => {
-    expect(['2027-02-28', '2028-02-29'].every(isDay)).toBe(true)
+    expect(['2027-02-28', '2028-02-29', '1900-01-01', '2199-12-31'].every(isDay)).toBe(true)
+    expect(['0000-01-01', '1899-12-31', '2200-01-01', '9999-12-31'].some(isDay)).toBe(false)
     expect(
       ['2027-02-29', '2027-13-01', '2027-6-1', '20270601', '2027-06-01T00:00', ''].filter(isDay),
     ).toEqual([])

@@ -22,9 +22,16 @@ function keyOf(parts: readonly CachePart[]): string {
   return hash.digest('hex')
 }
 
+/** A hash of what is kept stands before it: what a disk has spoilt may still be read as a value. */
+const hashLength = 32
+const hashOf = (data: Uint8Array): Buffer => createHash('sha256').update(data).digest()
+
 async function kept(file: string): Promise<{ readonly value: unknown } | undefined> {
   try {
-    const value: unknown = deserialize(await readFile(file))
+    const all = await readFile(file)
+    const data = all.subarray(hashLength)
+    if (!hashOf(data).equals(all.subarray(0, hashLength))) return undefined
+    const value: unknown = deserialize(data)
     const now = new Date()
     await utimes(file, now, now)
     return { value }
@@ -47,7 +54,8 @@ export function printCache(folder: string): PrintCache {
       const own = `${file}.${process.pid}.${Math.round(performance.now() * 1000)}`
       try {
         await mkdir(path.dirname(file), { recursive: true })
-        await writeFile(own, serialize(value))
+        const data = serialize(value)
+        await writeFile(own, Buffer.concat([hashOf(data), data]))
         await rename(own, file)
       } catch {
         // Windows does not let a file go that somebody reads: then the same is there already. Where the

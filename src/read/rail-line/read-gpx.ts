@@ -6,6 +6,13 @@ import { placeAt, problemAt, type SourceFile } from '../source-file.ts'
 /** Elements of GPX 1.1 whose points make a line, the first kind that a file has. */
 const kinds = ['trkpt', 'rtept', 'wpt'] as const
 
+/** What the parser says, without its place. */
+const saidOf = (message: string): string =>
+  message
+    .replace(/^\d+:\d+: /, '')
+    .replace(/\.$/, '')
+    .replace('undefined entity', 'an entity (& … ;) that XML does not have')
+
 /**
  * Reads the line of a GPX 1.1 file (Topografix, 2004): its track, else its route, else its
  * waypoints, in the order of the file.
@@ -26,7 +33,7 @@ export function readGpx(file: SourceFile): Result<readonly RailPoint[]> {
             length: 1,
           },
           'file/format',
-          error.message.replace(/^\d+:\d+: /, '').replace(/\.$/, ''),
+          saidOf(error.message),
           { hint: 'expected GPX 1.1 as a receiver or a phone writes it' },
         ),
       )

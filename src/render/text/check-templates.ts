@@ -3,7 +3,8 @@ import { didYouMean } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import { placeAt, problemAt, type SourceFile } from '../../read/source-file.ts'
 import type { Words } from '../../validate/schemas/words.ts'
-import type { TemplateTexts } from './templates.ts'
+import { faultOfTemplate } from './template-fault.ts'
+import { type TemplateTexts, templateFile } from './templates.ts'
 
 type Node = hbs.AST.Node
 
@@ -72,7 +73,9 @@ function partialProblem(
   { name: node }: hbs.AST.PartialStatement,
   partials: readonly string[],
 ): Problem[] {
-  const name = isPath(node) ? node.original : ''
+  if (!isPath(node))
+    return [problemAtNode(file, node, 1, 'the name of a partial is worked out', 'write its name')]
+  const name = node.original
   if (partials.includes(name)) return []
   const hint = didYouMean(name, partials)
   return [problemAtNode(file, node, name.length, `there is no partial "${name}"`, hint)]
@@ -113,10 +116,7 @@ function checkTemplate(file: SourceFile, known: Known): Problem[] {
       ...typedWords(file),
     ]
   } catch (error) {
-    const said = error instanceof Error ? error.message : String(error)
-    const line = Number(/on line (\d+)/.exec(said)?.[1] ?? 1)
-    const place = { file: file.path, line, column: 1, length: 1 }
-    return [problemAt(file, place, 'template/syntax', said.split('\n').at(-1) ?? said)]
+    return [faultOfTemplate(file, error)]
   }
 }
 
@@ -131,6 +131,6 @@ export function checkTemplates(templates: TemplateTexts, words: Words): readonly
     .filter((name) => name.startsWith(partialFolder))
     .map((name) => name.slice(partialFolder.length))
   return Object.entries(templates).flatMap(([name, text]) =>
-    checkTemplate({ path: `templates/${name}.hbs`, text }, { words, partials }),
+    checkTemplate(templateFile(name, text), { words, partials }),
   )
 }

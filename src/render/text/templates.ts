@@ -1,5 +1,7 @@
 import Handlebars from 'handlebars'
+import type { SourceFile } from '../../read/source-file.ts'
 import { rememberOf } from './remembered.ts'
+import { blaming } from './template-fault.ts'
 
 /**
  * Templates by name (`binder/book`, `partials/caution`), and style sheets by name (`site`,
@@ -9,12 +11,15 @@ export type TemplateTexts = Readonly<Record<string, string>>
 
 export type Templates = { readonly render: (name: string, data: object) => string }
 
-const given = (value: unknown, options: Handlebars.HelperOptions): unknown => {
-  if (value === undefined)
-    throw new RangeError(
-      `a template uses something that it is not given (line ${String((options as unknown as { loc?: { start: { line: number } } }).loc?.start.line)})`,
-    )
-  return value
+type Node = ConstructorParameters<typeof Handlebars.Exception>[1]
+
+/** What a helper is told beside its arguments: where it stands in its template. */
+type Told = Handlebars.HelperOptions & { readonly loc?: NonNullable<Node>['loc'] }
+
+/** @throws Handlebars.Exception with the place where something else is handed on than a list. */
+function listOf(value: unknown, { loc }: Told): readonly unknown[] {
+  if (Array.isArray(value)) return value
+  throw new Handlebars.Exception('"join" is not given a list', { type: 'list', loc } as Node)
 }
 
 const options: CompileOptions = {
@@ -26,11 +31,19 @@ const options: CompileOptions = {
 /** A template as a program. */
 const precompiled = rememberOf('templates', (text) => String(Handlebars.precompile(text, options)))
 
+/** A template as problems name it. */
+export const templateFile = (name: string, text: string): SourceFile => ({
+  path: `templates/${name}.hbs`,
+  text,
+})
+
+const guarded = { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false } as const
+
 const compiled = new WeakMap<TemplateTexts, Templates>()
 
 /**
- * Compiles all templates once; unknown names and missing values are errors, prototypes cannot be
- * reached.
+ * Compiles all templates once; unknown names and missing values are errors that `templateFault`
+ * knows with their place, prototypes cannot be reached.
  */
 export function createTemplates(texts: TemplateTexts): Templates {
   const known = compiled.get(texts)
@@ -38,26 +51,27 @@ export function createTemplates(texts: TemplateTexts): Templates {
   const hb = Handlebars.create()
   const compile = (text: string): HandlebarsTemplateDelegate =>
     hb.template(new Function(`return ${precompiled(text)}`)() as TemplateSpecification)
-  hb.registerHelper('join', (list: unknown, between: unknown, o: Handlebars.HelperOptions) =>
-    (given(list, o) as readonly string[]).join(String(between)),
+  const ready = new Map<string, HandlebarsTemplateDelegate>()
+  const fillIn = (name: string, text: string, data: object, given: Handlebars.RuntimeOptions) =>
+    blaming(templateFile(name, text), () => {
+      const template = ready.get(name) ?? compile(text)
+      ready.set(name, template)
+      return template(data, given)
+    })
+  hb.registerHelper('join', (list: unknown, between: unknown, told: Told) =>
+    listOf(list, told).join(String(between)),
   )
   hb.registerHelper('eq', (a: unknown, b: unknown) => a === b)
   for (const [name, text] of Object.entries(texts))
     if (name.startsWith('partials/'))
-      hb.registerPartial(name.slice('partials/'.length), compile(text))
-  const ready = new Map<string, HandlebarsTemplateDelegate>()
+      hb.registerPartial(
+        name.slice('partials/'.length),
+        (data: object, given: Handlebars.RuntimeOptions = {}) => fillIn(name, text, data, given),
+      )
   const render: Templates['render'] = (name, data) => {
-    let template = ready.get(name)
-    if (!template) {
-      const text = texts[name]
-      if (text === undefined) throw new RangeError(`there is no template ${name}`)
-      template = compile(text)
-      ready.set(name, template)
-    }
-    return template(data, {
-      allowProtoPropertiesByDefault: false,
-      allowProtoMethodsByDefault: false,
-    })
+    const text = texts[name]
+    if (text === undefined) throw new RangeError(`there is no template ${name}`)
+    return fillIn(name, text, data, guarded)
   }
   const result = { render }
   compiled.set(texts, result)

@@ -32,6 +32,9 @@ const [stale, program] = [400, 550]
 /** Race days further than this, days, from the middle one are of another season. */
 const season = 300
 
+/** Further than this, days, from the others or from the manual, no plan can count. */
+const farthest = 3 * 366
+
 /** The day to which the file is said to be up to date, against the clock. */
 function ownDate({ file, tree }: ParsedFacility, { today }: Dates): Problem[] {
   const day = file['as-of']
@@ -54,12 +57,18 @@ function ownDate({ file, tree }: ParsedFacility, { today }: Dates): Problem[] {
   ]
 }
 
-/** What is odd about one race day. */
-function oddDay(day: string, middle: number, date: string): string | undefined {
+/** What is odd about one race day, and by how many days. */
+function oddDay(day: string, middle: number, date: string) {
   const ahead = -ageOf(day, date)
-  if (ahead > program) return `races on ${day} are ${ahead} days after ${date}, the manual's date`
-  const off = Math.abs(dayNumber(day) - middle)
-  return off > season ? `races on ${day} are ${Math.round(off)} days from the others` : undefined
+  if (ahead > program)
+    return {
+      off: ahead,
+      message: `races on ${day} are ${ahead} days after ${date}, the manual's date`,
+    }
+  const off = Math.round(Math.abs(dayNumber(day) - middle))
+  return off > season
+    ? { off, message: `races on ${day} are ${off} days from the others` }
+    : undefined
 }
 
 /** Race days lie ahead, and in one season. */
@@ -68,22 +77,35 @@ function raceDays({ file, tree }: ParsedFacility, { date }: Dates): Problem[] {
   const sorted = days.toSorted()
   const [last, middle] = [sorted.at(-1), sorted[Math.floor((sorted.length - 1) / 2)]]
   if (last === undefined || middle === undefined) return []
-  const warn = (path: Path, message: string, hint: string) =>
-    tree.problem(tree.placeOf(path), 'facility/odd', message, { hint, severity: 'warning' })
-  if (ageOf(last, date) > 0)
-    return [
-      warn(
-        ['race-days', days.indexOf(last), 'date'],
-        `all race days are over: the last was on ${last}, and the manual is dated ${date}`,
-        'write the days of the season to come; or is a year wrong?',
-      ),
-    ]
-  return days.flatMap((day, i) => {
-    const message = oddDay(day, dayNumber(middle), date)
-    return message === undefined
-      ? []
-      : [warn(['race-days', i, 'date'], message, 'is the year right?')]
+  const say = (i: number, message: string, hint: string, severity: Problem['severity']) => {
+    const place = tree.placeOf(['race-days', i, 'date'])
+    return tree.problem(place, 'facility/odd', message, { hint, severity })
+  }
+  const over = `all race days are over: the last was on ${last}, and the manual is dated ${date}`
+  const odd = days.flatMap((day, i) => {
+    const found = oddDay(day, dayNumber(middle), date)
+    return found ? [{ ...found, i }] : []
   })
+  const isOver = ageOf(last, date) > 0
+  return [
+    ...(isOver
+      ? [
+          say(
+            days.indexOf(last),
+            over,
+            'write the days of the season to come; or is a year wrong?',
+            'warning',
+          ),
+        ]
+      : []),
+    ...odd.flatMap(({ off, message, i }) =>
+      off > farthest
+        ? [say(i, message, 'is the year right?', 'error')]
+        : isOver
+          ? []
+          : [say(i, message, 'is the year right?', 'warning')],
+    ),
+  ]
 }
 
 /** Nothing was measured after the manual was made, and races are still to come. */

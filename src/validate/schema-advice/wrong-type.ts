@@ -17,7 +17,9 @@ export const shown = (value: unknown): string =>
       ? 'a list'
       : typeof value === 'object'
         ? 'a group of entries'
-        : `"${String(value).slice(0, 60)}"`
+        : typeof value === 'number' && !Number.isFinite(value)
+          ? 'what is no number that can be counted'
+          : `"${String(value).slice(0, 60)}"`
 
 const wanted: Readonly<Record<string, string>> = {
   string: 'text',

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { isDay } from '../../model/day.ts'
 import { readTimeOfDay } from '../../model/time-of-day.ts'
 
 /**
@@ -48,7 +49,9 @@ export const prose = z
 export const written = z.string().trim().min(1, { error: 'a quantity such as 3 in' })
 
 /** A day as it is written everywhere. */
-export const date = z.iso.date({ error: 'a date such as 2027-08-03' })
+export const date = z.iso
+  .date({ error: 'a date such as 2027-08-03', abort: true })
+  .refine(isDay, { error: 'a date of the years 1900 to 2199, such as 2027-08-03' })
 
 const timeOfDayWanted = 'a time of day such as 13:30 or 1:30 PM'
 

@@ -1,8 +1,13 @@
-import { mkdtemp, readdir, rm, utimes, writeFile } from 'node:fs/promises'
+import { mkdtemp, readdir, readFile, rm, utimes, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { printCache } from '../../../src/print/press/print-cache.ts'
+
+const filesIn = async (folder: string): Promise<string[]> =>
+  (await readdir(folder, { recursive: true, withFileTypes: true }))
+    .filter((e) => e.isFile())
+    .map((e) => path.join(e.parentPath, e.name))
 
 let folder: string
 beforeEach(async () => {
@@ -23,12 +28,24 @@ describe('what was printed before', () => {
     expect((await cache.get(['ab', 'c'], make)).n).not.toBe((await cache.get(['a', 'bc'], make)).n)
   })
 
+  it('is made anew where one bit of it is another on the disk', async () => {
+    const make = async () => new Uint8Array([1, 2, 3, 4, 5, 6, 7, 8])
+    for (const place of [0, 40, -1]) {
+      const cache = printCache(folder)
+      await cache.get(['page'], make)
+      const [file = ''] = await filesIn(folder)
+      const data = await readFile(file)
+      const at = place < 0 ? data.length + place : place
+      data[at] = (data[at] ?? 0) ^ 1
+      await writeFile(file, data)
+      expect([...(await cache.get(['page'], make))]).toEqual([...(await make())])
+    }
+  })
+
   it('goes when nobody has asked for it in a month', async () => {
     const cache = printCache(folder)
     await cache.get(['old'], async () => 1)
-    const files = (await readdir(folder, { recursive: true, withFileTypes: true }))
-      .filter((e) => e.isFile())
-      .map((e) => path.join(e.parentPath, e.name))
+    const files = await filesIn(folder)
     const then = new Date(Date.now() - 40 * 86_400_000)
     for (const f of files) await utimes(f, then, then)
     await cache.get(['new'], async () => 2)

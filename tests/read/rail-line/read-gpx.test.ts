@@ -23,6 +23,17 @@ describe('a line in GPX', () => {
   it('is the route where there is no track', () =>
     expect(gpx('<rte><rtept lat="40" lon="-84"/></rte>').value).toHaveLength(1))
 
+  it('takes nothing in from elsewhere, and says so in our words', () => {
+    const { value, problems } = readGpx({
+      path: 'rail.gpx',
+      text: '<?xml version="1.0"?>\n<!DOCTYPE gpx [<!ENTITY a "40"><!ENTITY f SYSTEM "file:///etc/passwd">]>\n<gpx><trk>&f;</trk></gpx>',
+    })
+    expect(value).toBeUndefined()
+    expect(problems).toMatchObject([
+      { message: 'an entity (& … ;) that XML does not have', place: { line: 3 } },
+    ])
+  })
+
   it('is refused when it is broken, empty, or lacks a coordinate', () => {
     expect(gpx('<trk><trkseg>').problems).toMatchObject([
       { code: 'file/format', place: { line: 4 } },

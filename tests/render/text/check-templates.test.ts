@@ -27,6 +27,11 @@ it('finds a misspelt word in any branch, with its place', () => {
 it('finds a group that is printed as if it were a word', () =>
   expect(said('{{words.sheet}}')).toEqual([expect.stringContaining('name one word of the group')]))
 
+it('refuses a partial whose name is worked out', () =>
+  expect(said('{{> (lookup this "name")}}')).toEqual([
+    'templates/site/own.hbs:1:5 the name of a partial is worked out; write its name',
+  ]))
+
 it('finds words that are handed on to a partial', () =>
   expect(said('{{> figure label=words.figure.estimat}}')).toEqual([
     expect.stringContaining('did you mean "estimate"?'),

@@ -1,0 +1,64 @@
+import { chanceFrom } from './chance.ts'
+import type { Ground } from './ground.ts'
+import { facilityFile, ownProcedures, railLines, tables } from './subjects/facility-folder.ts'
+import { buildRecords, prints } from './subjects/kept-files.ts'
+import { facts, libraryFiles, words } from './subjects/library.ts'
+import type { Run, Subject } from './subjects/subject.ts'
+import { templates } from './subjects/templates.ts'
+
+/** Every kind of file, with its share of the runs. */
+const subjects = {
+  facility: { share: 40, subject: facilityFile },
+  tables: { share: 14, subject: tables },
+  'rail-lines': { share: 8, subject: railLines },
+  procedures: { share: 6, subject: ownProcedures },
+  library: { share: 12, subject: libraryFiles },
+  words: { share: 5, subject: words },
+  facts: { share: 3, subject: facts },
+  templates: { share: 6, subject: templates },
+  prints: { share: 3, subject: prints },
+  records: { share: 3, subject: buildRecords },
+} as const satisfies Record<string, { share: number; subject: Subject }>
+
+export type SubjectName = keyof typeof subjects
+export const subjectNames = Object.keys(subjects) as SubjectName[]
+
+const drawn = subjectNames.flatMap((name) =>
+  Array.from({ length: subjects[name].share }, () => name),
+)
+
+/** A run that can be repeated: its name says all of it. */
+export type NamedRun = Run & {
+  readonly name: string
+  readonly subject: SubjectName
+  /** How long it took, ms. */
+  readonly took: number
+}
+
+/** The kinds of file of some runs, by seed: the shares are kept in any hundred of them. */
+export const subjectOf = (seed: number): SubjectName =>
+  drawn[(((seed * 37) % drawn.length) + drawn.length) % drawn.length] ?? 'facility'
+
+/** Changes one file by chance and looks at what comes of it; a crash is a fault like others. */
+export async function shakeOnce(
+  ground: Ground,
+  seed: number,
+  subject: SubjectName = subjectOf(seed),
+): Promise<NamedRun> {
+  const started = performance.now()
+  const named = { name: `${subject}-${seed}`, subject }
+  try {
+    const run = await subjects[subject].subject(ground, chanceFrom(seed))
+    return { ...run, ...named, took: performance.now() - started }
+  } catch (error) {
+    const said = error instanceof Error ? (error.stack ?? error.message) : String(error)
+    return {
+      ...named,
+      file: '?',
+      by: [],
+      ending: 'refused',
+      faults: [`crash: ${said}`],
+      took: performance.now() - started,
+    }
+  }
+}
