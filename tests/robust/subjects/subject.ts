@@ -2,7 +2,7 @@ import type { Chance } from '../chance.ts'
 import type { Ground } from '../ground.ts'
 
 /** How a run ended: the input was refused, something was made of it, or it changed nothing. */
-export type Ending = 'refused' | 'made' | 'unharmed'
+type Ending = 'refused' | 'made' | 'unharmed'
 
 export type Run = {
   /** The file that was changed, as it is called, and by changes of which groups. */
