@@ -1,5 +1,5 @@
 import { written } from '../edit/written.ts'
-import type { ToMeasure } from '../model/manual/finding.ts'
+import type { Finding, ToMeasure } from '../model/manual/finding.ts'
 import type { Manual } from '../model/manual.ts'
 import { placeholder } from '../model/placeholders.ts'
 
@@ -15,12 +15,17 @@ function plainText(text: string, manual: Manual): string {
 const lineToPaste = ({ of, text }: ToMeasure, { date }: Manual): string =>
   written({ of, value: text.replaceAll('−', '-'), date, by: 'your name' })
 
+/** Where the answer to a finding is written, as keys of the file. */
+const entryOf = ({ ask: { entry, role } }: Finding): string =>
+  `${entry.replaceAll('.', ', ')}${role === undefined ? '' : `, with role: ${role}`}`
+
 /** The findings of a facility, worst first, and what rests on values that nobody has measured. */
 export function findingsText(manual: Manual): string {
   const lines = manual.findings.flatMap((f) => [
     `${f.severity.toUpperCase().padEnd(8)} ${plainText(f.title, manual)}`,
     `         ${plainText(f.text, manual)}`,
     `         To do: ${plainText(f.do, manual)}`,
+    ...(f.ask.isSaid ? [] : [`         In facility.yaml: ${entryOf(f)}`]),
     ...(f.where.length > 0 ? [`         See ${f.where.join(', ')}`] : []),
     '',
   ])

@@ -45,6 +45,15 @@ const placesOf = ({ facts = [] }: FindingRule, { engine }: ComposeContext): read
   ),
 ]
 
+/** Whether the facility file says anything at a path with dots. */
+const isSaid = (entry: string, { facility }: ComposeContext): boolean =>
+  entry
+    .split('.')
+    .reduce<unknown>(
+      (at, key) => (at as Readonly<Record<string, unknown>> | undefined)?.[key],
+      facility.file,
+    ) !== undefined
+
 /**
  * The findings that hold here or on one of the race days, worst first, with the lines of the facility file that they come
  * from.
@@ -63,13 +72,14 @@ export function composeFindings(context: ComposeContext): readonly Finding[] {
       const found = cases.find(({ input }) => rule.holds(input))
       if (!found) return []
       const { dates, context: day } = found
-      const { text, ...words } = wordsOf(rule)
+      const { text, ask, role, ...words } = wordsOf(rule)
       return [
         {
           ...words,
           // Of a day that is not the fullest its own numbers are said, with its date.
           text: dates === undefined ? text : `${dates}: ${filled(text, day)}`,
           figures: (rule.figures ?? []).filter((f) => day.engine.figure(f)?.value.ok),
+          ask: { entry: ask, role, isSaid: role === undefined && isSaid(ask, context) },
           where: placesOf(rule, day),
         },
       ]

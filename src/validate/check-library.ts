@@ -5,6 +5,7 @@ import { calendarReferences } from './calendar-references.ts'
 import { checkSchema } from './check-schema.ts'
 import { chooserReferences } from './chooser-references.ts'
 import { fieldBookReferences } from './field-book-references.ts'
+import { findingReferences } from './finding-references.ts'
 import { indexReferences } from './index-references.ts'
 import { libraryReferences } from './library-references.ts'
 import { planReferences } from './plan-references.ts'
@@ -281,6 +282,7 @@ export function checkLibrary(
           ...chooserReferences(lists),
           ...indexReferences(lists),
           ...planReferences(lists),
+          ...findingReferences(lists),
           ...lists.today.flatMap((item) => todayReferences(item, lists)),
           ...calendarReferences(lists),
           ...lists.fieldBook.flatMap((book) => fieldBookReferences(book, lists)),

@@ -139,3 +139,16 @@ describe('the findings about the grader', () => {
     expect(await found({ more: grader('2027-07-20') })).not.toContain('grader-short')
   })
 })
+
+describe('what a finding belongs to', () => {
+  it('is an entry that says nothing yet, or one that does', async () => {
+    const { manual } = await manualOf(
+      `${head}oval: { lap: 2640 ft, straight: 600 ft }\ncushion: { material: stone-dust, grit: { target: 30 %, found: 20 % } }\ncontacts: [{ role: fire, name: Fire company, phone: 555-3010 }]\n`,
+    )
+    const asks = Object.fromEntries(manual.findings.map((f) => [f.id, f.ask]))
+    expect(asks['no-way-in']).toEqual({ entry: 'emergency.way', role: undefined, isSaid: false })
+    expect(asks['grit-low']).toMatchObject({ entry: 'cushion.grit.found', isSaid: true })
+    // Others are named among the contacts, and nobody has this role.
+    expect(asks['no-police']).toEqual({ entry: 'contacts', role: 'police', isSaid: false })
+  })
+})

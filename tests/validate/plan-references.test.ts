@@ -30,6 +30,7 @@ function problems(row: string, by: string) {
   const finding: FindingText = {
     id: 'no-grader',
     severity: 'note',
+    ask: 'water',
     title: 'T',
     text: 'T',
     do: 'D',

@@ -1,5 +1,15 @@
 import type { Text } from './text.ts'
 
+/** What a finding belongs to in the facility file. */
+export type Ask = {
+  /** Path of the entry, with dots. */
+  readonly entry: string
+  /** Of contacts: the role that nobody has. */
+  readonly role: string | undefined
+  /** Whether anything stands there. */
+  readonly isSaid: boolean
+}
+
 /** What this facility has, measured against what the figures ask. */
 export type Finding = {
   readonly id: string
@@ -8,6 +18,8 @@ export type Finding = {
   readonly text: Text
   readonly do: Text
   readonly figures: readonly string[]
+  /** The entry of the facility file that it belongs to. */
+  readonly ask: Ask
   /** Where in the facility file it comes from, such as `facility.yaml:31`. */
   readonly where: readonly string[]
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { contactRoles } from './contacts.ts'
 import { figureName, id, line, prose, written } from './text.ts'
 import { when } from './when.ts'
 
@@ -131,6 +132,12 @@ export const chapter = z.strictObject({
 const findingText = z.strictObject({
   id,
   severity: z.enum(['serious', 'plan', 'note']),
+  /** The entry of a facility file that it belongs to, with dots: what cures it stands there. */
+  ask: z.string().regex(/^[a-z]+(-[a-z]+)*(\.[a-z]+(-[a-z]+)*)*$/, {
+    error: 'an entry of a facility file, such as "emergency.way"',
+  }),
+  /** Of a contact: the role that somebody needs. */
+  role: z.enum(contactRoles).optional(),
   title: line,
   text: line,
   do: line,
