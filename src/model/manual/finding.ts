@@ -1,7 +1,7 @@
 import type { Text } from './text.ts'
 
 /** What a finding belongs to in the facility file. */
-export type Ask = {
+type Ask = {
   /** Path of the entry, with dots. */
   readonly entry: string
   /** Of contacts: the role that nobody has. */
