@@ -6,7 +6,6 @@ import { worksheetWords } from '../compute/uses/worksheet-words.ts'
 import { factPaths } from '../model/fact-spec.ts'
 import type { Manual } from '../model/manual.ts'
 import type { Problem } from '../model/problem.ts'
-import { namedSheet } from '../read/named-sheet.ts'
 import { knownYaml, type Path, readYaml, type SourceTree } from '../read/read-yaml.ts'
 import type { SourceFile } from '../read/source-file.ts'
 import type { Facility } from '../validate/check-facility.ts'
@@ -14,11 +13,9 @@ import type { Library } from '../validate/check-library.ts'
 import { factWords } from '../validate/fact-words.ts'
 import { type Against, type Checked, checkAnswers } from './check-answers.ts'
 import { type Cures, cure, curedTree, isOut, isWithin, noCures } from './cure.ts'
+import { type Files, tablesOf } from './files.ts'
 import { keyOf } from './leave-out.ts'
 import type { Unnamed } from './stand-ins.ts'
-
-/** Files of a facility folder by their path in it; workbooks as their bytes. */
-export type Files = ReadonlyMap<string, string | Uint8Array>
 
 /** What everybody's answers are worked out with. */
 export type WorkGiven = {
@@ -108,25 +105,6 @@ function treeOf(file: SourceFile): {
 const asText = (content: string | Uint8Array | undefined): string =>
   typeof content === 'string' ? content : ''
 
-const textNamed =
-  (files: Files, tree: SourceTree): Against['textOf'] =>
-  ({ entry: { file, sheet }, place }) => {
-    const content = files.get(file)
-    const refused = (p: Pick<Problem, 'code' | 'message' | 'hint'>): Problem =>
-      tree.problem(place, p.code, p.message, { hint: p.hint })
-    if (content === undefined) {
-      const hint = 'put it into the folder of the facility file'
-      const code = 'file/missing'
-      return {
-        value: undefined,
-        problems: [refused({ code, message: `there is no file ${file}`, hint })],
-      }
-    }
-    if (typeof content === 'string') return { value: { path: file, text: content }, problems: [] }
-    const read = namedSheet(file, content, sheet)
-    return { value: read.value, problems: read.problems.map(refused) }
-  }
-
 /**
  * Makes what works answers out while they are being given. What does not fit is left out, and what
  * nothing works without is put in, so that one fault never hides what all other answers mean.
@@ -142,10 +120,11 @@ export function workWith(given: WorkGiven): (files: Files) => Worked {
     quantities: new Set<string>([...figureIds, ...factPaths]),
     procedures: new Set(library.procedures.map((p) => p.value.id)),
   }
+  const tables = tablesOf()
   return (files) => {
     const read = treeOf({ path: 'facility.yaml', text: asText(files.get('facility.yaml')) })
     const { tree } = read
-    const against = { textOf: textNamed(files, tree), today, words, targets }
+    const against = { textOf: tables(files, tree), today, words, targets }
     const { facility, computed, date, cures, all } = settle(tree, against, unnamed)
     return {
       // Of a file that cannot be read, what it lacks is not known.

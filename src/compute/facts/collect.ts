@@ -14,7 +14,7 @@ import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import { isRefusal } from '../calculation.ts'
 import { coarserThan } from '../materials/gradation.ts'
 import { curveOf } from '../materials/sieve-analysis.ts'
-import { fitOval } from '../oval/rail-line/fit-oval.ts'
+import { type FittedOval, fitOval } from '../oval/rail-line/fit-oval.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { surveyedDepths } from './surveyed-depths.ts'
 
@@ -215,9 +215,18 @@ function depthFound({ file, imported }: Facility, into: Map<string, KnownValue>)
       into.set('cushion.depth.found', depth)
 }
 
+const fitted = new WeakMap<RailLine['points'], FittedOval>()
+
+/** The oval of a walked line, laid through its points once. */
+function ovalThrough(points: RailLine['points']): FittedOval {
+  const oval = fitted.get(points) ?? fitOval(localPlane(points))
+  fitted.set(points, oval)
+  return oval
+}
+
 /** What the walked line of the rail measures. */
 function walkedLine({ points, date, by, at }: RailLine, into: Map<string, KnownValue>): void {
-  const { straight, radius, worst } = fitOval(localPlane(points))
+  const { straight, radius, worst } = ovalThrough(points)
   const values = { length: closedLine(points).length, straight, radius, worst }
   for (const [key, si] of Object.entries(values))
     into.set(`rail-line.${key}`, { si, provenance: { kind: 'measured', at, date, by } })

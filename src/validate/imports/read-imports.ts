@@ -2,7 +2,7 @@ import type { Place, Problem, Result } from '../../model/problem.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import type { Facility } from '../check-facility.ts'
-import type { Import } from './import.ts'
+import type { Import, ImportContext } from './import.ts'
 import { filesNamed, type Imported, imports } from './imports.ts'
 
 type AnyImport = Import<{ readonly file: string }, unknown>
@@ -27,6 +27,22 @@ export type TextNamed = (named: {
   readonly place: Place
 }) => Result<SourceFile>
 
+const known = new WeakMap<SourceFile, Map<string, Result<unknown>>>()
+
+/** What a file says, read once for all that it is read against. */
+function readOnce(
+  [name, kind]: readonly [string, AnyImport],
+  source: SourceFile,
+  ...[entry, context]: [Named, ImportContext]
+): Result<unknown> {
+  const all = known.get(source) ?? new Map<string, Result<unknown>>()
+  known.set(source, all)
+  const key = JSON.stringify([name, entry, context])
+  const read = all.get(key) ?? kind.read(source, entry, context)
+  all.set(key, read)
+  return read
+}
+
 /** Every file of one kind. */
 function readKind(
   name: string,
@@ -40,7 +56,7 @@ function readKind(
     const named = tree.placeOf(at)
     const source = textOf({ entry, at, place: named })
     if (!source.value) return source
-    const { value, problems } = kind.read(source.value, entry, {
+    const { value, problems } = readOnce([name, kind], source.value, entry, {
       at: named,
       date,
       units,
