@@ -32,6 +32,8 @@ type Worked = {
   readonly facility: Facility | undefined
   readonly computed: Computed | undefined
   readonly manual: Manual | undefined
+  /** What all of it is worded with. */
+  readonly library: Library
   /** Paths of answers that were left out because they do not fit; an empty one is the whole file. */
   readonly leftOut: readonly string[]
   /** Paths where something stands in, since nobody has said it and nothing works without it. */
@@ -135,6 +137,7 @@ export function workWith(given: WorkGiven): (files: Files) => Worked {
         facility && computed
           ? composeManual({ facility, computed, library, sources, date })
           : undefined,
+      library,
       leftOut: read.isUnread ? [''] : outermost(cures.out),
       standIns: cures.standIns.map((s) => s.path.join('.')),
     }

@@ -5,7 +5,8 @@ import type { Library } from '../validate/check-library.ts'
 import { composeCalendars } from './calendars/calendars.ts'
 import { composeCards } from './cards.ts'
 import { composeCharts } from './charts/charts.ts'
-import { type ComposeContext, type ManualParts, namedNumber } from './context.ts'
+import { circumstancesOf } from './circumstances.ts'
+import type { ComposeContext, ManualParts } from './context.ts'
 import { composeDue } from './due.ts'
 import { composeContacts } from './facility/contacts.ts'
 import { composeEmergency } from './facility/emergency.ts'
@@ -95,15 +96,8 @@ const composers: Composers<ManualParts, ComposeContext> = {
  */
 export function composeManual(input: ComposeInput): Manual {
   const { facility, computed, library, sources, date } = input
-  const { engine, locale, capabilities, known } = computed
-  const { file } = facility
-  const here = {
-    surface: file.cushion.material,
-    rail: file.oval.rail ?? 'pylons',
-    units: file.units,
-    capabilities,
-    si: (name: string) => namedNumber(name, computed),
-  }
+  const { engine, locale, known } = computed
+  const here = circumstancesOf(facility, computed)
   const given = {
     facility,
     engine,

@@ -20,7 +20,9 @@ const step = 0.1
 const stepped = ({ si, kind }: Fact, factor: number): number =>
   kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor
 
-function movementOf(engine: Engine, fact: Fact, ids: readonly FigureId[]): Sensitivity {
+/** How the figures that rest on a value move with it; no others are computed again. */
+export function movementOf(engine: Engine, fact: Fact): Sensitivity {
+  const ids = engine.figureIds.filter((id) => engine.restsOn(id).has(fact.path))
   const changes = new Map<FigureId, number>()
   for (const factor of [1 + step, 1 - step]) {
     const other = engine.vary(new Map([[fact.path, stepped(fact, factor)]]))
@@ -40,19 +42,16 @@ function movementOf(engine: Engine, fact: Fact, ids: readonly FigureId[]): Sensi
   }
 }
 
+/** The values that stand in for what nobody has measured. */
+export const unmeasured = (engine: Engine): readonly Fact[] =>
+  [...engine.facts.values()].filter((f) => f.provenance.kind === 'typical')
+
 /**
  * Ranks the values that stand in for what nobody has measured by how much the manual's figures move
- * with them, the most telling first. Figures that a value does not reach are not computed again.
+ * with them, the most telling first.
  */
 export function rankUnmeasured(engine: Engine): readonly Sensitivity[] {
-  return [...engine.facts.values()]
-    .filter((f) => f.provenance.kind === 'typical')
-    .map((f) =>
-      movementOf(
-        engine,
-        f,
-        engine.figureIds.filter((id) => engine.restsOn(id).has(f.path)),
-      ),
-    )
+  return unmeasured(engine)
+    .map((f) => movementOf(engine, f))
     .sort((a, b) => b.movement - a.movement || a.fact.path.localeCompare(b.fact.path, 'en'))
 }

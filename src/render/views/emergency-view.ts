@@ -38,7 +38,10 @@ const help = (label: string, p: PlaceOfHelp, linked: boolean) => ({
  * empty line.
  * @param medium On screen telephone numbers are links.
  */
-export function emergencyView({ manual, words }: Pen, medium: 'screen' | 'paper') {
+export function emergencyView(
+  { manual, words }: Pick<Pen, 'manual' | 'words'>,
+  medium: 'screen' | 'paper',
+) {
   const e = manual.emergency
   const linked = medium === 'screen'
   const line = (label: string, text: string): Line => ({ label, text })

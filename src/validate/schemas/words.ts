@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { binder, parts } from './words/binder.ts'
 import { calendar } from './words/calendar.ts'
 import { drawing, drawings, labels } from './words/drawings.ts'
+import { live } from './words/live.ts'
 import { maker } from './words/maker.ts'
 import {
   capabilities,
@@ -62,6 +63,7 @@ export const words = z.strictObject({
   symptoms,
   choose,
   findings,
+  live,
   safety,
   emergency,
   training,

@@ -103,7 +103,8 @@ export function planParts(
   }
 }
 
-function drawPlan(context: OvalContext, which: DrawingSize): string {
+/** The plan for a width, as SVG. */
+export function drawPlan(context: OvalContext, which: DrawingSize): string {
   const { width, height, drawn } = planParts(context, which)
   return sheetOf(width, height, context.alt, drawn)
 }
