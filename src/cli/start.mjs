@@ -74,6 +74,7 @@ if (first === '--run-tests') {
   await tool('bench', 'bench.ts')
   await tool('bench', 'bench-print.ts')
   await tool('bench', 'bench-phone.ts')
+  await tool('bench', 'bench-many.ts')
 } else {
   await install(false)
   const script = await bundledProgram(project)

@@ -59,8 +59,22 @@ function dropOld(cache) {
 
 /** Puts what was made beside a folder in its place, unless another process was first. */
 function place(own, folder) {
-  if (existsSync(folder)) rmSync(own, { recursive: true, force: true })
-  else renameSync(own, folder)
+  try {
+    renameSync(own, folder)
+  } catch (error) {
+    rmSync(own, { recursive: true, force: true })
+    if (!existsSync(folder)) throw error
+  }
+}
+
+/** Notes that a file is in use still; where it belongs to another user, that one has to do so. */
+function touch(file) {
+  const now = new Date()
+  try {
+    utimesSync(file, now, now)
+  } catch {
+    // It may be made anew in a few days.
+  }
 }
 
 const shared = { bundle: true, platform: 'node', target: 'node20', logLevel: 'error' }
@@ -101,12 +115,11 @@ export async function bundledProgram(project) {
   const cache = cacheOf(project)
   const entry = path.join(project, 'src', 'cli', 'main.ts')
   const state = path.join(cache, `state-${stateOfAll(project, entry)}`)
-  const now = new Date()
   if (existsSync(state)) {
     const folder = path.join(cache, readFileSync(state, 'utf8'))
     const file = path.join(folder, 'main.cjs')
     if (existsSync(file)) {
-      for (const used of [state, folder]) utimesSync(used, now, now)
+      for (const used of [state, folder]) touch(used)
       return file
     }
   }

@@ -1,0 +1,103 @@
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import os from 'node:os'
+import path from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { date, folders } from '../support/demo.ts'
+import { madeUpFair } from '../support/made-up-fairs.ts'
+
+/**
+ * Which circumstances are tried: in the gate the one that is as different as can be; all of them one
+ * by one, on one core and under load too, with `OVALKEEP_MATRIX=all`, and with PDFs besides with
+ * `OVALKEEP_MATRIX=pdf`.
+ */
+const matrix = process.env['OVALKEEP_MATRIX'] ?? 'gate'
+
+const start = path.join(folders.project, 'src', 'cli', 'start.mjs')
+const { id, text } = madeUpFair(17)
+
+type Circumstance = {
+  readonly env?: NodeJS.ProcessEnv
+  /** Where facility and output lie. */
+  readonly place?: string
+  /** A program that starts the other. */
+  readonly through?: readonly string[]
+  /** Processes that do nothing but keep a core busy. */
+  readonly load?: number
+  /** The cache of another circumstance, or none. */
+  readonly cache?: string
+}
+
+const strange = "Jürgen's Fair – 2027 [ä] 100%"
+const alone: Readonly<Record<string, Circumstance>> = {
+  'a warm cache': { cache: 'plain' },
+  'a time zone 14 hours ahead': { env: { TZ: 'Pacific/Kiritimati' } },
+  'a time zone half an hour off': { env: { TZ: 'America/St_Johns' } },
+  'a locale with another i': { env: { LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' } },
+  'a locale without UTF-8': { env: { LANG: 'C', LC_ALL: 'C' } },
+  'a folder with spaces and umlauts': { place: strange },
+  'another user by name': { env: { HOME: '/nonexistent', USER: 'pat', LOGNAME: 'pat' } },
+  'one core': { through: ['taskset', '-c', '0'] },
+  'much else to do': { load: 8 },
+}
+const atOnce: Circumstance = {
+  env: { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8', USER: 'pat' },
+  place: strange,
+}
+const circumstances: Readonly<Record<string, Circumstance>> =
+  matrix === 'gate' ? { 'everything else different': atOnce } : alone
+
+let root: string
+let plain: ReadonlyMap<string, string>
+
+const busy = (): ChildProcess => spawn(process.execPath, ['-e', 'for(;;);'], { stdio: 'ignore' })
+
+async function hashes(folder: string): Promise<ReadonlyMap<string, string>> {
+  const { files } = JSON.parse(await readFile(path.join(folder, 'build.json'), 'utf8')) as {
+    readonly files: readonly { readonly path: string; readonly sha256: string }[]
+  }
+  const there = await readdir(folder, { recursive: true, withFileTypes: true })
+  expect(there.filter((e) => e.isFile())).toHaveLength(files.length + 1)
+  return new Map(files.map((f) => [f.path, f.sha256]))
+}
+
+/** Builds the facility under a circumstance. @returns the hash of each file. */
+async function built(name: string, { env, place, through, load, cache }: Circumstance) {
+  const at = path.join(root, name.replaceAll(' ', '-'), place ?? 'place')
+  const fair = path.join(at, 'fair')
+  await mkdir(fair, { recursive: true })
+  await writeFile(path.join(fair, 'facility.yaml'), text)
+  const own = path.join(root, 'cache', cache ?? name)
+  const browser = matrix === 'pdf' ? {} : { OVALKEEP_BROWSER: path.join(root, 'none') }
+  const others = Array.from({ length: load ?? 0 }, busy)
+  const args = ['build', fair, '--quiet', '--date', date, '--into', path.join(at, 'out')]
+  const [program = '', ...before] = [...(through ?? []), process.execPath]
+  const { OVALKEEP_BROWSER: _, ...inherited } = process.env
+  const child = spawn(program, [...before, start, ...args], {
+    cwd: at,
+    env: { ...inherited, ...env, ...browser, XDG_CACHE_HOME: own },
+    stdio: ['ignore', 'ignore', 'pipe'],
+  })
+  let said = ''
+  child.stderr.on('data', (data: Buffer) => (said += data.toString('utf8')))
+  const code = await new Promise((resolve) => child.once('close', resolve))
+  for (const other of others) other.kill('SIGKILL')
+  expect(code, said).toBe(matrix === 'pdf' ? 0 : 3)
+  return hashes(path.join(at, 'out', id))
+}
+
+beforeAll(async () => {
+  root = await mkdtemp(path.join(os.tmpdir(), 'same-'))
+  plain = await built('plain', {})
+})
+afterAll(() => rm(root, { recursive: true, force: true }))
+
+describe('the same facility gives the same bytes', () => {
+  it.each(Object.keys(circumstances))('with %s', async (name) => {
+    const other = await built(name, circumstances[name] ?? {})
+    expect(plain.size).toBeGreaterThan(100)
+    const differing = [...plain].filter(([file, hash]) => other.get(file) !== hash)
+    expect(differing.map(([file]) => file)).toEqual([])
+    expect(other.size).toBe(plain.size)
+  })
+})
