@@ -29,6 +29,24 @@ type Circumstance = {
 }
 
 const strange = "Jürgen's Fair – 2027 [ä] 100%"
+
+/** A clock that is years early or late every time somebody looks at it. */
+const jumping = `
+const { now } = Date
+let looks = 0
+const jumped = () => now() + ((looks++ % 7) - 3) * 1e11
+const Real = Date
+globalThis.Date = class extends Real {
+  constructor(...args) {
+    if (args.length > 0) super(...args)
+    else super(jumped())
+  }
+  static now() {
+    return jumped()
+  }
+}`
+const clock = { NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(jumping)}` }
+
 const alone: Readonly<Record<string, Circumstance>> = {
   'a warm cache': { cache: 'plain' },
   'a time zone 14 hours ahead': { env: { TZ: 'Pacific/Kiritimati' } },
@@ -37,11 +55,18 @@ const alone: Readonly<Record<string, Circumstance>> = {
   'a locale without UTF-8': { env: { LANG: 'C', LC_ALL: 'C' } },
   'a folder with spaces and umlauts': { place: strange },
   'another user by name': { env: { HOME: '/nonexistent', USER: 'pat', LOGNAME: 'pat' } },
+  'a clock that jumps': { env: clock },
   'one core': { through: ['taskset', '-c', '0'] },
   'much else to do': { load: 8 },
 }
 const atOnce: Circumstance = {
-  env: { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8', USER: 'pat' },
+  env: {
+    ...clock,
+    TZ: 'Pacific/Kiritimati',
+    LANG: 'tr_TR.UTF-8',
+    LC_ALL: 'tr_TR.UTF-8',
+    USER: 'pat',
+  },
   place: strange,
 }
 const circumstances: Readonly<Record<string, Circumstance>> =

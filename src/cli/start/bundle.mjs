@@ -48,12 +48,13 @@ function stateOfAll(project, entry) {
   )
 }
 
-function dropOld(cache) {
+/** Deletes what is much older than what was made just now, whatever the clock says meanwhile. */
+function dropOld(cache, own) {
+  const { mtimeMs: now } = statSync(own)
   for (const name of readdirSync(cache)) {
     const old = path.join(cache, name)
     const { mtimeMs } = statSync(old, { throwIfNoEntry: false }) ?? {}
-    if (mtimeMs !== undefined && mtimeMs < Date.now() - kept)
-      rmSync(old, { recursive: true, force: true })
+    if (mtimeMs !== undefined && mtimeMs < now - kept) rmSync(old, { recursive: true, force: true })
   }
 }
 
@@ -97,7 +98,7 @@ export async function bundledTool(project, entry) {
       sourcemap: 'linked',
       outExtension: { '.js': '.mjs' },
     })
-    dropOld(cache)
+    dropOld(cache, own)
     place(own, folder)
   }
   return pathToFileURL(path.join(folder, `${name}.mjs`)).href
@@ -145,7 +146,7 @@ export async function bundledProgram(project) {
   const own = path.join(cache, `${name}.${process.pid}`)
   mkdirSync(own, { recursive: true })
   for (const [file, contents] of files) writeFileSync(path.join(own, file), contents)
-  dropOld(cache)
+  dropOld(cache, own)
   place(own, path.join(cache, name))
   writeFileSync(`${state}.${process.pid}`, name)
   renameSync(`${state}.${process.pid}`, state)
