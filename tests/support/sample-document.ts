@@ -1,6 +1,8 @@
+import { loadFonts } from '../../src/cli/load/load-fonts.ts'
 import { finishPdf } from '../../src/print/finish/finish-pdf.ts'
+import { addTypingFont } from '../../src/print/forms/typing-font.ts'
 import { openDocument } from '../../src/print/pdf/documents.ts'
-import { addField } from '../../src/print/pdf/fields.ts'
+import { addFields } from '../../src/print/pdf/fields.ts'
 import { printRaw } from '../../src/print/press/print-pages.ts'
 import { openTestPress } from './test-press.ts'
 
@@ -40,14 +42,15 @@ export async function printSample(): Promise<{
   try {
     const raw = await printRaw(press, { css, body })
     const printed = await openDocument(raw)
-    addField(printed, {
+    const field = {
       kind: 'line',
       name: 'name',
       tooltip: 'Your name',
       page: 1,
       box: { x: 100, y: 100, width: 80, height: 20 },
-    })
-    return { raw, finished: await finishPdf(printed, about) }
+    } as const
+    addFields(printed, [field], addTypingFont(printed, (await loadFonts()).typing))
+    return { raw, finished: finishPdf(printed, about) }
   } finally {
     await close()
   }

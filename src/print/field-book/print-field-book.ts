@@ -56,7 +56,7 @@ export async function printFieldBook(
     const printed = await openDocument(raw.bytes)
     const pages = pageCount(printed)
     if (pages !== raw.pages) throw new Error(`${pages} pages instead of ${raw.pages}`)
-    const finished = await finishPdf(printed, book)
+    const finished = finishPdf(printed, book)
     return {
       book: finished,
       booklet: await foldBooklet(await openDocument(finished), booklet),

@@ -67,7 +67,7 @@ export function finishPart(
  * Finishes a document whose content is in order, in one pass: metadata, page labels, links,
  * bookmarks, fixed identity.
  */
-export async function finishOrdered(document: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
+export function finishOrdered(document: PdfDocument, about: PdfAbout): Uint8Array {
   writeMetadata(document, about)
   labelPages(document, about.labels)
   renumberStructure(document)
@@ -77,7 +77,7 @@ export async function finishOrdered(document: PdfDocument, about: PdfAbout): Pro
 }
 
 /** Finishes what a browser has printed. */
-export function finishPdf(document: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
+export function finishPdf(document: PdfDocument, about: PdfAbout): Uint8Array {
   orderContent(document)
   return finishOrdered(document, about)
 }

@@ -2,7 +2,7 @@ import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
-import { addField, type Field, setTypingFont } from '../pdf/fields.ts'
+import { addFields, type Field } from '../pdf/fields.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import { pageCount, pageHeight } from '../pdf/pages.ts'
 import type { Copy, Press } from '../press/press.ts'
@@ -66,8 +66,8 @@ export async function printForms(
     const printed = await openDocument(bytes)
     if (pageCount(printed) !== pages)
       throw new Error(`${pageCount(printed)} pages instead of ${pages} of forms`)
-    for (const place of places) addField(printed, fieldAt(printed, place))
-    setTypingFont(printed, addTypingFont(printed, forms.typing))
+    const fields = places.map((place) => fieldAt(printed, place))
+    addFields(printed, fields, addTypingFont(printed, forms.typing))
     return finishPdf(printed, about)
   })
 }

@@ -1,6 +1,6 @@
 import { PDFHeader, PDFTrailer } from '@cantoo/pdf-lib'
 import type { PdfDocument } from './kinds.ts'
-import { contextOf, ours, theirs } from './library.ts'
+import { contextOf, ours } from './library.ts'
 import { objectText } from './write-object.ts'
 import {
   append,
@@ -84,12 +84,10 @@ export type Beside = {
 }
 
 /** The bytes of a document, its objects in compressed streams (ISO 32000-1, 7.5.7). */
-export async function saveDocument(
+export function saveDocument(
   document: PdfDocument,
   { written, texts }: Beside = { written: [], texts: [] },
-): Promise<Uint8Array> {
-  // Fonts that fields have asked for are written only now.
-  await theirs(document).flush()
+): Uint8Array {
   const context = contextOf(document)
   const file = emptyPiece()
   append(file, `${PDFHeader.forVersion(1, 7)}\n\n`)

@@ -70,7 +70,7 @@ async function printApart(
   const counts = section.sheets.map((s) => s.pages)
   const files = await press.keep([JSON.stringify([abouts, counts]), section.bytes], async () => {
     const parts = await splitDocument(await section.ordered(), counts)
-    return Promise.all(parts.map((part, i) => finishOrdered(part, abouts[i] ?? about)))
+    return parts.map((part, i) => finishOrdered(part, abouts[i] ?? about))
   })
   return section.sheets.flatMap((sheet, i) => {
     const bytes = files[i]

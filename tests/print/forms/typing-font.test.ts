@@ -5,7 +5,7 @@ import { addTypingFont } from '../../../src/print/forms/typing-font.ts'
 import { tablesOfWoff, trueTypeOf } from '../../../src/print/forms/woff.ts'
 import { arrayAt, dictionaryAt, lookUp, textAt } from '../../../src/print/pdf/dictionaries.ts'
 import { catalogOf, openDocument, resolve } from '../../../src/print/pdf/documents.ts'
-import { addField, setTypingFont } from '../../../src/print/pdf/fields.ts'
+import { addFields } from '../../../src/print/pdf/fields.ts'
 import { asDictionary, asNumber, itemsOf } from '../../../src/print/pdf/objects.ts'
 import { streamBytes } from '../../../src/print/pdf/streams.ts'
 
@@ -29,15 +29,15 @@ trailer
 
 async function formWithFields() {
   const document = await openDocument(Buffer.from(onePage, 'latin1'))
-  for (const [i, kind] of (['line', 'lines', 'check'] as const).entries())
-    addField(document, {
-      kind,
-      name: `field-${i}`,
-      tooltip: 'Somewhere to write',
-      page: 0,
-      box: { x: 50, y: 100 + 50 * i, width: 120, height: 17 },
-    })
-  setTypingFont(document, addTypingFont(document, typing))
+  const kinds = ['line', 'lines', 'check'] as const
+  const wanted = kinds.map((kind, i) => ({
+    kind,
+    name: `field-${i}`,
+    tooltip: 'Somewhere to write',
+    page: 0,
+    box: { x: 50, y: 100 + 50 * i, width: 120, height: 17 },
+  }))
+  addFields(document, wanted, addTypingFont(document, typing))
   const form = dictionaryAt(catalogOf(document), 'AcroForm')
   const fields = itemsOf(arrayAt(form, 'Fields')).map((f) => asDictionary(resolve(document, f)))
   return { form, fields }
