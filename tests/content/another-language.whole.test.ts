@@ -70,7 +70,7 @@ describe.each(demos)('the manual of %s in a language that nobody speaks', (id) =
     const pages: readonly (readonly [string, string])[] = [
       ...renderBinder(manual, assets).parts.map((p) => [p.id, p.body] as const),
       ...renderSheets(manual, assets).sheets.flatMap((s) =>
-        s.layouts.map((l) => [`sheet ${s.id}`, l.body] as const),
+        [...s.layouts, ...s.drawings].map((l) => [`sheet ${s.id}`, l.body] as const),
       ),
       ['forms', renderForms(manual, assets).body],
       ['cards', renderCards(manual, assets).body],

@@ -7,6 +7,7 @@ type PageElement = {
   className: string
   textContent: string | null
   innerHTML: string
+  outerHTML: string
   hidden: boolean
   readonly scrollHeight: number
   readonly scrollWidth: number

@@ -17,7 +17,7 @@ const largestGrowth = 1.5
 /** Points in a millimeter, and what of the size of the type its capitals are high. */
 const [pointsInMillimeter, capitalShare] = [72 / 25.4, 0.656]
 
-type Posted = Pick<Sheets['sheets'][number], 'id' | 'layouts'>
+type Posted = Pick<Sheets['sheets'][number], 'id' | 'layouts' | 'drawings'>
 
 /** What one page of a sheet is set in. */
 export type PageFit = {
@@ -60,8 +60,16 @@ function showLayouts({ widest, mostGrowth, least }: Sizes): void {
   function* show(posted: PageElement): SheetWork<void> {
     const shown = posted.querySelector('.layout')
     if (!shown) throw new Error('a sheet without a place')
-    for (const layout of posted.querySelectorAll('script')) {
+    const drawings = new Map(
+      [...posted.querySelectorAll('script[data-drawing]')].map((kept) => [
+        kept.dataset['drawing'],
+        kept.textContent ?? '',
+      ]),
+    )
+    for (const layout of posted.querySelectorAll('script[data-layout]')) {
       shown.innerHTML = layout.textContent ?? ''
+      for (const slot of shown.querySelectorAll('[data-drawing]'))
+        slot.outerHTML = drawings.get(slot.dataset['drawing']) ?? ''
       shown.dataset['layout'] = layout.dataset['layout']
       for (const slot of shown.querySelectorAll('[data-reading-distance]'))
         slot.textContent = widest
@@ -212,13 +220,20 @@ const shownLayouts = (): { id: string; layout: string; pages: number }[] =>
     pages: posted.querySelectorAll('.sheet').length,
   }))
 
-/** A document with sheets to be fitted, each with all its layouts; these are read when they are tried. */
+const keptAs = (name: string, value: string, body: string): string =>
+  `<script type="text/html" data-${name}="${value}">${body}</script>`
+
+/**
+ * A document with sheets to be fitted, each with all its layouts and its drawing; these are read when
+ * they are tried.
+ */
 export const sheetsToFit = (sheets: readonly Posted[]): string =>
   sheets
-    .map(({ id, layouts }) => {
-      const kept = layouts.map(
-        ({ name, body }) => `<script type="text/html" data-layout="${name}">${body}</script>`,
-      )
+    .map(({ id, layouts, drawings }) => {
+      const kept = [
+        ...drawings.map(({ size, body }) => keptAs('drawing', size, body)),
+        ...layouts.map(({ name, body }) => keptAs('layout', name, body)),
+      ]
       return `<div class="posted" data-sheet="${id}">${kept.join('')}<div class="layout"></div></div>`
     })
     .join('')

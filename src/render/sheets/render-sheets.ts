@@ -7,6 +7,7 @@ import type { SheetPaper } from '../../model/papers.ts'
 import { fill } from '../../model/pattern.ts'
 import { emergencySheet } from '../../model/sheet-names.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
+import type { Drawing } from '../drawings/drawing.ts'
 import { drawingFigure } from '../drawings/drawing-figure.ts'
 import { type Drawings, drawingNamed, renderDrawings } from '../drawings/drawings.ts'
 import { escapeHtml } from '../text/escape-html.ts'
@@ -30,7 +31,12 @@ type Sheet = {
   readonly section: string
   /** The ways in which it may be parted over pages, the best first. */
   readonly layouts: readonly { readonly name: string; readonly body: string }[]
+  /** Its drawing in the sizes that layouts ask for by `data-drawing`, once for all of them. */
+  readonly drawings: readonly { readonly size: DrawingSize; readonly body: string }[]
 }
+
+/** In a column beside the steps, or across the page. */
+type DrawingSize = 'beside' | 'below'
 
 export type Sheets = {
   /** Style by paper, in the facility's order. */
@@ -74,6 +80,14 @@ const lookView = (s: ManualSheet, manual: Manual, pen: Pen) =>
     number: manual.procedures.find((q) => q.id === b.procedure)?.number ?? '',
   }))
 
+/** Where a layout has the drawing. */
+const slotFor = (size: DrawingSize): Html => html(`<i data-drawing="${size}"></i>`)
+
+const drawingsOf = (drawing: Drawing): Sheet['drawings'] => [
+  { size: 'beside', body: drawingFigure(drawing, 'side').toString() },
+  { size: 'below', body: drawingFigure(drawing, 'paper').toString() },
+]
+
 function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawings) {
   const s = p.sheet
   const drawing = drawingNamed(drawings, s.drawing)
@@ -109,8 +123,9 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
     box: cautionBox(p, pen),
     figures: s.calls.length > 0 ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
     layouts,
-    beside: drawing ? drawingFigure(drawing, 'side') : html(''),
-    below: drawing ? drawingFigure(drawing, 'paper') : html(''),
+    drawings: drawing ? drawingsOf(drawing) : [],
+    beside: drawing ? slotFor('beside') : html(''),
+    below: drawing ? slotFor('below') : html(''),
     done: s.done.map(pen.line),
     stop: s.stop.map(pen.line),
     hasReckoner: s.reckoner !== undefined,
@@ -172,6 +187,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
         id: emergencySheet,
         title: `${assets.words.emergency.title}: ${manual.facility.name}`,
         section: emergencySheet,
+        drawings: [],
         layouts: emergencyLayouts(assets.words).map(({ name, pages }) => ({
           name,
           body: templates.render('sheet/emergency', {
@@ -187,6 +203,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
           id: p.id,
           title: `${p.title}: ${manual.facility.name}`,
           section: p.section,
+          drawings: sheet.drawings,
           layouts: layouts.map(({ name, pages }) => ({
             name,
             body: templates.render('sheet/sheet', { ...common, sheet: { ...sheet, pages } }),

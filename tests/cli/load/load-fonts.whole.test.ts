@@ -48,7 +48,7 @@ async function everythingOf(id: (typeof demos)[number]): Promise<string> {
       .map((render) => render(manual, assets))
       .flatMap((copy) => [copy.body, copy.css]),
     ...sheets.papers.map((p) => p.css),
-    ...sheets.sheets.flatMap((s) => s.layouts.map((l) => l.body)),
+    ...sheets.sheets.flatMap((s) => [...s.layouts, ...s.drawings].map((l) => l.body)),
   ].join('\n')
 }
 

@@ -41,6 +41,7 @@ describe('a document of sheets', () => {
   const sheet = (id: string, ...words: readonly string[]) => ({
     id,
     layouts: words.map((w, i) => ({ name: String(i), body: page(w) })),
+    drawings: [],
   })
   const fitted = (sheets: readonly ReturnType<typeof sheet>[]) =>
     press().run({ css, body: sheetsToFit(sheets) }, {}, (p) => fitSheets(p, 4.5, () => '15 ft'))

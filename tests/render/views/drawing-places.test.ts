@@ -71,7 +71,7 @@ describe('drawings', () => {
     expect(String(page?.data)).toContain(figure)
     const plan = `<b>Drawing ${words.drawings['plan']?.number}.</b>`
     const sheet = renderSheets(manual, assets).sheets.find((s) => s.id === 'harrow')
-    expect(sheet?.layouts.map((l) => l.body).join()).toContain(plan)
+    expect(sheet?.drawings.map((d) => d.body).join()).toContain(plan)
   })
 
   it('are cited by the step that needs them, with the way to where they stand', async () => {
