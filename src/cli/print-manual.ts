@@ -241,7 +241,7 @@ async function printDocuments(
     binderPages: binder.laid.length,
     fieldBookPages: fieldBook.pages,
     besideSite: files.filter((f) => offered.has(f.path)),
-    sheets: posted.sheets.length,
+    sheets: posted.sections.reduce((sum, s) => sum + s.count, 0),
     posted: sheets.posted,
     binder: binder.memory,
     revision: { revision: manual.facility.revision, date: manual.date, pages },

@@ -69,9 +69,11 @@ describe.each(demos)('the manual of %s in a language that nobody speaks', (id) =
     const assets = await assetsFor(words, 'inline')
     const pages: readonly (readonly [string, string])[] = [
       ...renderBinder(manual, assets).parts.map((p) => [p.id, p.body] as const),
-      ...renderSheets(manual, assets).sheets.flatMap((s) =>
-        [...s.layouts, ...s.drawings].map((l) => [`sheet ${s.id}`, l.body] as const),
-      ),
+      ...renderSheets(manual, assets)
+        .sections.flatMap((section) => section.sheets())
+        .flatMap((s) =>
+          [...s.layouts, ...s.drawings].map((l) => [`sheet ${s.id}`, l.body] as const),
+        ),
       ['forms', renderForms(manual, assets).body],
       ['cards', renderCards(manual, assets).body],
     ]

@@ -1,4 +1,4 @@
-import type { Sheets } from '../../render/sheets/render-sheets.ts'
+import type { Sheet } from '../../render/sheets/render-sheets.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { installSearch } from './search-in-page.ts'
 
@@ -17,7 +17,7 @@ const largestGrowth = 1.5
 /** Points in a millimeter, and what of the size of the type its capitals are high. */
 const [pointsInMillimeter, capitalShare] = [72 / 25.4, 0.656]
 
-type Posted = Pick<Sheets['sheets'][number], 'id' | 'layouts' | 'drawings'>
+type Posted = Pick<Sheet, 'id' | 'layouts' | 'drawings'>
 
 /** What one page of a sheet is set in. */
 export type PageFit = {

@@ -2,7 +2,7 @@ import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
 import type { Ink } from '../../model/ink.ts'
 import { leastCapitals, type SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
-import type { Sheets } from '../../render/sheets/render-sheets.ts'
+import type { Sheet, Sheets } from '../../render/sheets/render-sheets.ts'
 import { type BrowserPage, freshFonts, setStyle } from '../page/open-page.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import type { Press } from '../press/press.ts'
@@ -68,7 +68,7 @@ export const printSection = (
   press: Press,
   system: UnitSystem,
   papers: Sheets['papers'],
-  sheets: Sheets['sheets'],
+  sheets: readonly Sheet[],
 ): Promise<readonly SectionPrint[]> =>
   press.run(
     { css: '', body: sheetsToFit(sheets) },

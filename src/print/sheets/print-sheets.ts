@@ -1,8 +1,9 @@
 import { type Ink, inks } from '../../model/ink.ts'
 import type { SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
-import type { Sheets } from '../../render/sheets/render-sheets.ts'
+import type { Sheet, Sheets } from '../../render/sheets/render-sheets.ts'
 import { finishOrdered, finishPart, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
+import { inTurn } from '../in-turn.ts'
 import { joinWritten } from '../join/join-written.ts'
 import type { PartPlace } from '../join/part-place.ts'
 import type { WrittenPart } from '../join/write-part.ts'
@@ -57,11 +58,11 @@ function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly PrintedS
 /** Each sheet of a section in a file of its own. */
 async function printApart(
   press: Press,
-  { about, sheets }: SheetsJob,
+  { about }: SheetsJob,
+  titles: ReadonlyMap<string, string>,
   section: PrintedSection,
 ): Promise<readonly SheetFile[]> {
   const { paper, ink } = section
-  const titles = new Map(sheets.sheets.map(({ id, title }) => [id, title]))
   const abouts = section.sheets.map(({ id }) => ({
     ...about,
     title: titles.get(id) ?? '',
@@ -81,19 +82,31 @@ async function printApart(
 /** A section finished for its place among all of them. */
 type WrittenSection = Section & { readonly written: WrittenPart }
 
-/** The sheets of a section in files of their own, and as part of the file of all sheets. */
+type FinishedSection = {
+  /** Its sheets in files of their own. */
+  readonly files: readonly SheetFile[]
+  /** As part of the file of all sheets. */
+  readonly section: WrittenSection
+}
+
+/** Prints and finishes the sheets of a section on every paper in both inks. */
 async function finishSection(
   press: Press,
   job: SheetsJob,
-  printed: PrintedSection,
+  sheets: readonly Sheet[],
   place: PartPlace,
-): Promise<{ readonly files: readonly SheetFile[]; readonly section: WrittenSection }> {
-  const { paper, sheets, ink, bytes, ordered } = printed
-  const files = await printApart(press, job, printed)
-  const written = await press.keep([JSON.stringify(place), bytes], async () =>
-    finishPart(await ordered(), place),
-  )
-  return { files, section: { paper, sheets, ink, written } }
+): Promise<readonly FinishedSection[]> {
+  const titles = new Map(sheets.map(({ id, title }) => [id, title]))
+  const prints = await printSection(press, job.system, job.sheets.papers, sheets)
+  const finish = async (printed: PrintedSection): Promise<FinishedSection> => {
+    const { paper, sheets, ink, bytes, ordered } = printed
+    const files = await printApart(press, job, titles, printed)
+    const written = await press.keep([JSON.stringify(place), bytes], async () =>
+      finishPart(await ordered(), place),
+    )
+    return { files, section: { paper, sheets, ink, written } }
+  }
+  return Promise.all(prints.flatMap(sectionsOf).map(finish))
 }
 
 /** All sheets on a paper in one ink. */
@@ -127,24 +140,17 @@ export async function printSheets(
   job: SheetsJob,
   tell: (what: string) => void,
 ): Promise<readonly SheetFile[]> {
-  const { papers, sheets } = job.sheets
-  const names = [...new Set(sheets.map((s) => s.section))]
-  const bySection = names.map((name) => sheets.filter((s) => s.section === name))
+  const { papers, sections: all } = job.sheets
+  const count = all.reduce((sum, s) => sum + s.count, 0)
   let done = 0
-  const printed = await Promise.all(
-    bySection.map(async (own, part) => {
-      const prints = await printSection(press, job.system, papers, own)
-      const place = { part, of: names.length }
-      const finished = await Promise.all(
-        prints.flatMap(sectionsOf).map((s) => finishSection(press, job, s, place)),
-      )
-      done += own.length
-      tell(`sheet ${done} of ${sheets.length}`)
-      return finished
-    }),
-  )
-  const all = printed.flat()
-  const sections = all.map((f) => f.section)
+  const printed = await inTurn(all, async (section, part) => {
+    const finished = await finishSection(press, job, section.sheets(), { part, of: all.length })
+    done += section.count
+    tell(`sheet ${done} of ${count}`)
+    return finished
+  })
+  const files = printed.flatMap((p) => p.flatMap((f) => f.files))
+  const sections = printed.flatMap((p) => p.map((f) => f.section))
   const together = papers.flatMap(({ name }) =>
     inks.map((ink) =>
       joinSections(
@@ -153,5 +159,5 @@ export async function printSheets(
       ),
     ),
   )
-  return [...all.flatMap((f) => f.files), ...(await Promise.all(together)).flat()]
+  return [...files, ...(await Promise.all(together)).flat()]
 }

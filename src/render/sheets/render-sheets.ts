@@ -24,11 +24,9 @@ import { stepView } from '../views/step-view.ts'
 import { sheetLayouts } from './sheet-pages.ts'
 import { sheetPaperCss } from './sheet-papers.ts'
 
-type Sheet = {
+export type Sheet = {
   readonly id: string
   readonly title: string
-  /** Sheets of one section are printed together: a change of one prints the others anew. */
-  readonly section: string
   /** The ways in which it may be parted over pages, the best first. */
   readonly layouts: readonly { readonly name: string; readonly body: string }[]
   /** Its drawing in the sizes that layouts ask for by `data-drawing`, once for all of them. */
@@ -38,10 +36,17 @@ type Sheet = {
 /** In a column beside the steps, or across the page. */
 type DrawingSize = 'beside' | 'below'
 
+/** Sheets that are printed together: a change of one prints the others anew. */
+type SheetSection = {
+  readonly count: number
+  /** Renders them, when they are asked for: the browser prints others meanwhile. */
+  readonly sheets: () => readonly Sheet[]
+}
+
 export type Sheets = {
   /** Style by paper, in the facility's order. */
   readonly papers: readonly { readonly name: SheetPaper; readonly css: string }[]
-  readonly sheets: readonly Sheet[]
+  readonly sections: readonly SheetSection[]
 }
 
 /** A code that opens the procedure's page on a phone; only where the site has an address. */
@@ -157,6 +162,51 @@ function emergencyLayouts({ sheet }: RenderAssets['words']) {
   ]
 }
 
+/** What all sheets are made with. */
+type SheetMaker = {
+  readonly manual: Manual
+  readonly assets: RenderAssets
+  readonly pen: Pen
+  readonly render: (name: string, data: object) => string
+}
+
+function emergencySheetOf({ manual, assets, pen, render }: SheetMaker): Sheet {
+  const emergency = emergencyView(pen, 'paper')
+  return {
+    id: emergencySheet,
+    title: `${assets.words.emergency.title}: ${manual.facility.name}`,
+    drawings: [],
+    layouts: emergencyLayouts(assets.words).map(({ name, pages }) => ({
+      name,
+      body: render('sheet/emergency', { pages, emergency }),
+    })),
+  }
+}
+
+function procedureSheet({ manual, assets, pen, render }: SheetMaker, p: ManualProcedure): Sheet {
+  const drawings = renderDrawings(manual, assets.words)
+  const { layouts, ...sheet } = sheetData(p, manual, pen, drawings)
+  return {
+    id: p.id,
+    title: `${p.title}: ${manual.facility.name}`,
+    drawings: sheet.drawings,
+    layouts: layouts.map(({ name, pages }) => ({
+      name,
+      body: render('sheet/sheet', { sheet: { ...sheet, pages } }),
+    })),
+  }
+}
+
+/** The sheets of each section together, in the order in which sections first have one. */
+function bySection(
+  all: readonly { readonly section: string; readonly sheet: () => Sheet }[],
+): readonly SheetSection[] {
+  return [...new Set(all.map((s) => s.section))].map((section) => {
+    const own = all.filter((s) => s.section === section)
+    return { count: own.length, sheets: () => own.map(({ sheet }) => sheet()) }
+  })
+}
+
 /**
  * All posted sheets, that of the emergency first, in every layout that they may have; the printer
  * takes the first in which the steps are large enough to be read from where people stand, finds the
@@ -168,7 +218,6 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
     worksheetHref: () => undefined,
     procedureHref: () => undefined,
   })
-  const drawings = renderDrawings(manual, assets.words)
   const templates = createTemplates(assets.templates)
   const common = {
     words: assets.words,
@@ -176,40 +225,21 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
     date: manual.date,
     material: assets.words.materials[manual.facility.material],
   }
+  const render: SheetMaker['render'] = (name, data) =>
+    templates.render(name, { ...common, ...data })
+  const maker = { manual, assets, pen, render }
   const style = stylesOf(assets, 'shared', 'emergency', 'sheet', 'sheet-work', 'black')
   return {
     papers: manual.facility.sheetPapers.map((name) => ({
       name,
       css: `${sheetPaperCss(name)}\n${style}`,
     })),
-    sheets: [
-      {
-        id: emergencySheet,
-        title: `${assets.words.emergency.title}: ${manual.facility.name}`,
-        section: emergencySheet,
-        drawings: [],
-        layouts: emergencyLayouts(assets.words).map(({ name, pages }) => ({
-          name,
-          body: templates.render('sheet/emergency', {
-            ...common,
-            pages,
-            emergency: emergencyView(pen, 'paper'),
-          }),
-        })),
-      },
-      ...manual.procedures.map((p) => {
-        const { layouts, ...sheet } = sheetData(p, manual, pen, drawings)
-        return {
-          id: p.id,
-          title: `${p.title}: ${manual.facility.name}`,
-          section: p.section,
-          drawings: sheet.drawings,
-          layouts: layouts.map(({ name, pages }) => ({
-            name,
-            body: templates.render('sheet/sheet', { ...common, sheet: { ...sheet, pages } }),
-          })),
-        }
-      }),
-    ],
+    sections: bySection([
+      { section: emergencySheet, sheet: () => emergencySheetOf(maker) },
+      ...manual.procedures.map((p) => ({
+        section: p.section,
+        sheet: () => procedureSheet(maker, p),
+      })),
+    ]),
   }
 }

@@ -48,7 +48,9 @@ async function everythingOf(id: (typeof demos)[number]): Promise<string> {
       .map((render) => render(manual, assets))
       .flatMap((copy) => [copy.body, copy.css]),
     ...sheets.papers.map((p) => p.css),
-    ...sheets.sheets.flatMap((s) => [...s.layouts, ...s.drawings].map((l) => l.body)),
+    ...sheets.sections
+      .flatMap((section) => section.sheets())
+      .flatMap((s) => [...s.layouts, ...s.drawings].map((l) => l.body)),
   ].join('\n')
 }
 

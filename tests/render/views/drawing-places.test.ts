@@ -70,7 +70,9 @@ describe('drawings', () => {
     const page = renderSite(manual, assets).find((f) => f.path === 'procedures/harrow.html')
     expect(String(page?.data)).toContain(figure)
     const plan = `<b>Drawing ${words.drawings['plan']?.number}.</b>`
-    const sheet = renderSheets(manual, assets).sheets.find((s) => s.id === 'harrow')
+    const sheet = renderSheets(manual, assets)
+      .sections.flatMap((section) => section.sheets())
+      .find((s) => s.id === 'harrow')
     expect(sheet?.drawings.map((d) => d.body).join()).toContain(plan)
   })
 
