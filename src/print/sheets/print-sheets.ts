@@ -98,15 +98,17 @@ async function finishSection(
 ): Promise<readonly FinishedSection[]> {
   const titles = new Map(sheets.map(({ id, title }) => [id, title]))
   const prints = await printSection(press, job.system, job.sheets.papers, sheets)
-  const finish = async (printed: PrintedSection): Promise<FinishedSection> => {
+  const finished: FinishedSection[] = []
+  // One after another, so that only one of them is held as a document at a time.
+  for (const printed of prints.flatMap(sectionsOf)) {
     const { paper, sheets, ink, bytes, ordered } = printed
     const files = await printApart(press, job, titles, printed)
     const written = await press.keep([JSON.stringify(place), bytes], async () =>
       finishPart(await ordered(), place),
     )
-    return { files, section: { paper, sheets, ink, written } }
+    finished.push({ files, section: { paper, sheets, ink, written } })
   }
-  return Promise.all(prints.flatMap(sectionsOf).map(finish))
+  return finished
 }
 
 /** All sheets on a paper in one ink. */

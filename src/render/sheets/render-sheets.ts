@@ -49,6 +49,16 @@ export type Sheets = {
   readonly sections: readonly SheetSection[]
 }
 
+type Render = (name: string, data: object) => string
+
+/** What all sheets are made with. */
+type SheetMaker = {
+  readonly manual: Manual
+  readonly assets: RenderAssets
+  readonly pen: Pen
+  readonly render: Render
+}
+
 /** A code that opens the procedure's page on a phone; only where the site has an address. */
 function qrCode(manual: Manual, id: string, label: string): Html {
   const { siteAddress } = manual.facility
@@ -93,12 +103,29 @@ const drawingsOf = (drawing: Drawing): Sheet['drawings'] => [
   { size: 'below', body: drawingFigure(drawing, 'paper').toString() },
 ]
 
-function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawings) {
+/** Groups of steps, written once for all layouts that have them: most layouts part the same ones. */
+function groupWriter(
+  pen: Pen,
+  render: Render,
+): (group: SheetGroup, cite: DrawingCiter, isDrawn: boolean) => Html {
+  const written = new Map<string, Html>()
+  return (group, cite, isDrawn) => {
+    const key = JSON.stringify([group, isDrawn])
+    const known = written.get(key)
+    if (known) return known
+    const body = html(render('sheet/group', groupView(group, pen, cite)).trimEnd())
+    written.set(key, body)
+    return body
+  }
+}
+
+function sheetData({ manual, pen, render }: SheetMaker, p: ManualProcedure, drawings: Drawings) {
   const s = p.sheet
   const drawing = drawingNamed(drawings, s.drawing)
   const qr = qrCode(manual, p.id, pen.words.sheet.scan)
   const look = lookView(s, manual, pen)
   const emergency = emergencyView(pen, 'paper')
+  const write = groupWriter(pen, render)
   const layouts = sheetLayouts(s).map(({ name, pages }) => {
     const isDrawn = pages.some((page) => page.drawn)
     const cite = citeBeside(drawings, isDrawn ? s.drawing : undefined)
@@ -115,7 +142,7 @@ function sheetData(p: ManualProcedure, manual: Manual, pen: Pen, drawings: Drawi
       first: i === 0,
       look: page.look ? look : [],
       calls: page.head && s.calls.length > 0,
-      groups: page.groups.map((g) => groupView(g, pen, cite)),
+      groups: page.groups.map((g) => write(g, cite, isDrawn)),
       hasSteps: page.groups.length > 0,
     }))
     return { name, pages: views }
@@ -162,14 +189,6 @@ function emergencyLayouts({ sheet }: RenderAssets['words']) {
   ]
 }
 
-/** What all sheets are made with. */
-type SheetMaker = {
-  readonly manual: Manual
-  readonly assets: RenderAssets
-  readonly pen: Pen
-  readonly render: (name: string, data: object) => string
-}
-
 function emergencySheetOf({ manual, assets, pen, render }: SheetMaker): Sheet {
   const emergency = emergencyView(pen, 'paper')
   return {
@@ -183,9 +202,10 @@ function emergencySheetOf({ manual, assets, pen, render }: SheetMaker): Sheet {
   }
 }
 
-function procedureSheet({ manual, assets, pen, render }: SheetMaker, p: ManualProcedure): Sheet {
+function procedureSheet(maker: SheetMaker, p: ManualProcedure): Sheet {
+  const { manual, assets, render } = maker
   const drawings = renderDrawings(manual, assets.words)
-  const { layouts, ...sheet } = sheetData(p, manual, pen, drawings)
+  const { layouts, ...sheet } = sheetData(maker, p, drawings)
   return {
     id: p.id,
     title: `${p.title}: ${manual.facility.name}`,
@@ -225,8 +245,7 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
     date: manual.date,
     material: assets.words.materials[manual.facility.material],
   }
-  const render: SheetMaker['render'] = (name, data) =>
-    templates.render(name, { ...common, ...data })
+  const render: Render = (name, data) => templates.render(name, { ...common, ...data })
   const maker = { manual, assets, pen, render }
   const style = stylesOf(assets, 'shared', 'emergency', 'sheet', 'sheet-work', 'black')
   return {
