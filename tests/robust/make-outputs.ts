@@ -30,15 +30,20 @@ const forPaper: Readonly<
     ]),
   dividers: (manual, assets) => document('dividers', renderDividers(manual, assets)),
   sheets: (manual, assets) => {
-    const { papers, sheets } = renderSheets(manual, assets)
+    const { papers, sections } = renderSheets(manual, assets)
+    const sheets = sections.flatMap((section) => section.sheets())
     return [
       ...papers.map(({ name, css }) => ({ path: `sheets-${name}.css`, text: css })),
-      ...sheets.flatMap(({ id, layouts }) =>
-        layouts.map(({ name, body }) => ({
+      ...sheets.flatMap(({ id, layouts, drawings }) => [
+        ...layouts.map(({ name, body }) => ({
           path: `sheets/${id}-${name.replace(/\W+/g, '-')}.html`,
           text: body,
         })),
-      ),
+        ...drawings.map(({ size, body }) => ({
+          path: `sheets/${id}-drawing-${size}.html`,
+          text: body,
+        })),
+      ]),
     ]
   },
   forms: (manual, assets) => document('forms', renderForms(manual, assets)),
