@@ -6,6 +6,7 @@ import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { PreviewOptions } from './preview/preview.ts'
 import { problemsText } from './problem-text.ts'
 import { userFault } from './user-fault.ts'
+import type { WorkbookOptions } from './workbook/workbook.ts'
 
 /** How a facility is chosen, and what other inputs do. */
 const explainExamples = `
@@ -127,6 +128,16 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
     .addHelpText('after', exitCodes)
     .action(async (folder: string | undefined, options: FormOptions) =>
       done(await (await import('./form/form.ts')).form(folder, options, io)),
+    )
+  p.command('workbook')
+    .description('make the workbook to fill in; with a file, take it in: a workbook or a table')
+    .argument('<folder>', 'facility folder; it need not be there yet')
+    .argument('[file]', 'workbook (.xlsx) or table (.csv) to take in; shows what it says first')
+    .option('--yes', 'enter what was read without asking')
+    .option('--units <system>', 'us or metric: of the examples in a workbook for a new facility')
+    .addHelpText('after', exitCodes)
+    .action(async (folder: string, file: string | undefined, options: WorkbookOptions) =>
+      done(await (await import('./workbook/workbook.ts')).workbook(folder, file, options, io)),
     )
   p.command('schemas')
     .description('write JSON Schemas for editors: those of the library, or that of a facility')

@@ -3,8 +3,8 @@ import path from 'node:path'
 import { createInterface } from 'node:readline/promises'
 import { blankFacility } from '../edit/blank-facility.ts'
 import { splice } from '../edit/splice.ts'
+import { idFor } from '../model/id-for.ts'
 import { parseQuantity } from '../model/quantity/parse-quantity.ts'
-import { asKey } from '../validate/schema-advice/near-name.ts'
 import { facility } from '../validate/schemas/facility.ts'
 import { writeFiles } from '../write/write-files.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
@@ -55,15 +55,6 @@ export async function answers(ask: Ask, io: Io): Promise<Answers> {
   )
   return { name, town, metric, lap, straight }
 }
-
-/** An id made of a name, which is a name of a folder too; empty where nothing of it fits. */
-export const idFor = (name: string): string =>
-  asKey(name)
-    .normalize('NFD')
-    .replace(/[^a-z0-9-]/g, '')
-    .replace(/-+/g, '-')
-    .replace(/^[-0-9]+|-+$/g, '')
-    .slice(0, 60)
 
 /** A blank facility file with the answers in their places. */
 export function filledIn(given: Answers, zone: string | undefined): string {

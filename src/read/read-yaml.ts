@@ -12,7 +12,7 @@ import {
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
 import { silentSlips } from './silent-slips.ts'
-import { type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
+import { lineOf, type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
 import { unprintableTexts } from './unprintable.ts'
 import { firstFault } from './yaml-faults/first-fault.ts'
 import { firstMark } from './yaml-faults/first-mark.ts'
@@ -31,6 +31,10 @@ export type SourceTree = {
   readonly keyPlaceOf: (path: Path) => Place
   /** Where a stretch of the text of a scalar stands, found by what it says. */
   readonly textPlaceOf: (path: Path, part: string) => Place
+  /** The line that a place is in. */
+  readonly lineAt: (place: Place) => string
+  /** Where an entry would stand that is not there, where that can be told. */
+  readonly emptyPlaceOf?: (path: Path) => Place | undefined
   readonly problem: (
     place: Place,
     code: ProblemCode,
@@ -162,7 +166,8 @@ function treeOf(file: SourceFile, data: unknown, doc: () => Document): SourceTre
     const at = file.text.slice(from, to).indexOf(part)
     return at === -1 ? placeOf(path) : { ...placeAt(file, from + at, part.length), path }
   }
+  const lineAt = ({ line }: Place): string => lineOf(file, line)
   const problem: SourceTree['problem'] = (place, code, message, more) =>
     problemAt(file, place, code, message, more)
-  return { file, data, placeOf, keyPlaceOf, textPlaceOf, problem }
+  return { file, data, placeOf, keyPlaceOf, textPlaceOf, lineAt, problem }
 }

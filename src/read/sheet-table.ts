@@ -46,7 +46,7 @@ export function placeInSheet(
 }
 
 /** What is said of a formula whose result is missing or a fault. */
-const faultInCell = (file: SourceFile, place: Place, { text }: SheetCell): Problem =>
+export const faultInCell = (file: SourceFile, place: Place, { text }: SheetCell): Problem =>
   problemAt(
     file,
     place,

@@ -43,6 +43,7 @@ export function withTexts(
       const [tree, there] = at(path)
       return tree.textPlaceOf(there, part)
     },
+    lineAt: (place) => (place.file === other.file.path ? other : base).lineAt(place),
     problem: (place, ...what) =>
       (place.file === other.file.path ? other : base).problem(place, ...what),
   }

@@ -1,7 +1,6 @@
 import type * as z from 'zod'
 import type { Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
-import { lineOf } from '../read/source-file.ts'
 import { missing } from './schema-advice/missing.ts'
 import { schemaAt, shapeOf } from './schema-advice/schema-keys.ts'
 import { emptyGroupFor, nameMeant, unknownKey } from './schema-advice/unknown-key.ts'
@@ -45,9 +44,11 @@ function unknownKeys(
 }
 
 function missingEntry(tree: SourceTree, schema: object, path: Path): Problem {
-  const at = path.length > 1 ? tree.keyPlaceOf(path.slice(0, -1)) : tree.placeOf([])
+  const at =
+    tree.emptyPlaceOf?.(path) ??
+    (path.length > 1 ? tree.keyPlaceOf(path.slice(0, -1)) : tree.placeOf([]))
   const group = tree.placeOf(path.slice(0, -1))
-  const isInBraces = lineOf(tree.file, group.line)[group.column - 1] === '{'
+  const isInBraces = tree.lineAt(group)[group.column - 1] === '{'
   const { message, hint } = missing(schema, path, isInBraces)
   return tree.problem(at, 'schema/missing', message, { hint, path })
 }
@@ -72,7 +73,7 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   if (issue.code === 'invalid_key') return [wrongKey(tree, issue)]
   if (issue.code === 'custom' && issue.params !== undefined) {
     const params = issue.params as IssueParams
-    const quoted = /["']/.test(lineOf(tree.file, place.line).charAt(place.column - 1)) ? 1 : 0
+    const quoted = /["']/.test(tree.lineAt(place).charAt(place.column - 1)) ? 1 : 0
     const inside =
       params.at === undefined
         ? place
@@ -91,7 +92,7 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   }
   if (value === undefined && (issue.code === 'invalid_type' || issue.code === 'invalid_value'))
     return [missingEntry(tree, schema, path)]
-  const raw = lineOf(tree.file, place.line).slice(place.column - 1, place.column - 1 + place.length)
+  const raw = tree.lineAt(place).slice(place.column - 1, place.column - 1 + place.length)
   const { code, message, hint } = saidOf(schema, path, { value, raw }, issue)
   return [tree.problem(place, code, message, { hint })]
 }

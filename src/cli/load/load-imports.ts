@@ -12,7 +12,8 @@ import type { Loaded } from './read-tree.ts'
 /** The facility folder, and what problems call it. */
 export type FacilityRoot = { readonly root: string; readonly shown: string }
 
-async function readNamed(
+/** Reads a table or another file beside the facility file. */
+export async function readNamed(
   { file, sheet }: Named,
   folder: FacilityRoot,
 ): Promise<Result<SourceFile>> {

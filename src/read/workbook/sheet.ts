@@ -17,7 +17,7 @@ export type Sheet = {
 }
 
 /** What a column is called: A to Z, AA … */
-function columnName(column: number): string {
+export function columnName(column: number): string {
   const rest = (column - 1) % 26
   const letter = String.fromCharCode(65 + rest)
   return column <= 26 ? letter : `${columnName((column - 1 - rest) / 26)}${letter}`

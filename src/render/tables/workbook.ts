@@ -25,9 +25,17 @@ const sheetName = (title: string): string =>
 const anyTime = new Date(1980, 0, 1)
 
 /**
- * Tables as one workbook (ECMA-376, .xlsx), one sheet each, heads kept in sight. Archives say when
- * their parts were written: always the same moment, so that the same manual gives the same bytes.
+ * The parts of a workbook as a file. Archives say when their parts were written: always the same
+ * moment, so that the same parts give the same bytes.
  */
+export const packed = (parts: Readonly<Record<string, Uint8Array>>): Uint8Array =>
+  zipSync(
+    Object.fromEntries(
+      Object.entries(parts).map(([name, data]) => [name, [data, { mtime: anyTime }] as const]),
+    ) as Parameters<typeof zipSync>[0],
+  )
+
+/** Tables as one workbook (ECMA-376, .xlsx), one sheet each, heads kept in sight. */
 export async function workbookOf(tables: readonly DataTable[]): Promise<Uint8Array> {
   const file = writeWorkbook(
     tables.map((table) => ({
@@ -48,10 +56,5 @@ export async function workbookOf(tables: readonly DataTable[]): Promise<Uint8Arr
       ],
     })),
   )
-  const parts = unzipSync(new Uint8Array(await (await file.toBlob()).arrayBuffer()))
-  return zipSync(
-    Object.fromEntries(
-      Object.entries(parts).map(([name, data]) => [name, [data, { mtime: anyTime }] as const]),
-    ) as Parameters<typeof zipSync>[0],
-  )
+  return packed(unzipSync(new Uint8Array(await (await file.toBlob()).arrayBuffer())))
 }

@@ -1,0 +1,55 @@
+import type { Problem } from '../../model/problem.ts'
+import { asKey, entryCalled } from '../../validate/schema-advice/near-name.ts'
+import { type CellStyles, lostZero, readValue } from './cell-values.ts'
+import type { Field } from './fields.ts'
+import { type FoundSheet, type FoundValue, nothingFound } from './found.ts'
+import type { Grid, GridCell } from './grid.ts'
+
+/** The entry that a text names: by its path, by its label, or as people call it. */
+export function fieldNamed(text: string, fields: readonly Field[]): Field | undefined {
+  const key = asKey(text)
+  return (
+    fields.find((field) => field.path.join('.') === text.trim()) ??
+    fields.find((field) => asKey(field.about.label) === key) ??
+    fields.find((field) => field.path.join('.') === entryCalled(text))
+  )
+}
+
+/** A line of a sheet of entries: which one it is, and the column of its answer. */
+type Line = { readonly field: Field; readonly answer: number }
+
+/**
+ * In the workbook to fill in the path of an entry stands behind its answer; in other tables its name
+ * stands before it.
+ */
+function lineOf(row: readonly GridCell[], fields: readonly Field[]): Line | undefined {
+  const path = row.find(
+    (cell) => cell.column > 2 && fields.some((f) => f.path.join('.') === cell.text),
+  )
+  const [first] = row
+  const field = fieldNamed(path?.text ?? first?.text ?? '', fields)
+  return field && { field, answer: path ? 2 : (first?.column ?? 1) + 1 }
+}
+
+/** How many lines of a sheet name an entry. */
+export const linesNamed = ({ rows }: Grid, fields: readonly Field[]): number =>
+  rows.filter((row) => lineOf(row, fields)).length
+
+/** Reads a sheet with a line for each entry. */
+export function readForm(grid: Grid, fields: readonly Field[], styles: CellStyles): FoundSheet {
+  const problems: Problem[] = []
+  const values = grid.rows.flatMap((row): FoundValue[] => {
+    const line = lineOf(row, fields)
+    if (!line) return []
+    const number = row[0]?.row ?? 1
+    const place = grid.placeAt(number, line.answer)
+    const cell = row.find((c) => c.column === line.answer)
+    if (!cell) return [{ field: line.field, value: undefined, place }]
+    const read = readValue(cell, line.field, grid.file, styles)
+    problems.push(...lostZero(cell, line.field, grid.file))
+    if ('value' in read) return [{ field: line.field, value: read.value, place }]
+    problems.push(read.problem)
+    return []
+  })
+  return { ...nothingFound, values, problems }
+}

@@ -1,0 +1,130 @@
+import type { Problem } from '../../model/problem.ts'
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { problemAt } from '../../read/source-file.ts'
+import { dayStyle } from '../../validate/imports/day-style.ts'
+import { numberStyle } from '../../validate/imports/number-style.ts'
+import { asKey, entryCalled } from '../../validate/schema-advice/near-name.ts'
+import { baseSheet } from './base.ts'
+import type { CellStyles } from './cell-values.ts'
+import type { Field } from './fields.ts'
+import { type FoundSheet, nothingFound } from './found.ts'
+import type { Grid, GridCell } from './grid.ts'
+import { fieldNamed, linesNamed, readForm } from './read-form.ts'
+import { headRow, readList } from './read-list.ts'
+import { headsNamed, readTableSheet } from './read-table.ts'
+import { type Subject, subjects, workbookWords as words } from './subjects.ts'
+
+const isNamed = (grid: Grid, { id, title, ...subject }: Subject): boolean => {
+  const key = asKey(grid.name.replace(/ \d+$/, ''))
+  const path = subject.is === 'list' ? subject.at.join('.') : ''
+  return [id, asKey(title), path].includes(key) || (path !== '' && entryCalled(key) === path)
+}
+
+/** How well the heads or lines of a sheet fit a subject; those that must be there count double. */
+function fitOf(grid: Grid, subject: Subject): number {
+  if (subject.is === 'form') return linesNamed(grid, subject.fields)
+  if (subject.is === 'table')
+    return Math.max(0, ...grid.rows.slice(0, 6).map((row) => headsNamed(row, subject)))
+  const keys = headRow(grid, subject).columns.map((c) => c.field.key)
+  return subject.knownBy.every((key) => keys.includes(key) || key === 'id') ? keys.length : 0
+}
+
+/**
+ * What a sheet is about: what its title or the name of its file says, else what its heads fit best,
+ * where two of them or more do.
+ */
+export function subjectOf(grid: Grid, all: readonly Subject[]): Subject | undefined {
+  const named = all.find((subject) => isNamed(grid, subject))
+  if (named && fitOf(grid, named) > 0) return named
+  const scored = all.map((subject) => ({ subject, fits: fitOf(grid, subject) }))
+  const best = scored.reduce((a, b) => (b.fits > a.fits ? b : a))
+  return best.fits >= 2 ? best.subject : named
+}
+
+/** Cells that hold a value of an entry of some kind, as far as their columns tell. */
+function cellsOf(grid: Grid, subject: Subject, wanted: (field: Field) => boolean): GridCell[] {
+  if (subject.is === 'table') return []
+  if (subject.is === 'list') {
+    const { index, columns } = headRow(grid, subject)
+    const taken = columns.filter((c) => wanted(c.field)).map((c) => c.column)
+    return grid.rows.slice(index + 1).flatMap((row) => row.filter((c) => taken.includes(c.column)))
+  }
+  return grid.rows.flatMap((row) => {
+    const field = row.map((cell) => fieldNamed(cell.text, subject.fields)).find((f) => f)
+    return field && wanted(field) ? row.filter((cell) => cell.column === 2) : []
+  })
+}
+
+/** What the sheets of a file hold, one by one, and how it is written. */
+type Known = {
+  /** Of the facility, where they are known. */
+  readonly units: UnitSystem | undefined
+  /** Whether the workbook was made here. */
+  readonly own: boolean
+}
+
+function stylesOf(
+  sheets: readonly (readonly [Grid, Subject])[],
+  { units, own }: Known,
+): (grid: Grid) => CellStyles {
+  const isNumber = (field: Field): boolean => field.kind === 'quantity' || field.kind === 'number'
+  const isDay = (field: Field): boolean => field.kind === 'day' || field.kind === 'several-days'
+  const cells = (wanted: (field: Field) => boolean, of = sheets): GridCell[] =>
+    of.flatMap(([grid, subject]) => cellsOf(grid, subject, wanted))
+  const numbers = numberStyle(cells(isNumber), own || units === 'us' ? '.' : undefined)
+  return (grid) => ({
+    numbers,
+    days: dayStyle(
+      cells(
+        isDay,
+        sheets.filter(([g]) => g === grid),
+      ).map((cell) => cell.text),
+      '',
+      units,
+    ),
+  })
+}
+
+const unknownSheet = (grid: Grid, all: readonly Subject[]): Problem =>
+  problemAt(
+    grid.file,
+    grid.placeAt(grid.rows[0]?.[0]?.row ?? 1, 1),
+    'schema/unknown-key',
+    `nobody can tell what "${grid.name}" is about`,
+    {
+      hint: `call the sheet or file by its subject: ${all.map((s) => s.title.toLowerCase()).join(', ')}`,
+    },
+  )
+
+/** Sheets that say nothing of a facility. */
+const isAside = (grid: Grid): boolean =>
+  grid.rows.length === 0 || [baseSheet, words['read-me'], words.choices].includes(grid.name)
+
+/** Reads every sheet by its subject. */
+export function readSheets(
+  grids: readonly Grid[],
+  known: Known,
+): readonly {
+  readonly grid: Grid
+  readonly subject: Subject | undefined
+  readonly found: FoundSheet
+}[] {
+  const all = subjects(known.units ?? 'us')
+  const told = grids
+    .filter((grid) => !isAside(grid))
+    .map((grid) => ({ grid, subject: subjectOf(grid, all) }))
+  const styles = stylesOf(
+    told.flatMap(({ grid, subject }) => (subject ? [[grid, subject] as const] : [])),
+    known,
+  )
+  return told.map(({ grid, subject }) => {
+    if (!subject)
+      return { grid, subject, found: { ...nothingFound, problems: [unknownSheet(grid, all)] } }
+    if (subject.is === 'form')
+      return { grid, subject, found: readForm(grid, subject.fields, styles(grid)) }
+    if (subject.is === 'list')
+      return { grid, subject, found: readList(grid, subject, styles(grid)) }
+    const number = Number(/ (\d+)$/.exec(grid.name)?.[1] ?? 1)
+    return { grid, subject, found: readTableSheet(grid, subject, number - 1) }
+  })
+}
