@@ -24,6 +24,7 @@ export function curedTree(tree: SourceTree, { out, standIns }: Cures): SourceTre
     placeOf: (path) => tree.placeOf(before(path)),
     keyPlaceOf: (path) => tree.keyPlaceOf(before(path)),
     textPlaceOf: (path, part) => tree.textPlaceOf(before(path), part),
+    lineAt: tree.lineAt,
     problem: (place, code, message, more) =>
       tree.problem(place, code, message, more?.path ? { ...more, path: before(more.path) } : more),
   }

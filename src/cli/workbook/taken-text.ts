@@ -28,7 +28,7 @@ const shown = (value: unknown): string => {
 function askedText({ path, value, before }: Asked): readonly [string, string] {
   const name = path.map((step) => (typeof step === 'number' ? step + 1 : step)).join('.')
   if (value === undefined) return [name, `${shortest(shown(before))} is taken out`]
-  return before === undefined
+  return before === undefined || before === null
     ? [name, `new: ${shortest(shown(value))}`]
     : [name, `${shortest(shown(before))} → ${shortest(shown(value))}`]
 }

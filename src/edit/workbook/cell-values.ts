@@ -9,13 +9,18 @@ import type { Field } from './fields.ts'
 import type { GridCell } from './grid.ts'
 
 /** How the cells of a file are written. */
-export type CellStyles = { readonly numbers: NumberStyle; readonly days: DayStyle }
+export type CellStyles = {
+  /** Of numbers that somebody typed; those that stood there before are read as the file has them. */
+  readonly numbers: NumberStyle & { readonly known: ReadonlySet<string> }
+  readonly days: DayStyle
+}
 
 const bare = /^-?\d+(?:\.\d+)?$/
 const yes = /^(?:yes|y|true|x|✓)$/i
 const no = /^(?:no|n|false|-)$/i
 
-type Read = { readonly value: Value | undefined } | { readonly problem: Problem }
+/** What a cell says; where it cannot be read, its text all the same, with the problem. */
+type Read = { readonly value: Value | undefined; readonly problem?: Problem }
 
 function numberOf(text: string, field: Field, unit: string): Value {
   if (field.kind === 'number') return bare.test(text) ? Number(text) : text
@@ -41,6 +46,7 @@ export function readValue(
 ): Read {
   const { text } = cell
   const fault = (code: Problem['code'], message: string, hint: string): Read => ({
+    value: text,
     problem: problemAt(file, cell.place, code, message, { hint }),
   })
   if (text === '') return { value: undefined }
@@ -57,7 +63,7 @@ export function readValue(
     return { value: field.kind === 'day' ? texts[0] : texts }
   }
   if (field.kind === 'words') return { value: chosen(text, field) }
-  const number = withPoint(cell, numbers)
+  const number = numbers.known.has(text) ? text : withPoint(cell, numbers)
   return typeof number === 'string'
     ? { value: numberOf(number, field, unit) }
     : fault(number.code, number.message, number.hint)

@@ -33,7 +33,7 @@ function withIds(list: FoundList): FoundList {
     const value = freeId(name.value, taken)
     if (value === '') return row
     taken.add(value)
-    return { ...row, values: new Map([['id', { field, value, place: name.place }], ...row.values]) }
+    return { ...row, values: new Map([...row.values, ['id', { field, value, place: name.place }]]) }
   })
   return { ...list, rows }
 }

@@ -4,14 +4,7 @@ import { sieveNames } from '../../model/sieves.ts'
 import { choicesOf, elementOf, shapeOf, typeOf } from '../../validate/schema-advice/schema-keys.ts'
 
 /** What a cell of the workbook holds for the facility file. */
-export type FieldKind =
-  | 'words'
-  | 'day'
-  | 'quantity'
-  | 'number'
-  | 'yes-no'
-  | 'several'
-  | 'several-days'
+type FieldKind = 'words' | 'day' | 'quantity' | 'number' | 'yes-no' | 'several' | 'several-days'
 
 /** An entry of the facility file that has a cell of its own. */
 export type Field = {

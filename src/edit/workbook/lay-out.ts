@@ -42,11 +42,15 @@ const withoutFile = (howTo: string): string =>
 /** What is said of an entry: how to measure it, from what to what, one of what. */
 function noteOf({ about, range, choices, kind }: Field): string {
   return [
-    ...(about.howTo === undefined ? [] : [withoutFile(about.howTo)]),
-    ...(range ? [words.range.replace('{low}', range[0]).replace('{high}', range[1])] : []),
+    withoutFile(about.howTo ?? ''),
+    ...(range && kind === 'quantity'
+      ? [words.range.replace('{low}', range[0]).replace('{high}', range[1])]
+      : []),
     ...(choices.length > 0 ? [`${words['one-of']}: ${choices.join(', ')}.`] : []),
     ...(kind.startsWith('several') ? [words.several] : []),
-  ].join(' ')
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ')
 }
 
 /** What may be chosen for an entry. */

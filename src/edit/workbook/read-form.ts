@@ -47,9 +47,8 @@ export function readForm(grid: Grid, fields: readonly Field[], styles: CellStyle
     if (!cell) return [{ field: line.field, value: undefined, place }]
     const read = readValue(cell, line.field, grid.file, styles)
     problems.push(...lostZero(cell, line.field, grid.file))
-    if ('value' in read) return [{ field: line.field, value: read.value, place }]
-    problems.push(read.problem)
-    return []
+    if (read.problem) problems.push(read.problem)
+    return [{ field: line.field, value: read.value, place }]
   })
   return { ...nothingFound, values, problems }
 }

@@ -10,7 +10,7 @@ import type { Grid, GridCell } from './grid.ts'
 import { type ListSubject, workbookWords as words } from './subjects.ts'
 
 /** A column that holds an entry. */
-export type Column = { readonly field: Field; readonly column: number; readonly unit: string }
+type Column = { readonly field: Field; readonly column: number; readonly unit: string }
 
 /** The entry that a head names: by key or label, with or without a unit, or as people call it. */
 function fieldOfHead(head: string, { at, fields }: ListSubject): Field | undefined {
@@ -25,7 +25,7 @@ function fieldOfHead(head: string, { at, fields }: ListSubject): Field | undefin
 }
 
 /** The columns that the heads of a row name. */
-export function columnsOf(row: readonly GridCell[], subject: ListSubject): readonly Column[] {
+function columnsOf(row: readonly GridCell[], subject: ListSubject): readonly Column[] {
   return row.flatMap((cell) => {
     const field = cell.text === '' ? undefined : fieldOfHead(cell.text, subject)
     const { unit } = partHead(cell.text)
@@ -80,18 +80,18 @@ export function readList(grid: Grid, subject: ListSubject, styles: CellStyles): 
     if (isHelp(row) || row.every((cell) => cell.text === '')) return []
     const number = row[0]?.row ?? 1
     const values = new Map<string, FoundValue>()
-    const faults: Problem[] = []
     for (const { field, column, unit } of columns) {
       const place = grid.placeAt(number, column)
       const cell = row.find((c) => c.column === column)
-      const read = cell ? readValue(cell, field, grid.file, styles, unit) : { value: undefined }
+      const read = cell
+        ? readValue(cell, field, grid.file, styles, unit)
+        : { value: undefined, problem: undefined }
       if (cell) problems.push(...lostZero(cell, field, grid.file))
-      if ('problem' in read) faults.push(read.problem)
-      else if (!values.has(field.key)) values.set(field.key, { field, value: read.value, place })
+      if (read.problem) problems.push(read.problem)
+      if (!values.has(field.key)) values.set(field.key, { field, value: read.value, place })
     }
-    problems.push(...faults)
     const place = grid.placeAt(number, row[0]?.column ?? 1)
-    return [{ values, place, faulty: faults.length > 0 }]
+    return [{ values, place, faulty: false }]
   })
   const place = head[0]?.place ?? grid.placeAt(1, 1)
   return { ...nothingFound, lists: [{ subject, rows, place }], problems }

@@ -4,13 +4,13 @@ import { problemAt } from '../../read/source-file.ts'
 import { dayStyle } from '../../validate/imports/day-style.ts'
 import { numberStyle } from '../../validate/imports/number-style.ts'
 import { asKey, entryCalled } from '../../validate/schema-advice/near-name.ts'
-import { baseSheet } from './base.ts'
+import { type Base, baseSheet } from './base.ts'
 import type { CellStyles } from './cell-values.ts'
 import type { Field } from './fields.ts'
 import { type FoundSheet, nothingFound } from './found.ts'
 import type { Grid, GridCell } from './grid.ts'
 import { fieldNamed, linesNamed, readForm } from './read-form.ts'
-import { headRow, readList } from './read-list.ts'
+import { headRow, isHelp, readList } from './read-list.ts'
 import { headsNamed, readTableSheet } from './read-table.ts'
 import { type Subject, subjects, workbookWords as words } from './subjects.ts'
 
@@ -33,7 +33,7 @@ function fitOf(grid: Grid, subject: Subject): number {
  * What a sheet is about: what its title or the name of its file says, else what its heads fit best,
  * where two of them or more do.
  */
-export function subjectOf(grid: Grid, all: readonly Subject[]): Subject | undefined {
+function subjectOf(grid: Grid, all: readonly Subject[]): Subject | undefined {
   const named = all.find((subject) => isNamed(grid, subject))
   if (named && fitOf(grid, named) > 0) return named
   const scored = all.map((subject) => ({ subject, fits: fitOf(grid, subject) }))
@@ -47,7 +47,10 @@ function cellsOf(grid: Grid, subject: Subject, wanted: (field: Field) => boolean
   if (subject.is === 'list') {
     const { index, columns } = headRow(grid, subject)
     const taken = columns.filter((c) => wanted(c.field)).map((c) => c.column)
-    return grid.rows.slice(index + 1).flatMap((row) => row.filter((c) => taken.includes(c.column)))
+    return grid.rows
+      .slice(index + 1)
+      .filter((row) => !isHelp(row))
+      .flatMap((row) => row.filter((c) => taken.includes(c.column)))
   }
   return grid.rows.flatMap((row) => {
     const field = row.map((cell) => fieldNamed(cell.text, subject.fields)).find((f) => f)
@@ -59,19 +62,28 @@ function cellsOf(grid: Grid, subject: Subject, wanted: (field: Field) => boolean
 type Known = {
   /** Of the facility, where they are known. */
   readonly units: UnitSystem | undefined
-  /** Whether the workbook was made here. */
-  readonly own: boolean
+  /** What the workbook was made of, where it was made here: what it says still is known to be right. */
+  readonly base: Base | undefined
+}
+
+/** All texts of some data. */
+function textsIn(data: unknown): readonly string[] {
+  if (typeof data === 'object' && data !== null) return Object.values(data).flatMap(textsIn)
+  return [String(data)]
 }
 
 function stylesOf(
   sheets: readonly (readonly [Grid, Subject])[],
-  { units, own }: Known,
+  { units, base }: Known,
 ): (grid: Grid) => CellStyles {
   const isNumber = (field: Field): boolean => field.kind === 'quantity' || field.kind === 'number'
   const isDay = (field: Field): boolean => field.kind === 'day' || field.kind === 'several-days'
   const cells = (wanted: (field: Field) => boolean, of = sheets): GridCell[] =>
     of.flatMap(([grid, subject]) => cellsOf(grid, subject, wanted))
-  const numbers = numberStyle(cells(isNumber), own || units === 'us' ? '.' : undefined)
+  const before = new Set(textsIn(base?.data))
+  const typed = cells(isNumber).filter((cell) => !before.has(cell.text))
+  const style = numberStyle(typed, base || units === 'us' ? '.' : undefined)
+  const numbers = { ...style, apart: true, known: before }
   return (grid) => ({
     numbers,
     days: dayStyle(

@@ -32,7 +32,7 @@ export type ListSubject = Head & {
 }
 
 /** A column of a table of readings. */
-export type TableColumn = {
+type TableColumn = {
   readonly head: string
   readonly how: string
   readonly suchAs: string

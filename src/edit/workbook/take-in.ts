@@ -1,4 +1,4 @@
-import { hasErrors, type Place, type Problem } from '../../model/problem.ts'
+import type { Place, Problem } from '../../model/problem.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { checkFacility } from '../../validate/check-facility.ts'
@@ -248,9 +248,8 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
   if (!opened) return { ...nothing, problems: faults }
   // What a workbook was made of counts only where the facility is there still.
   const base = standing.tree && baseOf(opened.sheets)
-  const own = baseOf(opened.sheets) !== undefined
   const units = unitsOf(opened.grids, standing)
-  const sheets = readSheets(opened.grids, { units, own })
+  const sheets = readSheets(opened.grids, { units, base: baseOf(opened.sheets) })
   const fileOf = (place: Place): SourceFile =>
     opened.grids.find(
       (g) =>
@@ -262,26 +261,31 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
   const all = completed(joined(sheets.map((s) => s.found)), standing.tree?.data)
   const read = [...faults, ...sheets.flatMap((s) => s.found.problems)]
   const bad = new Set(rowsWith(read, []))
-  const problems = [...read]
+  // All of it is looked at once, so that nothing is missed only because something else was left out.
+  const first = madeOf(all, work)
+  const told = checked(all, first, work).filter((p) => !bad.has(rowOf(p.place)))
+  for (const row of rowsWith(told, first.tables)) bad.add(row)
+  const problems = [...read, ...told]
   for (;;) {
     const found = without(all, bad)
     const made = madeOf(found, work)
-    const told = checked(found, made, work)
-    problems.push(...told.filter((p) => !problems.some((q) => sameProblem(p, q))))
-    const more = rowsWith(told, made.tables).filter((row) => !bad.has(row))
-    for (const row of more) bad.add(row)
-    const isDone = !hasErrors(told)
-    if (more.length > 0 && !isDone) continue
+    const left = checked(found, made, work).filter((p) => p.severity === 'error')
+    const rows = rowsWith(left, made.tables).filter((row) => !bad.has(row))
+    problems.push(...left.filter((p) => rows.includes(rowOf(p.place)) && isOfSheet(p, standing)))
+    for (const row of rows) bad.add(row)
+    if (left.length > 0 && rows.length > 0) continue
     const counted = countedOf(sheets, problems)
-    if (!isDone) return { ...nothing, counted, problems }
+    if (left.length > 0)
+      return { ...nothing, counted, problems: problems.length > 0 ? problems : left }
     const whole = wholeText(standing.tree?.file.text, made.asked, made.data)
     if (!whole.ok) throw new Error(`taking in: ${whole.why}`)
     return { problems, counted, asked: made.asked, tables: made.tables, text: whole.text }
   }
 }
 
-const sameProblem = (a: Problem, b: Problem): boolean =>
-  a.message === b.message && rowOf(a.place) === rowOf(b.place) && a.place.column === b.place.column
+/** Whether a problem is about a sheet or table that is taken in. */
+const isOfSheet = ({ place }: Problem, { tree }: Standing): boolean =>
+  place.file !== (tree?.file.path ?? 'facility.yaml')
 
 /** The units of a facility, or those that a workbook says of one that is to be. */
 function unitsOf(grids: readonly Grid[], { tree }: Standing): 'us' | 'metric' | undefined {

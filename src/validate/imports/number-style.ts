@@ -30,6 +30,11 @@ export type NumberStyle = {
   readonly mark: Mark
   /** Whether `1,250` or `1.250` cannot be read without asking. */
   readonly ask: boolean
+  /**
+   * Whether cells come from many hands, so that each number is read by itself where it can be; the
+   * numbers of a table come from one, and one that goes against the others is a slip.
+   */
+  readonly apart?: boolean
 }
 
 /**
@@ -70,12 +75,12 @@ export function withPoint(
         message: `"${text}" can be ${whole}${part} or ${whole}.${part}`,
         hint: `write ${sign}${whole}${part}${rest}; or, where it is a little more than ${whole}, ${sign}${whole}${style.mark}${part}0${rest}`,
       }
-  } else if (evidence !== style.mark)
+  } else if (evidence !== style.mark && style.apart !== true)
     return {
       code: 'quantity/number',
       message: `"${text}" has a decimal ${evidence === ',' ? 'comma' : 'point'}, and most numbers here a decimal ${evidence === ',' ? 'point' : 'comma'}`,
       hint: 'write all numbers of the table in one way',
     }
-  if (style.mark === '.') return text
+  if ((evidence === 'either' ? style.mark : evidence) === '.') return text
   return `${sign}${number.replaceAll('.', '').replace(',', '.')}${rest}`
 }

@@ -1,0 +1,96 @@
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import os from 'node:os'
+import path from 'node:path'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { demoFolder } from '../../support/demo.ts'
+import { filledIn } from '../../support/filled-workbooks.ts'
+import { run } from '../support/run.ts'
+
+let root = ''
+beforeEach(async () => {
+  root = await mkdtemp(path.join(os.tmpdir(), 'workbook-'))
+})
+afterEach(() => rm(root, { recursive: true, force: true }))
+
+const text = (file: string): Promise<string> => readFile(path.join(root, file), 'utf8')
+
+describe('npm run workbook', () => {
+  it('makes a blank workbook in a folder that is not there yet, and the whole facility from it', async () => {
+    const folder = path.join(root, 'our-fair')
+    const made = await run('workbook', folder)
+    expect([made.code, await readdir(folder)]).toEqual([0, ['facility.xlsx']])
+    expect(made.out).toContain('blank')
+    const filled = await filledIn({ data: {}, tables: {} }, 'us', [
+      { sheet: 'Fair', at: 'name', text: 'Our County Fair' },
+      { sheet: 'Fair', at: 'place.town', text: 'Our Town' },
+      { sheet: 'Fair', at: 'units', text: 'us' },
+      { sheet: 'Fair', at: 'paper', text: 'letter' },
+      { sheet: 'Fair', at: 'as-of', text: '6/14/2027' },
+      { sheet: 'Oval', at: 'oval.lap', text: '2,640 ft' },
+      { sheet: 'Oval', at: 'oval.straight', text: '600 ft' },
+      { sheet: 'Cushion and base', at: 'cushion.material', text: 'stone-dust' },
+      { sheet: 'People to call', at: 'telephone', line: 0, text: '555-0100' },
+    ])
+    await writeFile(path.join(folder, 'facility.xlsx'), filled)
+    const file = path.join(folder, 'facility.xlsx')
+    const shown = await run('workbook', folder, file)
+    expect(shown.out).toMatch(/Fair {15}5 read\n/)
+    expect(shown.out).toMatch(/People to call {5}0 read, 1 not\n/)
+    expect(shown.err).toContain('sheet People to call, cell B5: error: "role" is missing')
+    expect(shown.err).toContain('With --yes')
+    expect(await readdir(folder)).toEqual(['facility.xlsx'])
+
+    expect((await run('workbook', folder, file, '--yes')).code).toBe(1)
+    expect((await readdir(folder)).sort()).toEqual([
+      'facility.schema.json',
+      'facility.xlsx',
+      'facility.yaml',
+    ])
+    expect((await run('check', folder)).code).toBe(0)
+    // What could not be read is in the workbook still.
+    expect(await readFile(file)).toEqual(Buffer.from(filled))
+  })
+
+  it('shows what a table says of a facility, enters it when told to, and makes its workbook anew', async () => {
+    const folder = path.join(root, 'brambleford')
+    await cp(demoFolder('brambleford'), folder, { recursive: true })
+    await run('workbook', folder)
+    await writeFile(path.join(root, 'prices.csv'), 'what;price\nprice of fuel;$1,50/L\n')
+    const before = await text('brambleford/facility.yaml')
+    const shown = await run('workbook', folder, path.join(root, 'prices.csv'))
+    expect(shown.out).toContain('prices.fuel   new: $1.50/L')
+    expect(await text('brambleford/facility.yaml')).toBe(before)
+    expect((await run('workbook', folder, path.join(root, 'prices.csv'), '--yes')).code).toBe(0)
+    const after = await text('brambleford/facility.yaml')
+    expect(after).toBe(`${before}prices: { fuel: $1.50/L }\n`)
+    // The workbook holds nothing that the file does not say, so a new one takes its place.
+    expect((await run('workbook', folder)).code).toBe(0)
+    expect((await run('workbook', folder, path.join(folder, 'facility.xlsx'))).out).toContain(
+      'says all of this already',
+    )
+  })
+
+  it('leaves a workbook alone that was filled in and not taken in', async () => {
+    const typed = { sheet: 'Fair', at: 'name', text: 'Our County Fair' }
+    const filled = await filledIn({ data: {}, tables: {} }, 'us', [typed])
+    await writeFile(path.join(root, 'facility.xlsx'), filled)
+    const { code, err } = await run('workbook', root)
+    expect([code, err]).toEqual([2, expect.stringContaining('Take it in:')])
+    expect(await readFile(path.join(root, 'facility.xlsx'))).toEqual(Buffer.from(filled))
+  })
+
+  it('says why a file cannot be taken in: too large, not there, another document', async () => {
+    await writeFile(path.join(root, 'large.xlsx'), new Uint8Array(9 * 1024 * 1024))
+    expect((await run('workbook', root, path.join(root, 'large.xlsx'))).err).toContain(
+      'larger than',
+    )
+    expect((await run('workbook', root, path.join(root, 'none.csv'))).err).toContain(
+      'there is no file',
+    )
+    await writeFile(path.join(root, 'letter.csv'), '{\\rtf1 hello}')
+    expect((await run('workbook', root, path.join(root, 'letter.csv'))).err).toContain('rich-text')
+    await writeFile(path.join(root, 'facility.yaml'), 'id: [\n')
+    expect((await run('workbook', root)).code).toBe(1)
+    expect((await run('workbook', root, '--units', 'feet')).code).toBe(2)
+  })
+})
