@@ -1,6 +1,6 @@
 import type { Place } from '../../model/problem.ts'
 import type { Path, SourceTree } from '../../read/read-yaml.ts'
-import { problemAt, type SourceFile } from '../../read/source-file.ts'
+import { lineOf, problemAt, type SourceFile } from '../../read/source-file.ts'
 
 /** Where the entries of a facility come from that was put together of a file and sheets. */
 export type Sources = {
@@ -46,7 +46,7 @@ export function takenTree(data: unknown, { tree, places, empty, fileOf }: Source
     placeOf,
     keyPlaceOf: (path) => inSheet(path) ?? within(path) ?? tree?.keyPlaceOf(path) ?? start,
     textPlaceOf: (path, part) => inSheet(path) ?? tree?.textPlaceOf(path, part) ?? start,
-    lineAt: (place) => at(place).text.split('\n')[place.line - 1] ?? '',
+    lineAt: (place) => lineOf(at(place), place.line),
     emptyPlaceOf: (path) => empty.get(placeKey(path)),
     problem: (place, code, message, more) => problemAt(at(place), place, code, message, more),
   }
