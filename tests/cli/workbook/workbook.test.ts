@@ -62,7 +62,7 @@ describe('npm run workbook', () => {
     expect(await text('brambleford/facility.yaml')).toBe(before)
     expect((await run('workbook', folder, path.join(root, 'prices.csv'), '--yes')).code).toBe(0)
     const after = await text('brambleford/facility.yaml')
-    expect(after).toBe(`${before}prices: { fuel: $1.50/L }\n`)
+    expect(after).toBe(`${before}prices:\n  fuel: $1.50/L\n`)
     // The workbook holds nothing that the file does not say, so a new one takes its place.
     expect((await run('workbook', folder)).code).toBe(0)
     expect((await run('workbook', folder, path.join(folder, 'facility.xlsx'))).out).toContain(
