@@ -1,23 +1,28 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
-import { parse } from 'yaml'
-import { loadTemplates } from '../../src/cli/load/load-templates.ts'
-import { stylesOf } from '../../src/render/assets.ts'
+import { loadFormPage } from '../../src/cli/load/load-form-page.ts'
 import { folders } from './demo.ts'
 
 /**
- * The form in a page of its own, with a host that keeps everything in the page: `form.saved` has
- * what was written, `form.elsewhere` what somebody else writes meanwhile.
+ * The page's script with a host that keeps everything in the page: `form.saved` has what was
+ * written, `form.elsewhere` what somebody else writes meanwhile.
  */
 const entry = `
+import * as z from 'zod'
+import { pageDataId } from './src/model/page-data.ts'
+import { takeFonts } from './src/browser/form/host/fonts.ts'
 import { startForm } from './src/browser/form/start.ts'
-import { readYaml } from './src/read/read-yaml.ts'
-import { checkFacility } from './src/validate/check-facility.ts'
+import { libraryOf } from './src/browser/form/workshop/library.ts'
+import { workFor } from './src/browser/form/workshop/work.ts'
 
-const { said, files } = JSON.parse(document.getElementById('data').textContent)
+z.config({ jitless: true })
+const jsonIn = (id) => JSON.parse(document.getElementById(id).textContent)
+const data = jsonIn(pageDataId)
+const files = jsonIn('given')
+takeFonts(data.fonts)
 const form = { saved: [], made: 0, elsewhere: undefined }
 globalThis.form = form
 const host = {
@@ -43,19 +48,9 @@ const host = {
     tell({ kind: 'made', address: 'about:blank', text: 'in its folder' })
   },
 }
-const work = (given) => {
-  const read = readYaml({ path: 'facility.yaml', text: given.get('facility.yaml') ?? '' })
-  const checked = read.value ? checkFacility(read.value) : { value: undefined, problems: [] }
-  return {
-    problems: [...read.problems, ...checked.problems],
-    facility: checked.value,
-    computed: undefined,
-    manual: undefined,
-    leftOut: [],
-    standIns: [],
-  }
-}
-startForm(host, work, document.getElementById('form'), said)
+const { words, form: asked } = libraryOf(data, new Map())
+const work = workFor(data, '2027-06-15', () => new Map())
+startForm(host, work, document.getElementById('form'), { form: asked[0].value, words })
 `
 
 async function script(): Promise<string> {
@@ -64,23 +59,26 @@ async function script(): Promise<string> {
     bundle: true,
     write: false,
     format: 'iife',
+    charset: 'utf8',
   })
   return (outputFiles[0]?.text ?? '').replaceAll('</script', '<\\/script')
 }
 
-/** Writes the page into a folder of its own. @param text What the file says; empty for a new one. */
-export async function formPage(text: string) {
+/**
+ * Writes the form's page into a folder of its own, to be opened from disk.
+ * @param files What lies in the folder of the fair, by name; none for a new one.
+ */
+export async function formPage(files: Readonly<Record<string, string>>) {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'form-'))
-  const read = async (name: string): Promise<string> =>
-    readFile(path.join(folders.content, name), 'utf8')
-  const words = parse(await read('words.yaml')) as Record<string, unknown>
-  const said = { form: parse(await read('form.yaml')), words }
-  const { styles } = await loadTemplates(folders)
-  const names = Object.keys(styles).filter((name) => name.startsWith('form/'))
-  const assets = { templates: {}, styles, words: words as never, fontCss: '' }
-  const data = JSON.stringify({ said, files: text === '' ? [] : [['facility.yaml', text]] })
-  const html = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Form</title><style>${stylesOf(assets, 'shared', ...(styles['form-page'] ? ['form-page'] : []), ...names)}</style></head><body><div id="form"></div><script type="application/json" id="data">${data.replaceAll('<', '\\u003c')}</script><script>${await script()}</script></body></html>`
-  await writeFile(path.join(folder, 'form.html'), html)
+  const { html } = await loadFormPage(folders)
+  const given = JSON.stringify(Object.entries(files)).replaceAll('<', '\\u003c')
+  // Its own scripts, which ask the program behind it, and what forbids all others give way.
+  const bare = html
+    .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
+    .replace(/<script>[\s\S]*<\/script>/, '')
+  const scripts = `<script type="application/json" id="given">${given}</script><script>${await script()}</script>`
+  const at = bare.lastIndexOf('</body>')
+  await writeFile(path.join(folder, 'form.html'), bare.slice(0, at) + scripts + bare.slice(at))
   return {
     address: pathToFileURL(path.join(folder, 'form.html')).href,
     remove: () => rm(folder, { recursive: true, force: true }),

@@ -52,8 +52,6 @@ const field = z.strictObject({
   notKnown: plain,
   estimate: holding('value'),
   untilRule: holding('value'),
-  untilLeft: plain,
-  untilBlank: plain,
   measured: holding('date', 'name'),
   measuredAbout: plain,
   measure: plain,

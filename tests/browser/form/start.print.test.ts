@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
@@ -12,6 +12,11 @@ type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
 type Page = Awaited<ReturnType<Browser['newPage']>>
 
 const larkmoor = readFileSync(path.join(demoFolder('larkmoor'), 'facility.yaml'), 'utf8')
+const files = Object.fromEntries(
+  readdirSync(demoFolder('larkmoor'))
+    .filter((name) => /\.(?:yaml|csv|geojson)$/.test(name))
+    .map((name) => [name, readFileSync(path.join(demoFolder('larkmoor'), name), 'utf8')]),
+)
 const said = form.parse(parse(readFileSync(path.join(folders.content, 'form.yaml'), 'utf8')))
 const screens = ['start', ...said.subjects.map(({ id }) => id), 'result'].filter(
   (s) => s !== 'rest',
@@ -23,8 +28,8 @@ let full: Awaited<ReturnType<typeof formPage>>
 
 beforeAll(async () => {
   browser = await loopbackBrowser()
-  fresh = await formPage('')
-  full = await formPage(larkmoor)
+  fresh = await formPage({})
+  full = await formPage(files)
 })
 
 afterAll(async () => {

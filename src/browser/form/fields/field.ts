@@ -27,8 +27,10 @@ export type Put = {
   readonly howTo?: string | undefined
   /** Whether the label is read out alone, since the question stands above. */
   readonly isAsked?: boolean
-  /** What stands in until it is answered, where nothing is reckoned with. */
-  readonly until?: string | undefined
+  /** What happens until it is answered, where nothing is reckoned with. */
+  readonly until?: (() => string) | undefined
+  /** Whether no example is shown. */
+  readonly isPlain?: boolean
   /** Instead of writing the answer at its place. */
   readonly write?: (value: Value | undefined) => boolean
 }
@@ -70,10 +72,11 @@ function rangeSaid(sitting: Sitting, question: Question): string {
 /** What is reckoned with until there is an answer. */
 function untilSaid(sitting: Sitting, { question, at, until }: Put): string {
   const { field } = sitting.said.form.says
-  if (until !== undefined) return until
+  if (until !== undefined) return until()
   const found = standsIn(question, sitting.draft().data, at, sitting.locale().system)
-  if (found) return fill(found.estimate ? field.estimate : field.untilRule, { value: found.value })
-  return at[0] === 'emergency' ? field.untilBlank : field.untilLeft
+  return found
+    ? fill(found.estimate ? field.estimate : field.untilRule, { value: found.value })
+    : ''
 }
 
 /** The lines below a field: what was understood, what is wrong, what stands in. */
@@ -130,7 +133,7 @@ function beside(sitting: Sitting, asked: Put, control: Control): readonly HTMLEl
   const isTyped = !control.isGroup && !(control.inputs[0] instanceof HTMLSelectElement)
   const isDay = question.kind === 'date' || question.kind === 'fact-value'
   const such =
-    example !== undefined && isTyped && !isDay && control.read() === ''
+    example !== undefined && asked.isPlain !== true && isTyped && !isDay && control.read() === ''
       ? [classed('span', 'such', fill(field.such, { example }))]
       : []
   return such
@@ -144,6 +147,11 @@ function howSaid(sitting: Sitting, asked: Put): string {
   const range = asked.isAsked ? '' : rangeSaid(sitting, asked.question)
   return [asked.howTo ?? own ?? '', range, lines].filter((t) => t !== '').join(' ')
 }
+
+/** Answers of which an example is longer need the whole line. */
+const mostLetters = 24
+
+const isLong = (example = ''): boolean => example.length > mostLetters
 
 /** Listens to a control: what is typed is written at once, and shown as understood when it is left. */
 function follow(sitting: Sitting, asked: Put, control: Control, refresh: () => void): void {
@@ -192,6 +200,7 @@ export function fieldOf(sitting: Sitting, asked: Put): Part {
   )
   if (how !== '') node.append(classed('p', 'how', how))
   node.dataset['at'] = at.join('.')
+  if (isLong(aboutQuestion(question, sitting.locale().system).example)) node.classList.add('wide')
   follow(sitting, asked, control, refresh)
   const box = measureBox(sitting, question, at)
   if (box) node.append(box.node)

@@ -22,7 +22,12 @@ function lacks(sitting: Sitting, role: ContactRole): string {
  * Name and telephone of the person with a role, who need not stand among the contacts yet.
  * @param stops Whether the person is asked for as one who may stop racing.
  */
-export function personOf(sitting: Sitting, role: ContactRole, stops: boolean, until: string): Part {
+export function personOf(
+  sitting: Sitting,
+  role: ContactRole,
+  stops: boolean,
+  until: () => string,
+): Part {
   const { field } = sitting.said.form.says
   const place = (): number => contactWith(sitting.draft().data, role) ?? Number.MAX_SAFE_INTEGER
   const parts = (['name', 'phone'] as const).map((name) => {
@@ -32,7 +37,8 @@ export function personOf(sitting: Sitting, role: ContactRole, stops: boolean, un
       at: ['contacts', place(), name],
       label: field[name],
       howTo: '',
-      until: name === 'phone' ? until : '',
+      isPlain: true,
+      until: () => (name === 'phone' ? until() : ''),
       write: (value: Value | undefined) => {
         const said = value === undefined ? undefined : String(value)
         const { data } = sitting.draft()

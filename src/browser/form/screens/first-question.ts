@@ -16,7 +16,8 @@ const entriesOf = (sitting: Sitting, { entries = [] }: FirstQuestion): readonly 
 
 /** The answer fields of a question. */
 function answersOf(sitting: Sitting, asked: FirstQuestion): readonly Part[] {
-  const { person, until } = asked
+  const { person } = asked
+  const until = (): string => (sitting.notYet.has(asked.id) ? asked.until : '')
   const entries = entriesOf(sitting, asked)
   if (person !== undefined) return [personOf(sitting, person, entries.length > 0, until)]
   const isOne = entries.length === 1
@@ -24,7 +25,7 @@ function answersOf(sitting: Sitting, asked: FirstQuestion): readonly Part[] {
     partOf(sitting, question, {
       ...(isOne ? { label: asked.ask, isAsked: true } : {}),
       howTo: '',
-      until: i === entries.length - 1 ? until : '',
+      until: () => (i === entries.length - 1 ? until() : ''),
     }),
   )
 }

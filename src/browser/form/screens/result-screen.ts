@@ -23,13 +23,18 @@ function linkTo(sitting: Sitting, at: string, words = called(sitting, at)): HTML
   return element('li', link)
 }
 
+/** Whether something stands in for an entry or for one in it, so that it is asked for already. */
+const isAbove = (at: string, standIns: readonly string[]): boolean =>
+  standIns.some((entry) => entry === at || at === '' || entry.startsWith(`${at}.`))
+
 /** What keeps the manual from being made: what nobody has said, and what does not fit. */
 function missing(sitting: Sitting): readonly HTMLElement[] {
   const { result } = sitting.said.form.says
   const worked = sitting.worked()
   const needed = (worked?.standIns ?? []).filter((at) => !silent.includes(at))
+  const standIns = worked?.standIns ?? []
   const faults = (worked?.problems ?? []).filter(
-    ({ severity, path }) => severity === 'error' && !needed.includes((path ?? []).join('.')),
+    ({ severity, path = [] }) => severity === 'error' && !isAbove(path.join('.'), standIns),
   )
   const lists: HTMLElement[] = []
   if (needed.length > 0)
