@@ -15,12 +15,12 @@ async function main(): Promise<void> {
   const data = JSON.parse(document.getElementById(pageDataId)?.textContent ?? '') as PageData
   if (!root) return
   takeFonts(data.fonts)
-  const { words, form } = libraryOf(data, new Map())
-  const asked = form[0]?.value
+  const library = libraryOf(data, new Map())
+  const asked = library.form[0]?.value
   if (!asked) return
-  const { host, workbooks } = await placeOfProgram(root, words)
+  const { host, workbooks } = await placeOfProgram(root, library.words)
   const work = workFor(data, dayAt(Date.now()), workbooks)
-  await startForm(host, work, root, { form: asked, words })
+  await startForm(host, work, root, { form: asked, library })
 }
 
 main()

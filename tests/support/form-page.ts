@@ -48,9 +48,12 @@ const host = {
     tell({ kind: 'made', address: 'about:blank', text: 'in its folder' })
   },
 }
-const { words, form: asked } = libraryOf(data, new Map())
+const library = libraryOf(data, new Map())
 const work = workFor(data, '2027-06-15', () => new Map())
-startForm(host, work, document.getElementById('form'), { form: asked[0].value, words })
+startForm(host, work, document.getElementById('form'), {
+  form: library.form[0].value,
+  library,
+})
 `
 
 async function script(): Promise<string> {

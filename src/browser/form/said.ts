@@ -1,17 +1,18 @@
 import type { Question } from '../../edit/form/question.ts'
+import type { Library } from '../../validate/check-library.ts'
 import type { FormFile } from '../../validate/schemas/form.ts'
 import { months } from '../../validate/schemas/words/calendar.ts'
-import type { Words } from '../../validate/schemas/words.ts'
 
 /** All that the form says. */
 export type Said = {
   readonly form: FormFile
-  readonly words: Pick<Words, 'roles' | 'materials' | 'calendar'>
+  readonly library: Library
 }
 
 /** What a choice of a question is called; one without words by itself. */
-export function choiceSaid({ form, words }: Said, { path }: Question, choice: string): string {
+export function choiceSaid({ form, library }: Said, { path }: Question, choice: string): string {
   const at = path.join('.')
+  const { words } = library
   const own = form.choices[at]?.[choice]
   if (own !== undefined) return own
   if (at === 'climate.month') {

@@ -47,7 +47,10 @@ function clashItem(sitting: Sitting, { path, mine, theirs }: Clash): HTMLElement
 }
 
 /** What is shown before the file is written, and what came of it. */
-export type SavePanel = { readonly node: HTMLDialogElement; readonly open: () => void }
+export type SavePanel = {
+  readonly node: HTMLDialogElement
+  readonly open: (then?: () => void) => void
+}
 
 /** The file is another one meanwhile: the answers are put into it, and what clashes is asked. */
 function changedElsewhere(sitting: Sitting, dialog: HTMLDialogElement, theirs: string): void {
@@ -64,13 +67,14 @@ function changedElsewhere(sitting: Sitting, dialog: HTMLDialogElement, theirs: s
   )
 }
 
-async function write(sitting: Sitting, dialog: HTMLDialogElement): Promise<void> {
+async function write(sitting: Sitting, dialog: HTMLDialogElement, then: () => void): Promise<void> {
   const { saving } = sitting.said.form.says
   const { text } = sitting.draft()
   const result: Saved = await sitting.host.save(text)
   if (result.kind === 'saved') {
     sitting.keepSaved(text)
     dialog.close()
+    then()
   } else if (result.kind === 'changed') changedElsewhere(sitting, dialog, result.text)
   else
     dialog.append(
@@ -85,12 +89,12 @@ export function savePanel(sitting: Sitting): SavePanel {
   const { saving } = sitting.said.form.says
   const dialog = element('dialog')
   dialog.className = 'saving'
-  const open = (): void => {
+  const open = (then: () => void = () => undefined): void => {
     const changes = changedLines(sitting.saved(), sitting.draft().text)
     const title = element('h2', saving.title)
     title.id = 'saving-title'
     dialog.setAttribute('aria-labelledby', title.id)
-    const yes = button(saving.write, () => void write(sitting, dialog))
+    const yes = button(saving.write, () => void write(sitting, dialog, then))
     yes.className = 'strong'
     const no = button(saving.not, () => dialog.close())
     dialog.replaceChildren(

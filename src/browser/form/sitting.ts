@@ -64,7 +64,9 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
     ({ first, more }) => first.length + more.length > 0,
   )
   const listeners: ((event: Event) => void)[] = []
-  const onDisk = opened.files.get(fileName) ?? ''
+  // A new file begins with a remark for whoever reads it elsewhere.
+  const remark = `# ${said.form.says.saving.remarks}\n`
+  const onDisk = opened.files.get(fileName) || remark
   let saved = onDisk
   let draft = draftOf(opened.draft ?? onDisk)
   let worked: Worked | undefined

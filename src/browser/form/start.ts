@@ -1,13 +1,15 @@
 import { groupsAt, valueAt } from '../../edit/form/data.ts'
 import type { Screen } from '../../edit/form/subjects.ts'
-import { element } from '../element.ts'
-import type { Host, Work } from './contract.ts'
+import { worded } from '../../edit/form/understood.ts'
+import { fill } from '../../model/pattern.ts'
+import { classed, element } from '../element.ts'
+import type { Host, Opened, Work } from './contract.ts'
 import type { Part } from './fields/field.ts'
 import { returnTo, showPlace, spotIn } from './focus.ts'
 import { type Frame, frameIn } from './frame.ts'
 import { openEntry } from './lists/open-entry.ts'
 import type { Said } from './said.ts'
-import { savePanel } from './save-panel.ts'
+import { type SavePanel, savePanel } from './save-panel.ts'
 import { resultScreen } from './screens/result-screen.ts'
 import { startScreen } from './screens/start-screen.ts'
 import { subjectScreen } from './screens/subject-screen.ts'
@@ -76,21 +78,21 @@ function shapeOf(sitting: Sitting): string {
 const idOf = ({ screen }: Target): string =>
   typeof screen === 'string' ? screen : screen.subject.id
 
-function partFor(sitting: Sitting, { screen }: Target): Part {
+function partFor(sitting: Sitting, panel: SavePanel, { screen }: Target): Part {
   if (screen === 'start') return startScreen(sitting)
-  if (screen === 'result') return resultScreen(sitting)
+  if (screen === 'result') return resultScreen(sitting, panel)
   return subjectScreen(sitting, screen)
 }
 
 /** Shows the screen of the address, and makes it anew where another kind of thing is asked. */
-function showing(sitting: Sitting, frame: Frame) {
+function showing(sitting: Sitting, frame: Frame, panel: SavePanel) {
   let target: Target = targetOf(sitting, location.hash)
   let part: Part | undefined
   let shape = ''
   const make = (): void => {
     const open = [...frame.main.querySelectorAll('details')].map((fold) => fold.open)
     const isSame = frame.main.dataset['screen'] === idOf(target)
-    part = partFor(sitting, target)
+    part = partFor(sitting, panel, target)
     shape = shapeOf(sitting)
     frame.main.dataset['screen'] = idOf(target)
     document.body.dataset['screen'] = idOf(target)
@@ -124,6 +126,25 @@ function showing(sitting: Sitting, frame: Frame) {
   }
 }
 
+/** A file that is no YAML is not touched; where it stops being so is said. */
+function unreadable(root: HTMLElement, work: Work, said: Said, { name, files }: Opened): void {
+  const faults = work(files).problems.map(({ place, message, hint }) =>
+    element(
+      'li',
+      `${fill(said.form.says.saving.line, { number: place.line })}: ${worded(message, hint)}`,
+    ),
+  )
+  root.replaceChildren(
+    classed(
+      'main',
+      'screen',
+      element('h1', name),
+      element('p', said.form.says.frame.unreadable),
+      element('ul', ...faults),
+    ),
+  )
+}
+
 /**
  * Begins the form in a page.
  * @param host Where files come from and go to.
@@ -140,14 +161,12 @@ export async function startForm(
   const opened = await host.open()
   const sitting = sit(host, work, said, opened)
   if (sitting.draft().data === undefined) {
-    root.replaceChildren(
-      element('main', element('h1', opened.name), element('p', said.form.says.frame.unreadable)),
-    )
+    unreadable(root, work, said, opened)
     return
   }
   const panel = savePanel(sitting)
   const frame = frameIn(root, sitting, panel)
-  const shown = showing(sitting, frame)
+  const shown = showing(sitting, frame, panel)
   sitting.listen((event) => {
     if (event === 'shape') shown.remake()
     else shown.refresh()

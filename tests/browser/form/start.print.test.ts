@@ -18,6 +18,7 @@ const files = Object.fromEntries(
     .map((name) => [name, readFileSync(path.join(demoFolder('larkmoor'), name), 'utf8')]),
 )
 const said = form.parse(parse(readFileSync(path.join(folders.content, 'form.yaml'), 'utf8')))
+const remark = `# ${said.says.saving.remarks}`
 const screens = ['start', ...said.subjects.map(({ id }) => id), 'result'].filter(
   (s) => s !== 'rest',
 )
@@ -90,6 +91,7 @@ describe('the form', () => {
     expect(await textOf(page, 'nav .soft')).toBe('12 of the first 12 questions answered')
     expect(await draft(page)).toBe(
       [
+        remark,
         'emergency:',
         '  number: "911"',
         '  address: 12 Mill Road',
@@ -218,6 +220,7 @@ describe('the form', () => {
     await type(page, 'equipment.0.tank', '2000')
     expect(await draft(page)).toBe(
       [
+        remark,
         'equipment:',
         '  - id: old-water-truck',
         '    name: the old water truck',

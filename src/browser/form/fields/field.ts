@@ -11,7 +11,7 @@ import { formatExact } from '../../../model/quantity/format-exact.ts'
 import { parseQuantity } from '../../../model/quantity/parse-quantity.ts'
 import type { Path } from '../../../read/read-yaml.ts'
 import { isDemo } from '../../../validate/facility/demos.ts'
-import { classed, element } from '../../element.ts'
+import { button, classed, element } from '../../element.ts'
 import { type Control, newId } from '../controls.ts'
 import { problemAt } from '../problem-at.ts'
 import type { Sitting } from '../sitting.ts'
@@ -106,12 +106,18 @@ function mark(control: Control, lines: Lines, isFaulty: boolean): void {
   }
 }
 
-function refreshed(sitting: Sitting, asked: Put, control: Control, lines: Lines): void {
+function refreshed(
+  sitting: Sitting,
+  asked: Put,
+  control: Control,
+  lines: Lines,
+  refused: string | undefined,
+): void {
   const { field } = sitting.said.form.says
   const typed = control.read()
   const found = understood(sitting, asked, typed)
   const elsewhere = typed.trim() === '' ? undefined : problemAt(sitting, asked.at)
-  const fault = found.fault ?? elsewhere
+  const fault = found.fault ?? refused ?? elsewhere
   const measured = measuredAt(sitting.draft().data, asked.at)
   put(lines.shown, found.shown ?? '')
   put(lines.fault, fault === undefined ? '' : fill(field.lookAgain, { fault }))
@@ -125,6 +131,18 @@ function refreshed(sitting: Sitting, asked: Put, control: Control, lines: Lines)
   mark(control, lines, fault !== undefined)
 }
 
+/** The time zone of this computer, which mostly is that of the fair. */
+function zoneOffer(sitting: Sitting, { at }: Put, control: Control): readonly HTMLElement[] {
+  const { timeZone } = new Intl.DateTimeFormat().resolvedOptions()
+  const isAsked = at.join('.') === 'place.time-zone' && control.read() === ''
+  if (!isAsked || !timeZone.includes('/')) return []
+  const take = button(fill(sitting.said.form.says.field.zone, { zone: timeZone }), () => {
+    sitting.answer([{ path: at, value: timeZone }], '')
+    sitting.reshape()
+  })
+  return [take]
+}
+
 /** What stands beside a control: an example, and a box for whoever does not know. */
 function beside(sitting: Sitting, asked: Put, control: Control): readonly HTMLElement[] {
   const { field } = sitting.said.form.says
@@ -136,7 +154,7 @@ function beside(sitting: Sitting, asked: Put, control: Control): readonly HTMLEl
     example !== undefined && asked.isPlain !== true && isTyped && !isDay && control.read() === ''
       ? [classed('span', 'such', fill(field.such, { example }))]
       : []
-  return such
+  return [...such, ...zoneOffer(sitting, asked, control)]
 }
 
 function howSaid(sitting: Sitting, asked: Put): string {
@@ -154,15 +172,19 @@ const mostLetters = 24
 const isLong = (example = ''): boolean => example.length > mostLetters
 
 /** Listens to a control: what is typed is written at once, and shown as understood when it is left. */
-function follow(sitting: Sitting, asked: Put, control: Control, refresh: () => void): void {
+function follow(
+  sitting: Sitting,
+  asked: Put,
+  control: Control,
+  refresh: (refused?: string) => void,
+): void {
   const step = asked.at.join('.')
   const write = (typed: string): void => {
     const { value } = understood(sitting, asked, typed)
     const isTaken =
       asked.write?.(value) ??
       sitting.answer(answerChanges(sitting.draft().data, asked.at, value), step)
-    refresh()
-    if (!isTaken) sitting.reshape()
+    refresh(isTaken ? undefined : sitting.said.form.says.frame.refused)
   }
   for (const input of control.inputs) {
     input.addEventListener('input', () => write(control.read()))
@@ -187,7 +209,7 @@ export function fieldOf(sitting: Sitting, asked: Put): Part {
   const caption = control.isGroup ? element('legend', label) : element('label', label)
   if (asked.isAsked) caption.className = 'asked-above'
   if (caption instanceof HTMLLabelElement) caption.htmlFor = control.inputs[0]?.id ?? ''
-  const refresh = (): void => refreshed(sitting, asked, control, lines)
+  const refresh = (refused?: string): void => refreshed(sitting, asked, control, lines, refused)
   const node = classed(
     control.isGroup ? 'fieldset' : 'div',
     `field ${question.kind}`,

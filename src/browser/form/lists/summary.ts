@@ -1,5 +1,7 @@
+import { dateWithYear } from '../../../compose/dates.ts'
 import { valueAt } from '../../../edit/form/data.ts'
 import { aboutQuestion, type Question } from '../../../edit/form/question.ts'
+import { isDay } from '../../../model/day.ts'
 import { factCalled } from '../../../model/fact-called.ts'
 import { factSpec } from '../../../model/fact-spec.ts'
 import type { Path } from '../../../read/read-yaml.ts'
@@ -24,6 +26,13 @@ function said(sitting: Sitting, question: Question, value: unknown): string {
     )
   if (question.kind === 'yes-no')
     return value === true ? aboutQuestion(question, sitting.locale().system).label : ''
+  if (question.kind === 'number')
+    return `${aboutQuestion(question, sitting.locale().system).label}: ${String(value)}`
+  if (question.kind === 'date' && isDay(String(value)))
+    return dateWithYear(String(value), {
+      locale: sitting.locale(),
+      library: sitting.said.library,
+    })
   if (Array.isArray(value)) return value.join(', ')
   return typeof value === 'object' ? '' : String(value)
 }
@@ -35,6 +44,7 @@ const titles: Readonly<Record<string, string>> = { equipment: 'name', 'oval.mark
 const told: Readonly<Record<string, readonly string[]>> = {
   equipment: ['can', 'from', 'owner', 'days'],
   'cushion.sieve': ['by'],
+  'race-days': ['first-post', 'races'],
 }
 
 /** So much of an entry stands in a line. */

@@ -4,6 +4,7 @@ import { fill } from '../../../model/pattern.ts'
 import { button, classed, element } from '../../element.ts'
 import type { Making } from '../contract.ts'
 import type { Part } from '../fields/field.ts'
+import { type SavePanel, unsavedLines } from '../save-panel.ts'
 import type { Sitting } from '../sitting.ts'
 
 /** What follows from another answer by itself, and is never asked for alone. */
@@ -71,11 +72,11 @@ function shownStep(sitting: Sitting, step: Making, box: HTMLElement): void {
   }
 }
 
-function maker(sitting: Sitting): { node: HTMLElement; make: HTMLButtonElement } {
+function maker(sitting: Sitting, panel: SavePanel): { node: HTMLElement; make: HTMLButtonElement } {
   const { result } = sitting.said.form.says
   const progress = classed('div', 'making')
   progress.setAttribute('role', 'status')
-  const make = button(result.make, () => {
+  const begin = (): void => {
     make.disabled = true
     progress.replaceChildren(element('p', result.making))
     void sitting.host
@@ -86,18 +87,22 @@ function maker(sitting: Sitting): { node: HTMLElement; make: HTMLButtonElement }
       .finally(() => {
         make.disabled = false
       })
-  })
+  }
+  // The program makes what is in the file.
+  const make = button(result.make, () =>
+    sitting.host.kind === 'program' && unsavedLines(sitting) > 0 ? panel.open(begin) : begin(),
+  )
   make.className = 'strong'
   return { node: classed('div', 'make', make, progress), make }
 }
 
 /** The last screen: what is missing, making the manual, and the file itself. */
-export function resultScreen(sitting: Sitting): Part {
+export function resultScreen(sitting: Sitting, panel: SavePanel): Part {
   const { result, frame } = sitting.said.form.says
   const heading = element('h1', result.title)
   heading.tabIndex = -1
   const state = classed('div', 'state')
-  const making = maker(sitting)
+  const making = maker(sitting, panel)
   const file = element('code')
   const text = classed('pre', 'file', file)
   text.tabIndex = 0

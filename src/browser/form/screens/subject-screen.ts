@@ -6,10 +6,15 @@ import { fill } from '../../../model/pattern.ts'
 import { classed, element } from '../../element.ts'
 import type { Part } from '../fields/field.ts'
 import { partOf } from '../fields/part-of.ts'
+import { problemAt } from '../problem-at.ts'
 import type { Sitting } from '../sitting.ts'
 import { firstQuestion } from './first-question.ts'
 
-type Group = { readonly title: string | undefined; readonly questions: readonly Question[] }
+type Group = {
+  readonly at: readonly string[]
+  readonly title: string | undefined
+  readonly questions: readonly Question[]
+}
 
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
@@ -22,22 +27,28 @@ function groupsOf(questions: readonly Question[]): readonly Group[] {
   }
   return [...groups].map(([at, of]) => {
     const label = at === '' ? undefined : entryAbout(at.split('.'))?.label
-    return { title: label && sentence(label), questions: of }
+    return { at: at.split('.'), title: label && sentence(label), questions: of }
   })
 }
 
-function groupPart(sitting: Sitting, { title, questions }: Group, isAlone: boolean): Part {
+function groupPart(sitting: Sitting, { at, title, questions }: Group, isAlone: boolean): Part {
   const parts = questions.map((question) => partOf(sitting, question))
   const isList = questions.some((q) => q.kind === 'list')
   const node = classed('section', isList ? 'group of-list' : 'group')
   if (title !== undefined && !isAlone) node.append(element('h2', title))
-  node.append(classed('div', isList ? 'listed' : 'fields', ...parts.map((part) => part.node)))
-  return {
-    node,
-    refresh: () => {
-      for (const part of parts) part.refresh()
-    },
+  const fault = classed('p', 'fault')
+  node.append(
+    fault,
+    classed('div', isList ? 'listed' : 'fields', ...parts.map((part) => part.node)),
+  )
+  const refresh = (): void => {
+    for (const part of parts) part.refresh()
+    const found = problemAt(sitting, at)
+    fault.textContent = found ? fill(sitting.said.form.says.field.lookAgain, { fault: found }) : ''
+    fault.hidden = found === undefined
   }
+  refresh()
+  return { node, refresh }
 }
 
 /** More questions than these are folded away, group by group. */
