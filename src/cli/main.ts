@@ -3,6 +3,7 @@ import { templateFault } from '../render/text/template-fault.ts'
 import type { BuildOptions } from './build.ts'
 import type { FormOptions } from './form/form.ts'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
+import type { MakerOptions } from './maker.ts'
 import type { PreviewOptions } from './preview/preview.ts'
 import { problemsText } from './problem-text.ts'
 import { userFault } from './user-fault.ts'
@@ -138,6 +139,15 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
     .addHelpText('after', exitCodes)
     .action(async (folder: string, file: string | undefined, options: WorkbookOptions) =>
       done(await (await import('./workbook/workbook.ts')).workbook(folder, file, options, io)),
+    )
+  p.command('maker')
+    .description(
+      'write maker.html, a page that makes manuals in any browser with nothing installed',
+    )
+    .option('--into <folder>', 'write into this folder instead of dist/')
+    .addHelpText('after', exitCodes)
+    .action(async (options: MakerOptions) =>
+      done(await (await import('./maker.ts')).maker(options, io)),
     )
   p.command('schemas')
     .description('write JSON Schemas for editors: those of the library, or that of a facility')

@@ -1,9 +1,9 @@
 import type { Words } from '../validate/schemas/words.ts'
-import type { TemplateTexts } from './text/templates.ts'
+import type { TemplateSet } from './text/templates.ts'
 
 /** What rendering needs beside the manual; the files are read by the caller. */
 export type RenderAssets = {
-  readonly templates: TemplateTexts
+  readonly templates: TemplateSet
   /** Style sheets by name. */
   readonly styles: Readonly<Record<string, string>>
   readonly words: Words

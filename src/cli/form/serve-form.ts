@@ -1,5 +1,6 @@
 import type { IncomingMessage, ServerResponse } from 'node:http'
 import type { FormChoice, MakingEvent } from '../../model/form-exchange.ts'
+import type { FormPage } from '../load/load-form-page.ts'
 import { type Answer, guardHeaders, pathOf, plain } from '../loopback/guard.ts'
 import { type Listening, listen } from '../loopback/listen.ts'
 import { userFault } from '../user-fault.ts'
@@ -7,9 +8,6 @@ import { isLetIn, isOwnPage, type Key, letIn } from './access.ts'
 import type { Desk } from './desk.ts'
 import { facilityFile, largest } from './facility-folder.ts'
 import { madeFile, madePath } from './made-site.ts'
-
-/** The page with its policy. */
-export type FormPage = { readonly html: string; readonly policy: string }
 
 const json = (status: number, value: unknown): Answer => ({
   status,

@@ -65,6 +65,8 @@ export async function bundleScript(
     target: ['chrome100', 'firefox100', 'safari15'],
     charset: 'utf8',
     legalComments: 'none',
+    // Templates of pages that make pages come compiled.
+    alias: { handlebars: 'handlebars/runtime.js' },
     logLevel: 'error',
     metafile: true,
     plugins,

@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { RenderAssets } from '../../render/assets.ts'
+import type { TemplateTexts } from '../../render/text/templates.ts'
 import type { Folders } from './load-manual.ts'
 import { withSlashes } from './shown-path.ts'
 
@@ -15,7 +16,7 @@ const withImports = (text: string, styles: Readonly<Record<string, string>>): st
 /** Reads templates and style sheets; called again by the preview whenever one changes. */
 export async function loadTemplates(
   folders: Folders,
-): Promise<Pick<RenderAssets, 'templates' | 'styles'>> {
+): Promise<{ readonly templates: TemplateTexts } & Pick<RenderAssets, 'styles'>> {
   const names = (await readdir(folders.templates, { recursive: true }))
     .map((n) => withSlashes(n))
     .sort()

@@ -6,7 +6,7 @@ import { dataUrl, loadFonts, locate, nameOf, rule } from './load-fonts.ts'
 import { type UsedCharacters, usedCharacters } from './used-characters.ts'
 
 /** A file with the faces that it is taken for. */
-type Cut = {
+export type Cut = {
   readonly name: string
   readonly data: Uint8Array
   readonly faces: readonly Face[]
@@ -52,7 +52,8 @@ async function cut(
   return [{ name, data: await (kept?.cache.get(parts, make) ?? make()), faces }]
 }
 
-async function cuts(used: UsedCharacters) {
+/** The fonts of pages that show these characters. */
+export async function fontsFor(used: UsedCharacters) {
   const { text, titles, formulas, signs, letters } = siteFaces
   return {
     text: await Promise.all(text.map(whole)),
@@ -75,7 +76,7 @@ const rules = (all: readonly Cut[], url: (file: Cut) => string): string =>
  * @param texts The files of the site.
  */
 export async function siteFonts(texts: readonly string[]): Promise<SiteFonts> {
-  const { text, cut: small, letters } = await cuts(usedCharacters(texts))
+  const { text, cut: small, letters } = await fontsFor(usedCharacters(texts))
   const all = [...text, ...small, ...letters]
   const licences = (await loadFonts()).files.filter(({ path }) => path.endsWith('LICENSE.txt'))
   return {

@@ -2,7 +2,7 @@ import * as z from 'zod'
 import type { Problem } from '../../model/problem.ts'
 import type { SourceTree } from '../../read/read-yaml.ts'
 import { checkSchema } from '../../validate/check-schema.ts'
-import type { TemplateTexts } from '../text/templates.ts'
+import type { TemplateSet } from '../text/templates.ts'
 import { subjectsOfAll } from './check-subjects.ts'
 import { familyTemplate, pageWords } from './page.ts'
 import { home } from './pages/home.ts'
@@ -15,7 +15,7 @@ const schema = z.looseObject({
 })
 
 /** A page without its template could not be made. */
-export const checkPageTemplates = (templates: TemplateTexts): readonly Problem[] =>
+export const checkPageTemplates = (templates: TemplateSet): readonly Problem[] =>
   [home.template, ...allPages.map(({ id }) => `site/${id}`), ...pageFamilies.map(familyTemplate)]
     .filter((name) => templates[name] === undefined)
     .map((name) => ({

@@ -4,7 +4,7 @@ import type { Words } from '../../validate/schemas/words.ts'
 import type { SiteScripts } from '../assets.ts'
 import { oneFile, oneFilePage } from '../one-file/one-file.ts'
 import { type DataTable, dataTables, tablesFolder, workbookPath } from '../tables/tables.ts'
-import type { TemplateTexts } from '../text/templates.ts'
+import type { TemplateSet } from '../text/templates.ts'
 import { oneFileName, type PrintedFiles } from './papers.ts'
 import { type InsidesAlone, renderSite, styleFile } from './render-site.ts'
 
@@ -20,7 +20,7 @@ export type SiteFonts = {
 
 /** What sites are made of beside their manual. */
 export type SiteMakings = {
-  readonly templates: TemplateTexts
+  readonly templates: TemplateSet
   /** Style sheets by name. */
   readonly styles: Readonly<Record<string, string>>
   readonly scripts: SiteScripts

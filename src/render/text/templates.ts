@@ -9,6 +9,16 @@ import { blaming } from './template-fault.ts'
  */
 export type TemplateTexts = Readonly<Record<string, string>>
 
+/** The same as they are written, or compiled before for a page that may make no code of text. */
+export type TemplateSet = Readonly<Record<string, string | TemplateSpecification>>
+
+/** Unknown names and missing values are errors. */
+const templateOptions: PrecompileOptions = {
+  strict: true,
+  knownHelpersOnly: true,
+  knownHelpers: { join: true, eq: true },
+}
+
 export type Templates = { readonly render: (name: string, data: object) => string }
 
 type Node = ConstructorParameters<typeof Handlebars.Exception>[1]
@@ -22,14 +32,10 @@ function listOf(value: unknown, { loc }: Told): readonly unknown[] {
   throw new Handlebars.Exception('"join" is not given a list', { type: 'list', loc } as Node)
 }
 
-const options: CompileOptions = {
-  strict: true,
-  knownHelpersOnly: true,
-  knownHelpers: { join: true, eq: true },
-}
-
 /** A template as a program. */
-const precompiled = rememberOf('templates', (text) => String(Handlebars.precompile(text, options)))
+export const precompiled = rememberOf('templates', (text) =>
+  String(Handlebars.precompile(text, templateOptions)),
+)
 
 /** A template as problems name it. */
 export const templateFile = (name: string, text: string): SourceFile => ({
@@ -39,21 +45,30 @@ export const templateFile = (name: string, text: string): SourceFile => ({
 
 const guarded = { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false } as const
 
-const compiled = new WeakMap<TemplateTexts, Templates>()
+const compiled = new WeakMap<TemplateSet, Templates>()
 
 /**
  * Compiles all templates once; unknown names and missing values are errors that `templateFault`
  * knows with their place, prototypes cannot be reached.
  */
-export function createTemplates(texts: TemplateTexts): Templates {
-  const known = compiled.get(texts)
-  if (known) return known
+export function createTemplates(texts: TemplateSet): Templates {
+  const before = compiled.get(texts)
+  if (before) return before
   const hb = Handlebars.create()
-  const compile = (text: string): HandlebarsTemplateDelegate =>
-    hb.template(new Function(`return ${precompiled(text)}`)() as TemplateSpecification)
+  const compile = (template: string | TemplateSpecification): HandlebarsTemplateDelegate =>
+    hb.template(
+      typeof template === 'string'
+        ? (new Function(`return ${precompiled(template)}`)() as TemplateSpecification)
+        : template,
+    )
   const ready = new Map<string, HandlebarsTemplateDelegate>()
-  const fillIn = (name: string, text: string, data: object, given: Handlebars.RuntimeOptions) =>
-    blaming(templateFile(name, text), () => {
+  const fillIn = (
+    name: string,
+    text: string | TemplateSpecification,
+    data: object,
+    given: Handlebars.RuntimeOptions,
+  ) =>
+    blaming(templateFile(name, typeof text === 'string' ? text : ''), () => {
       const template = ready.get(name) ?? compile(text)
       ready.set(name, template)
       return template(data, given)

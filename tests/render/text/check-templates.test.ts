@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest'
+import { loadTemplates } from '../../../src/cli/load/load-templates.ts'
 import { checkTemplates } from '../../../src/render/text/check-templates.ts'
-import { assetsFor } from '../../support/demo.ts'
+import { folders } from '../../support/demo.ts'
 import { smallManual } from '../../support/small.ts'
 
 const { words } = await smallManual()
-const { templates } = await assetsFor(words, 'linked')
+const { templates } = await loadTemplates(folders)
 
 const said = (text: string): string[] =>
   checkTemplates({ ...templates, 'site/own': text }, words).map(

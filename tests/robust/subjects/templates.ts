@@ -5,6 +5,7 @@ import { readYaml } from '../../../src/read/read-yaml.ts'
 import { checkPageTemplates } from '../../../src/render/site/check-pages.ts'
 import { checkTemplates } from '../../../src/render/text/check-templates.ts'
 import { templateFault } from '../../../src/render/text/template-fault.ts'
+import type { TemplateTexts } from '../../../src/render/text/templates.ts'
 import { checkFacility } from '../../../src/validate/check-facility.ts'
 import { type Ground, today } from '../ground.ts'
 import { faultsOfProblems } from '../judge/problems.ts'
@@ -34,10 +35,12 @@ function manualOf(ground: Ground): Manual {
 export const templates: Subject = async (ground, chance) => {
   const { assets, small } = ground
   const { words } = small.library
-  const name = chance.oneOf(Object.keys(assets.templates))
-  const { file, by } = mutate(Buffer.from(assets.templates[name] ?? ''), 'template', chance)
+  // Read from their files, and not compiled before.
+  const texts = assets.templates as TemplateTexts
+  const name = chance.oneOf(Object.keys(texts))
+  const { file, by } = mutate(Buffer.from(texts[name] ?? ''), 'template', chance)
   const text = file.toString('utf8')
-  const changed = { ...assets.templates, [name]: text }
+  const changed = { ...texts, [name]: text }
   const seen = { file: `templates/${name}.hbs`, by }
   const textOf = (path: string): string | undefined => (path === seen.file ? text : undefined)
   const problems = [...checkTemplates(changed, words), ...checkPageTemplates(changed)]

@@ -5,17 +5,21 @@ import { askState, choose, programHost } from './program-host.ts'
 import { startScreen } from './start-screen.ts'
 
 /** The folder that the program was started with, or that is chosen first. */
-export async function placeOfProgram(root: HTMLElement, { maker }: Words): Promise<Place> {
+export async function placeOfProgram(root: HTMLElement, words: Words): Promise<Place> {
   const state = await askState()
-  if (state.open) return programHost(state, maker)
-  const opened = await startScreen<FormState>(root, maker, [
+  if (state.open) return programHost(state, words)
+  const opened = await startScreen<FormState>(root, words, [
     {
       list: [
-        { title: maker.newFair, about: maker.newAbout, take: () => choose({ folder: 'new' }) },
+        {
+          title: words.maker.newFair,
+          about: words.maker.newAbout,
+          take: () => choose({ folder: 'new' }),
+        },
       ],
     },
     {
-      title: maker.yours,
+      title: words.maker.yours,
       list: state.folders.map(({ name, where }, folder) => ({
         title: name,
         about: where,
@@ -23,5 +27,5 @@ export async function placeOfProgram(root: HTMLElement, { maker }: Words): Promi
       })),
     },
   ])
-  return programHost(opened, maker)
+  return programHost(opened, words)
 }

@@ -6,8 +6,6 @@ import { bytesOf } from '../workshop/base64.ts'
 import type { Place } from './place.ts'
 import { eventsOf } from './stream.ts'
 
-type MakerWords = Words['maker']
-
 const facilityFile = 'facility.yaml'
 
 const yaml = { 'content-type': 'text/yaml' }
@@ -39,17 +37,17 @@ type Reply = {
 }
 
 /** How far the program is, in words. */
-function stepOf(event: MakingEvent, words: MakerWords): Making {
+function stepOf(event: MakingEvent, words: Words): Making {
   if (event.kind === 'failed') return event
-  if (event.kind === 'stage') return { kind: 'stage', text: words.stages[event.stage] }
-  const where = fill(words.madeIn, { folder: event.where })
-  const text = event.why === '' ? where : `${where} ${words.noPdfs} ${event.why}`
+  if (event.kind === 'stage') return { kind: 'stage', text: words.maker.stages[event.stage] }
+  const where = fill(words.maker.madeIn, { folder: event.where })
+  const text = event.why === '' ? where : `${where} ${words.maker.noPdfs} ${event.why}`
   return { kind: 'made', address: event.address, text }
 }
 
 async function readMaking(
   answer: Response,
-  words: MakerWords,
+  words: Words,
   tell: (step: Making) => void,
 ): Promise<void> {
   let isOver = false
@@ -59,11 +57,11 @@ async function readMaking(
       isOver = event.kind !== 'stage'
       tell(stepOf(event, words))
     }
-  if (!isOver) tell({ kind: 'failed', why: words.programGone })
+  if (!isOver) tell({ kind: 'failed', why: words.maker.programGone })
 }
 
 /** The program behind the page reads and writes the folder. */
-export function programHost({ open }: FormState, words: MakerWords): Place {
+export function programHost({ open }: FormState, words: Words): Place {
   let tag = open?.tag ?? ''
   let last: string | undefined
   const save = async (text: string): Promise<Saved> => {
@@ -77,10 +75,11 @@ export function programHost({ open }: FormState, words: MakerWords): Place {
         return { kind: 'saved' }
       }
       if (reply.kind === 'changed') return { kind: 'changed', text: reply.text ?? '' }
-      const why = reply.reason === 'no-name' ? words.noName : (reply.why ?? words.programGone)
+      const why =
+        reply.reason === 'no-name' ? words.maker.noName : (reply.why ?? words.maker.programGone)
       return { kind: 'failed', why }
     } catch {
-      return { kind: 'failed', why: words.programGone }
+      return { kind: 'failed', why: words.maker.programGone }
     }
   }
   const host: Host = {
@@ -100,11 +99,11 @@ export function programHost({ open }: FormState, words: MakerWords): Place {
     make: async (files, tell) => {
       // What would be made is what is saved, and nobody has seen what is not.
       if (files.get(facilityFile) !== last || tag === 'none')
-        return tell({ kind: 'failed', why: words.saveFirst })
+        return tell({ kind: 'failed', why: words.maker.saveFirst })
       try {
         await readMaking(await fetch('manual', { method: 'POST' }), words, tell)
       } catch {
-        tell({ kind: 'failed', why: words.programGone })
+        tell({ kind: 'failed', why: words.maker.programGone })
       }
     },
   }

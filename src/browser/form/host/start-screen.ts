@@ -1,7 +1,8 @@
+import type { Words } from '../../../validate/schemas/words.ts'
 import { button, classed, element } from '../../element.ts'
 
 /** Something that can be chosen on the first screen. */
-type Offer<Chosen> = {
+export type Offer<Chosen> = {
   readonly title: string
   readonly about: string
   /** Undefined where the choice could not be carried out; why has been told. */
@@ -14,8 +15,9 @@ export type Offers<Chosen> = { readonly title?: string; readonly list: readonly 
 /** Shows the first screen until something is chosen. */
 export function startScreen<Chosen>(
   root: HTMLElement,
-  { title, lead }: { readonly title: string; readonly lead: string },
+  words: Words,
   groups: readonly Offers<Chosen>[],
+  ...below: readonly HTMLElement[]
 ): Promise<Chosen> {
   return new Promise((resolve) => {
     const shown = ({ title: name, about, take }: Offer<Chosen>): HTMLElement => {
@@ -33,7 +35,9 @@ export function startScreen<Chosen>(
         ...(heading === undefined ? [] : [element('h2', heading)]),
         classed('ul', 'offers', ...list.map(shown)),
       ])
-    const text = classed('p', 'lead', lead)
-    root.replaceChildren(classed('main', 'start', element('h1', title), text, ...lists))
+    const text = classed('p', 'lead', words.maker.lead)
+    root.replaceChildren(
+      classed('main', 'start', element('h1', words.maker.title), text, ...lists, ...below),
+    )
   })
 }

@@ -24,8 +24,9 @@ export function workFor(data: PageData, today: string, workbooks: () => Workbook
     const own = ownOf(files)
     if (known?.own !== own) {
       const library = libraryOf(data, files)
-      const { fair, town } = library.words.maker
-      const works = workWith({ library, sources: sourcesOf(data), today, unnamed: { fair, town } })
+      const { words } = library
+      const unnamed = { fair: words.maker.fair, town: words.maker.town }
+      const works = workWith({ library, sources: sourcesOf(data), today, unnamed })
       known = { own, works }
     }
     return known.works
