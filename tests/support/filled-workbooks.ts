@@ -26,7 +26,10 @@ function cellOf({ sheets }: Laid, { sheet, at, line }: Typed): readonly [number,
   const found =
     line === undefined
       ? ([rows.findIndex((row) => row[4]?.text === at), 1] as const)
-      : ([4 + line, (rows[1] ?? []).findIndex((cell) => cell?.text === at)] as const)
+      : ([
+          4 + line,
+          (rows[1] ?? []).findIndex((cell) => cell?.text.toLowerCase() === at.toLowerCase()),
+        ] as const)
   if (found.some((n) => n < 0)) throw new Error(`no ${at} on ${sheet}`)
   return found
 }

@@ -41,12 +41,13 @@ const withoutFile = (howTo: string): string =>
 
 /** What is said of an entry: how to measure it, from what to what, one of what. */
 function noteOf({ about, range, choices, kind }: Field): string {
+  const areTold = choices.every((choice) => about.howTo?.includes(choice) === true)
   return [
     withoutFile(about.howTo ?? ''),
     ...(range && kind === 'quantity'
       ? [words.range.replace('{low}', range[0]).replace('{high}', range[1])]
       : []),
-    ...(choices.length > 0 ? [`${words['one-of']}: ${choices.join(', ')}.`] : []),
+    ...(areTold ? [] : [`${words['one-of']}: ${choices.join(', ')}.`]),
     ...(kind.startsWith('several') ? [words.several] : []),
   ]
     .filter((sentence) => sentence !== '')
@@ -118,11 +119,21 @@ function formSheet(subject: FormSubject, data: unknown, lists: Lists): LaidSheet
 
 /** Rows that stand ready to be written in. */
 const ready = 20
-const [narrowest, widest] = [14, 36]
+const [narrowest, widest] = [14, 44]
+
+/** Lines over which a note may go. */
+const noteLines = 6
 
 /** How wide a column must be for what stands in it, in characters; long words go over lines. */
-const widthOf = (texts: readonly string[]): number =>
-  Math.min(widest, Math.max(narrowest, ...texts.map((text) => text.length + 2)))
+const widthOf = (texts: readonly string[], note: string): number =>
+  Math.min(
+    widest,
+    Math.max(
+      narrowest,
+      Math.ceil((note.length * 1.15) / noteLines),
+      ...texts.map((text) => text.length + 2),
+    ),
+  )
 
 /** A sheet with a line for each of many: heads, how to find it, an example, then the lines. */
 function linesSheet(
@@ -136,9 +147,9 @@ function linesSheet(
     title,
     widths: [
       16,
-      ...columns.map(({ head, suchAs }, i) =>
+      ...columns.map(({ head, how, suchAs }, i) =>
         Math.max(
-          widthOf([head, suchAs, ...lines.slice(0, 60).map((line) => line[i] ?? '')]),
+          widthOf([head, suchAs, ...lines.slice(0, 60).map((line) => line[i] ?? '')], how),
           columns.length < 8 ? 22 : 0,
         ),
       ),
@@ -165,7 +176,7 @@ function listSheet(subject: ListSubject, data: unknown, lists: Lists): LaidSheet
     subject.fields.map((field) => cellText(valueAt(one, field.path.slice(subject.at.length)))),
   )
   const columns = subject.fields.map((field) => ({
-    head: field.about.label,
+    head: capitalized(field.about.label),
     how: noteOf(field),
     suchAs: field.about.example ?? '',
   }))
@@ -193,8 +204,12 @@ function tableSheets(subject: TableSubject, base: Base): LaidSheet[] {
     const known = (name: string) =>
       subject.columns.find((c) => plainHead(c.head) === plainHead(name))
     const columns = [
-      ...(head?.map((name) => ({ head: name, how: known(name)?.how ?? '', suchAs: '' })) ??
-        subject.columns),
+      ...(head?.map((name) => ({
+        head: name,
+        how: known(name)?.how ?? '',
+        // An example in other units than the head has would mislead.
+        suchAs: subject.columns.find((c) => c.head === name)?.suchAs ?? '',
+      })) ?? subject.columns),
       ...(subject.hasBy ? [byColumn] : []),
     ]
     const by = subject.hasBy ? [named[index]?.by ?? ''] : []

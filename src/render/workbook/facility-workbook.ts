@@ -26,17 +26,32 @@ const styles = {
 const cellOf = (cell: LaidCell) =>
   cell ? { value: cell.text, type: String, ...styles[cell.role] } : null
 
-/** Lines that a text takes in a column, as far as letters can be counted. */
+/** Lines that a text takes in a column, word by word, as far as letters can be counted. */
 const linesOf = (words: string, width: number): number =>
-  words.split('\n').reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / width)), 0)
+  words.split('\n').reduce((sum, part) => {
+    let [lines, filled] = [1, 0]
+    for (const word of part.split(' ')) {
+      const goesOver = filled > 0 && filled + 1 + word.length > width
+      if (goesOver) lines += 1
+      filled = goesOver || filled === 0 ? word.length : filled + 1 + word.length
+      lines += Math.floor((word.length - 1) / width)
+    }
+    return sum + lines
+  }, 0)
 
 const lineHeight = 15
+
+/**
+ * Letters that a column has room for, for each that its width counts: fonts that stand in for the one
+ * of the program are wider, small letters narrower.
+ */
+const room = (role: CellRole): number => (role === 'name' ? 1.3 : 0.88)
 
 /** A row as high as its highest cell; programs that read the file do not all work that out. */
 function heightOf(row: readonly LaidCell[], widths: readonly number[]): number {
   const lines = row.map((cell, i) =>
     cell && cell.role !== 'title' && cell.role !== 'group'
-      ? linesOf(cell.text, Math.max(1, (widths[i] ?? 10) - 1))
+      ? linesOf(cell.text, Math.max(1, Math.floor((widths[i] ?? 10) * room(cell.role))))
       : 1,
   )
   return lineHeight * Math.max(1, ...lines) + 3
