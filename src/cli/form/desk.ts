@@ -1,10 +1,8 @@
 import { readdir, stat } from 'node:fs/promises'
 import path from 'node:path'
-import { blankFacility } from '../../edit/blank-facility.ts'
 import type { FormState, MakingEvent, OpenFolder } from '../../model/form-exchange.ts'
 import { idFor } from '../../model/id-for.ts'
 import { readYaml } from '../../read/read-yaml.ts'
-import { facility } from '../../validate/schemas/facility.ts'
 import { writeFiles } from '../../write/write-files.ts'
 import { facilitySchemaFile } from '../schemas.ts'
 import type { Drafts } from './drafts.ts'
@@ -88,7 +86,6 @@ async function opened(
   const found = folder === undefined ? nothing : await filesIn(folder)
   const text = found.texts.get(facilityFile)
   const draft = await drafts.read(folder ?? unnamed)
-  const blank = text === undefined ? { [facilityFile]: blankFacility(facility, 'us') } : {}
   const workbooks = [...found.workbooks].map(
     ([name, bytes]) => [name, Buffer.from(bytes).toString('base64')] as const,
   )
@@ -96,7 +93,7 @@ async function opened(
     name: folder === undefined ? '' : path.basename(folder),
     where: folder ?? home,
     tag: tagOf(text),
-    files: { ...Object.fromEntries(found.texts), ...blank },
+    files: { ...Object.fromEntries(found.texts), [facilityFile]: text ?? '' },
     workbooks: Object.fromEntries(workbooks),
     ...(draft !== undefined && draft !== text && { draft }),
   }
