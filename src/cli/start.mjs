@@ -72,6 +72,7 @@ if (first === '--run-tests') {
   await tool('robust', 'shake-command.ts')
 } else if (first === '--run-bench') {
   await tool('bench', 'bench.ts')
+  await tool('bench', 'bench-site.ts')
   await tool('bench', 'bench-print.ts')
   await tool('bench', 'bench-phone.ts')
   await tool('bench', 'bench-many.ts')

@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process'
 import { rmSync } from 'node:fs'
 import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os'
@@ -12,6 +11,7 @@ import { siteFiles, siteOnDemand } from '../../src/cli/site-files.ts'
 import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
 import { thisMachine } from '../../src/print/browser/machine.ts'
 import { libraryWords } from '../support/worksheet-words.ts'
+import { runWhole, takenText } from './whole-process.ts'
 
 // How long everything takes on this machine. Aims: site and figures as a whole process under 2 s,
 // everything with PDFs under 15 s, a rebuild in the preview under 300 ms, all figures of a facility
@@ -23,21 +23,9 @@ const date = '2027-06-14'
 const into = path.join(folders.project, 'node_modules', '.cache', 'bench')
 const start = path.join(folders.project, 'src', 'cli', 'start.mjs')
 
-const seconds = (ms: number): string => `${(ms / 1000).toFixed(2)} s`
-
-/** Says on its last line what the process itself has used, the browser apart: CPU, ms; memory, KiB. */
-const told = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();console.error("used "+Math.round((u.userCPUTime+u.systemCPUTime)/1000)+" "+u.maxRSS)})`
-
 /** Runs a command as a process of its own and prints how long it took and what it used. */
 function wholeProcess(name: string, args: readonly string[], env: NodeJS.ProcessEnv): void {
-  const started = performance.now()
-  const own = [...process.execArgv, '--import', told, start, ...args]
-  const { stderr } = spawnSync(process.execPath, own, { env, encoding: 'utf8' })
-  const took = performance.now() - started
-  const [, cpu, peak] = /used (\d+) (\d+)\s*$/.exec(stderr) ?? []
-  console.log(
-    `${name.padEnd(48)} ${seconds(took)}, of node ${seconds(Number(cpu))} CPU, peak ${(Number(peak) / 1024).toFixed(0)} MiB`,
-  )
+  console.log(takenText(name, runWhole([start, ...args], { env, fine: [0, 3] })))
 }
 
 /** A facility with a procedure of its own, to be edited. */
@@ -76,7 +64,7 @@ const kept = { ...process.env, XDG_CACHE_HOME: path.join(temporary, 'cache') }
 // The browser is there already; prints and all else are not.
 await cp(cache, path.join(temporary, 'cache', 'ovalkeep'), {
   recursive: true,
-  filter: (file) => !file.startsWith(path.join(cache, 'prints')),
+  filter: (file) => !['prints', 'kept'].some((made) => file.startsWith(path.join(cache, made))),
 })
 wholeProcess('everything with PDFs, cold', make(fair), kept)
 wholeProcess('nothing changed', make(fair), kept)

@@ -1,0 +1,34 @@
+import { spawnSync } from 'node:child_process'
+
+/** Says on its last line what the process itself has used, the browser apart: CPU, ms; memory, KiB. */
+const told = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();console.error("used "+Math.round((u.userCPUTime+u.systemCPUTime)/1000)+" "+u.maxRSS)})`
+
+/** What a whole process took, s, and at most held, MiB. */
+export type Taken = { readonly wall: number; readonly cpu: number; readonly peak: number }
+
+/**
+ * Runs a program of node as a process of its own.
+ * @throws Error where it cannot be run, or ends otherwise than expected.
+ */
+export function runWhole(
+  args: readonly string[],
+  { env, fine = [0] }: { readonly env: NodeJS.ProcessEnv; readonly fine?: readonly number[] },
+): Taken {
+  const started = performance.now()
+  const own = [...process.execArgv, '--import', told, ...args]
+  const { stderr, status } = spawnSync(process.execPath, own, { env, encoding: 'utf8' })
+  const wall = (performance.now() - started) / 1000
+  const used = /used (\d+) (\d+)\s*$/.exec(stderr)
+  if (!used || !fine.includes(status ?? -1)) throw new Error(`${args.join(' ')}: ${stderr}`)
+  return { wall, cpu: Number(used[1]) / 1000, peak: Number(used[2]) / 1024 }
+}
+
+const seconds = (s: number): string => `${s.toFixed(2)} s`
+
+export const takenText = (name: string, { wall, cpu, peak }: Taken): string =>
+  `${name.padEnd(48)} ${seconds(wall)}, of node ${seconds(cpu)} CPU, peak ${peak.toFixed(0)} MiB`
+
+export function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b)
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN
+}
