@@ -1,7 +1,7 @@
 import temml from 'temml'
+import { rememberOf } from '../../model/remembered.ts'
 import { escapeHtml } from './escape-html.ts'
 import { type Html, html } from './html.ts'
-import { rememberOf } from './remembered.ts'
 
 /**
  * Where a line may end: before an equals sign behind the first, behind a comma with a space, and

@@ -6,10 +6,10 @@ import { unified } from 'unified'
 import { visit } from 'unist-util-visit'
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import { placeholder } from '../../model/placeholders.ts'
+import { rememberOf } from '../../model/remembered.ts'
 import { escapeHtml } from './escape-html.ts'
 import { type Html, html } from './html.ts'
 import { quantityHtml } from './number-html.ts'
-import { rememberOf } from './remembered.ts'
 
 /** What a text may name, and where its links lead on the medium at hand. */
 export type TextContext = {

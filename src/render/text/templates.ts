@@ -1,6 +1,6 @@
 import Handlebars from 'handlebars'
+import { rememberOf } from '../../model/remembered.ts'
 import type { SourceFile } from '../../read/source-file.ts'
-import { rememberOf } from './remembered.ts'
 import { blaming } from './template-fault.ts'
 
 /**

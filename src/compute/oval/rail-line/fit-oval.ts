@@ -1,5 +1,6 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import type { PlanePoint } from '../../../model/geodesy.ts'
+import { rememberOf } from '../../../model/remembered.ts'
 
 /**
  * Two straights and two half circles laid through points; meters, heading of the straights in
@@ -69,12 +70,29 @@ function firstGuess(points: readonly PlanePoint[]): Parameters {
   ]
 }
 
+/** An oval as text, from which its numbers come back as they were, whatever they are. */
+const asText = ({ straight, radius, heading, center, mean, worst }: FittedOval): string =>
+  [straight, radius, heading, ...center, mean, worst].map(String).join(' ')
+
+function fromText(text: string): FittedOval {
+  const [straight = 0, radius = 0, heading = 0, cx = 0, cy = 0, mean = 0, worst = 0] = text
+    .split(' ')
+    .map(Number)
+  return { straight, radius, heading, center: [cx, cy], mean, worst }
+}
+
+/** Fitting takes long, and the same line has the same oval. */
+const fitted = rememberOf('ovals', (points) => asText(leastSquares(JSON.parse(points))))
+
 /**
  * Lays an oval through a closed line of points by least squares of their distances from it.
  * @param points In order around the line, evenly enough that both straights and both turns have
  * several.
  */
-export function fitOval(points: readonly PlanePoint[]): FittedOval {
+export const fitOval = (points: readonly PlanePoint[]): FittedOval =>
+  fromText(fitted(JSON.stringify(points)))
+
+function leastSquares(points: readonly PlanePoint[]): FittedOval {
   const x = points.map((_, i) => i)
   const y = points.map(() => 0)
   const off =

@@ -1,5 +1,5 @@
-/** What is remembered of what was made of texts: formulas, running text, templates. */
-const kinds = ['formulas', 'texts', 'templates'] as const
+/** What is remembered of what was made of texts: formulas, running text, templates, fitted ovals. */
+const kinds = ['formulas', 'texts', 'templates', 'ovals'] as const
 
 type Kind = (typeof kinds)[number]
 
@@ -10,6 +10,7 @@ const empty = (): Record<Kind, Map<string, string>> => ({
   formulas: new Map(),
   texts: new Map(),
   templates: new Map(),
+  ovals: new Map(),
 })
 
 const now = empty()
@@ -53,6 +54,7 @@ export function remembered(): { readonly all: Remembered; readonly isNew: boolea
     formulas: together('formulas'),
     texts: together('texts'),
     templates: together('templates'),
+    ovals: together('ovals'),
   }
   return { all, isNew }
 }
