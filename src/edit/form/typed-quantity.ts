@@ -48,7 +48,8 @@ export function understandTime(typed: string, expected: string): Understood {
     : { value: text, typed: text }
 }
 
-const bare = (text: string): string => text.replaceAll(/[\s,]/g, '').toLowerCase()
+const bare = (text: string): string =>
+  text.replaceAll(/[\s,]/g, '').replace('²', '2').replace('³', '3').toLowerCase()
 
 /** What was understood, in the units of the facility and in the others, where these say more. */
 function shownFor(spec: FactSpec, si: number, typed: string, locale: Locale): string | undefined {

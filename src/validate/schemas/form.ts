@@ -25,8 +25,8 @@ const first = z.strictObject({
   how: line,
   entries: z.array(path).min(1).optional(),
   person: z.enum(contactRoles).optional(),
-  /** What stands in until somebody knows. */
-  until: line,
+  /** What happens until somebody knows; left out where there is no manual without an answer. */
+  until: line.optional(),
 })
 
 /** The page on which a facility file is filled in. */

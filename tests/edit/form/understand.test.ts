@@ -21,6 +21,7 @@ describe('a quantity', () => {
     [['cushion', 'depth', 'target'], '1 1/4', '1 1/4 in', '1 1/4 in = 31.75 mm'],
     [['cushion', 'depth', 'target'], '1¼', '1¼ in', /= 31.75 mm$/],
     [['oval', 'cross-fall', 'turns'], '6.5', '6.5 %', undefined],
+    [['cushion', 'unit-weight', 'loose'], '98', '98 lb/ft3', '98 lb/ft3 = 1,570 kg/m³'],
     [['prices', 'material'], '19.50', '$19.50/ton', undefined],
     [['water', 'fill-flow'], '250', '250 gal/min', '250 gal/min = 946.4 L/min'],
     [['equipment', 0, 'travel'], '90', '90 min', '90 min = 1 h 30 min'],

@@ -17,7 +17,7 @@ const entriesOf = (sitting: Sitting, { entries = [] }: FirstQuestion): readonly 
 /** The answer fields of a question. */
 function answersOf(sitting: Sitting, asked: FirstQuestion): readonly Part[] {
   const { person } = asked
-  const until = (): string => (sitting.notYet.has(asked.id) ? asked.until : '')
+  const until = (): string => (sitting.notYet.has(asked.id) ? (asked.until ?? '') : '')
   const entries = entriesOf(sitting, asked)
   if (person !== undefined) return [personOf(sitting, person, entries.length > 0, until)]
   const isOne = entries.length === 1
@@ -73,7 +73,7 @@ function notYetBox(sitting: Sitting, asked: FirstQuestion): Part {
 export function firstQuestion(sitting: Sitting, number: number, asked: FirstQuestion): Part {
   const { field } = sitting.said.form.says
   const answers = answersOf(sitting, asked)
-  const box = notYetBox(sitting, asked)
+  const box = asked.until === undefined ? undefined : notYetBox(sitting, asked)
   const title = element('h2', asked.ask)
   title.id = newId()
   const node = classed(
@@ -85,7 +85,7 @@ export function firstQuestion(sitting: Sitting, number: number, asked: FirstQues
       'asked',
       title,
       ...answers.map((part) => part.node),
-      box.node,
+      ...(box ? [box.node] : []),
       classed('p', 'how', asked.how),
       classed('p', 'why', fill(field.why, { why: asked.why })),
     ),
@@ -96,7 +96,7 @@ export function firstQuestion(sitting: Sitting, number: number, asked: FirstQues
     node,
     refresh: () => {
       for (const part of answers) part.refresh()
-      box.refresh()
+      box?.refresh()
     },
   }
 }

@@ -24,6 +24,9 @@ function linkTo(sitting: Sitting, at: string, words = called(sitting, at)): HTML
   return element('li', link)
 }
 
+/** What is said of an entry that is not there. */
+const lacking: readonly string[] = ['schema/missing', 'oval/too-little', 'file/empty']
+
 /** Whether something stands in for an entry or for one in it, so that it is asked for already. */
 const isAbove = (at: string, standIns: readonly string[]): boolean =>
   standIns.some((entry) => entry === at || at === '' || entry.startsWith(`${at}.`))
@@ -32,11 +35,13 @@ const isAbove = (at: string, standIns: readonly string[]): boolean =>
 function missing(sitting: Sitting): readonly HTMLElement[] {
   const { result } = sitting.said.form.says
   const worked = sitting.worked()
-  const needed = (worked?.standIns ?? []).filter((at) => !silent.includes(at))
   const standIns = worked?.standIns ?? []
   const faults = (worked?.problems ?? []).filter(
-    ({ severity, path = [] }) => severity === 'error' && !isAbove(path.join('.'), standIns),
+    ({ severity, code, path = [] }) =>
+      severity === 'error' && !(lacking.includes(code) && isAbove(path.join('.'), standIns)),
   )
+  const faulty = faults.map(({ path = [] }) => path.join('.'))
+  const needed = standIns.filter((at) => !silent.includes(at) && !faulty.includes(at))
   const lists: HTMLElement[] = []
   if (needed.length > 0)
     lists.push(
