@@ -68,9 +68,14 @@ describe('the form', () => {
     await type(page, 'emergency.number', '911')
     await type(page, 'emergency.address', '12 Mill Road')
     await type(page, 'emergency.gate', 'Gate A')
-    const people = await page.$$('.person input')
-    for (const [i, text] of ['County ambulance', '2170', 'A. Name', '2171'].entries())
-      await people[i]?.type(text)
+    await type(page, 'ambulance.name', 'County ambulance')
+    // The file has a contact more now, and the keyboard is where it was led.
+    await page.waitForFunction(
+      'document.activeElement.closest("[data-at]")?.dataset.at === "ambulance.phone"',
+    )
+    await page.keyboard.type('2170')
+    await type(page, 'superintendent.name', 'A. Name')
+    await type(page, 'superintendent.phone', '2171')
     await page.locator('[data-first="veterinarian"] .not-yet input').click()
     await page.locator('main .onward').click()
     await type(page, 'name', 'Our Fair')

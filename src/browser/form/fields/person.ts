@@ -32,7 +32,7 @@ export function personOf(
   const place = (): number => contactWith(sitting.draft().data, role) ?? Number.MAX_SAFE_INTEGER
   const parts = (['name', 'phone'] as const).map((name) => {
     const question = questionAt(sitting.questions, ['contacts', 0, name]) as Question
-    return fieldOf(sitting, {
+    const part = fieldOf(sitting, {
       question,
       at: ['contacts', place(), name],
       label: field[name],
@@ -45,6 +45,9 @@ export function personOf(
         return sitting.answer(personChanges(data, role, name, said, stops), `${role}.${name}`)
       },
     })
+    // The contact may come, go and move meanwhile: the keyboard finds its field by the role.
+    part.node.dataset['at'] = `${role}.${name}`
+    return part
   })
   const lack = classed('p', 'fault lack')
   const refresh = (): void => {
