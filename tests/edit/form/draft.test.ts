@@ -56,19 +56,19 @@ describe('any row of answers', () => {
     fc.assert(
       fc.property(answers, (row) => {
         let draft = draftOf(text)
-        const tops = new Set<string>()
+        const names = new Set<string>()
         for (const { which, cleared } of row) {
           const [question, typed] = plain[which] as [Question, string]
           const { value } = understand({ question, at: question.path, locale }, typed)
           const changes = answerChanges(draft.data, question.path, cleared ? undefined : value)
           draft = having(draft, changes)
-          for (const change of changes) tops.add(String(change.path.at(-1)))
-          for (const change of changes) tops.add(String(change.path[0]))
+          // An entry goes with the groups that this leaves empty.
+          for (const { path: at } of changes) for (const step of at) names.add(String(step))
         }
         for (const { before } of changedLines(text, draft.text))
           for (const line of before)
             expect(
-              [...tops].some((name) => line.includes(name) || line.includes('of: ')),
+              [...names].some((name) => line.includes(name) || line.includes('of: ')),
               line,
             ).toBe(true)
         // Every step back in turn leads to the file as it was, to the byte.
