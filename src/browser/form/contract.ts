@@ -2,6 +2,7 @@ import type { Computed } from '../../compute/compute-facility.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Facility } from '../../validate/check-facility.ts'
+import type { Library } from '../../validate/check-library.ts'
 
 /** Files of a facility folder by their path in it: `facility.yaml`, `depths.csv`. */
 export type FacilityFiles = ReadonlyMap<string, string>
@@ -12,6 +13,8 @@ export type Worked = {
   readonly facility: Facility | undefined
   readonly computed: Computed | undefined
   readonly manual: Manual | undefined
+  /** What all of it is worded with. */
+  readonly library: Library
   /** Paths of answers that were left out because they do not fit. */
   readonly leftOut: readonly string[]
   /** Paths where something stands in, since nobody has said it and nothing works without it. */

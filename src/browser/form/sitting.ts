@@ -19,8 +19,11 @@ import type { Said } from './said.ts'
 /** The file of a facility in its folder. */
 const fileName = 'facility.yaml'
 
-/** After so long without a key everything is worked out anew, ms. */
-const pause = 120
+/**
+ * After so long without a key everything is worked out anew, ms: sooner where that takes little, so
+ * that it is seen at once, and not with every key where it takes long.
+ */
+const [shortest, longest] = [30, 120]
 
 /** What has changed: a value, or what is asked at all. */
 type Event = 'typed' | 'shape' | 'worked' | 'saved'
@@ -70,14 +73,17 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
   let saved = onDisk
   let draft = draftOf(opened.draft ?? onDisk)
   let worked: Worked | undefined
+  let pause = longest
   let waiting: ReturnType<typeof setTimeout> | undefined
   const tell = (event: Event): void => {
     for (const listener of listeners) listener(event)
   }
   const files = (): FacilityFiles => new Map([...opened.files, [fileName, draft.text]])
   const workOut = (): void => {
+    const begin = performance.now()
     worked = work(files())
     tell('worked')
+    pause = Math.min(longest, Math.max(shortest, performance.now() - begin))
   }
   const put = (next: Draft, event: Event): void => {
     draft = next

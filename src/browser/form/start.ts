@@ -8,6 +8,7 @@ import type { Part } from './fields/field.ts'
 import { returnTo, showPlace, spotIn } from './focus.ts'
 import { type Frame, frameIn } from './frame.ts'
 import { openEntry } from './lists/open-entry.ts'
+import { livePanel } from './live/live-panel.ts'
 import type { Said } from './said.ts'
 import { type SavePanel, savePanel } from './save-panel.ts'
 import { resultScreen } from './screens/result-screen.ts'
@@ -167,9 +168,16 @@ export async function startForm(
   const panel = savePanel(sitting)
   const frame = frameIn(root, sitting, panel)
   const shown = showing(sitting, frame, panel)
+  const live = livePanel(frame.aside, (entry) => {
+    const hash = `#at-${entry}`
+    if (location.hash === hash) shown.go(hash)
+    else location.hash = hash
+  })
   sitting.listen((event) => {
     if (event === 'shape') shown.remake()
     else shown.refresh()
+    const worked = event === 'worked' ? sitting.worked() : undefined
+    if (worked) live.show(worked)
   })
   root.addEventListener('change', () =>
     setTimeout(() => {

@@ -15,9 +15,6 @@ import {
 import { sheetFor } from './sheet.ts'
 import type { Shown } from './worked.ts'
 
-/** What answers make, with what it is worded with. */
-type Worded = Worked & { readonly library?: Library }
-
 /** Which parts stand open at first on a screen of the form. */
 const openOn: Readonly<Record<string, readonly PartName[]>> = {
   help: ['emergency'],
@@ -112,7 +109,7 @@ function announcer(node: HTMLElement): (words: string) => void {
 export function livePanel(
   root: HTMLElement,
   goTo: GoTo,
-): { readonly show: (worked: Worded) => void } {
+): { readonly show: (worked: Worked) => void } {
   const sheet = sheetFor()
   const note = element('div')
   const putNote = keeper(note)
@@ -142,8 +139,29 @@ export function livePanel(
   const put = (name: (typeof quick)[number]): void => {
     if (shown) folds[name].put(quickParts[name](shown, leave))
   }
+  /** Says what all of it comes to. */
+  const count = ({ manual: { findings }, library: { words } }: Shown): void => {
+    sheet.name({
+      title: words.live.title,
+      open: fill(words.live.open, { findings: findings.length }),
+      close: words.live.close,
+    })
+    const serious = findings.filter((f) => f.severity === 'serious').length
+    tell(fill(words.live.summary, { findings: findings.length, serious }))
+  }
+  // Before anything has been worked out there is nothing to open.
+  sheet.node.hidden = true
+  const begin = (first: Shown): void => {
+    sheet.node.hidden = false
+    for (const name of partNames)
+      folds[name].heading.textContent = headings(first.library.words)[name]
+    count(first)
+    putMissing(undefined)
+  }
   /** What nobody looks at is made when nothing else is to be done. */
   function* restOf(all: Shown): Generator<undefined, readonly Missing[], undefined> {
+    yield
+    count(all)
     for (const name of quick) {
       yield
       if (!folds[name].node.open) put(name)
@@ -159,24 +177,14 @@ export function livePanel(
   return {
     show: (worked) => {
       const { facility, computed, manual, library, leftOut, standIns } = worked
-      if (!facility || !computed || !manual || !library) return
+      if (!facility || !computed || !manual) return
       const isFirst = shown === undefined
       shown = { facility, computed, manual, library, leftOut, standIns }
-      const { words } = library
-      const { findings } = manual
-      sheet.name({
-        title: words.live.title,
-        open: fill(words.live.open, { findings: findings.length }),
-        close: words.live.close,
-      })
-      for (const name of partNames) folds[name].heading.textContent = headings(words)[name]
+      if (isFirst) begin(shown)
       openFolds()
       putNote(notePart(shown, leave))
       for (const name of quick) if (folds[name].node.open) put(name)
-      if (isFirst) putMissing(undefined)
       work(restOf(shown))
-      const serious = findings.filter((f) => f.severity === 'serious').length
-      tell(fill(words.live.summary, { findings: findings.length, serious }))
     },
   }
 }

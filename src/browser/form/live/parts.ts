@@ -29,7 +29,8 @@ export type Part = { readonly key: string; readonly make: () => readonly Node[] 
 /** A way to the question of an entry. */
 function goLink(entry: string, label: string, goTo: GoTo): HTMLElement {
   const link = element('a', label)
-  link.href = `#at-${entry}`
+  // As a whole address: one of a place alone would be taken for a way past the head of the page.
+  link.href = new URL(`#at-${entry}`, location.href).href
   link.addEventListener('click', (event) => {
     event.preventDefault()
     goTo(entry)
@@ -67,6 +68,19 @@ function figuresPart(shown: Shown): Part {
   }
 }
 
+function blankItem(
+  { entry, label, severity }: Lack,
+  { severities }: Shown['library']['words'],
+  goTo: GoTo,
+): HTMLElement {
+  const item = element('li', goLink(entry, label, goTo))
+  if (severity === 'serious') {
+    item.className = 'live-serious'
+    item.append(' ', classed('span', 'live-severity', severities.serious))
+  }
+  return item
+}
+
 function emergencyPart(shown: Shown, blanks: readonly Lack[], goTo: GoTo): Part {
   const { words } = shown.library
   return {
@@ -77,11 +91,7 @@ function emergencyPart(shown: Shown, blanks: readonly Lack[], goTo: GoTo): Part 
         ? []
         : [
             element('h4', fill(words.live.blanks, { count: blanks.length })),
-            classed(
-              'ul',
-              'live-blanks',
-              ...blanks.map(({ entry, label }) => element('li', goLink(entry, label, goTo))),
-            ),
+            classed('ul', 'live-blanks', ...blanks.map((lack) => blankItem(lack, words, goTo))),
           ]),
     ],
   }
@@ -188,7 +198,7 @@ export function notePart({ library: { words }, leftOut, ...shown }: Shown, goTo:
   return {
     key: JSON.stringify([leftOut, standIns]),
     make: () => [
-      ...(leftOut.length + standIns.length > 0 ? [classed('p', 'live-note', words.live.fits)] : []),
+      ...(leftOut.length > 0 ? [classed('p', 'live-note', words.live.fits)] : []),
       ...(leftOut.length > 0 ? [said(words.live.leftOut, leftOut)] : []),
       ...(standIns.length > 0 ? [said(words.live.standIns, standIns)] : []),
     ],
