@@ -1,4 +1,5 @@
 import { strToU8, type Zippable, zipSync } from 'fflate'
+import { columnName } from '../../src/read/workbook/sheet.ts'
 
 /** A sheet as it stands in its part: rows of XML. */
 type RawSheet = { readonly name: string; readonly rows: string }
@@ -57,7 +58,7 @@ const textRow = (row: number, texts: readonly string[]): string =>
     .map((text, i) =>
       text === ''
         ? ''
-        : `<c r="${String.fromCharCode(65 + i)}${row}" t="inlineStr"><is><t>${text.replaceAll('&', '&amp;').replaceAll('<', '&lt;')}</t></is></c>`,
+        : `<c r="${columnName(i + 1)}${row}" t="inlineStr"><is><t>${text.replaceAll('&', '&amp;').replaceAll('<', '&lt;')}</t></is></c>`,
     )
     .join('')}</row>`
 

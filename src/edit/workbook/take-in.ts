@@ -14,6 +14,7 @@ import { type Asked, merge } from './merge.ts'
 import { mergeTables, type TableChange, type Tables } from './merge-tables.ts'
 import { readSheets } from './read-sheets.ts'
 import { placeKey, takenTree } from './taken-tree.ts'
+import { forCells, unspliced } from './told-of-cells.ts'
 import { inOrder, wholeText } from './whole-text.ts'
 
 /** The facility as it is: its file, where there is one, and the tables beside it. */
@@ -138,18 +139,6 @@ function readTables(made: Made, { today }: Standing): readonly Problem[] {
       longitude: number('longitude'),
     }).problems
   })
-}
-
-/** Words of the file in a hint, as they are for a cell. */
-const forCells = (problem: Problem): Problem => {
-  const { hint, place } = problem
-  if (hint === undefined || !place.cell) return problem
-  const said = hint
-    .replace(/^add (?:a line|to what stands in \{ \}:) "[\w-]+:" with one of: /, 'write one of: ')
-    .replace(/^add (?:a line|to what stands in \{ \}:) "[\w-]+: (.*)"$/, 'write it, such as $1')
-    .replace(/\bdelete the line\b/g, 'clear the cell')
-    .replace(/can stand behind #/g, 'can stand in a note')
-  return { ...problem, hint: said }
 }
 
 type Work = {
@@ -278,7 +267,7 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
     if (left.length > 0)
       return { ...nothing, counted, problems: problems.length > 0 ? problems : left }
     const whole = wholeText(standing.tree?.file.text, made.asked, made.data)
-    if (!whole.ok) throw new Error(`taking in: ${whole.why}`)
+    if (!whole.ok) return { ...nothing, counted, problems: [...problems, unspliced(whole.why)] }
     return { problems, counted, asked: made.asked, tables: made.tables, text: whole.text }
   }
 }
