@@ -9,12 +9,6 @@ import { type Outcome, table, worst } from './table.ts'
 /** What all builds of one command share. */
 export type ManyBuild = Omit<OneBuild, 'facility' | 'progress'>
 
-/**
- * How many are made at once: while the browser prints one, the next is worked out. More would only
- * wait for the browser, and take memory meanwhile.
- */
-const atOnce = 2
-
 const secondsSince = (started: number): number => (performance.now() - started) / 1000
 
 /** Why a build came to nothing that should have come to something. */
@@ -72,9 +66,9 @@ export async function buildMany(
   const started = performance.now()
   const outcomes: Outcome[] = []
   const whys = new Set<string>()
-  let [next, done] = [0, 0]
+  let [taken, done] = [0, 0]
   const work = async (): Promise<void> => {
-    for (let i = next++; i < facilities.length; i = next++) {
+    for (let i = taken++; i < facilities.length; i = taken++) {
       const facility = facilities[i]
       if (!facility) continue
       const said: string[] = []
@@ -88,7 +82,10 @@ export async function buildMany(
         job.io.err(`[${done}/${facilities.length}] ${facility.shown}\n${said.join('\n')}`)
     }
   }
-  await Promise.all(Array.from({ length: atOnce }, work))
+  // While the browser prints one, the next is worked out: that keeps both cores busy. More would only
+  // wait for the browser, as two would wait for each other where there is none, and take memory meanwhile.
+  const second = async (): Promise<void> => ((await job.browser.isThere()) ? work() : undefined)
+  await Promise.all([work(), second()])
   if (!job.quiet) job.io.err(`\n${table(outcomes, secondsSince(started))}`)
   for (const why of whys) job.io.err(why)
   return worst(outcomes.map((o) => o.code))

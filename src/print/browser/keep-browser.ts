@@ -11,6 +11,8 @@ type Used<T> = { readonly kind: 'done'; readonly value: T; readonly browser: Bro
 export type KeptBrowser = {
   /** Lets it start while there is other work. */
   readonly warm: () => void
+  /** Waits for its start. @returns whether anything can be printed. */
+  readonly isThere: () => Promise<boolean>
   /**
    * Does something with the browser when nobody else does. Where the browser hangs, crashes or is
    * killed, the work is done once more with a fresh one.
@@ -64,6 +66,7 @@ export function keepBrowser(find: () => Promise<BrowserFound | NoBrowser>): Kept
   }
   return {
     warm: () => void start(),
+    isThere: async () => (await start()).kind === 'found',
     use: (work) => {
       const turn = last.then(() => tryTwice(work))
       last = turn.catch(() => undefined)

@@ -100,6 +100,7 @@ describe('one browser for many', () => {
       times++
       return none
     })
+    expect(await kept.isThere()).toBe(false)
     expect(await kept.use(async () => 1)).toBe(none)
     expect(await kept.use(async () => 1)).toBe(none)
     expect(times).toBe(1)
