@@ -68,6 +68,9 @@ if (first === '--run-tests') {
   await tool('sizes', 'pages.ts')
 } else if (first === '--run-guide') {
   await tool('guide', 'guide.ts')
+} else if (first === '--run-sbom') {
+  const { writeBill } = await tool('supply', 'sbom.ts')
+  writeBill(project)
 } else if (first === '--run-shake') {
   await tool('robust', 'shake-command.ts')
 } else if (first === '--run-bench') {

@@ -11,6 +11,7 @@ import {
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
+import { tooDeep, tooLong } from './limits.ts'
 import { silentSlips } from './silent-slips.ts'
 import { lineOf, type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
 import { unprintableTexts } from './unprintable.ts'
@@ -125,6 +126,8 @@ export function knownYaml(file: SourceFile, data: unknown): SourceTree {
 
 /** Reads YAML 1.2 with positions; anchors, aliases and several documents in a file are refused. */
 export function readYaml(file: SourceFile): Result<SourceTree> {
+  const large = tooLong(file) ?? tooDeep(file)
+  if (large) return { value: undefined, problems: [large] }
   const doc = parsed(file)
   const problems: Problem[] = []
   const errors = [...doc.errors, ...doc.warnings]

@@ -41,6 +41,11 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
       message: 'nothing stands here',
       params: { code: 'schema/type', hint: `${expected}; or delete the line` },
     }
+  if (typeof written === 'number' && !Number.isFinite(written))
+    return {
+      message: 'what stands here is no number that can be counted',
+      params: { code: 'quantity/number', hint: expected },
+    }
   if (typeof written === 'number' && !isPlain(spec))
     return {
       message: `${written} has no unit`,

@@ -6,8 +6,13 @@ import { type NamedRun, type SubjectName, shakeOnce, subjectNames, subjectOf } f
 // Changes files by chance and looks at what comes of it:
 // npm run shake -- --runs 10000 --seed 1; npm run shake -- --only facility-1234 repeats one run.
 
-/** Longer than this, ms, and a run hangs. */
+/** More work of this process than this, ms, and a run hangs, however busy the computer is. */
 const longest = 10_000
+
+const worked = (): number => {
+  const { user, system } = process.cpuUsage()
+  return (user + system) / 1000
+}
 
 type Task = { readonly seed: number; readonly subject: SubjectName }
 
@@ -63,17 +68,20 @@ async function runAll(tasks: readonly Task[], tell: (run: NamedRun) => void): Pr
           worker.postMessage('end')
           return
         }
-        watch = setTimeout(() => {
+        const before = worked()
+        watch = setInterval(() => {
+          if (worked() - before < longest) return
+          clearInterval(watch)
           const name = `${task.subject}-${task.seed}`
           const faults = [`hangs: longer than ${longest / 1000} s`]
           tell({ ...task, name, file: '?', by: [], ending: 'refused', faults, took: longest })
           next++
           void worker.terminate()
-        }, longest)
+        }, 1000)
         worker.postMessage(task)
       }
       worker.on('message', (message: NamedRun | 'ready') => {
-        clearTimeout(watch)
+        clearInterval(watch)
         if (message !== 'ready') {
           tell(message)
           next++

@@ -120,6 +120,9 @@ const fault = (
   fault: { code, message, at, length: Math.max(1, length), hint },
 })
 
+/** Longer than any quantity; patterns that look for one would take long over it. */
+const longest = 200
+
 const timeDims = findUnit('s')?.dims ?? dimensionless
 
 /**
@@ -130,6 +133,8 @@ export function readQuantity(
   text: string,
   options: { readonly plain?: boolean } = {},
 ): ParsedQuantity {
+  if (text.length > longest)
+    return fault('quantity/number', 'no quantity is as long as this text', 0, text.length)
   const clock = readTimeOfDay(text)
   if (clock !== undefined)
     return { ok: true, quantity: { si: clock, dims: timeDims, text: text.trim() } }

@@ -1,7 +1,9 @@
 import type { Problem, Result } from '../../model/problem.ts'
 import type { RailPoint } from '../../model/rail-line.ts'
-import { type Path, readYaml, type SourceTree } from '../read-yaml.ts'
-import type { SourceFile } from '../source-file.ts'
+import { tooDeep } from '../limits.ts'
+import { knownYaml, type Path, readYaml, type SourceTree } from '../read-yaml.ts'
+import { placeAt, problemAt, type SourceFile } from '../source-file.ts'
+import { tooManyPoints } from './most-points.ts'
 
 type Node = Readonly<Record<string, unknown>>
 
@@ -11,8 +13,10 @@ const isNode = (x: unknown): x is Node => typeof x === 'object' && x !== null &&
 function findLine(
   node: unknown,
   path: Path,
+  // Features hold geometries, and collections features: nothing stands deeper.
+  deepest = 4,
 ): { readonly positions: readonly unknown[]; readonly path: Path } | undefined {
-  if (!isNode(node)) return undefined
+  if (!isNode(node) || deepest === 0) return undefined
   const at = (key: string): Path => [...path, key]
   const list = (x: unknown): readonly unknown[] => (Array.isArray(x) ? x : [])
   switch (node['type']) {
@@ -21,9 +25,11 @@ function findLine(
     case 'Polygon':
       return { positions: list(list(node['coordinates'])[0]), path: [...at('coordinates'), 0] }
     case 'Feature':
-      return findLine(node['geometry'], at('geometry'))
+      return findLine(node['geometry'], at('geometry'), deepest - 1)
     case 'FeatureCollection':
-      return list(node['features']).flatMap((f, i) => findLine(f, [...at('features'), i]) ?? [])[0]
+      return list(node['features']).flatMap(
+        (f, i) => findLine(f, [...at('features'), i], deepest - 1) ?? [],
+      )[0]
     default:
       return undefined
   }
@@ -39,20 +45,33 @@ function readPoint(position: unknown, path: Path, tree: SourceTree): RailPoint |
   })
 }
 
+/** Programs write all of it into one line, and thousands of points, which the other reader takes long over. */
+function readJson(file: SourceFile): Result<SourceTree> {
+  try {
+    return { value: knownYaml(file, JSON.parse(file.text)), problems: [] }
+  } catch {
+    return readYaml(file)
+  }
+}
+
 /**
  * Reads the first LineString or Polygon of a GeoJSON file (RFC 7946, positions on WGS84). JSON is
  * YAML, so the reader that knows lines and columns reads it.
  */
 export function readGeoJson(file: SourceFile): Result<readonly RailPoint[]> {
-  const tree = readYaml(file)
+  const deep = tooDeep(file)
+  if (deep) return { value: undefined, problems: [deep] }
+  const tree = readJson(file)
   if (!tree.value) return { value: undefined, problems: tree.problems }
   const source = tree.value
   const line = findLine(source.data, [])
+  const many = tooManyPoints(file, line?.positions.length ?? 0)
+  if (many) return { value: undefined, problems: [many] }
   if (!line || line.positions.length === 0)
     return {
       value: undefined,
       problems: [
-        source.problem(source.placeOf([]), 'file/empty', 'the file holds no line', {
+        problemAt(file, placeAt(file, 0, 1), 'file/empty', 'the file holds no line', {
           hint: 'expected a LineString or a Polygon, alone or in a Feature',
         }),
       ],

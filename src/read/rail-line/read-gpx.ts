@@ -2,6 +2,7 @@ import { SaxesParser } from 'saxes'
 import type { Result } from '../../model/problem.ts'
 import type { RailPoint } from '../../model/rail-line.ts'
 import { placeAt, problemAt, type SourceFile } from '../source-file.ts'
+import { tooManyPoints } from './most-points.ts'
 
 /** Elements of GPX 1.1 whose points make a line, the first kind that a file has. */
 const kinds = ['trkpt', 'rtept', 'wpt'] as const
@@ -63,6 +64,8 @@ export function readGpx(file: SourceFile): Result<readonly RailPoint[]> {
   parser.write(file.text).close()
   if (problems.length > 0) return { value: undefined, problems }
   const points = kinds.map((k) => found[k]).find((list) => list.length > 0)
+  const many = tooManyPoints(file, points?.length ?? 0)
+  if (many) return { value: undefined, problems: [many] }
   return points
     ? { value: points, problems }
     : {

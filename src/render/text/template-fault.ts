@@ -76,6 +76,6 @@ function groupPrinted({ path: file, text }: SourceFile, output: string): Error {
 const isOfLibrary = (error: unknown): boolean =>
   error instanceof Error &&
   (/^(?:Parse|Lexical) error on line /.test(error.message) ||
-    /handlebars|\blookupProperty\b/.test(
+    /handlebars|\blookupProperty\b|\(eval at /.test(
       error.stack?.split('\n').find((line) => /^\s+at /.test(line)) ?? '',
     ))

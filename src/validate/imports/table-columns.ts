@@ -42,7 +42,8 @@ const columnHead = /^(.+?)(?:\s*[([]\s*(.+?)\s*[)\]])?$/
 
 /** The name of a column in small letters, and the unit in its head; an empty one where none is. */
 export function partHead(head: string): { readonly name: string; readonly unit: string } {
-  const [, written = head, unit = ''] = columnHead.exec(head) ?? []
+  // A head that is longer names no column here, and the pattern would take long over it.
+  const [, written = head, unit = ''] = columnHead.exec(head.slice(0, 200)) ?? []
   return { name: written.toLowerCase(), unit }
 }
 

@@ -26,7 +26,7 @@ export const line = z
   .string()
   .trim()
   .min(1, { error: 'some text' })
-  .max(400, { error: 'one line of at most 400 characters' })
+  .max(400, { error: 'one line of at most 400 characters', abort: true })
   .regex(noLostQuote, {
     error: 'a quote ends the text and none begins it: put " before it too, or leave both out',
   })
@@ -46,7 +46,11 @@ export const prose = z
   .register(meanings, { is: 'words' })
 
 /** A quantity as people write it, such as `2 1/2 in`. */
-export const written = z.string().trim().min(1, { error: 'a quantity such as 3 in' })
+export const written = z
+  .string()
+  .trim()
+  .min(1, { error: 'a quantity such as 3 in' })
+  .max(200, { error: 'a quantity such as 3 in', abort: true })
 
 /** A day as it is written everywhere. */
 export const date = z.iso
