@@ -5,7 +5,7 @@ import { placeAt, problemAt, type SourceFile } from './source-file.ts'
  * Nothing that people write comes near these; what does would take a reader minutes, so it is the
  * wrong file or means harm.
  */
-const most = { lines: 10_000, characters: 10_000, depth: 100 } as const
+const most = { lines: 10_000, characters: 7_000, all: 300_000, depth: 100 } as const
 
 const refused = (file: SourceFile, at: number, message: string, hint: string): Problem =>
   problemAt(file, placeAt(file, at, 1), 'file/too-large', message, { hint })
@@ -50,6 +50,17 @@ export function tooLong(file: SourceFile): Problem | undefined {
         'no file of a fair is as long; is it the right one?',
       )
 }
+
+/** A file of texts that is larger than any, which tables and lines of a rail may be. */
+export const tooLarge = (file: SourceFile): Problem | undefined =>
+  file.text.length <= most.all
+    ? undefined
+    : refused(
+        file,
+        0,
+        `the file has more than ${most.all} characters`,
+        'no file of texts is as long; is it the right one?',
+      )
 
 /** Lists in lists on one line, or an entry that stands further in than on any page. */
 const deepLine = /^(?:[ \t]*(?:[-?][ \t]+){100}| {200})/m

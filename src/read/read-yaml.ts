@@ -11,7 +11,7 @@ import {
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
-import { tooDeep, tooLong } from './limits.ts'
+import { tooDeep, tooLarge, tooLong } from './limits.ts'
 import { silentSlips } from './silent-slips.ts'
 import { lineOf, type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
 import { unprintableTexts } from './unprintable.ts'
@@ -126,7 +126,7 @@ export function knownYaml(file: SourceFile, data: unknown): SourceTree {
 
 /** Reads YAML 1.2 with positions; anchors, aliases and several documents in a file are refused. */
 export function readYaml(file: SourceFile): Result<SourceTree> {
-  const large = tooLong(file) ?? tooDeep(file)
+  const large = tooLong(file) ?? tooLarge(file) ?? tooDeep(file)
   if (large) return { value: undefined, problems: [large] }
   const doc = parsed(file)
   const problems: Problem[] = []

@@ -30,6 +30,9 @@ function valueAt(data: unknown, path: Path): unknown {
   )
 }
 
+/** Whoever has so many entries that do not exist has another file; each takes a while to think about. */
+const mostTold = 100
+
 function unknownKeys(
   tree: SourceTree,
   schema: object,
@@ -37,7 +40,7 @@ function unknownKeys(
 ): Problem[] {
   const at = plainPath(issue.path)
   const data = valueAt(tree.data, at)
-  return issue.keys.map((key) => {
+  return issue.keys.slice(0, mostTold).map((key) => {
     const { message, hint } = unknownKey({ key, schema, at, data })
     return tree.problem(tree.keyPlaceOf([...at, key]), 'schema/unknown-key', message, { hint })
   })
@@ -130,7 +133,7 @@ function meantBy(tree: SourceTree, schema: object, issue: Issue): string[] {
   const at = plainPath(issue.path)
   const data = valueAt(tree.data, at)
   const allowed = Object.keys(shapeOf(schemaAt(schema, at)))
-  return issue.keys.flatMap((key) => {
+  return issue.keys.slice(0, mostTold).flatMap((key) => {
     // The rest of a number that a comma has cut in two; the first part is told with it.
     if (/^\d{3}/.test(key)) return cutBefore(key, at, data)
     const meant = emptyGroupFor({ key, schema, at, data }) ?? nameMeant(key, at, allowed)

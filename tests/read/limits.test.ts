@@ -18,8 +18,13 @@ describe('a file that nobody has written', () => {
     expect(readTable(table).problems).toMatchObject([{ code: 'file/too-large' }])
   })
 
+  it('is refused for more text than anybody has to say', () =>
+    expect(saidOf(`a: ${'x'.repeat(5000)}\n`.repeat(70))).toMatchObject([
+      { code: 'file/too-large', place: { line: 1, column: 1 } },
+    ]))
+
   it.each([
-    ['brackets', `a: ${'['.repeat(50_000 / 8)}`],
+    ['brackets', `a: ${'['.repeat(5000)}`],
     ['braces', `a: ${'{'.repeat(5000)}`],
     ['dashes', '- '.repeat(4000)],
     ['questions', '? '.repeat(4000)],

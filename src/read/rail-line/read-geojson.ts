@@ -35,11 +35,12 @@ function findLine(
   }
 }
 
+const isDegrees = (value: unknown): value is number => Number.isFinite(value)
+
 function readPoint(position: unknown, path: Path, tree: SourceTree): RailPoint | Problem {
   const [longitude, latitude] = Array.isArray(position) ? (position as unknown[]) : []
   const place = tree.placeOf(path)
-  if (typeof longitude === 'number' && typeof latitude === 'number')
-    return { latitude, longitude, place }
+  if (isDegrees(longitude) && isDegrees(latitude)) return { latitude, longitude, place }
   return tree.problem(place, 'file/format', 'a position is not two numbers', {
     hint: 'write [longitude, latitude] in degrees',
   })
