@@ -77,15 +77,17 @@ function deepAt(text: string): number | undefined {
   return deepLine.exec(text)?.index
 }
 
-/** Groups or lists in each other, more of them than any reader follows; or nothing. */
+/** Groups or lists in each other, more of them than any reader follows. */
+export const tooManyGroups = (file: SourceFile, at: number): Problem =>
+  refused(
+    file,
+    at,
+    `more than ${most.depth} groups or lists stand in each other here`,
+    'is a bracket missing that ends one?',
+  )
+
+/** Where they do so, or nothing. */
 export function tooDeep(file: SourceFile): Problem | undefined {
   const at = deepAt(file.text)
-  return at === undefined
-    ? undefined
-    : refused(
-        file,
-        at,
-        `more than ${most.depth} groups or lists stand in each other here`,
-        'is a bracket missing that ends one?',
-      )
+  return at === undefined ? undefined : tooManyGroups(file, at)
 }

@@ -11,7 +11,7 @@ import {
   type YAMLError,
 } from 'yaml'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
-import { tooDeep, tooLarge, tooLong } from './limits.ts'
+import { tooDeep, tooLarge, tooLong, tooManyGroups } from './limits.ts'
 import { silentSlips } from './silent-slips.ts'
 import { lineOf, type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
 import { unprintableTexts } from './unprintable.ts'
@@ -128,6 +128,16 @@ export function knownYaml(file: SourceFile, data: unknown): SourceTree {
 export function readYaml(file: SourceFile): Result<SourceTree> {
   const large = tooLong(file) ?? tooLarge(file) ?? tooDeep(file)
   if (large) return { value: undefined, problems: [large] }
+  try {
+    return readWritten(file)
+  } catch (error) {
+    // The parser calls itself for every group in a group, whatever these are made of.
+    if (error instanceof RangeError) return { value: undefined, problems: [tooManyGroups(file, 0)] }
+    throw error
+  }
+}
+
+function readWritten(file: SourceFile): Result<SourceTree> {
   const doc = parsed(file)
   const problems: Problem[] = []
   const errors = [...doc.errors, ...doc.warnings]
