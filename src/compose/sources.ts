@@ -39,19 +39,19 @@ function referenceText(item: SourceItem, title: string): string {
 export function printedSources(
   ids: ReadonlySet<string>,
   references: readonly SourceItem[],
-  { sources }: Pick<Words, 'sources'>,
+  words: Pick<Words, 'sources'>,
 ): readonly CitedSource[] {
   // What is no publication is said in the language of the manual.
   const unpublished: Readonly<Record<string, string>> = {
-    'common-practice': sources.commonPractice,
-    geometry: sources.geometry,
+    'common-practice': words.sources.commonPractice,
+    geometry: words.sources.geometry,
   }
   return references
     .filter(({ id }) => ids.has(id))
     .map((s) => ({
       id: s.id,
       text: referenceText(s, unpublished[s.id] ?? s.title),
-      short: s.id === 'common-practice' ? sources.commonPracticeMark : (s.number ?? s.title),
+      short: s.id === 'common-practice' ? words.sources.commonPracticeMark : (s.number ?? s.title),
     }))
 }
 

@@ -14,7 +14,7 @@ import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
 import { tooDeep, tooLarge, tooLong, tooManyGroups } from './limits.ts'
 import { silentSlips } from './silent-slips.ts'
 import { lineOf, type ProblemMore, placeAt, problemAt, type SourceFile } from './source-file.ts'
-import { unprintableTexts } from './unprintable.ts'
+import { unprintableTexts } from './unprintable-texts.ts'
 import { firstFault } from './yaml-faults/first-fault.ts'
 import { firstMark } from './yaml-faults/first-mark.ts'
 

@@ -1,4 +1,3 @@
-import { type Document, visit } from 'yaml'
 import type { Problem } from '../model/problem.ts'
 import { placeAt, problemAt, type SourceFile } from './source-file.ts'
 
@@ -36,16 +35,3 @@ export const unprintableProblem = (
     `the text holds a character that cannot be printed (${name})`,
     { hint: 'delete the text and type it anew; it may have been copied from another program' },
   )
-
-/** Every text and name of a YAML file that holds one. */
-export function unprintableTexts(file: SourceFile, doc: Document): Problem[] {
-  const found: Problem[] = []
-  visit(doc, {
-    Scalar(_, { value, range }) {
-      const one = typeof value === 'string' ? unprintableIn(value) : undefined
-      const [from, to] = range ?? [0, 1]
-      if (one) found.push(unprintableProblem(file, from, to - from, one.name))
-    },
-  })
-  return found
-}

@@ -51,7 +51,7 @@ describe('a filled workbook', () => {
       { sheet: 'People to call', at: 'telephone', line: 1, text: '555-0199' },
       { sheet: 'Race days', at: 'day', line: 3, text: 'August 7, 2027' },
       { sheet: 'Race days', at: 'first post', line: 3, text: '13:00' },
-      { sheet: 'Race days', at: 'races on the fullest day', line: 3, text: '8' },
+      { sheet: 'Race days', at: 'races', line: 3, text: '8' },
       { sheet: 'Fair', at: 'revision', text: '4' },
       { sheet: 'Emergency', at: 'emergency.stops-racing', text: 'Presiding judge' },
     ])
@@ -122,7 +122,7 @@ describe('faults of a workbook', () => {
       { sheet: 'Prices', at: 'prices.fuel', text: '4,10 $ or so' },
       { sheet: 'Fair', at: 'units', text: 'furlongs' },
       { sheet: 'Race days', at: 'day', line: 0, text: '2/30/2027' },
-      { sheet: 'Race days', at: 'races on the fullest day', line: 1, text: 'twelve' },
+      { sheet: 'Race days', at: 'races', line: 1, text: 'twelve' },
       { sheet: 'People to call', at: 'what they are there for', line: 3, text: 'mayor' },
       { sheet: 'People to call', at: 'telephone', line: 4, text: 'none' },
       { sheet: 'Along the track', at: 'station', line: 0, text: '420' },
@@ -201,7 +201,7 @@ describe('a facility from nothing, by the blank workbook alone', () => {
       { sheet: 'Machines', at: 'working width', line: 0, text: '2,4 m' },
       { sheet: 'Race days', at: 'day', line: 0, text: '11.9.2027' },
       { sheet: 'Race days', at: 'first post', line: 0, text: '13:30' },
-      { sheet: 'Race days', at: 'races on the fullest day', line: 0, text: '6' },
+      { sheet: 'Race days', at: 'races', line: 0, text: '6' },
       { sheet: 'Emergency', at: 'emergency.number', text: '911' },
     ])
     const taken = takeWorkbook(bytes, nowhere)
