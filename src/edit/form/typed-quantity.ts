@@ -2,6 +2,7 @@ import type { FactSpec } from '../../model/fact-spec.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import { kindOf, type UnitSystem } from '../../model/quantity/kinds.ts'
+import { inDigits } from '../../model/quantity/slips.ts'
 import { readTimeOfDay } from '../../model/time-of-day.ts'
 import { readAs } from '../../validate/read-measured.ts'
 import { type Understood, worded } from './understood.ts'
@@ -21,7 +22,8 @@ function unitOf(spec: FactSpec, system: UnitSystem): string {
 
 /** What somebody typed with the unit that a bare number has here. */
 function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): string {
-  const text = typed.trim()
+  const said = typed.trim()
+  const text = inDigits(said) ?? said
   if (text === '' || !onlyNumber.test(text)) return text
   const unit = unitOf(spec, system)
   if (unit === '') return text
@@ -64,7 +66,7 @@ function shownFor(spec: FactSpec, si: number, typed: string, locale: Locale): st
 
 const plainKinds: readonly string[] = ['ratio', 'count', 'whole']
 
-/** A quantity as people type it: 65, 12 ft 6 in, 2 1/2 in. */
+/** A quantity as people type it: 65, 12 ft 6 in, 2 1/2 in, half a mile. */
 export function understandQuantity(spec: FactSpec, typed: string, locale: Locale): Understood {
   const isClock = kindOf(spec.kind)[locale.system].form === 'clock'
   const text = isClock ? clockMeant(typed) : withUnit(spec, typed, locale)

@@ -48,14 +48,20 @@ const value = (text: string): number => Number(text.replaceAll(',', ''))
 /** The middle of two numbers, as it is typed. */
 const middle = (a: string, b: string): string => String((value(a) + value(b)) / 2)
 
-function inWords(text: string): Slip | undefined {
+/** A quantity whose number is said in words, in digits: `half a mile` is `1/2 mile`. */
+export function inDigits(text: string): string | undefined {
   const lower = text.toLowerCase()
   const found = Object.keys(words)
     .filter((word) => lower.startsWith(`${word} `) || lower.startsWith(`${word}-`))
     .sort((a, b) => b.length - a.length)[0]
-  if (found === undefined) return undefined
-  const rest = text.slice(found.length + 1).trim()
-  return { message: `"${text}" is in words`, hint: `write it in digits: ${words[found]} ${rest}` }
+  return found === undefined ? undefined : `${words[found]} ${text.slice(found.length + 1).trim()}`
+}
+
+function inWords(text: string): Slip | undefined {
+  const digits = inDigits(text)
+  return digits === undefined
+    ? undefined
+    : { message: `"${text}" is in words`, hint: `write it in digits: ${digits}` }
 }
 
 /** How a quantity was meant that cannot be read as it is written; nothing where nobody can tell. */
