@@ -4,6 +4,7 @@ import { type Html, html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
 import { provenanceWords } from './provenance-words.ts'
+import { telephone } from './telephone.ts'
 
 type FactRow = {
   readonly label: string
@@ -35,7 +36,7 @@ export function facilityView(manual: Manual, pen: Pen) {
       can: m.can.map((c) => pen.words.capabilities[c]),
       rows: m.facts.map((r) => ({ label: r.label, value: html(quantityHtml(r.text)) })),
     })),
-    contacts: manual.contacts,
+    contacts: manual.contacts.map((c) => ({ ...c, href: telephone(c.phone) })),
     raceDays: manual.raceDays,
   }
 }

@@ -43,8 +43,35 @@ function farOff({ file, tree }: ParsedFacility): Problem[] {
   ]
 }
 
+/** How many digits make a telephone number that is dialed from outside, at the least. */
+const numberDigits = 6
+
+/** Whether a text holds two telephone numbers; an extension is none. */
+const isTwo = (phone: string): boolean =>
+  phone.split(/[a-z,;/]/i).filter((part) => part.replace(/\D/g, '').length >= numberDigits).length >
+  1
+
+/** A touch on a telephone number rings one. */
+const crowded = ({ file, tree }: ParsedFacility): Problem[] =>
+  (file.contacts ?? []).flatMap(({ phone }, i) =>
+    isTwo(phone)
+      ? [
+          tree.problem(
+            tree.placeOf(['contacts', i, 'phone']),
+            'facility/odd',
+            'two telephone numbers in one place: a touch on it rings the first',
+            {
+              hint: 'keep the one to dial first, and write the other into the note',
+              severity: 'warning',
+            },
+          ),
+        ]
+      : [],
+  )
+
 /** Checks what stands on the emergency page against the rest of the file. */
 export const checkEmergency = (facility: ParsedFacility): Problem[] => [
   ...unnamed(facility),
   ...farOff(facility),
+  ...crowded(facility),
 ]

@@ -3,10 +3,14 @@ import { fill } from '../../../model/pattern.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
 import type { FacilityFiles, Host, Making, Opened, Saved } from '../contract.ts'
 import { bytesOf } from '../workshop/base64.ts'
+import { goneBar } from './gone.ts'
 import type { Place } from './place.ts'
 import { eventsOf } from './stream.ts'
 
 const facilityFile = 'facility.yaml'
+
+/** Letters of a file that a browser sends to its end when its page is closed (64 KiB of bytes). */
+const mostSentToItsEnd = 20_000
 
 const yaml = { 'content-type': 'text/yaml' }
 
@@ -64,6 +68,7 @@ async function readMaking(
 export function programHost({ open }: FormState, words: Words): Place {
   let tag = open?.tag ?? ''
   let last: string | undefined
+  const gone = goneBar(facilityFile, words)
   const save = async (text: string): Promise<Saved> => {
     try {
       const headers = { ...yaml, 'if-match': `"${tag}"` }
@@ -79,6 +84,7 @@ export function programHost({ open }: FormState, words: Words): Place {
         reply.reason === 'no-name' ? words.maker.noName : (reply.why ?? words.maker.programGone)
       return { kind: 'failed', why }
     } catch {
+      gone.warn(text)
       return { kind: 'failed', why: words.maker.programGone }
     }
   }
@@ -91,9 +97,11 @@ export function programHost({ open }: FormState, words: Words): Place {
     },
     save,
     keep: (text) => {
-      // It is sent to its end even when the page is closed.
-      fetch('draft', { method: 'PUT', headers: yaml, body: text, keepalive: true }).catch(
-        () => undefined,
+      // It is sent to its end even when the page is closed, which browsers do for small files alone.
+      const keepalive = text.length < mostSentToItsEnd
+      fetch('draft', { method: 'PUT', headers: yaml, body: text, keepalive }).then(
+        () => gone.back(),
+        () => gone.warn(text),
       )
     },
     make: async (files, tell) => {

@@ -16,6 +16,8 @@ export const maker = z.strictObject({
     'saveFirst',
     'noPdfs',
     'programGone',
+    'saveCopy',
+    'copyAbout',
     'newAboutPage',
     'goOn',
     'goOnAbout',

@@ -1,0 +1,35 @@
+import type { Words } from '../../../validate/schemas/words.ts'
+import { button, classed, element } from '../../element.ts'
+import { handOver } from './hand-over.ts'
+
+/** A word of warning that the program behind the page has ended. */
+export type Gone = {
+  /** Shows it, and what would be lost with the page. */
+  readonly warn: (text: string) => void
+  /** Takes it away, since the program answers again. */
+  readonly back: () => void
+}
+
+/**
+ * Whoever types into a page whose program has ended is told at once, not when she saves. The next
+ * program has another address, to which this browser gives nothing of this page, so a copy of the
+ * file is handed over.
+ */
+export function goneBar(name: string, words: Pick<Words, 'maker'>): Gone {
+  let last = ''
+  const bar = classed(
+    'div',
+    'gone',
+    element('p', words.maker.programGone),
+    element('p', words.maker.copyAbout),
+    button(words.maker.saveCopy, () => handOver(name, last, 'text/yaml')),
+  )
+  bar.setAttribute('role', 'alert')
+  return {
+    warn: (text) => {
+      last = text
+      if (!bar.isConnected) document.body.prepend(bar)
+    },
+    back: () => bar.remove(),
+  }
+}
