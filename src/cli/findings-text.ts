@@ -19,12 +19,19 @@ const lineToPaste = ({ of, text }: ToMeasure, { date }: Manual): string =>
 const entryOf = ({ ask: { entry, role } }: Finding): string =>
   `${entry.replaceAll('.', ', ')}${role === undefined ? '' : `, with role: ${role}`}`
 
+/** Usual values with what they are of. */
+const guessed = ({ guesses }: Finding): string =>
+  guesses.map(({ label, text }) => `${label} ${text}`).join('; ')
+
 /** The findings of a facility, worst first, and what rests on values that nobody has measured. */
 export function findingsText(manual: Manual): string {
   const lines = manual.findings.flatMap((f) => [
     `${f.severity.toUpperCase().padEnd(8)} ${plainText(f.title, manual)}`,
     `         ${plainText(f.text, manual)}`,
     `         To do: ${plainText(f.do, manual)}`,
+    ...(f.guesses.length === 0
+      ? []
+      : [`         Nobody has said, so usual values stand in: ${guessed(f)}`]),
     ...(f.ask.isSaid ? [] : [`         In facility.yaml: ${entryOf(f)}`]),
     ...(f.where.length > 0 ? [`         See ${f.where.join(', ')}`] : []),
     '',

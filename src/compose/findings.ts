@@ -3,8 +3,10 @@ import type { FindingsInput } from '../compute/findings/conditions.ts'
 import { type FindingRule, findingRules } from '../compute/findings/rules.ts'
 import { dayNumber } from '../model/day.ts'
 import type { Finding } from '../model/manual/finding.ts'
+import { namesIn } from '../model/placeholders.ts'
 import type { FindingText } from '../validate/schemas/library.ts'
 import { type ComposeContext, filled, itemsOf } from './context.ts'
+import { guessesBehind } from './guesses.ts'
 import { raceDayGroups } from './schedules/race-day-groups.ts'
 
 const rank = { serious: 0, plan: 1, note: 2 } as const
@@ -60,7 +62,11 @@ const isSaid = (entry: string, { facility }: ComposeContext): boolean =>
  */
 export function composeFindings(context: ComposeContext): readonly Finding[] {
   const { library } = context
-  const cases = casesOf(context).map((c) => ({ ...c, input: inputOf(c) }))
+  const cases = casesOf(context).map((c) => ({
+    ...c,
+    input: inputOf(c),
+    guesses: guessesBehind(c.context.engine),
+  }))
   const texts = new Map(itemsOf(library.findings).map((t) => [t.id, t]))
   const wordsOf = ({ id }: FindingRule): FindingText => {
     const text = texts.get(id)
@@ -71,7 +77,7 @@ export function composeFindings(context: ComposeContext): readonly Finding[] {
     .flatMap((rule): Finding[] => {
       const found = cases.find(({ input }) => rule.holds(input))
       if (!found) return []
-      const { dates, context: day } = found
+      const { dates, context: day, guesses } = found
       const { text, ask, role, ...words } = wordsOf(rule)
       return [
         {
@@ -79,6 +85,7 @@ export function composeFindings(context: ComposeContext): readonly Finding[] {
           // Of a day that is not the fullest its own numbers are said, with its date.
           text: dates === undefined ? text : `${dates}: ${filled(text, day)}`,
           figures: (rule.figures ?? []).filter((f) => day.engine.figure(f)?.value.ok),
+          guesses: guesses([...namesIn(text), ...(rule.figures ?? [])]),
           ask: { entry: ask, role, isSaid: role === undefined && isSaid(ask, context) },
           where: placesOf(rule, day),
         },

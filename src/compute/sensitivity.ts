@@ -7,18 +7,28 @@ export type Sensitivity = {
   readonly fact: Fact
   /** Figures that move at all. */
   readonly figures: number
-  /** Sum of their relative changes. */
+  /** Sum of their relative changes, each counted as no more than its whole. */
   readonly movement: number
-  /** The figure that moves most, and by what share; undefined where none moves. */
+  /**
+   * The figure that moves most, and by what share; undefined where none moves. One near zero, such as
+   * time to spare, moves by more than its whole at a touch: it is named only where no other moves.
+   */
   readonly most: { readonly figure: FigureId; readonly share: number } | undefined
 }
 
 /** The step: a tenth more, and a tenth less. */
 const step = 0.1
 
+/** A larger share says that the figure is near zero, not that much hangs on the value. */
+const believable = 1
+
 /** Decibels are a scale of ratios: a tenth more sound is less than half a decibel, not nine. */
 const stepped = ({ si, kind }: Fact, factor: number): number =>
   kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor
+
+/** The same facility where a value is a tenth more. */
+export const aTenthMore = (engine: Engine, fact: Fact): Engine =>
+  engine.vary(new Map([[fact.path, stepped(fact, 1 + step)]]))
 
 /** How the figures that rest on a value move with it; no others are computed again. */
 export function movementOf(engine: Engine, fact: Fact): Sensitivity {
@@ -33,11 +43,11 @@ export function movementOf(engine: Engine, fact: Fact): Sensitivity {
     }
   }
   const moved = [...changes].filter(([, share]) => share > 1e-9).sort((a, b) => b[1] - a[1])
-  const [most] = moved
+  const most = moved.find(([, share]) => share <= believable) ?? moved[0]
   return {
     fact,
     figures: moved.length,
-    movement: moved.reduce((sum, [, s]) => sum + s, 0),
+    movement: moved.reduce((sum, [, s]) => sum + Math.min(s, believable), 0),
     most: most && { figure: most[0], share: most[1] },
   }
 }

@@ -152,3 +152,30 @@ describe('what a finding belongs to', () => {
     expect(asks['no-police']).toEqual({ entry: 'contacts', role: 'police', isSaid: false })
   })
 })
+
+describe('findings that rest on usual values', () => {
+  const machine =
+    '{ id: harrow, name: the harrow, can: [harrow], from: own, width: 6 ft, overlap: 1 ft, speed: 4 mph }'
+  const guessesOf = async (more: string) => {
+    const { manual } = await manualOf(
+      `${head}oval: { lap: 2640 ft, straight: 600 ft }\ncushion: { material: stone-dust }\n${more}equipment: [${machine}]\n`,
+    )
+    const found = manual.findings.find((f) => f.id === 'no-lap-between')
+    return found?.guesses.map((g) => g.path)
+  }
+  const day = (more: string): string =>
+    `race-days:\n  - { date: 2027-08-03, first-post: "13:00", races: 10${more} }\n`
+
+  it('name what stands in their own words first, and no more than three', async () => {
+    const guesses = await guessesOf(day(''))
+    expect(guesses?.[0]).toBe('race-days.interval')
+    expect(guesses?.length).toBeLessThanOrEqual(3)
+  })
+
+  it('no longer name what has been said, nor how the work is done', async () => {
+    const guesses = await guessesOf(day(', interval: 18 min'))
+    expect(guesses).toBeDefined()
+    expect(guesses).not.toContain('race-days.interval')
+    expect(guesses?.filter((path) => path.startsWith('practice.'))).toEqual([])
+  })
+})

@@ -10,6 +10,15 @@ type Ask = {
   readonly isSaid: boolean
 }
 
+/** A usual value that stands where nobody has said anything. */
+export type Guess = {
+  /** Path of the fact, with dots. */
+  readonly path: string
+  readonly label: string
+  /** As it is printed. */
+  readonly text: string
+}
+
 /** What this facility has, measured against what the figures ask. */
 export type Finding = {
   readonly id: string
@@ -18,6 +27,8 @@ export type Finding = {
   readonly text: Text
   readonly do: Text
   readonly figures: readonly string[]
+  /** The usual values that it rests on most; none where all of it has been said or measured. */
+  readonly guesses: readonly Guess[]
   /** The entry of the facility file that it belongs to. */
   readonly ask: Ask
   /** Where in the facility file it comes from, such as `facility.yaml:31`. */

@@ -1,4 +1,5 @@
 import type { Manual } from '../../model/manual.ts'
+import { fill } from '../../model/pattern.ts'
 import { html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import type { Pen } from './pen.ts'
@@ -21,6 +22,12 @@ export function findingsView(manual: Manual, pen: Pen) {
       title: pen.line(f.title),
       text: pen.line(f.text),
       do: pen.line(f.do),
+      guesses:
+        f.guesses.length === 0
+          ? ''
+          : fill(pen.words.findings.guesses, {
+              what: f.guesses.map(({ label, text }) => `${label} ${text}`).join('; '),
+            }),
       where: f.where.map(fileName).join(', '),
     })),
     measure: manual.toMeasure.map((m) => ({ ...m, value: html(quantityHtml(m.text)) })),

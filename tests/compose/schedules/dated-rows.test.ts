@@ -17,6 +17,7 @@ const noSpray: Finding = {
   text: '',
   do: '',
   figures: [],
+  guesses: [],
   ask: { entry: 'water', role: undefined, isSaid: true },
   where: [],
 }

@@ -1,6 +1,6 @@
 import { filled } from '../../../compose/context.ts'
-import type { Finding } from '../../../model/manual/finding.ts'
-import { entryLabel } from './entry-of.ts'
+import type { Finding, Guess } from '../../../model/manual/finding.ts'
+import { entryLabel, entryOf } from './entry-of.ts'
 import type { Shown } from './worked.ts'
 
 /** Something that the track lacks, in words, with the question that it belongs to. */
@@ -14,6 +14,8 @@ export type Lack = {
   readonly entry: string
   /** What that entry is called. */
   readonly label: string
+  /** The usual values that it rests on, each with the path of its entry. */
+  readonly guesses: readonly (Guess & { readonly entry: string })[]
 }
 
 export type Lacks = {
@@ -27,7 +29,7 @@ const unmarked = (text: string): string =>
   text.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1').replace(/[*_`]/g, '')
 
 /** The findings, worst first, those apart that are blanks of the emergency page. */
-export function lacksOf({ manual, computed, library }: Shown): Lacks {
+export function lacksOf({ manual, computed, facility, library }: Shown): Lacks {
   const plain = (text: string): string => unmarked(filled(text, computed))
   const all = manual.findings.map((f): Lack & { readonly isBlank: boolean } => ({
     id: f.id,
@@ -37,6 +39,7 @@ export function lacksOf({ manual, computed, library }: Shown): Lacks {
     what: plain(f.do),
     entry: f.ask.entry,
     label: f.ask.role === undefined ? entryLabel(f.ask.entry) : roleOf(f.ask.role, library),
+    guesses: f.guesses.map((g) => ({ ...g, entry: entryOf(g.path, facility.file) })),
     isBlank: f.ask.role !== undefined || f.ask.entry.startsWith('emergency.'),
   }))
   const only = (wanted: boolean): readonly Lack[] =>

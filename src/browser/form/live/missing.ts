@@ -12,10 +12,9 @@ export type Missing = {
   /** What stands in for it. */
   readonly value: string
   readonly howTo: string
-  /** How many figures rest on it, which moves most, and by how many percent for a tenth. */
+  /** How many figures rest on it, and which moves most. */
   readonly figures: number
   readonly most: string
-  readonly percent: number
   /** Sum of the shares by which figures move. */
   readonly movement: number
 }
@@ -35,7 +34,6 @@ function missingOf(fact: Fact, { computed, facility, library }: Shown): Missing 
     howTo: fact.howTo,
     figures,
     most: `${engine.worksheet(useIdOf(most.figure))?.title ?? ''}, ${engine.figure(most.figure)?.label ?? ''}`,
-    percent: Math.round(most.share * 100),
     movement,
   }
 }

@@ -97,14 +97,34 @@ function emergencyPart(shown: Shown, blanks: readonly Lack[], goTo: GoTo): Part 
   }
 }
 
+/** A line in smaller type about several things, with a way to each. */
+function aside(
+  pattern: string,
+  things: readonly (readonly (Node | string)[])[],
+  between: string,
+): HTMLElement {
+  const [before = '', after = ''] = pattern.split('{what}')
+  const listed = things.flatMap((thing, i) => [...(i === 0 ? [] : [between]), ...thing])
+  return classed('p', 'live-note', before, ...listed, after)
+}
+
 function findingItem(lack: Lack, { library: { words } }: Shown, goTo: GoTo): HTMLElement {
-  const { severity, title, text, what, entry, label } = lack
+  const { severity, title, text, what, entry, label, guesses } = lack
   const go = goLink(entry, fill(words.live.goTo, { what: label }), goTo)
   return classed(
     'li',
     `live-${severity}`,
     element('h4', classed('span', 'live-severity', words.severities[severity]), ' ', title),
     element('p', text, ' ', element('strong', what)),
+    ...(guesses.length === 0
+      ? []
+      : [
+          aside(
+            words.findings.guesses,
+            guesses.map((g) => [goLink(g.entry, g.label, goTo), ` ${g.text}`]),
+            '; ',
+          ),
+        ]),
     go,
   )
 }
@@ -150,7 +170,7 @@ function machinesPart(shown: Shown): Part {
 const shownMissing = 8
 
 function missingItem(missing: Missing, { library: { words } }: Shown, goTo: GoTo): HTMLElement {
-  const { entry, label, value, figures, most, percent } = missing
+  const { entry, label, value, figures, most } = missing
   return element(
     'li',
     element('h4', goLink(entry, label, goTo), `, ${fill(words.live.now, { value })}`),
@@ -158,7 +178,7 @@ function missingItem(missing: Missing, { library: { words } }: Shown, goTo: GoTo
       'p',
       fill(words.live.moves, { count: figures }),
       ' ',
-      fill(words.live.most, { what: most, percent }),
+      fill(words.live.most, { what: most }),
     ),
   )
 }
@@ -187,14 +207,12 @@ const followsByItself: readonly string[] = ['id', 'paper']
 /** What is said above all: whether something was left out, or stands in. */
 export function notePart({ library: { words }, leftOut, ...shown }: Shown, goTo: GoTo): Part {
   const standIns = shown.standIns.filter((entry) => !followsByItself.includes(entry))
-  const said = (pattern: string, entries: readonly string[]): HTMLElement => {
-    const [before = '', after = ''] = pattern.split('{what}')
-    const names = entries.flatMap((entry, i) => [
-      ...(i === 0 ? [] : [', ']),
-      goLink(entry, entryLabel(entry), goTo),
-    ])
-    return classed('p', 'live-note', before, ...names, after)
-  }
+  const said = (pattern: string, entries: readonly string[]): HTMLElement =>
+    aside(
+      pattern,
+      entries.map((entry) => [goLink(entry, entryLabel(entry), goTo)]),
+      ', ',
+    )
   return {
     key: JSON.stringify([leftOut, standIns]),
     make: () => [

@@ -31,7 +31,7 @@ export const live = z.strictObject({
   without: holding('procedures'),
   now: holding('value'),
   moves: holding('count'),
-  most: holding('what', 'percent'),
+  most: holding('what'),
   summary: holding('serious', 'findings'),
   /** The numbers that tell most, the first ten that there are; with a name of their own, or that of their worksheet. */
   telling: z.array(z.strictObject({ figure: figureName, label: plain.optional() })).min(1),

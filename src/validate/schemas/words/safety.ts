@@ -10,18 +10,21 @@ export const choose = z.strictObject({
   left: holding('count', 'all'),
 })
 
-export const findings = group(
-  'title',
-  'found',
-  'about',
-  'do',
-  'where',
-  'none',
-  'measure',
-  'measureAbout',
-  'hangs',
-  'moved',
-)
+export const findings = z.strictObject({
+  ...entries(
+    'title',
+    'found',
+    'about',
+    'do',
+    'where',
+    'none',
+    'measure',
+    'measureAbout',
+    'hangs',
+    'moved',
+  ),
+  guesses: holding('what'),
+})
 
 export const safety = group(
   'signals',
