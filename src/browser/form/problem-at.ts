@@ -1,10 +1,40 @@
-import { worded } from '../../edit/form/understood.ts'
+import { aboutQuestion, questionAt } from '../../edit/form/question.ts'
+import { isLacking, worded } from '../../edit/form/understood.ts'
+import { entryAbout } from '../../model/entry-about.ts'
+import { fill } from '../../model/pattern.ts'
+import type { Problem } from '../../model/problem.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { Sitting } from './sitting.ts'
 
-/** What is wrong with an entry as the whole file sees it, in plain words. */
-export function problemAt(sitting: Sitting, at: Path): string | undefined {
+/** Advice on how a file is written, which nobody can follow who sees questions alone. */
+const ofFiles = /[{}]|\bentry \d|\bin quotes\b|\bkeys?\b|\bdelete the line\b/
+
+/** What an entry of the file is called where it is asked for. */
+export function calledAt(sitting: Sitting, at: Path): string {
+  const { system } = sitting.locale()
+  const question = questionAt(sitting.questions, at)
+  if (question) return aboutQuestion(question, system).label
+  const plain = at.filter((step) => typeof step === 'string')
+  return entryAbout(plain, system)?.label ?? (plain.at(-1) ?? '').replaceAll('-', ' ')
+}
+
+/** A problem of the file as somebody is told it who sees questions and no file. */
+export function problemSaid(sitting: Sitting, { code, message, hint, path = [] }: Problem): string {
+  const { field } = sitting.said.form.says
+  const what = calledAt(sitting, path)
+  if (isLacking(code) && what !== '') return fill(field.isMissing, { what })
+  const said = worded(message, hint)
+  return ofFiles.test(said) && what !== '' ? fill(field.misfit, { what }) : said
+}
+
+/**
+ * What is wrong with an entry as the whole file sees it, in plain words.
+ * @param isTyped Whether something is typed there: that it is missing was true before.
+ */
+export function problemAt(sitting: Sitting, at: Path, isTyped = false): string | undefined {
   const problems = sitting.worked()?.problems ?? []
-  const found = problems.find(({ path }) => path?.join('.') === at.join('.'))
-  return found && worded(found.message, found.hint)
+  const found = problems.find(
+    ({ path, code }) => path?.join('.') === at.join('.') && !(isTyped && isLacking(code)),
+  )
+  return found && problemSaid(sitting, found)
 }

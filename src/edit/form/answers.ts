@@ -97,6 +97,20 @@ export function personChanges(
   return [{ path: ['contacts', index, field], value }, ...(stops ? stopping(data, role, true) : [])]
 }
 
+/** The changes that bring a contact back that was left out for a while. */
+export function contactBack(
+  data: unknown,
+  role: ContactRole,
+  said: Readonly<Record<string, unknown>>,
+  stops: boolean,
+): readonly Change[] {
+  const value = { ...said, role } as Value
+  return [
+    { path: ['contacts', groupsAt(data, ['contacts']).length], value },
+    ...(stops ? stopping(data, role, true) : []),
+  ]
+}
+
 /** The changes that make an answer a measurement: the value leaves its place for the list. */
 export function measurementChanges(
   data: unknown,

@@ -20,10 +20,16 @@ function unitOf(spec: FactSpec, system: UnitSystem): string {
   return unit === '°' ? 'deg' : unit
 }
 
+/** A number said in words, alone or before what is counted: `ten` is `10`. */
+export function digitsMeant(typed: string): string {
+  const alone = typed.length > 2 ? inDigits(`${typed} `) : undefined
+  return inDigits(typed) ?? alone?.trim() ?? typed
+}
+
 /** What somebody typed with the unit that a bare number has here. */
 function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): string {
   const said = typed.trim()
-  const text = inDigits(said) ?? said
+  const text = digitsMeant(said)
   if (text === '' || !onlyNumber.test(text)) return text
   const unit = unitOf(spec, system)
   if (unit === '') return text
@@ -41,13 +47,24 @@ function clockMeant(typed: string): string {
   return readTimeOfDay(text) === undefined ? typed.trim() : text
 }
 
+/** The one time of day that a longer text has in it: `Aug 3 2027 1pm`. */
+function clockIn(typed: string): string | undefined {
+  const found = typed.match(
+    /(?<![\d:.])\d{1,2}(?:[:.]\d\d)?\s*[ap]\.?m\b\.?|(?<![\d:.])\d{1,2}:\d\d(?![\d:])/gi,
+  )
+  const text = found?.length === 1 ? clockMeant(found[0] ?? '') : undefined
+  return text === undefined || readTimeOfDay(text) === undefined ? undefined : text
+}
+
 /** A time of day as people type it. */
 export function understandTime(typed: string, expected: string): Understood {
   const text = clockMeant(typed)
   if (text === '') return { value: undefined, typed: text }
-  return readTimeOfDay(text) === undefined
+  if (readTimeOfDay(text) !== undefined) return { value: text, typed: text }
+  const taken = clockIn(typed)
+  return taken === undefined
     ? { value: text, typed: text, fault: expected }
-    : { value: text, typed: text }
+    : { value: taken, typed: taken, shown: `${typed.trim()} = ${taken}` }
 }
 
 const bare = (text: string): string =>

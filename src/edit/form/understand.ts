@@ -9,7 +9,7 @@ import { schemaAt } from '../../validate/schema-advice/schema-keys.ts'
 import { facility } from '../../validate/schemas/facility.ts'
 import { degreesMeant } from './degrees.ts'
 import type { Question } from './question.ts'
-import { understandQuantity, understandTime } from './typed-quantity.ts'
+import { digitsMeant, understandQuantity, understandTime } from './typed-quantity.ts'
 import { type Understood, worded } from './understood.ts'
 
 /** What understanding must know beside the question. */
@@ -68,10 +68,17 @@ function understandDate(typed: string): Understood {
   return { value: text, typed: text, fault }
 }
 
+/** The number of `10 races` and `ten races`. */
+const countIn = (text: string): string | undefined =>
+  /^(\d+(?:\.\d+)?)(?:\s*[a-z][a-z ]*)?$/i.exec(digitsMeant(text))?.[1]
+
 function understandNumber({ at }: Asked, typed: string): Understood {
   const name = String(at.at(-1))
   const text = /itude$/.test(name) ? degreesMeant(typed) : typed.trim().replace('−', '-')
   const number = Number(text.replace(/[°,]/g, ''))
+  const counted = /itude$/.test(name) ? undefined : countIn(text)
+  if (counted !== undefined && counted !== text)
+    return { ...checked(at, Number(counted), counted), shown: `${text} = ${counted}` }
   if (text === '' || Number.isNaN(number))
     return text === ''
       ? { value: undefined, typed: text }
@@ -107,11 +114,11 @@ function understandFact({ at, question, locale, fact }: Asked, typed: string): U
 
 /** What somebody said who does not know it: it is left out. */
 const notKnown =
-  /^(?:unknown|(?:i )?(?:do not|don['’]t) know|not known|not measured(?: yet)?|tbd|n\/?a|\?+)\.?$/i
+  /^(?:unknown|(?:i |we )?(?:do not|don['’]?t) know(?: (?:it|yet|it yet))?|(?:i['’]?m |i am |we are )?not sure(?: yet)?|no idea|not known(?: yet)?|nobody knows(?: (?:it|yet|it yet))?|not measured(?: yet)?|tbd|n\/?a|\?+)\.?$/i
 
 /** What was meant by something typed, as the file will say it; what is of a demo is refused. */
 export function understand(asked: Asked, typed: string): Understood {
-  const found = meant(asked, typed)
+  const found = meantAbout(asked, typed)
   const { at, copied } = asked
   const values = Array.isArray(found.value) ? found.value : [found.value]
   return copied !== undefined && values.some((value) => isInvented(at, value))
@@ -119,10 +126,24 @@ export function understand(asked: Asked, typed: string): Understood {
     : found
 }
 
+const numeric: readonly string[] = ['number', 'quantity', 'fact-value', 'time']
+const roughly =
+  /^(?:about|around|roughly|approx(?:imately|\.)?|circa|ca\.?|c\.|some|maybe|~|≈)\s*(?=\S)/i
+
+/** `about 6` is 6, and says so: a file takes one value, and whoever answers has no better one. */
+function meantAbout(asked: Asked, typed: string): Understood {
+  const text = typed.trim()
+  const exact = numeric.includes(asked.question.kind) ? text.replace(roughly, '') : text
+  const found = meant(asked, exact === text ? typed : exact)
+  if (exact === text || found.value === undefined || found.fault !== undefined) return found
+  return { ...found, shown: `${text} = ${found.shown?.split(' = ').at(1) ?? found.typed}` }
+}
+
 function meant(asked: Asked, typed: string): Understood {
   const { question, at, locale } = asked
   const text = typed.trim()
-  if (text === '' || notKnown.test(text)) return { value: undefined, typed: '' }
+  if (text === '') return { value: undefined, typed: '' }
+  if (notKnown.test(text)) return { value: undefined, typed: '', isNotKnown: true }
   switch (question.kind) {
     case 'quantity':
       return understandQuantity(question.spec, text, locale)

@@ -27,6 +27,9 @@ describe('a quantity', () => {
     [['equipment', 0, 'travel'], '90', '90 min', '90 min = 1 h 30 min'],
     [['equipment', 0, 'blade-angle'], '35', '35 deg', '35 deg = 35°'],
     [['climate', 0, 'tmax'], '85', '85 °F', '85 °F = 29.44 °C'],
+    [['oval', 'lap'], 'about 2640 ft', '2640 ft', 'about 2640 ft = 804.7 m'],
+    [['equipment', 0, 'travel'], 'ten minutes', '10 minutes', '10 minutes = 10 min'],
+    [['equipment', 0, 'travel'], 'ten', '10 min', undefined],
     [['cushion', 'depth', 'target'], 'two inches', '2 inches', /= 50\.8 mm$/],
     [['oval', 'lap'], 'half a mile', '1/2 mile', '1/2 mile = 2,640 ft = 804.7 m'],
     [['oval', 'straight'], '180 m', '180 m', /^180 m = 590\.6 ft$|^180 m = 591 ft$/],
@@ -48,7 +51,6 @@ describe('a quantity', () => {
   it.each([
     [['oval', 'lap'], '26', /outside what can be true of one lap.*1,000 ft to 11,000 ft/],
     [['oval', 'lap'], '2640 gallons', /is not a distance.*600 ft/],
-    [['oval', 'lap'], 'about 2640 ft', /write 2640 ft alone/],
     [['oval', 'width', 'turns'], '60 to 70 ft', /is a range: write one value, such as 65 ft/],
     [['crew', 'people'], '2.5', /no whole number/],
   ] as const)('%j: %s has a fault in plain words', (at, text, fault) => {
@@ -59,7 +61,7 @@ describe('a quantity', () => {
 
   it.each(['?', 'unknown', 'not measured yet', "I don't know", 'tbd', ''])(
     'that nobody knows is left out: %s',
-    (text) => expect(typed(['oval', 'lap'], text)).toEqual({ value: undefined, typed: '' }),
+    (text) => expect(typed(['oval', 'lap'], text)).toMatchObject({ value: undefined, typed: '' }),
   )
 })
 
@@ -71,6 +73,11 @@ describe('other answers', () => {
     [['race-days', 0, 'first-post'], '6.30 p.m.', '6:30 PM'],
     [['race-days', 0, 'first-post'], '13:30', '13:30'],
     [['race-days', 0, 'races'], '10', 10],
+    [['race-days', 0, 'races'], '10 races', 10],
+    [['race-days', 0, 'races'], 'ten races', 10],
+    [['race-days', 0, 'races'], 'about 6', 6],
+    [['race-days', 0, 'first-post'], 'Aug 3 2027 1pm', '1:00 PM'],
+    [['race-days', 0, 'first-post'], 'Aug 3 at 13:30', '13:30'],
     [['climate', 0, 'month'], '7', 7],
     [['emergency', 'coordinates', 'longitude'], '90° 12\' 36" W', -90.21],
     [['place', 'latitude'], '40.5 N', 40.5],
@@ -87,6 +94,45 @@ describe('other answers', () => {
     expect(found.value).toEqual(value)
   })
 
+  it('that are taken otherwise than they were typed say how', () => {
+    expect(typed(['race-days', 0, 'races'], 'about 6').shown).toBe('about 6 = 6')
+    expect(typed(['race-days', 0, 'races'], '10 races').shown).toBe('10 races = 10')
+    expect(typed(['race-days', 0, 'first-post'], 'Aug 3 2027 1pm').shown).toBe(
+      'Aug 3 2027 1pm = 1:00 PM',
+    )
+  })
+
+  it.each(
+    [
+      'one',
+      'two',
+      'three',
+      'four',
+      'five',
+      'six',
+      'seven',
+      'eight',
+      'nine',
+      'ten',
+      'eleven',
+      'twelve',
+    ].map((word, i) => [word, i + 1] as const),
+  )('in words are numbers: %s', (word, number) => {
+    expect(typed(['race-days', 0, 'races'], word).value).toBe(number)
+    expect(typed(['equipment', 0, 'travel'], `${word} minutes`).value).toBe(`${number} minutes`)
+  })
+
+  it.each(["don't know", 'I dont know', 'not sure', 'no idea', 'nobody knows yet'])(
+    'that nobody knows are told apart from none: %s',
+    (text) => {
+      expect(typed(['emergency', 'gate'], text)).toEqual({
+        value: undefined,
+        typed: '',
+        isNotKnown: true,
+      })
+    },
+  )
+
   it.each([
     [['race-days', 0, 'date'], '8/3/2027', /2027-08-03, or 2027-03-08/],
     [['race-days', 0, 'date'], 'soon', /a date such as/],
@@ -95,7 +141,7 @@ describe('other answers', () => {
     [['race-days', 0, 'races'], '2.5', /whole number/],
     [['place', 'latitude'], '95', /degrees, north positive, from -66 to 66/],
     [['place', 'latitude'], 'north', /should be a number/],
-    [['contacts', 0, 'phone'], 'call Dale', /a telephone number such as/],
+    [['contacts', 0, 'phone'], 'call Dale', /a telephone number$/],
     [['site-address'], 'our site', /a web address such as/],
   ] as const)('%j: %s has a fault in plain words', (at, text, fault) =>
     expect(typed(at, text).fault).toMatch(fault),

@@ -33,15 +33,22 @@ export type Put = {
   readonly isPlain?: boolean
   /** Instead of writing the answer at its place. */
   readonly write?: (value: Value | undefined) => boolean
+  /** What is typed and stands in no file yet. */
+  readonly kept?: () => string
+  /** Takes "don't know" where the question has a box for it; else the field says what became of it. */
+  readonly unknown?: ((step: string) => void) | undefined
+  /** What the answers to it are called as steps, instead of its place. */
+  readonly step?: string
 }
 
 /** Anything of a screen that follows what is typed elsewhere. */
 export type Part = { readonly node: HTMLElement; readonly refresh: () => void }
 
 /** What a field shows: the measurement that goes before what is stated, else the answer. */
-function shownAt(sitting: Sitting, { question, at }: Put): string {
+function shownAt(sitting: Sitting, { question, at, kept }: Put): string {
   const { data } = sitting.draft()
-  return measuredAt(data, at)?.value ?? typedOf(question, valueAt(data, at))
+  const stated = measuredAt(data, at)?.value ?? typedOf(question, valueAt(data, at))
+  return stated === '' ? (kept?.() ?? '') : stated
 }
 
 const isExample = (data: unknown): boolean =>
@@ -111,15 +118,15 @@ function refreshed(
   asked: Put,
   control: Control,
   lines: Lines,
-  refused: string | undefined,
+  { refused, told }: { readonly refused?: string | undefined; readonly told: string },
 ): void {
   const { field } = sitting.said.form.says
   const typed = control.read()
   const found = understood(sitting, asked, typed)
-  const elsewhere = typed.trim() === '' ? undefined : problemAt(sitting, asked.at)
+  const elsewhere = typed.trim() === '' ? undefined : problemAt(sitting, asked.at, true)
   const fault = found.fault ?? refused ?? elsewhere
   const measured = measuredAt(sitting.draft().data, asked.at)
-  put(lines.shown, found.shown ?? '')
+  put(lines.shown, found.shown ?? told)
   put(lines.fault, fault === undefined ? '' : fill(field.lookAgain, { fault }))
   put(lines.until, found.value === undefined ? untilSaid(sitting, asked) : '')
   put(
@@ -177,6 +184,7 @@ function follow(
   asked: Put,
   control: Control,
   refresh: (refused?: string) => void,
+  say: (words: string) => void,
 ): void {
   const step = asked.at.join('.')
   const write = (typed: string): void => {
@@ -187,11 +195,23 @@ function follow(
     refresh(isTaken ? undefined : sitting.said.form.says.frame.refused)
   }
   for (const input of control.inputs) {
-    input.addEventListener('input', () => write(control.read()))
+    input.addEventListener('input', () => {
+      say('')
+      write(control.read())
+    })
     input.addEventListener('change', () => {
-      const found = understood(sitting, asked, control.read())
+      const typed = control.read()
+      const found = understood(sitting, asked, typed)
       if (!control.isGroup && found.typed !== control.read()) control.show(found.typed)
       write(control.read())
+      if (found.shown !== undefined && control.read() !== typed) say(found.shown)
+      if (found.isNotKnown && asked.unknown) {
+        // The field is left first, since the page is made anew; both are one step back.
+        const { unknown } = asked
+        setTimeout(() => unknown(asked.step ?? step))
+        return
+      }
+      if (found.isNotKnown) say(sitting.said.form.says.field.takenOut)
       sitting.settle()
     })
   }
@@ -209,7 +229,10 @@ export function fieldOf(sitting: Sitting, asked: Put): Part {
   const caption = control.isGroup ? element('legend', label) : element('label', label)
   if (asked.isAsked) caption.className = 'asked-above'
   if (caption instanceof HTMLLabelElement) caption.htmlFor = control.inputs[0]?.id ?? ''
-  const refresh = (refused?: string): void => refreshed(sitting, asked, control, lines, refused)
+  // What was made of an answer when it was left is said until something else is typed.
+  let told = ''
+  const refresh = (refused?: string): void =>
+    refreshed(sitting, asked, control, lines, { refused, told })
   const node = classed(
     control.isGroup ? 'fieldset' : 'div',
     `field ${question.kind}`,
@@ -223,7 +246,10 @@ export function fieldOf(sitting: Sitting, asked: Put): Part {
   if (how !== '') node.append(classed('p', 'how', how))
   node.dataset['at'] = at.join('.')
   if (isLong(aboutQuestion(question, sitting.locale().system).example)) node.classList.add('wide')
-  follow(sitting, asked, control, refresh)
+  follow(sitting, asked, control, refresh, (words) => {
+    told = words
+    refresh()
+  })
   const box = measureBox(sitting, question, at)
   if (box) node.append(box.node)
   refresh()

@@ -1,4 +1,10 @@
-import { answerChanges, personChanges } from '../../../edit/form/answers.ts'
+import {
+  answerChanges,
+  contactBack,
+  contactWith,
+  personChanges,
+} from '../../../edit/form/answers.ts'
+import { groupsAt } from '../../../edit/form/data.ts'
 import { isAnswered } from '../../../edit/form/progress.ts'
 import { type Question, questionAt } from '../../../edit/form/question.ts'
 import type { Change } from '../../../edit/splice.ts'
@@ -19,12 +25,24 @@ function answersOf(sitting: Sitting, asked: FirstQuestion): readonly Part[] {
   const { person } = asked
   const until = (): string => (sitting.notYet.has(asked.id) ? (asked.until ?? '') : '')
   const entries = entriesOf(sitting, asked)
-  if (person !== undefined) return [personOf(sitting, person, entries.length > 0, until)]
+  const unknown =
+    asked.until === undefined ? undefined : (step: string) => tick(sitting, asked, step)
+  if (person !== undefined)
+    return [
+      personOf(sitting, {
+        id: asked.id,
+        role: person,
+        stops: entries.length > 0,
+        until,
+        unknown,
+      }),
+    ]
   const isOne = entries.length === 1
   return entries.map((question, i) =>
     partOf(sitting, question, {
       ...(isOne ? { label: asked.ask, isAsked: true } : {}),
       howTo: '',
+      unknown,
       until: () => (i === entries.length - 1 ? until() : ''),
     }),
   )
@@ -46,6 +64,40 @@ function cleared(sitting: Sitting, asked: FirstQuestion): readonly Change[] {
   return entries.flatMap(({ path }) => answerChanges(data, path, undefined))
 }
 
+/** "Nobody knows it yet": what cannot stand in the file without the rest is left out and kept. */
+function tick(sitting: Sitting, asked: FirstQuestion, step = ''): void {
+  const { data } = sitting.draft()
+  const index = asked.person === undefined ? undefined : contactWith(data, asked.person)
+  const contact = groupsAt(data, ['contacts'])[index ?? -1]
+  if (!sitting.notYet.has(asked.id)) sitting.notYet.keep(asked.id, contact ?? {})
+  sitting.notYet.put(asked.id, true)
+  sitting.answer(cleared(sitting, asked), step)
+  sitting.settle()
+  sitting.reshape()
+}
+
+/** The box taken back: what was kept stands in the file again. */
+function untick(sitting: Sitting, asked: FirstQuestion): void {
+  const { person, id } = asked
+  const { data } = sitting.draft()
+  const kept = sitting.notYet.kept(id)
+  sitting.notYet.put(id, false)
+  sitting.notYet.keep(id, {})
+  const isKept = kept['name'] !== undefined || kept['phone'] !== undefined
+  if (person !== undefined && isKept && contactWith(data, person) === undefined)
+    sitting.answer(contactBack(data, person, kept, entriesOf(sitting, asked).length > 0), '')
+  sitting.reshape()
+}
+
+/** Whether something of the answer stands in the file: a step back has brought it there. */
+function isBegun(sitting: Sitting, asked: FirstQuestion): boolean {
+  const { data } = sitting.draft()
+  return (
+    isAnswered(data, asked) ||
+    (asked.person !== undefined && contactWith(data, asked.person) !== undefined)
+  )
+}
+
 /** "Nobody knows it yet" is an answer like any other. */
 function notYetBox(sitting: Sitting, asked: FirstQuestion): Part {
   const { field } = sitting.said.form.says
@@ -56,17 +108,19 @@ function notYetBox(sitting: Sitting, asked: FirstQuestion): Part {
   box.type = 'checkbox'
   box.id = newId()
   box.addEventListener('change', () => {
-    sitting.notYet.put(asked.id, box.checked)
-    if (box.checked) sitting.answer(cleared(sitting, asked), '')
-    sitting.reshape()
+    if (box.checked) tick(sitting, asked)
+    else untick(sitting, asked)
   })
+  const about = classed('p', 'until taken', field.leftOut)
+  about.setAttribute('role', 'status')
   const refresh = (): void => {
-    if (isAnswered(sitting.draft().data, asked)) sitting.notYet.put(asked.id, false)
+    if (isBegun(sitting, asked)) sitting.notYet.put(asked.id, false)
     box.checked = sitting.notYet.has(asked.id)
     node.hidden = isAnswered(sitting.draft().data, asked)
+    about.hidden = !box.checked || asked.person !== undefined
   }
   refresh()
-  return { node, refresh }
+  return { node: classed('div', 'not-known', node, about), refresh }
 }
 
 /** One of the questions that come first: number, question, answer, how to find out, and why. */

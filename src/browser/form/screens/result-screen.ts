@@ -1,9 +1,9 @@
-import { aboutQuestion, questionAt } from '../../../edit/form/question.ts'
-import { worded } from '../../../edit/form/understood.ts'
+import { isLacking } from '../../../edit/form/understood.ts'
 import { fill } from '../../../model/pattern.ts'
 import { button, classed, element } from '../../element.ts'
 import type { Making } from '../contract.ts'
 import type { Part } from '../fields/field.ts'
+import { calledAt, problemSaid } from '../problem-at.ts'
 import { type SavePanel, unsavedLines } from '../save-panel.ts'
 import type { Sitting } from '../sitting.ts'
 
@@ -13,19 +13,15 @@ const silent = ['id', 'paper']
 const plainPath = (at: string): readonly string[] =>
   at.split('.').filter((step) => !/^\d+$/.test(step))
 
-function called(sitting: Sitting, at: string): string {
-  const question = questionAt(sitting.questions, plainPath(at))
-  return question ? aboutQuestion(question, sitting.locale().system).label : at
-}
-
-function linkTo(sitting: Sitting, at: string, words = called(sitting, at)): HTMLElement {
+function linkTo(
+  sitting: Sitting,
+  at: string,
+  words = calledAt(sitting, plainPath(at)),
+): HTMLElement {
   const link = element('a', words)
   link.href = `#at-${at}`
   return element('li', link)
 }
-
-/** What is said of an entry that is not there. */
-const lacking: readonly string[] = ['schema/missing', 'oval/too-little', 'file/empty']
 
 /** Whether something stands in for an entry or for one in it, so that it is asked for already. */
 const isAbove = (at: string, standIns: readonly string[]): boolean =>
@@ -38,7 +34,7 @@ function missing(sitting: Sitting): readonly HTMLElement[] {
   const standIns = worked?.standIns ?? []
   const faults = (worked?.problems ?? []).filter(
     ({ severity, code, path = [] }) =>
-      severity === 'error' && !(lacking.includes(code) && isAbove(path.join('.'), standIns)),
+      severity === 'error' && !(isLacking(code) && isAbove(path.join('.'), standIns)),
   )
   const faulty = faults.map(({ path = [] }) => path.join('.'))
   const needed = standIns.filter((at) => !silent.includes(at) && !faulty.includes(at))
@@ -53,8 +49,8 @@ function missing(sitting: Sitting): readonly HTMLElement[] {
       element('p', result.faults),
       element(
         'ul',
-        ...faults.map(({ path = [], message, hint }) =>
-          linkTo(sitting, path.join('.'), worded(message, hint)),
+        ...faults.map((problem) =>
+          linkTo(sitting, (problem.path ?? []).join('.'), problemSaid(sitting, problem)),
         ),
       ),
       element('p', result.leftOut),

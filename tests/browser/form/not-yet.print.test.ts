@@ -1,0 +1,116 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { formPage } from '../../support/form-page.ts'
+import { loopbackBrowser } from '../../support/loopback-browser.ts'
+
+type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
+type Page = Awaited<ReturnType<Browser['newPage']>>
+
+let browser: Browser
+let fresh: Awaited<ReturnType<typeof formPage>>
+
+beforeAll(async () => {
+  browser = await loopbackBrowser()
+  fresh = await formPage({})
+})
+
+afterAll(async () => {
+  await browser.close()
+  await fresh.remove()
+})
+
+async function open(hash: string): Promise<Page> {
+  const context = await browser.createBrowserContext()
+  const page = await context.newPage()
+  await page.setViewport({ width: 1280, height: 900 })
+  await page.goto(`${fresh.address}#${hash}`)
+  await page.waitForSelector('main h1')
+  return page
+}
+
+const vet = '[data-first="veterinarian"]'
+const [name, phone, box] = [
+  '[data-at="veterinarian.name"] input',
+  '[data-at="veterinarian.phone"] input',
+  `${vet} .not-yet input`,
+]
+const valueOf = (page: Page, selector: string): Promise<string> =>
+  page.$eval(selector, (input) => (input as unknown as { value: string }).value)
+const isTicked = (page: Page): Promise<boolean> =>
+  page.$eval(box, (input) => (input as unknown as { checked: boolean }).checked)
+const textOf = (page: Page, selector: string): Promise<string> =>
+  page.$eval(selector, (node) => node.textContent ?? '')
+const draft = async (page: Page): Promise<string> =>
+  String(await page.evaluate('localStorage.getItem("draft") ?? ""'))
+async function type(page: Page, selector: string, text: string): Promise<void> {
+  await page.locator(selector).fill(text)
+  await page.keyboard.press('Tab')
+}
+
+describe('what nobody knows yet', () => {
+  it('keeps half an answer in its box, out of the file, and gives it back', async () => {
+    const page = await open('help')
+    await type(page, name, 'Dr. B. Name')
+    await page.locator(box).click()
+    expect(await draft(page)).not.toContain('B. Name')
+    expect(await valueOf(page, name)).toBe('Dr. B. Name')
+    expect(await textOf(page, `${vet} .lack`)).toMatch(/left out.*Dr\. B\. Name/)
+    await page.reload()
+    await page.waitForSelector(name)
+    expect(await valueOf(page, name)).toBe('Dr. B. Name')
+    await page.locator(box).click()
+    expect(await draft(page)).toContain('{ role: veterinarian, name: Dr. B. Name }')
+    // The number alone makes it whole, with the box still ticked.
+    await page.locator(box).click()
+    await type(page, phone, '2173')
+    expect(await draft(page)).toContain('{ role: veterinarian, name: Dr. B. Name, phone: "2173" }')
+    await page.close()
+  })
+
+  it('may be typed, is said beside the field, and goes one step back', async () => {
+    const page = await open('help')
+    await type(page, name, 'Dr. B. Name')
+    await type(page, phone, '2173')
+    const before = await draft(page)
+    await type(page, phone, "I don't know")
+    await page.waitForFunction(`document.querySelector('${box}').checked`)
+    expect(await draft(page)).not.toContain('2173')
+    expect(await valueOf(page, name)).toBe('Dr. B. Name')
+    await page.locator('.bar .buttons button').click()
+    expect(await draft(page)).toBe(before)
+    expect(await valueOf(page, phone)).toBe('2173')
+    expect(await isTicked(page)).toBe(false)
+    await page.evaluate('location.hash = "oval"')
+    await type(page, '[data-at="oval.lap"] input', 'not sure')
+    await page.waitForFunction('document.querySelector("[data-first=lap] .not-yet input").checked')
+    expect(await textOf(page, '[data-first="lap"] .taken')).toMatch(/^Left out for now/)
+    await page.close()
+  })
+
+  it('that has no box is said to be left out', async () => {
+    const page = await open('fair')
+    await type(page, '[data-at="name"] input', 'not sure')
+    await page.waitForFunction(
+      'document.querySelector("[data-at=name] .understood").textContent.startsWith("Taken as")',
+    )
+    await page.close()
+  })
+})
+
+describe('what is missing', () => {
+  it('is told by the name of the question, with no word of the file', async () => {
+    const page = await open('people')
+    await page.locator('.add').click()
+    await page.locator('.entry.open select').fill('fire')
+    await page.locator('.entry.open [data-at$=".name"] input').fill('B. Name')
+    await page.keyboard.press('Tab')
+    await page.evaluate('location.hash = "result"')
+    await page.waitForFunction('document.querySelector(".state li a")')
+    await page.waitForFunction(
+      'document.querySelector(".state").textContent.includes("is missing")',
+    )
+    const said = await textOf(page, '.state')
+    expect(said).toContain('The answer to "Telephone" is missing.')
+    expect(said).not.toMatch(/[{}]|entry \d|555|"phone"/)
+    await page.close()
+  })
+})
