@@ -33,7 +33,7 @@ const [name, phone, box] = [
   '[data-at="veterinarian.phone"] input',
   `${vet} .not-yet input`,
 ]
-const valueOf = (page: Page, selector: string): Promise<string> =>
+const shownIn = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (input) => (input as unknown as { value: string }).value)
 const isTicked = (page: Page): Promise<boolean> =>
   page.$eval(box, (input) => (input as unknown as { checked: boolean }).checked)
@@ -52,11 +52,11 @@ describe('what nobody knows yet', () => {
     await type(page, name, 'Dr. B. Name')
     await page.locator(box).click()
     expect(await draft(page)).not.toContain('B. Name')
-    expect(await valueOf(page, name)).toBe('Dr. B. Name')
+    expect(await shownIn(page, name)).toBe('Dr. B. Name')
     expect(await textOf(page, `${vet} .lack`)).toMatch(/left out.*Dr\. B\. Name/)
     await page.reload()
     await page.waitForSelector(name)
-    expect(await valueOf(page, name)).toBe('Dr. B. Name')
+    expect(await shownIn(page, name)).toBe('Dr. B. Name')
     await page.locator(box).click()
     expect(await draft(page)).toContain('{ role: veterinarian, name: Dr. B. Name }')
     // The number alone makes it whole, with the box still ticked.
@@ -74,10 +74,10 @@ describe('what nobody knows yet', () => {
     await type(page, phone, "I don't know")
     await page.waitForFunction(`document.querySelector('${box}').checked`)
     expect(await draft(page)).not.toContain('2173')
-    expect(await valueOf(page, name)).toBe('Dr. B. Name')
+    expect(await shownIn(page, name)).toBe('Dr. B. Name')
     await page.locator('.bar .buttons button').click()
     expect(await draft(page)).toBe(before)
-    expect(await valueOf(page, phone)).toBe('2173')
+    expect(await shownIn(page, phone)).toBe('2173')
     expect(await isTicked(page)).toBe(false)
     await page.evaluate('location.hash = "oval"')
     await type(page, '[data-at="oval.lap"] input', 'not sure')
@@ -92,25 +92,6 @@ describe('what nobody knows yet', () => {
     await page.waitForFunction(
       'document.querySelector("[data-at=name] .understood").textContent.startsWith("Taken as")',
     )
-    await page.close()
-  })
-})
-
-describe('what is missing', () => {
-  it('is told by the name of the question, with no word of the file', async () => {
-    const page = await open('people')
-    await page.locator('.add').click()
-    await page.locator('.entry.open select').fill('fire')
-    await page.locator('.entry.open [data-at$=".name"] input').fill('B. Name')
-    await page.keyboard.press('Tab')
-    await page.evaluate('location.hash = "result"')
-    await page.waitForFunction('document.querySelector(".state li a")')
-    await page.waitForFunction(
-      'document.querySelector(".state").textContent.includes("is missing")',
-    )
-    const said = await textOf(page, '.state')
-    expect(said).toContain('The answer to "Telephone" is missing.')
-    expect(said).not.toMatch(/[{}]|entry \d|555|"phone"/)
     await page.close()
   })
 })
