@@ -2,8 +2,7 @@ import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { expect, it } from 'vitest'
 import { parse } from 'yaml'
-import { problemAt } from '../../../src/browser/form/problem-at.ts'
-import type { Sitting } from '../../../src/browser/form/sitting.ts'
+import { type Known, problemAt } from '../../../src/browser/form/problem-at.ts'
 import { questionsOf } from '../../../src/edit/form/question.ts'
 import type { Problem } from '../../../src/model/problem.ts'
 import { facility } from '../../../src/validate/schemas/facility.ts'
@@ -14,13 +13,13 @@ const said = form.parse(parse(readFileSync(path.join(folders.content, 'form.yaml
 const at = ['contacts', 2, 'phone'] as const
 
 /** A sitting in which one problem was found. */
-const sitting = (problem: Partial<Problem>): Sitting =>
+const sitting = (problem: Partial<Problem>): Known =>
   ({
     said: { form: said },
     questions: questionsOf(facility),
     locale: () => ({ system: 'us', currency: 'USD' }),
     worked: () => ({ problems: [{ path: at, ...problem }] }),
-  }) as unknown as Sitting
+  }) as unknown as Known
 
 const missing = sitting({
   code: 'schema/missing',
