@@ -2,24 +2,39 @@ import { execFileSync } from 'node:child_process'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
+import { formPage } from '../support/form-page.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteServer } from '../support/site-server.ts'
 
 type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
 
-/** A picture of a page of the site, as it is looked at. */
+/** A picture of a page, as it is looked at. */
 type View = {
   readonly name: string
+  /** Its address, after that of the site or the form. */
   readonly page: string
   readonly width: number
   readonly height: number
 }
 
-const views: readonly View[] = [
-  { name: 'today', page: 'today.html', width: 390, height: 760 },
-  { name: 'first-page', page: 'index.html', width: 390, height: 760 },
-  { name: 'procedure', page: 'procedures/seal.html', width: 1100, height: 800 },
-]
+const views: readonly View[] = [{ name: 'today', page: 'today.html', width: 390, height: 760 }]
+
+/** What the form shows in its pictures. */
+const answers = `name: Our County Fair
+id: our-county-fair
+place: { town: Our Town }
+units: us
+paper: letter
+emergency: { number: "911", address: "12 Mill Road", gate: Gate A }
+oval:
+  lap: 2,640 ft
+  straight: 600 ft
+cushion: { material: stone-dust }
+race-days:
+  - { date: 2027-08-03, first-post: "1:00 PM", races: 10 }
+`
+
+const formViews: readonly View[] = [{ name: 'form', page: '#oval', width: 1300, height: 860 }]
 
 /** Dots to an inch of printed pages. */
 const dots = 110
@@ -58,10 +73,10 @@ async function together(
   return png
 }
 
-async function ofSite(browser: Browser, base: string, view: View): Promise<Uint8Array> {
+async function lookedAt(browser: Browser, base: string, view: View): Promise<Uint8Array> {
   const page = await browser.newPage()
   await page.setViewport({ width: view.width, height: view.height, deviceScaleFactor: 1.5 })
-  await page.goto(`${base}/${view.page}`, { waitUntil: 'networkidle0' })
+  await page.goto(`${base}${view.page}`, { waitUntil: 'networkidle0' })
   const png = await page.screenshot({ type: 'png' })
   await page.close()
   return png
@@ -73,17 +88,20 @@ async function ofSite(browser: Browser, base: string, view: View): Promise<Uint8
  * @throws Error where it, a browser or pdftoppm is missing.
  */
 export async function takePictures(manual: string, into: string): Promise<void> {
+  const form = await formPage({ 'facility.yaml': answers })
   const browser = await loopbackBrowser()
   const server = await siteServer(path.join(manual, 'site'))
   try {
     const taken = new Map<string, Uint8Array>()
-    for (const view of views) taken.set(view.name, await ofSite(browser, server.base, view))
+    for (const view of views) taken.set(view.name, await lookedAt(browser, `${server.base}/`, view))
+    for (const view of formViews) taken.set(view.name, await lookedAt(browser, form.address, view))
     const sheet = paper(path.join(manual, 'sheets', 'seal.pdf'), 1)
     const phone = taken.get('today') ?? sheet
     taken.set('manual', await together(browser, [sheet, phone], [800, 620]))
     for (const [name, png] of taken) writeFileSync(path.join(into, `${name}.png`), png)
   } finally {
     server.close()
+    await form.remove()
     await browser.close()
   }
 }
