@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander'
 import { templateFault } from '../render/text/template-fault.ts'
 import type { BuildOptions } from './build.ts'
+import { exitHelp, severalHelp } from './exit-help.ts'
 import type { FormOptions } from './form/form.ts'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
 import type { MakerOptions } from './maker.ts'
@@ -20,17 +21,6 @@ Examples:
                               a calculation with all inputs of your own
 `
 
-const exitCodes = `
-Exit codes:
-  0   done
-  1   the content or the facility file has errors; nothing was written
-  2   the command line cannot be understood
-  3   no browser can run, or it failed twice: site and figures were written, PDFs were not
-  4   there is no number for what was asked; why is said
-  5   nothing can be written there (permission, disk, name); why is said
-  70  a fault of the program itself
-Of several facilities the worst counts, in the order 0, 3, 1, 5, 70.`
-
 const facilityHelp = 'facility folder (holds facility.yaml); the demo fair if left out'
 
 /**
@@ -45,7 +35,7 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .configureOutput({ writeOut: (s) => io.out(s.trimEnd()), writeErr: (s) => io.err(s.trimEnd()) })
     .showSuggestionAfterError()
     .exitOverride()
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 1, 2, 3, 4, 5, 70))
   p.command('build')
     .description('make the manual and write it to dist/<facility>/; with several folders, of each')
     .argument('[folders...]', `${facilityHelp}; several, or fairs/*, by one command`)
@@ -63,14 +53,15 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
       '--part <k/n>',
       'of several folders only one part, such as 3/8, the same on every machine: see docs/many-fairs.md',
     )
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 1, 2, 3, 5, 70))
+    .addHelpText('after', severalHelp)
     .action(async (named: string[], options: BuildOptions) =>
       done(await (await import('./build.ts')).build(named, options, io)),
     )
   p.command('check')
     .description('check everything and print what was found; writes nothing')
     .argument('[folder]', facilityHelp)
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 1, 2, 70))
     .action(async (folder: string | undefined) =>
       done(await (await import('./check.ts')).check(folder, io)),
     )
@@ -88,7 +79,7 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--all', 'calculations for inputs of your own, also those of no facility')
     .option('--json', 'print the same entry as in figures.json')
     .addHelpText('after', explainExamples)
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 1, 2, 4, 70))
     .action(
       async (
         figure: string | undefined,
@@ -101,7 +92,7 @@ function program(io: Io, done: (code: ExitCode) => void): Command {
     .argument('[folder]', facilityHelp)
     .option('--port <number>', 'port on the loopback address; 0: one that is free', '0')
     .option('--no-open', 'only print the address; do not show it in the browser')
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 2, 70))
     .action(async (folder: string | undefined, options: PreviewOptions) =>
       done(await (await import('./preview/preview.ts')).preview(folder, options, io)),
     )
@@ -114,7 +105,7 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
   p.command('new')
     .description('make a facility folder whose file explains every entry; asks for name and size')
     .argument('<folder>', 'folder to make; a facility.yaml that is there already is left alone')
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 2, 5, 70))
     .action(async (folder: string) =>
       done(await (await import('./new-facility.ts')).newFacility(folder, io)),
     )
@@ -126,7 +117,7 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
     )
     .option('--port <number>', 'port on the loopback address; 0: one that is free', '0')
     .option('--no-open', 'only print the address; do not show it in the browser')
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 2, 5, 70))
     .action(async (folder: string | undefined, options: FormOptions) =>
       done(await (await import('./form/form.ts')).form(folder, options, io)),
     )
@@ -136,7 +127,7 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
     .argument('[file]', 'workbook (.xlsx) or table (.csv) to take in; shows what it says first')
     .option('--yes', 'enter what was read without asking')
     .option('--units <system>', 'us or metric: of the examples in a workbook for a new facility')
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 1, 2, 5, 70))
     .action(async (folder: string, file: string | undefined, options: WorkbookOptions) =>
       done(await (await import('./workbook/workbook.ts')).workbook(folder, file, options, io)),
     )
@@ -145,14 +136,14 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
       'write maker.html, a page that makes manuals in any browser with nothing installed',
     )
     .option('--into <folder>', 'write into this folder instead of dist/')
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 2, 5, 70))
     .action(async (options: MakerOptions) =>
       done(await (await import('./maker.ts')).maker(options, io)),
     )
   p.command('schemas')
     .description('write JSON Schemas for editors: those of the library, or that of a facility')
     .argument('[folder]', 'facility folder into which its schema is written')
-    .addHelpText('after', exitCodes)
+    .addHelpText('after', exitHelp(0, 2, 5, 70))
     .action(async (folder: string | undefined) =>
       done(await (await import('./schemas.ts')).schemas(folder, io)),
     )
