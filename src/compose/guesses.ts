@@ -1,5 +1,5 @@
 import type { Engine } from '../compute/engine/engine.ts'
-import { aTenthMore, unmeasured } from '../compute/sensitivity.ts'
+import { aTenthLess, unmeasured } from '../compute/sensitivity.ts'
 import { isFigureId, quantityIdOf } from '../compute/uses/ids.ts'
 import { type FactPath, isFactPath } from '../model/fact-spec.ts'
 import type { Fact } from '../model/figure.ts'
@@ -28,8 +28,8 @@ export function guessesBehind(engine: Engine): (names: readonly string[]) => rea
       .map((f) => [f.path, f]),
   )
   const moved = new Map<FactPath, Engine>()
-  const withMore = (fact: Fact): Engine => {
-    const known = moved.get(fact.path) ?? aTenthMore(engine, fact)
+  const withLess = (fact: Fact): Engine => {
+    const known = moved.get(fact.path) ?? aTenthLess(engine, fact)
     moved.set(fact.path, known)
     return known
   }
@@ -40,7 +40,7 @@ export function guessesBehind(engine: Engine): (names: readonly string[]) => rea
     const share = (fact: Fact): number => {
       const changes = figures.map((id) => {
         const before = engine.si(id)
-        const after = engine.restsOn(id).has(fact.path) ? withMore(fact).si(id) : before
+        const after = engine.restsOn(id).has(fact.path) ? withLess(fact).si(id) : before
         return before && after !== undefined ? Math.abs(after / before - 1) : 0
       })
       return Math.max(0, ...changes)

@@ -26,9 +26,9 @@ const believable = 1
 const stepped = ({ si, kind }: Fact, factor: number): number =>
   kind === 'soundLevel' ? si + 10 * Math.log10(factor) : si * factor
 
-/** The same facility where a value is a tenth more. */
-export const aTenthMore = (engine: Engine, fact: Fact): Engine =>
-  engine.vary(new Map([[fact.path, stepped(fact, 1 + step)]]))
+/** The same facility where a value is a tenth less. */
+export const aTenthLess = (engine: Engine, fact: Fact): Engine =>
+  engine.vary(new Map([[fact.path, stepped(fact, 1 - step)]]))
 
 /** How the figures that rest on a value move with it; no others are computed again. */
 export function movementOf(engine: Engine, fact: Fact): Sensitivity {

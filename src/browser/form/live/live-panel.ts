@@ -176,10 +176,10 @@ export function livePanel(
   globalThis.addEventListener('hashchange', () => setTimeout(openFolds))
   return {
     show: (worked) => {
-      const { facility, computed, manual, library, leftOut, standIns } = worked
+      const { facility, computed, manual, ...rest } = worked
       if (!facility || !computed || !manual) return
       const isFirst = shown === undefined
-      shown = { facility, computed, manual, library, leftOut, standIns }
+      shown = { facility, computed, manual, ...rest }
       if (isFirst) begin(shown)
       openFolds()
       putNote(notePart(shown, leave))

@@ -1,5 +1,6 @@
 import { type FigureId, isFigureId } from '../../../compute/uses/ids.ts'
 import { useIdOf } from '../../../compute/uses/use.ts'
+import { type Early, earlyStart } from './early.ts'
 import type { Shown } from './worked.ts'
 
 /** A number that tells what the answers mean. */
@@ -11,6 +12,8 @@ export type Telling = {
   readonly unit: string
   /** Whether it rests on a usual value, or on something that stands in. */
   readonly estimate: boolean
+  /** Of the start of work that comes very early: why. */
+  readonly early: Early | undefined
 }
 
 /** So many are shown at most. */
@@ -31,6 +34,7 @@ function numberOf(id: FigureId, label: string | undefined, shown: Shown): readon
       label: label ?? sentence(figure.label),
       number: figure.value.number,
       unit: figure.value.unit,
+      early: id === 'clock.start' ? earlyStart(shown) : undefined,
       estimate: figure.estimate || standIns.some((path) => rests.has(path)),
     },
   ]

@@ -2,8 +2,8 @@ import { composeJobs, type Job } from '../../../compose/facility/jobs.ts'
 import { fill } from '../../../model/pattern.ts'
 import { classed, element } from '../../element.ts'
 import { emergencySheet } from './emergency-sheet.ts'
-import { entryLabel } from './entry-of.ts'
 import { type Lack, lacksOf } from './lacks.ts'
+import { type Put, putAside } from './left-out.ts'
 import type { Missing } from './missing.ts'
 import { ovalLengths, type Telling, tellingNumbers } from './numbers.ts'
 import { planKey, planSvg } from './plan-figure.ts'
@@ -38,33 +38,42 @@ function goLink(entry: string, label: string, goTo: GoTo): HTMLElement {
   return link
 }
 
-function numberItem({ label, number, unit, estimate }: Telling, { library }: Shown): HTMLElement {
+function numberItem(telling: Telling, { library }: Shown, goTo: GoTo): HTMLElement {
+  const { label, number, unit, estimate, early } = telling
   const value = classed('dd', estimate ? 'live-estimate' : '', element('b', number))
   if (unit !== '') value.append(' ', classed('span', 'live-unit', unit))
   if (estimate) value.append(' ', classed('span', 'live-mark', library.words.figure.estimate))
-  return element('div', element('dt', label), value)
+  const item = element('div', element('dt', label), value)
+  if (early) {
+    const { entry, label: what, value: now, part, time } = early
+    const pattern = fill(library.words.live.early[part], { time, what: '{what}' })
+    item.append(
+      classed('dd', 'live-why', aside(pattern, [[goLink(entry, what, goTo), ` ${now}`]], '')),
+    )
+  }
+  return item
 }
 
-const numberList = (numbers: readonly Telling[], shown: Shown): HTMLElement =>
-  classed('dl', 'live-figures', ...numbers.map((n) => numberItem(n, shown)))
+const numberList = (numbers: readonly Telling[], shown: Shown, goTo: GoTo): HTMLElement =>
+  classed('dl', 'live-figures', ...numbers.map((n) => numberItem(n, shown, goTo)))
 
-function planPart(shown: Shown): Part {
+function planPart(shown: Shown, goTo: GoTo): Part {
   const lengths = ovalLengths(shown)
   return {
     key: `${planKey(shown)}${JSON.stringify(lengths)}`,
     make: () => {
       const drawn = element('template')
       drawn.innerHTML = planSvg(shown, lengths)
-      return [classed('div', 'drawing', drawn.content), numberList(lengths, shown)]
+      return [classed('div', 'drawing', drawn.content), numberList(lengths, shown, goTo)]
     },
   }
 }
 
-function figuresPart(shown: Shown): Part {
+function figuresPart(shown: Shown, goTo: GoTo): Part {
   const numbers = tellingNumbers(shown)
   return {
     key: JSON.stringify(numbers),
-    make: () => [numberList(numbers, shown)],
+    make: () => [numberList(numbers, shown, goTo)],
   }
 }
 
@@ -201,24 +210,27 @@ export function missingPart(list: readonly Missing[] | undefined, shown: Shown, 
   }
 }
 
-/** What a form fills in with another answer, and so never asks for. */
-const followsByItself: readonly string[] = ['id', 'paper']
-
 /** What is said above all: whether something was left out, or stands in. */
-export function notePart({ library: { words }, leftOut, ...shown }: Shown, goTo: GoTo): Part {
-  const standIns = shown.standIns.filter((entry) => !followsByItself.includes(entry))
-  const said = (pattern: string, entries: readonly string[]): HTMLElement =>
-    aside(
-      pattern,
-      entries.map((entry) => [goLink(entry, entryLabel(entry), goTo)]),
-      ', ',
-    )
+export function notePart(shown: Shown, goTo: GoTo): Part {
+  const { words } = shown.library
+  const { out, unsaid } = putAside(shown)
+  const way = ({ entry, label }: Put): Node => goLink(entry, label, goTo)
   return {
-    key: JSON.stringify([leftOut, standIns]),
+    key: JSON.stringify([out, unsaid]),
     make: () => [
-      ...(leftOut.length > 0 ? [classed('p', 'live-note', words.live.fits)] : []),
-      ...(leftOut.length > 0 ? [said(words.live.leftOut, leftOut)] : []),
-      ...(standIns.length > 0 ? [said(words.live.standIns, standIns)] : []),
+      ...(out.length > 0 ? [classed('p', 'live-note', words.live.fits)] : []),
+      ...out.map((put) =>
+        aside(words.live.leftOut, [[way(put), put.why === '' ? '' : ` (${put.why})`]], ''),
+      ),
+      ...(unsaid.length > 0
+        ? [
+            aside(
+              words.live.standIns,
+              unsaid.map((put) => [way(put)]),
+              ', ',
+            ),
+          ]
+        : []),
     ],
   }
 }

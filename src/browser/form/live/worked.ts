@@ -1,5 +1,6 @@
 import type { Computed } from '../../../compute/compute-facility.ts'
 import type { Manual } from '../../../model/manual.ts'
+import type { Problem } from '../../../model/problem.ts'
 import type { Facility } from '../../../validate/check-facility.ts'
 import type { Library } from '../../../validate/check-library.ts'
 
@@ -9,6 +10,7 @@ export type Shown = {
   readonly computed: Computed
   readonly manual: Manual
   readonly library: Library
+  readonly problems: readonly Problem[]
   readonly leftOut: readonly string[]
   readonly standIns: readonly string[]
 }

@@ -22,6 +22,9 @@ export const live = z.strictObject({
   open: holding('findings'),
   drawn: holding('lengths'),
   leftOut: holding('what'),
+  nth: holding('what', 'number'),
+  /** Why work begins before daylight. */
+  early: z.strictObject({ water: holding('time', 'what'), harrow: holding('time', 'what') }),
   standIns: holding('what'),
   blanks: holding('count'),
   goTo: holding('what'),

@@ -5,7 +5,7 @@ const work = await workHere()
 
 /** What files make, as the panel shows it. */
 export function shownOf(files: ReadonlyMap<string, string>): Shown {
-  const { facility, computed, manual, library, leftOut, standIns } = work(files)
+  const { facility, computed, manual, ...rest } = work(files)
   if (!facility || !computed || !manual) throw new Error('there is always something to show')
-  return { facility, computed, manual, library, leftOut, standIns }
+  return { facility, computed, manual, ...rest }
 }
