@@ -1,5 +1,6 @@
 import { worded } from '../../../edit/form/understood.ts'
 import { fill } from '../../../model/pattern.ts'
+import type { Problem } from '../../../model/problem.ts'
 import { entryLabel } from './entry-of.ts'
 import type { Shown } from './worked.ts'
 
@@ -18,6 +19,15 @@ const followsByItself: readonly string[] = ['id', 'paper']
 const isWithin = (entry: string, outer: string): boolean =>
   entry === outer || entry.startsWith(`${outer}.`)
 
+/** Why an answer was left out, without keys of the file where that can be. */
+const whyOf = (
+  { code, path = [], message }: Problem,
+  { live }: Shown['library']['words'],
+): string =>
+  code === 'schema/missing'
+    ? fill(live.lacking, { what: entryLabel(path.join('.')) })
+    : worded(message)
+
 /** What is left out, with the reason, and what stands in for what nobody has said; each once. */
 export function putAside({ leftOut, standIns, problems, library: { words } }: Shown): {
   readonly out: readonly Put[]
@@ -33,7 +43,7 @@ export function putAside({ leftOut, standIns, problems, library: { words } }: Sh
       entry,
       label:
         number === undefined ? what : fill(words.live.nth, { what, number: Number(number) + 1 }),
-      why: said ? worded(said.message) : '',
+      why: said ? whyOf(said, words) : '',
     }
   }
   return {

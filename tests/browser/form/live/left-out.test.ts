@@ -18,6 +18,7 @@ describe('what is left out of the answers', () => {
       'cushion: { material: clay }\nrace-days:\n  - { date: 2027-08-03 }\n  - { date: 2027-08-03 }\n',
     )
     expect(out.map((p) => p.label).join()).toMatch(/number 2/)
+    expect(out.map((p) => p.why).join()).not.toMatch(/first-post/)
   })
 
   it('is nothing where all fits', () => {
