@@ -20,12 +20,9 @@ const isWithin = (entry: string, outer: string): boolean =>
   entry === outer || entry.startsWith(`${outer}.`)
 
 /** Why an answer was left out, without keys of the file where that can be. */
-const whyOf = (
-  { code, path = [], message }: Problem,
-  { live }: Shown['library']['words'],
-): string =>
+const whyOf = ({ code, path = [], message }: Problem, words: Shown['library']['words']): string =>
   code === 'schema/missing'
-    ? fill(live.lacking, { what: entryLabel(path.join('.')) })
+    ? fill(words.live.lacking, { what: entryLabel(path.join('.')) })
     : worded(message)
 
 /** What is left out, with the reason, and what stands in for what nobody has said; each once. */
