@@ -2,7 +2,7 @@ import { progressOf } from '../../edit/form/progress.ts'
 import { fill } from '../../model/pattern.ts'
 import { button, classed, element } from '../element.ts'
 import type { SavePanel } from './save-panel.ts'
-import { unsavedLines } from './save-panel.ts'
+import { isNewFile, unsavedLines } from './save-panel.ts'
 import type { Sitting } from './sitting.ts'
 
 /** The bar above every screen: whose file it is, what is saved, one step back. */
@@ -19,7 +19,11 @@ function barOf(sitting: Sitting, panel: SavePanel) {
   const refresh = (): void => {
     const count = unsavedLines(sitting)
     state.textContent =
-      count === 0 ? frame.saved : `${fill(frame.unsaved, { count })}. ${frame.kept}`
+      count === 0
+        ? isNewFile(sitting)
+          ? frame.noFile
+          : frame.saved
+        : `${fill(frame.unsaved, { count })}. ${frame.kept}`
     back.disabled = sitting.draft().steps.length === 0
     save.disabled = count === 0
   }

@@ -1,11 +1,14 @@
+import { changedAnswers } from '../../edit/form/changed-answers.ts'
 import { changedLines, type LineChange } from '../../edit/form/changed-lines.ts'
 import { draftOf } from '../../edit/form/draft.ts'
 import { type Clash, merged } from '../../edit/form/merged.ts'
-import { aboutQuestion, questionAt } from '../../edit/form/question.ts'
+import { isLacking } from '../../edit/form/understood.ts'
 import type { Value } from '../../edit/written.ts'
 import { fill } from '../../model/pattern.ts'
 import { button, classed, element } from '../element.ts'
 import type { Saved } from './contract.ts'
+import { calledAt, problemSaid } from './problem-at.ts'
+import { screenFor } from './screen-for.ts'
 import type { Sitting } from './sitting.ts'
 
 function linesOf(head: string, lines: readonly string[], name: string): readonly HTMLElement[] {
@@ -29,8 +32,7 @@ const saidOf = (value: unknown, nothing: string): string =>
 /** An entry that both sides have changed, with a choice between the two. */
 function clashItem(sitting: Sitting, { path, mine, theirs }: Clash): HTMLElement {
   const { saving } = sitting.said.form.says
-  const question = questionAt(sitting.questions, path)
-  const what = question ? aboutQuestion(question, sitting.locale().system).label : path.join(' ')
+  const what = calledAt(sitting, path)
   const item = element('li', element('p', fill(saving.clash, { what })))
   const take = button(saving.takeMine, () => {
     sitting.answer([{ path, value: mine as Value | undefined }], '')
@@ -61,8 +63,12 @@ function changedElsewhere(sitting: Sitting, dialog: HTMLDialogElement, theirs: s
   const close = button(saving.not, () => dialog.close())
   dialog.replaceChildren(
     element('h2', saving.changed),
-    element('p', saving.changedLead),
-    classed('ul', 'clashes', ...clashes.map((clash) => clashItem(sitting, clash))),
+    classed(
+      'div',
+      'told',
+      element('p', saving.changedLead),
+      classed('ul', 'clashes', ...clashes.map((clash) => clashItem(sitting, clash))),
+    ),
     classed('div', 'buttons', close),
   )
 }
@@ -77,21 +83,93 @@ async function write(sitting: Sitting, dialog: HTMLDialogElement, then: () => vo
     then()
   } else if (result.kind === 'changed') changedElsewhere(sitting, dialog, result.text)
   else
-    dialog.append(
+    dialog.querySelector('.told')?.append(
       Object.assign(classed('p', 'fault', fill(saving.failed, { why: result.why })), {
         role: 'alert',
       }),
     )
 }
 
-/** Which lines will change, and the way to write them. */
+/** What follows from other answers, or is chosen with an entry of a list: nobody has answered it alone. */
+const silent = /^(?:id|paper|equipment\.\d+\.id|contacts\.\d+\.role)$/
+
+/** The answers that are new or changed, counted and named below their subjects. */
+function answersSaid(sitting: Sitting): readonly HTMLElement[] {
+  const { saving } = sitting.said.form.says
+  const before = draftOf(sitting.saved()).data
+  const paths = changedAnswers(before, sitting.draft().data).filter(
+    (path) => !silent.test(path.join('.')),
+  )
+  const bySubject = new Map<string, Set<string>>()
+  for (const path of paths) {
+    const title = screenFor(sitting, path.join('.'))?.subject.title ?? ''
+    bySubject.set(title, (bySubject.get(title) ?? new Set()).add(calledAt(sitting, path)))
+  }
+  if (paths.length === 0) return []
+  const count = paths.length === 1 ? saving.one : fill(saving.several, { count: paths.length })
+  return [
+    element('p', count),
+    classed(
+      'ul',
+      'answers',
+      ...[...bySubject].map(([title, labels]) =>
+        element('li', element('strong', title), element('span', [...labels].join(', '))),
+      ),
+    ),
+  ]
+}
+
+/** What is faulty in the answers, each with the way to its question; what is missing is no fault here. */
+function faultsSaid(sitting: Sitting, dialog: HTMLDialogElement): readonly HTMLElement[] {
+  const { saving } = sitting.said.form.says
+  const problems = sitting.worked()?.problems ?? []
+  const found = problems.filter(
+    ({ severity, code, path = [] }) => severity === 'error' && path.length > 0 && !isLacking(code),
+  )
+  if (found.length === 0) return []
+  const items = found.map((problem) => {
+    const at = (problem.path ?? []).join('.')
+    const link = element(
+      'a',
+      `${calledAt(sitting, problem.path ?? [])}: ${problemSaid(sitting, problem)}`,
+    )
+    link.href = `#at-${at}`
+    link.addEventListener('click', () => dialog.close())
+    return element('li', link)
+  })
+  const many = fill(saving.misfits, { count: found.length })
+  return [
+    classed('p', 'fault', found.length === 1 ? saving.misfit : many),
+    classed('ul', 'misfits', ...items),
+  ]
+}
+
+/** The lines themselves, for whoever reads files. */
+function linesFold(sitting: Sitting, changes: readonly LineChange[]): HTMLElement {
+  const { saving } = sitting.said.form.says
+  const isNew = isNewFile(sitting)
+  return classed(
+    'details',
+    'lines',
+    element('summary', saving.showLines),
+    ...(isNew
+      ? [classed('pre', 'after', element('code', sitting.draft().text))]
+      : [
+          element('p', saving.lead),
+          classed('ul', 'changes', ...changes.map((change) => changeItem(sitting, change))),
+        ]),
+  )
+}
+
+/** Which answers will be written, and the way to write them. */
 export function savePanel(sitting: Sitting): SavePanel {
   const { saving } = sitting.said.form.says
   const dialog = element('dialog')
   dialog.className = 'saving'
   const open = (then: () => void = () => undefined): void => {
     const changes = changedLines(sitting.saved(), sitting.draft().text)
-    const title = element('h2', saving.title)
+    const title = element('h2', isNewFile(sitting) ? saving.newFile : saving.title)
+    title.tabIndex = -1
     title.id = 'saving-title'
     dialog.setAttribute('aria-labelledby', title.id)
     const yes = button(saving.write, () => void write(sitting, dialog, then))
@@ -99,14 +177,24 @@ export function savePanel(sitting: Sitting): SavePanel {
     const no = button(saving.not, () => dialog.close())
     dialog.replaceChildren(
       title,
-      element('p', changes.length === 0 ? saving.same : saving.lead),
-      classed('ul', 'changes', ...changes.map((change) => changeItem(sitting, change))),
+      classed(
+        'div',
+        'told',
+        ...(changes.length === 0
+          ? [element('p', saving.same)]
+          : [...answersSaid(sitting), ...faultsSaid(sitting, dialog), linesFold(sitting, changes)]),
+      ),
       classed('div', 'buttons', ...(changes.length === 0 ? [no] : [yes, no])),
     )
     dialog.showModal()
+    title.focus()
+    dialog.scrollTop = 0
   }
   return { node: dialog, open }
 }
+
+/** Whether nothing has been written yet, so that there is no file. */
+export const isNewFile = (sitting: Sitting): boolean => !sitting.isOnDisk()
 
 /** How many lines are not in the file yet. */
 export const unsavedLines = (sitting: Sitting): number =>

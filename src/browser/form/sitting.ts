@@ -37,6 +37,8 @@ export type Sitting = {
   readonly questions: readonly Question[]
   readonly notYet: NotYet
   readonly draft: () => Draft
+  /** Whether there is a file yet. */
+  readonly isOnDisk: () => boolean
   /** The text that the file has on disk. */
   readonly saved: () => string
   readonly files: () => FacilityFiles
@@ -70,6 +72,7 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
   // A new file begins with a remark for whoever reads it elsewhere.
   const remark = `# ${said.form.says.saving.remarks}\n`
   const onDisk = opened.files.get(fileName) || remark
+  let isOnDisk = Boolean(opened.files.get(fileName))
   let saved = onDisk
   let draft = draftOf(opened.draft ?? onDisk)
   let worked: Worked | undefined
@@ -105,6 +108,7 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
     questions,
     notYet: notYetIn(opened.name),
     draft: () => draft,
+    isOnDisk: () => isOnDisk,
     saved: () => saved,
     files,
     worked: () => worked,
@@ -118,6 +122,7 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
     back: () => put(steppedBack(draft), 'shape'),
     keepSaved: (text) => {
       saved = text
+      isOnDisk = true
       tell('saved')
     },
     listen: (listener) => {

@@ -11,6 +11,7 @@ import { openEntry } from './lists/open-entry.ts'
 import { livePanel } from './live/live-panel.ts'
 import type { Said } from './said.ts'
 import { type SavePanel, savePanel } from './save-panel.ts'
+import { screenFor } from './screen-for.ts'
 import { resultScreen } from './screens/result-screen.ts'
 import { startScreen } from './screens/start-screen.ts'
 import { subjectScreen } from './screens/subject-screen.ts'
@@ -20,26 +21,6 @@ import { type Sitting, sit } from './sitting.ts'
 type Target = {
   readonly screen: 'start' | 'result' | Screen
   readonly at?: string
-}
-
-const withoutNumbers = (at: string): string =>
-  at
-    .split('.')
-    .filter((step) => !/^\d+$/.test(step))
-    .join('.')
-
-/** The screen that asks for an entry of the file. */
-function screenFor(sitting: Sitting, at: string): Screen | undefined {
-  const plain = withoutNumbers(at)
-  const isAbove = (path: string): boolean => plain === path || plain.startsWith(`${path}.`)
-  const isBelow = (path: string): boolean => path.startsWith(`${plain}.`)
-  const asks = ({ first, more }: Screen, fits: (path: string) => boolean): boolean =>
-    more.some((q) => fits(q.path.join('.'))) ||
-    first.some(({ question }) => (question.entries ?? []).some(fits))
-  return (
-    sitting.screens.find((screen) => asks(screen, isAbove)) ??
-    sitting.screens.find((screen) => asks(screen, isBelow))
-  )
 }
 
 function targetOf(sitting: Sitting, hash: string): Target {
