@@ -1,8 +1,11 @@
+import { changedAnswers } from '../../edit/form/changed-answers.ts'
 import { progressOf } from '../../edit/form/progress.ts'
 import { fill } from '../../model/pattern.ts'
 import { button, classed, element } from '../element.ts'
+import { calledAt } from './problem-at.ts'
 import type { SavePanel } from './save-panel.ts'
 import { isNewFile, unsavedLines } from './save-panel.ts'
+import { screenFor } from './screen-for.ts'
 import type { Sitting } from './sitting.ts'
 
 /** The bar above every screen: whose file it is, what is saved, one step back. */
@@ -13,17 +16,31 @@ function barOf(sitting: Sitting, panel: SavePanel) {
   home.className = 'whose'
   const state = classed('p', 'state')
   state.setAttribute('role', 'status')
-  const back = button(frame.back, () => sitting.back())
+  // What was taken back is said until something else changes.
+  let undone = { text: '', words: '' }
+  const back = button(frame.back, () => {
+    const before = sitting.draft().data
+    sitting.back()
+    const { data, text } = sitting.draft()
+    const [at] = changedAnswers(before, data)
+    if (!at) return
+    const subject = screenFor(sitting, at.join('.'))?.subject.title ?? ''
+    undone = { text, words: fill(frame.undone, { what: calledAt(sitting, at), subject }) }
+    refresh()
+  })
   const save = button(frame.save, () => panel.open())
   save.className = 'strong'
   const refresh = (): void => {
     const count = unsavedLines(sitting)
-    state.textContent =
+    const { text } = sitting.draft()
+    const saved =
       count === 0
         ? isNewFile(sitting)
           ? frame.noFile
           : frame.saved
         : `${fill(frame.unsaved, { count })}. ${frame.kept}`
+    state.textContent =
+      undone.words !== '' && undone.text === text ? `${undone.words} ${saved}` : saved
     back.disabled = sitting.draft().steps.length === 0
     save.disabled = count === 0
   }

@@ -1,5 +1,6 @@
 import { answerChanges } from '../../../edit/form/answers.ts'
 import { textAt, valueAt } from '../../../edit/form/data.ts'
+import { isDayTwice } from '../../../edit/form/day-twice.ts'
 import { measuredAt } from '../../../edit/form/measured.ts'
 import { aboutQuestion, type Question } from '../../../edit/form/question.ts'
 import { standsIn } from '../../../edit/form/stands-in.ts'
@@ -124,7 +125,8 @@ function refreshed(
   const typed = control.read()
   const found = understood(sitting, asked, typed)
   const elsewhere = typed.trim() === '' ? undefined : problemAt(sitting, asked.at, true)
-  const fault = found.fault ?? refused ?? elsewhere
+  const twice = isDayTwice(sitting.draft().data, asked.at) ? field.twice : undefined
+  const fault = found.fault ?? refused ?? twice ?? elsewhere
   const measured = measuredAt(sitting.draft().data, asked.at)
   put(lines.shown, found.shown ?? told)
   put(lines.fault, fault === undefined ? '' : fill(field.lookAgain, { fault }))

@@ -91,8 +91,9 @@ function entry(asked: ListAsked, index: number, count: number): Part {
   head.className = 'entry-head'
   head.setAttribute('aria-expanded', String(isOpen))
   head.append(classed('strong', 'entry-title', called), classed('span', 'entry-about', about))
-  if (lacking !== '' && index < count)
-    head.append(classed('span', 'entry-lacks', fill(list.lacking, { what: lacking })))
+  const lacks = classed('span', 'entry-lacks', fill(list.lacking, { what: lacking }))
+  lacks.hidden = lacking === '' || index >= count
+  head.append(lacks)
   const node = classed('li', isOpen ? 'entry open' : 'entry', head)
   node.dataset['at'] = [...at, index].join('.')
   if (!isOpen) return { node, refresh: () => undefined }
@@ -107,6 +108,9 @@ function entry(asked: ListAsked, index: number, count: number): Part {
     const now = summaryOf(sitting, question, [...at, index])
     const words = head.querySelector('.entry-title')
     if (words) words.textContent = now.title === '' ? list.fresh : now.title
+    const what = lackingIn(sitting, question, [...at, index])
+    lacks.textContent = fill(list.lacking, { what })
+    lacks.hidden = what === '' || index >= groupsAt(sitting.draft().data, at).length
   }
   return { node, refresh }
 }

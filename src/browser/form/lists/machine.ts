@@ -60,6 +60,9 @@ export function machineStart(sitting: Sitting, count: number): HTMLElement {
   name.autocomplete = 'off'
   const label = element('label', field.name)
   label.htmlFor = name.id
+  const lacks = classed('p', 'fault')
+  lacks.setAttribute('role', 'alert')
+  lacks.hidden = true
   const add = button(list.machineAdd, () => {
     const chosen = works
       .read()
@@ -67,6 +70,8 @@ export function machineStart(sitting: Sitting, count: number): HTMLElement {
       .filter((work) => work !== '')
     const called = name.value.trim()
     if (called === '' || chosen.length === 0) {
+      lacks.textContent = called === '' ? list.machineNoName : list.machineNoWork
+      lacks.hidden = false
       ;(called === '' ? name : works.inputs[0])?.focus()
       return
     }
@@ -81,6 +86,7 @@ export function machineStart(sitting: Sitting, count: number): HTMLElement {
     element('summary', fill(list.add, { what: list.machine })),
     classed('div', 'field', label, name),
     classed('fieldset', 'field', element('legend', list.machineWhat), works.node),
+    lacks,
     add,
   )
   node.open = count === 0
