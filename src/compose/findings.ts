@@ -65,7 +65,7 @@ export function composeFindings(context: ComposeContext): readonly Finding[] {
   const cases = casesOf(context).map((c) => ({
     ...c,
     input: inputOf(c),
-    guesses: guessesBehind(c.context.engine),
+    guesses: guessesBehind(c.context.engine, library.words.capabilities),
   }))
   const texts = new Map(itemsOf(library.findings).map((t) => [t.id, t]))
   const wordsOf = ({ id }: FindingRule): FindingText => {

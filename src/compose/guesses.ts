@@ -1,7 +1,8 @@
 import type { Engine } from '../compute/engine/engine.ts'
 import { aTenthLess, unmeasured } from '../compute/sensitivity.ts'
 import { isFigureId, quantityIdOf } from '../compute/uses/ids.ts'
-import { type FactPath, isFactPath } from '../model/fact-spec.ts'
+import type { Capability } from '../model/capability.ts'
+import { capabilityOf, type FactPath, isFactPath } from '../model/fact-spec.ts'
 import type { Fact } from '../model/figure.ts'
 import type { Guess } from '../model/manual/finding.ts'
 
@@ -14,14 +15,15 @@ const matters = 0.01
 /** How the work is done is settled, not found out. */
 const isSetting = ({ path }: Fact): boolean => path.startsWith('practice.')
 
-const guessOf = ({ path, label, text }: Fact): Guess => ({ path, label, text })
-
 /**
  * Finds the usual values behind what is said of figures and facts, those that are named themselves
  * first, then those that move the figures most; three at most.
  * @returns A function of the names; what it works out for one text it keeps for the next.
  */
-export function guessesBehind(engine: Engine): (names: readonly string[]) => readonly Guess[] {
+export function guessesBehind(
+  engine: Engine,
+  work: Readonly<Record<Capability, string>>,
+): (names: readonly string[]) => readonly Guess[] {
   const usual = new Map<FactPath, Fact>(
     unmeasured(engine)
       .filter((f) => !isSetting(f))
@@ -32,6 +34,11 @@ export function guessesBehind(engine: Engine): (names: readonly string[]) => rea
     const known = moved.get(fact.path) ?? aTenthLess(engine, fact)
     moved.set(fact.path, known)
     return known
+  }
+  /** Of a machine it is said too which work it does. */
+  const guessOf = ({ path, label, text }: Fact): Guess => {
+    const of = capabilityOf(path)
+    return { path, label: of ? `${label}, ${work[of]}` : label, text }
   }
   return (names) => {
     const ids = [...new Set(names.map(quantityIdOf))]

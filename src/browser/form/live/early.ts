@@ -24,16 +24,23 @@ const parts = {
   harrow: { from: 'clock.harrow', to: 'clock.water' },
 } as const
 
-function lengthOf(part: Early['part'], engine: Engine): number {
+/** Length of a part, s; undefined where a value makes no sense. */
+function lengthOf(part: Early['part'], engine: Engine): number | undefined {
   const both = engine.siOfAll(parts[part])
-  return both ? both.to - both.from : 0
+  return both && both.to - both.from
+}
+
+/** By how much a part changes with an answer, s. */
+function changeOf(part: Early['part'], engine: Engine, fact: Fact): number {
+  const [before, after] = [lengthOf(part, engine), lengthOf(part, aTenthLess(engine, fact))]
+  return before === undefined || after === undefined ? 0 : Math.abs(after - before)
 }
 
 /** Answers that the start of work rests on; how the work is done is settled, and no answer. */
 const answersBehind = (engine: Engine): readonly Fact[] => {
   const behind: ReadonlySet<string> = engine.restsOn('clock.start')
   return [...engine.facts.values()].filter(
-    ({ path }) => behind.has(path) && !path.startsWith('practice.'),
+    ({ path, kind }) => behind.has(path) && kind !== 'count' && !path.startsWith('practice.'),
   )
 }
 
@@ -43,18 +50,17 @@ export function earlyStart({ computed, facility }: Shown): Early | undefined {
   const start = engine.si('clock.start')
   const light = engine.si('daylight.dawn') ?? 0
   if (start === undefined || start >= Math.max(unusual, light)) return undefined
-  const part = lengthOf('water', engine) >= lengthOf('harrow', engine) ? 'water' : 'harrow'
-  const length = lengthOf(part, engine)
-  // Less of it is compared where more would begin on the day before.
+  const [water, harrow] = [lengthOf('water', engine) ?? 0, lengthOf('harrow', engine) ?? 0]
+  const part = water >= harrow ? 'water' : 'harrow'
   const [first] = answersBehind(engine)
-    .map((fact) => ({ fact, change: Math.abs(lengthOf(part, aTenthLess(engine, fact)) - length) }))
+    .map((fact) => ({ fact, change: changeOf(part, engine, fact) }))
     .filter((c) => c.change > 0)
     .sort((a, b) => b.change - a.change || a.fact.path.localeCompare(b.fact.path, 'en'))
   if (!first) return undefined
   const { path, label, text } = first.fact
   return {
     part,
-    time: printed(length, 'duration', computed),
+    time: printed(Math.max(water, harrow), 'duration', computed),
     entry: entryOf(path, facility.file),
     label,
     value: text,

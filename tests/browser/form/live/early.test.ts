@@ -21,6 +21,7 @@ describe('why work begins early', () => {
     const early = earlyStart(withTruck('40 min'))
     expect(early).toMatchObject({ part: 'water' })
     expect(early?.entry).toMatch(/^equipment\.0\./)
+    expect(early?.entry).not.toMatch(/count/)
     expect(early?.time).toMatch(/\d/)
   })
 
