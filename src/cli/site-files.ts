@@ -1,9 +1,7 @@
 import { createHash } from 'node:crypto'
 import type { Manual } from '../model/manual.ts'
-import type { OutputFile } from '../model/output-file.ts'
-import type { PrintedFiles } from '../render/site/papers.ts'
 import { sitePages } from '../render/site/render-site.ts'
-import { type SiteMakings, siteOf } from '../render/site/site-files.ts'
+import type { SiteMakings } from '../render/site/site-files.ts'
 import { type DataTable, dataTables, workbookPath } from '../render/tables/tables.ts'
 import { workbookOf } from '../render/tables/workbook.ts'
 import type { Words } from '../validate/schemas/words.ts'
@@ -11,7 +9,6 @@ import { keptOr } from './kept/kept-results.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import { loadIcons } from './load/load-icons.ts'
 import type { Folders } from './load/load-manual.ts'
-
 import { loadScripts } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { siteFonts } from './load/site-fonts.ts'
@@ -30,17 +27,6 @@ export async function loadMakings(folders: Folders): Promise<SiteMakings> {
   const hash = (text: string): string => createHash('sha256').update(text).digest('base64')
   return { ...templates, icons, scripts, fonts: siteFonts, workbook, hash }
 }
-
-/**
- * Everything below `site/`.
- * @param printed The printed files that will lie beside the pages.
- */
-export const siteFiles = async (
-  manual: Manual,
-  words: Words,
-  folders: Folders,
-  printed: PrintedFiles,
-): Promise<readonly OutputFile[]> => siteOf(manual, words, await loadMakings(folders), printed)
 
 /** Everything below `site/`, with each page made when it is first asked for: what the preview shows. */
 export async function siteOnDemand(

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { loadWorker } from '../../src/cli/load/load-scripts.ts'
-import { siteFiles } from '../../src/cli/site-files.ts'
 import { workerFile } from '../../src/render/site/kept-site.ts'
 import { isKept } from '../../src/render/site/site-files.ts'
 import { sha256 } from '../../src/write/build-record.ts'
 import { demoManual, demos, folders } from '../support/demo.ts'
+import { siteFiles } from '../support/site-files.ts'
 import { heaviest, siteWeights } from '../support/site-weights.ts'
 
 describe.each(demos)('what a phone is sent for the site of %s', (id) => {

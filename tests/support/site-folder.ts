@@ -2,12 +2,12 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { loadWorker } from '../../src/cli/load/load-scripts.ts'
-import { siteFiles } from '../../src/cli/site-files.ts'
 import { workerFile } from '../../src/render/site/kept-site.ts'
 import { isKept } from '../../src/render/site/site-files.ts'
 import { sha256 } from '../../src/write/build-record.ts'
 import { writeFiles } from '../../src/write/write-files.ts'
 import { demoManual, folders } from './demo.ts'
+import { siteFiles } from './site-files.ts'
 
 /** The site of a demo facility in a folder of its own, as it lies on a stick: without PDFs. */
 export async function siteFolder(id: string) {
