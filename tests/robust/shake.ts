@@ -5,14 +5,16 @@ import { buildRecords, prints } from './subjects/kept-files.ts'
 import { facts, libraryFiles, words } from './subjects/library.ts'
 import type { Run, Subject } from './subjects/subject.ts'
 import { templates } from './subjects/templates.ts'
+import { workbooks } from './subjects/workbooks.ts'
 
 /** Every kind of file, with its share of the runs. */
 const subjects = {
-  facility: { share: 40, subject: facilityFile },
-  tables: { share: 14, subject: tables },
+  facility: { share: 36, subject: facilityFile },
+  tables: { share: 13, subject: tables },
+  workbooks: { share: 6, subject: workbooks },
   'rail-lines': { share: 8, subject: railLines },
   procedures: { share: 6, subject: ownProcedures },
-  library: { share: 12, subject: libraryFiles },
+  library: { share: 11, subject: libraryFiles },
   words: { share: 5, subject: words },
   facts: { share: 3, subject: facts },
   templates: { share: 6, subject: templates },

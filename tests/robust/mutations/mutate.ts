@@ -7,9 +7,10 @@ import { meaningsOfMustaches } from './mustaches.ts'
 import type { Mutations } from './mutation.ts'
 import { meaningsOfPoints } from './points.ts'
 import { tokenMutations } from './tokens.ts'
+import { meaningsOfXml } from './xml.ts'
 
 /** How a file is written. */
-export type Form = 'entries' | 'table' | 'points' | 'template' | 'bytes'
+export type Form = 'entries' | 'table' | 'points' | 'template' | 'xml' | 'bytes'
 
 type Groups = Readonly<Record<string, { readonly weight: number; readonly of: Mutations }>>
 
@@ -28,6 +29,7 @@ const groupsOf: Readonly<Record<Form, Groups>> = {
   table: { ...ofAnyText, meanings: { weight: 8, of: meaningsOfCells } },
   points: { ...ofAnyText, meanings: { weight: 10, of: meaningsOfPoints } },
   template: { ...ofAnyText, meanings: { weight: 8, of: meaningsOfMustaches } },
+  xml: { ...ofAnyText, meanings: { weight: 12, of: meaningsOfXml } },
   bytes: { bytes: { weight: 1, of: byteMutations } },
 }
 

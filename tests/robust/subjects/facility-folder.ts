@@ -22,7 +22,7 @@ import type { Run, Subject } from './subject.ts'
 let count = 0
 
 /** Lays files into a folder of their own for as long as something looks at them. */
-async function inFolder<T>(
+export async function inFolder<T>(
   { folder }: Ground,
   files: Files,
   look: (root: string) => Promise<T>,
@@ -46,7 +46,7 @@ const endingOf = (problems: readonly Problem[], isMade: boolean): readonly strin
 ]
 
 /** Reads a facility folder, makes its manual and looks at some of what is made of it. */
-async function lookAt(
+export async function lookAtFolder(
   root: string,
   files: Files,
   shelf: Shelf,
@@ -113,7 +113,9 @@ const ofFolders =
     const mutated = mutate(files.get(file) ?? Buffer.alloc(0), form, chance)
     const all = new Map([...files, [file, mutated.file] as const])
     const shelf = name === 'shaken' ? ground.small : ground.whole
-    const seen = await inFolder(ground, all, (root) => lookAt(root, all, shelf, ground, chance))
+    const seen = await inFolder(ground, all, (root) =>
+      lookAtFolder(root, all, shelf, ground, chance),
+    )
     return { file: `${name}/${file}`, by: mutated.by, ...seen }
   }
 
