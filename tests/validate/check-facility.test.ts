@@ -47,6 +47,15 @@ describe('checkFacility', () => {
     expect(problemsOf(`${start}emergency: {}\n`)).toEqual([])
   })
 
+  it('tells a hundred of the entries that do not exist, and no more', () => {
+    const strange = Array.from({ length: 400 }, (_, i) => `zq${i}: 1\n`).join('')
+    const problems = problemsOf(start + strange)
+    expect(problems).toHaveLength(100)
+    expect(problems.map(({ place }) => place.line)).toEqual(
+      Array.from({ length: 100 }, (_, i) => start.split('\n').length + i),
+    )
+  })
+
   it('never throws, whatever the text', () => {
     const junk = [
       '\u0000',

@@ -1,3 +1,5 @@
+import { deadLink } from '../text/dead-link.ts'
+
 /** One part of a binder as HTML. */
 export type LinkedPart = { readonly id: string; readonly body: string }
 
@@ -17,14 +19,17 @@ const wantedIn = (body: string): string[] =>
  * Makes links from part to part findable after printing: a link that leads out of its part gets a
  * target of its own kind, and every place that anything leads to, or whose page is asked for, is
  * led to inside its part too, since the browser notes only such places.
- * @throws RangeError naming places that nothing has.
+ * @throws DeadLink naming places that nothing has.
  */
 export function linkParts<T extends LinkedPart>(parts: readonly T[]): T[] {
   const own = parts.map((p) => idsIn(p.body))
   const wanted = new Set(parts.flatMap((p) => wantedIn(p.body)))
   const lost = [...wanted].filter((id) => !own.some((ids) => ids.has(id)))
   if (lost.length > 0)
-    throw new RangeError(`the binder leads to places that it does not have: ${lost.join(', ')}`)
+    throw deadLink(
+      `#${lost[0]}`,
+      `the binder leads to places that it does not have: ${lost.join(', ')}`,
+    )
   return parts.map((p, i) => {
     const here = own[i] ?? new Set()
     const out = p.body.replace(/href="#([^"]+)"/g, (all, id: string) =>

@@ -1,6 +1,7 @@
 import type { Ink } from '../../model/ink.ts'
 import type { Manual } from '../../model/manual.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
+import { blamingLinks } from '../text/dead-link.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
 import { type Book, openBook } from './book.ts'
 import { linkParts } from './link-parts.ts'
@@ -101,7 +102,7 @@ function partCss(part: WrittenPart, pages: PartPages, style: string): BinderPart
  * The binder in parts: front, one part a section, and the parts behind them. Each is numbered by
  * itself (`3-2`), so that a page more in one moves no number in another, and printed pages can be
  * exchanged one by one.
- * @throws RangeError when something leads to a place that the binder does not have.
+ * @throws DeadLink when something leads to a place that the binder does not have.
  */
 export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'color'): Binder {
   const { words } = assets
@@ -134,5 +135,5 @@ export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'c
       body: part.body,
     }
   })
-  return { parts: linkParts(parts), sides, blank }
+  return { parts: blamingLinks(assets.templates, () => linkParts(parts)), sides, blank }
 }

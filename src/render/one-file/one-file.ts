@@ -6,6 +6,7 @@ import { today } from '../site/pages/today.ts'
 import { type InsidesAlone, insides, menuOf, siteContext } from '../site/render-site.ts'
 import { searchIndex } from '../site/search/search-index.ts'
 import { dayScript } from '../site/today-script.ts'
+import { blamingLinks } from '../text/dead-link.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { emergencyBar } from '../views/emergency-bar.ts'
@@ -46,7 +47,10 @@ const dataScript = (name: string, data: unknown): string =>
  * that it works where a phone only shows what a file holds and runs no script; where scripts run,
  * there is a search too, and numbers of the day.
  */
-export function oneFile(manual: Manual, assets: SiteAssets): OneFile {
+export const oneFile = (manual: Manual, assets: SiteAssets): OneFile =>
+  blamingLinks(assets.templates, () => inOne(manual, assets))
+
+function inOne(manual: Manual, assets: SiteAssets): OneFile {
   const { words } = assets
   const site = siteContext(manual, words, { beside: false })
   const rendered = insides(site, assets).map(({ path, inside }) => ({ path, ...inside() }))

@@ -1,3 +1,5 @@
+import { deadLink } from '../text/dead-link.ts'
+
 /** The first page of the site, which the file shows first. */
 const first = 'index'
 
@@ -20,13 +22,13 @@ const isOutside = (href: string): boolean => /^[a-z]+:/.test(href)
  * Where a link of a page leads in the file. The head of a page is the page itself, since whatever
  * else is asked for would be on no page.
  * @param pages Paths of all pages.
- * @throws RangeError for a link to what is no page.
+ * @throws DeadLink for a link to what is no page.
  */
 export function placeOf(href: string, page: string, pages: ReadonlySet<string>): string {
   if (isOutside(href)) return href
   const [file = '', id = ''] = href.split('#')
   const path = file === '' ? page : fromFirst(file.replace(/\?.*/, ''), page)
-  if (!pages.has(path)) throw new RangeError(`${page} leads to ${href}, which is no page`)
+  if (!pages.has(path)) throw deadLink(href, `${page} leads to ${href}, which is no page`)
   return `#${id === '' || id === 'top' || id === 'text' ? pageId(path) : placeId(path, id)}`
 }
 

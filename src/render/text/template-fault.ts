@@ -39,6 +39,9 @@ const faults = new WeakMap<Error, Problem>()
 export const templateFault = (error: unknown): Problem | undefined =>
   error instanceof Error ? faults.get(error) : undefined
 
+/** Lets an error be known as the fault of a template from now on. */
+export const blame = (error: Error, fault: Problem): void => void faults.set(error, fault)
+
 /**
  * Fills a template, or a partial inside one; an error for which its text is to blame is known by its
  * place from then on.

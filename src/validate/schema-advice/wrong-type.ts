@@ -37,8 +37,11 @@ const expectedIn = (type: string): string => wanted[type] ?? type
 export const nameOf = (path: Path): string =>
   String(path.findLast((step) => typeof step === 'string') ?? 'this')
 
+/** A value as it could be typed elsewhere; nothing for what says nothing. */
 const plain = (value: unknown): string =>
-  value === null || value === undefined ? '' : String(value)
+  value === null || value === undefined || (typeof value === 'number' && !Number.isFinite(value))
+    ? ''
+    : String(value)
 
 function whereGroup(schema: unknown, path: Path, value: unknown): string {
   const inList = typeof path.at(-1) === 'number'

@@ -43,4 +43,13 @@ describe('a line in GeoJSON', () => {
       readGeoJson({ path: 'rail.geojson', text: '{ "type": "LineString", ' }).problems[0]?.code,
     ).toBe('yaml/syntax')
   })
+
+  it.each(['1e999', '-1e400', '.nan', 'null'])('is refused where a coordinate is %s', (odd) =>
+    expect(
+      readGeoJson({
+        path: 'rail.geojson',
+        text: `{ "type": "LineString",\n "coordinates": [[-84, 40],\n [-84.001, ${odd}], [-84, 41]] }`,
+      }),
+    ).toMatchObject({ value: undefined, problems: [{ place: { line: 3 } }] }),
+  )
 })

@@ -56,9 +56,6 @@ export const templates: Subject = async (ground, chance) => {
     })
     return { ...seen, ending: 'made', faults: [...said(problems), ...slips.slice(0, 1)] }
   } catch (error) {
-    // A guard of ours: a link without its place would be a dead end on paper.
-    if (error instanceof Error && /^the binder leads to places/.test(error.message))
-      return { ...seen, ending: 'refused', faults: [] }
     const fault = templateFault(error)
     if (!fault) throw error
     return { ...seen, ending: 'refused', faults: said([fault]) }
