@@ -62,7 +62,7 @@ export async function buildOne(job: OneBuild): Promise<OneBuilt> {
   const made = await makeManual({ ...job, today: io.today })
   if (typeof made === 'number') return { code: made }
   const { target, problems, built, browser, unprinted } = made
-  if (unprinted) return { code: exit.noBrowser, made: { target, built, unprinted } }
+  if (unprinted) return { code: exit.noPdfs, made: { target, built, unprinted } }
   if (cache !== undefined && inputs !== undefined && browser !== undefined)
     keepBuild(cache, asked, { inputs, target, problems, built, browser })
   return { code: exit.fine, made: { target, built } }

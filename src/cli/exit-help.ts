@@ -4,7 +4,7 @@ const meanings: Readonly<Record<ExitCode, string>> = {
   0: 'done',
   1: 'the content or the facility file has errors; nothing was written',
   2: 'the command line cannot be understood',
-  3: 'no browser can run, or it failed twice: site and figures were written, PDFs were not',
+  3: 'no browser can run, it failed twice, or words have no room on their page: site and figures were written, PDFs were not',
   4: 'there is no number for what was asked; why is said',
   5: 'nothing can be written there (permission, disk, name); why is said',
   70: 'a fault of the program itself',

@@ -20,8 +20,8 @@ export const exit = {
   faults: 1,
   /** The command line cannot be understood. */
   usage: 2,
-  /** No browser can run: site and figures were written, PDFs were not. */
-  noBrowser: 3,
+  /** No browser can run, or words have no room on their page: site and figures were written, PDFs were not. */
+  noPdfs: 3,
   /** There is no number for what was asked, and why was said. */
   noNumber: 4,
   /** What was to be written cannot be: no permission, a full disk, a name too long; why was said. */

@@ -9,6 +9,7 @@ import { cacheFolder } from '../print/browser/cache-folder.ts'
 import type { BrowserFound } from '../print/browser/find-browser.ts'
 import type { KeptBrowser } from '../print/browser/keep-browser.ts'
 import { thisMachine } from '../print/browser/machine.ts'
+import { isNoRoom } from '../print/page/no-room.ts'
 import { printCache } from '../print/press/print-cache.ts'
 import { calendarFolder } from '../render/calendars/calendar-file.ts'
 import { workerFile } from '../render/site/kept-site.ts'
@@ -219,6 +220,15 @@ async function write(ready: Ready, made: Made, job: ManualJob): Promise<MadeManu
   }
 }
 
+/** Where the facility says more than a page holds, the rest of its manual is made all the same. */
+function withoutRoom(error: unknown) {
+  if (!isNoRoom(error)) throw error
+  return {
+    kind: 'no-room',
+    message: `The PDFs were not made, because words have no room on their page: ${error.message}\nShorten what the facility file says there (names, notes, ways), and build again. Where nothing there is long, please report it with the line above.`,
+  } as const
+}
+
 /**
  * Makes the manual of a facility and puts it in place of the last one, all or nothing. Without a
  * browser the site and the figures are made all the same, unless PDFs are needed.
@@ -239,12 +249,14 @@ export async function makeManual(job: ManualJob): Promise<MadeManual | ExitCode>
     return exit.unwritable
   }
   // The pages say how large the files beside them are.
-  const used = await browser.use((found) => print(found, ready, { version, target }, job))
+  const used = await browser
+    .use((found) => print(found, ready, { version, target }, job))
+    .catch(withoutRoom)
   const printed = used.kind === 'done' ? used.value : undefined
   const why = used.kind === 'done' ? '' : used.message
   if (!printed && job.needPdfs) {
     io.err(`Nothing was written, because the PDFs cannot be made.\n${why}`)
-    return exit.noBrowser
+    return exit.noPdfs
   }
   const kept = await keptPrints(target, manual, printed !== undefined)
   const { site, beside } = await progress.stage(

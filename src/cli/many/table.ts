@@ -13,7 +13,7 @@ export type Outcome = {
 /** From the best to the worst that can come of a facility. */
 const order: readonly ExitCode[] = [
   exit.fine,
-  exit.noBrowser,
+  exit.noPdfs,
   exit.faults,
   exit.usage,
   exit.unwritable,
@@ -26,7 +26,7 @@ export const worst = (codes: readonly ExitCode[]): ExitCode =>
 
 const why: Partial<Record<ExitCode, string>> = {
   [exit.faults]: 'not made: its files have errors',
-  [exit.noBrowser]: 'not made: no PDFs without a browser',
+  [exit.noPdfs]: 'not made: no PDFs',
   [exit.unwritable]: 'not made: cannot be written',
   [exit.bug]: 'not made: a fault of the program',
 }

@@ -1,3 +1,4 @@
+import { noRoom } from '../page/no-room.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 
 /**
@@ -30,5 +31,5 @@ function fitInPage(tried: readonly number[]): string[] {
 /** @throws Error naming the cards that hold more than there is room for. */
 export async function fitCards(page: BrowserPage): Promise<void> {
   const full = await page.evaluate(fitInPage, scales)
-  if (full.length > 0) throw new Error(`more on a card than there is room for: ${full.join(', ')}`)
+  if (full.length > 0) throw noRoom(`more on a card than there is room for: ${full.join(', ')}`)
 }

@@ -1,3 +1,4 @@
+import { noRoom } from '../page/no-room.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { pagesOfLeaf } from './booklet-order.ts'
 
@@ -43,7 +44,7 @@ function layOutInPage({ sizes, mostPages }: Limits): string[] {
     return blocks
   }
   const rowsOf = (block: PageElement): PageElement | null =>
-    block.querySelector('tbody, ol.steps, .terms, ul.items')
+    block.querySelector('tbody, ol.steps, .terms, ul.items, .e-contacts')
   const over = (leaf: PageElement): boolean => {
     const blocks = blocksOf(leaf)
     const end = blocks.lastElementChild?.getBoundingClientRect().bottom ?? 0
@@ -170,10 +171,10 @@ export async function fitFieldBook(
   most: number,
 ): Promise<readonly FittedPage[]> {
   const full = await page.evaluate(layOutInPage, limits)
-  if (full.length > 0) throw new Error(`more than a page has room for: ${full.join(', ')}`)
+  if (full.length > 0) throw noRoom(`field book, more than a page has room for: ${full.join(', ')}`)
   const numbering = { most, perLeaf: pagesOfLeaf, line: 28.5, size: limits.sizes[0] ?? 0 }
   const pages = await page.evaluate(numberInPage, numbering)
   if (pages.length > most)
-    throw new Error(`the booklet has ${pages.length} pages, and at most ${most} are carried`)
+    throw noRoom(`the booklet has ${pages.length} pages, and at most ${most} are carried`)
   return pages
 }

@@ -1,3 +1,4 @@
+import { noRoom } from '../page/no-room.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import { contentOf, pagesOf } from '../pdf/pages.ts'
 
@@ -18,7 +19,7 @@ export function refuseShrunk(document: PdfDocument): void {
     if (!found) continue
     const size = Number(found[3]) / fullSize
     if (size < 0.999)
-      throw new Error(
+      throw noRoom(
         `printed at ${Math.round(size * 100)} % of its size: something is wider than its page`,
       )
     return

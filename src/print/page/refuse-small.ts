@@ -1,3 +1,4 @@
+import { noRoom } from './no-room.ts'
 import type { BrowserPage } from './open-page.ts'
 
 /** Smaller type is not read in a drawing, points. */
@@ -33,5 +34,5 @@ function smallerInPage({ least, width }: Limits): readonly string[] {
 export async function refuseSmall(page: BrowserPage, width?: number): Promise<void> {
   const small = await page.evaluate(smallerInPage, { least, width })
   if (small.length > 0)
-    throw new Error(`type in a drawing under ${least} pt: ${small.slice(0, 6).join(' | ')}`)
+    throw noRoom(`type in a drawing under ${least} pt: ${small.slice(0, 6).join(' | ')}`)
 }

@@ -1,3 +1,4 @@
+import { noRoom } from './no-room.ts'
 import type { BrowserPage } from './open-page.ts'
 
 /** Texts of what reaches beyond the width, the innermost parts only. */
@@ -22,5 +23,5 @@ function widerInPage(width: number): readonly string[] {
  */
 export async function refuseWide(page: BrowserPage, width: number): Promise<void> {
   const wide = await page.evaluate(widerInPage, width)
-  if (wide.length > 0) throw new Error(`wider than the page: ${wide.join(' | ')}`)
+  if (wide.length > 0) throw noRoom(`wider than the page: ${wide.join(' | ')}`)
 }

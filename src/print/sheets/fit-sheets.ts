@@ -1,4 +1,5 @@
 import type { Sheet } from '../../render/sheets/render-sheets.ts'
+import { noRoom } from '../page/no-room.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { installSearch } from './search-in-page.ts'
 
@@ -203,7 +204,7 @@ async function settle(
   if (left === 0) {
     const owners = sheets.flatMap(({ id, pages }) => pages.map(() => id))
     const named = new Set(owners.filter((_, i) => cut.has(i)))
-    throw new Error(`sheet ${[...named].join(', ')}: something is cut off`)
+    throw noRoom(`sheet ${[...named].join(', ')}: something is cut off`)
   }
   const own = (sheet: SheetFit): SheetFit => ({
     ...sheet,
@@ -261,7 +262,7 @@ export async function fitSheets(
   const found = await page.evaluate(setSizes, sizes)
   const fits = (await page.evaluate(shownLayouts)).map(({ pages, ...sheet }) => {
     const own = found.splice(0, pages).flatMap((fit) => fit ?? [])
-    if (own.length < pages) throw new Error(`sheet ${sheet.id}: too long at ${smallest} pt`)
+    if (own.length < pages) throw noRoom(`sheet ${sheet.id}: too long at ${smallest} pt`)
     return { ...sheet, pages: own }
   })
   return settle(page, fits, distance)

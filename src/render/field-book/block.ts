@@ -52,7 +52,10 @@ type Contents = {
   readonly figures: readonly FigureView[] | undefined
   readonly box: CautionBox | undefined
   readonly drawing: Html | undefined
-  readonly emergency: ReturnType<typeof emergencyView> | undefined
+  /** A part of the emergency page: the call, whom to call, or where things are kept. */
+  readonly emergency:
+    | { readonly [part in 'call' | 'who' | 'kept']?: ReturnType<typeof emergencyView> }
+    | undefined
   readonly table: TableView | undefined
   readonly reckoner: ReckonerView | undefined
   readonly prose: Html | undefined

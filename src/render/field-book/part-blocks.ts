@@ -4,6 +4,7 @@ import { html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import { createDrawingPrinter } from '../views/drawing-places.ts'
 import { emergencyView } from '../views/emergency-view.ts'
+import type { Pen } from '../views/pen.ts'
 import { reckonerView } from '../views/reckoner-view.ts'
 import { scheduleView } from '../views/schedules-view.ts'
 import { symptomView } from '../views/symptoms-view.ts'
@@ -32,12 +33,18 @@ function symptomBlock(s: ManualSymptom, { pen, placeOf }: Setter): Block {
   return block({ symptom: { ...view, causes } })
 }
 
+/** What somebody reads out stays together; a long list of people may go on on the next page. */
+function emergencyBlocks(pen: Pen): readonly Block[] {
+  const view = emergencyView(pen, 'paper')
+  return [{ call: view }, { who: view }, { kept: view }].map((part) => block({ emergency: part }))
+}
+
 /** A part as blocks, each of which stays whole as long as a page has room for it. */
 export function partBlocks(part: FieldBookPart, setter: Setter): readonly Block[] {
   const { pen, drawings } = setter
   switch (part.kind) {
     case 'emergency':
-      return [block({ emergency: emergencyView(pen, 'paper') })]
+      return emergencyBlocks(pen)
     case 'procedure':
       return procedureBlocks(part, setter)
     case 'plan':

@@ -57,6 +57,33 @@ describe('a facility that says next to nothing', () => {
   })
 })
 
+describe('a facility with very much to say of emergencies', () => {
+  it('has all of it in its field book, overleaf where one page is too small', async () => {
+    const long = 'second drive past the old grain elevator, through the double gate, ring twice'
+    const roles = ['superintendent', 'ambulance', 'veterinarian', 'fire', 'presiding-judge']
+    const contacts = [...roles, 'veterinarian', 'fire', 'ambulance', 'veterinarian'].map(
+      (role, i) =>
+        `  - { role: ${role}, name: Dr. Ilse Tramm the ${i}th, phone: 740-555-416${i} x2, note: "${long}" }`,
+    )
+    const { manual, words } = await manualOf(
+      `${bareFacility}contacts:\n${contacts.join('\n')}\nemergency:\n  number: "911"\n  address: "${long}"\n  gate: "${long}"\n  way: "${long}"\n  meeting-point: "${long}"\n  first-aid: ["${long}", "${long}"]\n`,
+    )
+    const copy = renderFieldBook(manual, await assetsFor(words, 'inline'))
+    const { said, faults } = await press().run(copy, {}, async (page) => {
+      await fitFieldBook(page, 24)
+      return {
+        said: await page.evaluate(() =>
+          [...document.querySelectorAll('.e-phone')].map((e) => e.textContent),
+        ),
+        faults: await page.evaluate(faultsInPage, '.leaf'),
+      }
+    })
+    expect(faults).toEqual([])
+    for (const [i] of contacts.entries())
+      expect(said.filter((s) => s?.includes(`740-555-416${i}`))).toHaveLength(1)
+  })
+})
+
 type Leaf = { readonly id: string; readonly rows: number; readonly spare?: boolean }
 
 describe('laying out', () => {

@@ -1,3 +1,4 @@
+import { noRoom } from '../../page/no-room.ts'
 import type { BrowserPage } from '../../page/open-page.ts'
 import { endSection } from './end-section.ts'
 import { type Pages, type Piece, placePieces } from './place-pieces.ts'
@@ -131,10 +132,10 @@ export async function layOpenings(page: BrowserPage, area: TextArea): Promise<vo
   const laid = measured.map(({ id, settings: pieces }) => {
     const placed = placePieces(pieces, area.height - slack)
     const setting = settings[placed?.setting ?? 0]
-    if (!placed || !setting) throw new Error(`a part of ${id} is higher than a page`)
+    if (!placed || !setting) throw noRoom(`a part of ${id} is higher than a page`)
     return { id, setting, pages: placed.pages }
   })
   const over = await page.evaluate(arrangeInPage, laid, area)
-  if (over.length > 0) throw new Error(`pages are overfull: ${over.join(', ')}`)
+  if (over.length > 0) throw noRoom(`pages are overfull: ${over.join(', ')}`)
   await endSection(page, area)
 }
