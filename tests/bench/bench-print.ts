@@ -147,7 +147,7 @@ for (let round = 0; round < 5; round++) {
   const same = await finished(kept, cold.value.memory)
   rows.push([cold.ms, known.ms, same.ms].map((ms) => ms / base.ms))
   console.log(
-    `plain ${(base.ms / 1000).toFixed(1)} s, ${pageCount(await openDocument(base.value))} pages; finished ${(cold.ms / 1000).toFixed(1)} s; numbers known ${(known.ms / 1000).toFixed(1)} s; nothing changed ${(same.ms / 1000).toFixed(1)} s; ${cold.value.laid.length} pages`,
+    `plain ${(base.ms / 1000).toFixed(1)} s, ${pageCount(openDocument(base.value))} pages; finished ${(cold.ms / 1000).toFixed(1)} s; numbers known ${(known.ms / 1000).toFixed(1)} s; nothing changed ${(same.ms / 1000).toFixed(1)} s; ${cold.value.laid.length} pages`,
   )
 }
 const median = (i: number): string =>

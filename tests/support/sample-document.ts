@@ -41,7 +41,7 @@ export async function printSample(): Promise<{
   const { press, close } = await openTestPress()
   try {
     const raw = await printRaw(press, { css, body })
-    const printed = await openDocument(raw)
+    const printed = openDocument(raw)
     const field = {
       kind: 'line',
       name: 'name',

@@ -24,7 +24,7 @@ async function blankPages(
     return blanks[i] ? [{ part: part.pages, label, words: binder.blank }] : []
   })
   if (wanted.length === 0) return undefined
-  const document = await openDocument(await printRaw(press, renderBlankPages(wanted)))
+  const document = openDocument(await printRaw(press, renderBlankPages(wanted)))
   orderContent(document)
   return finishPart(document, placeOf(binder, binder.parts.length))
 }

@@ -54,7 +54,7 @@ function writeDocument(
   document: PdfDocument,
   methods: BinderPart['methods'],
   place: PartPlace,
-): Promise<WrittenPart> {
+): WrittenPart {
   orderContent(document)
   keepBookmarks(document, methods)
   joinLinks(document, elsewhere)
@@ -77,13 +77,13 @@ async function readPrint(
   const pages = await press.keep(['pages', bytes], async () => {
     // The browser is given its next part first, and works while this one is looked at.
     await new Promise((go) => setImmediate(go))
-    const document = await openDocument(bytes)
+    const document = openDocument(bytes)
     if (isLikelyLast) opened = document
     return readPages(document)
   })
   const written = once(() =>
     press.keep([JSON.stringify([methods, place]), bytes], async () => {
-      const document = opened ?? (await openDocument(bytes))
+      const document = opened ?? openDocument(bytes)
       opened = undefined
       return writeDocument(document, methods, place)
     }),

@@ -54,11 +54,11 @@ export async function printReplacement(press: Press, job: ReplacementJob): Promi
   const byPart = wantedOf(binder, wanted)
   const parts: WrittenPart[] = []
   const add = async (bytes: Uint8Array): Promise<number[]> => {
-    const document = await openDocument(bytes)
+    const document = openDocument(bytes)
     // Most of them would lead to pages that are not there.
     dropLinks(document)
     orderContent(document)
-    const written = await finishPart(document, { part: parts.length, of: byPart.length + 2 })
+    const written = finishPart(document, { part: parts.length, of: byPart.length + 2 })
     parts.push(written)
     return [...written.pages]
   }

@@ -62,8 +62,8 @@ function sidePage(
  * folded, read from the first page to the last. It is made to be printed and carries no tags; the
  * book itself is the file to read.
  */
-export async function foldBooklet(source: PdfDocument, about: PdfAbout): Promise<Uint8Array> {
-  const to = await emptyDocument()
+export function foldBooklet(source: PdfDocument, about: PdfAbout): Uint8Array {
+  const to = emptyDocument()
   const { copy } = copyReachable(source, to)
   const size = pageSize(source, 0)
   const forms = pagesOf(source).map((page) => asForm(source, page, to, copy, size))

@@ -53,13 +53,13 @@ export async function printFieldBook(
 ): Promise<FieldBookPrint> {
   const raw = await printLaidOut(press, copy, mostPages)
   return press.keep([JSON.stringify([book, booklet]), raw.bytes], async () => {
-    const printed = await openDocument(raw.bytes)
+    const printed = openDocument(raw.bytes)
     const pages = pageCount(printed)
     if (pages !== raw.pages) throw new Error(`${pages} pages instead of ${raw.pages}`)
     const finished = finishPdf(printed, book)
     return {
       book: finished,
-      booklet: await foldBooklet(await openDocument(finished), booklet),
+      booklet: foldBooklet(openDocument(finished), booklet),
       pages,
     }
   })

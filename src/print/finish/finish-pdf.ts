@@ -58,7 +58,7 @@ export function finishPart(
   document: PdfDocument,
   place: PartPlace,
   marginTop?: number,
-): Promise<WrittenPart> {
+): WrittenPart {
   finishContent(document, marginTop)
   return writePart(document, place)
 }

@@ -63,7 +63,7 @@ export async function printForms(
     printPlaced,
   )
   return press.keep([JSON.stringify([about, places]), bytes], async () => {
-    const printed = await openDocument(bytes)
+    const printed = openDocument(bytes)
     if (pageCount(printed) !== pages)
       throw new Error(`${pageCount(printed)} pages instead of ${pages} of forms`)
     const fields = places.map((place) => fieldAt(printed, place))

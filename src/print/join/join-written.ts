@@ -77,13 +77,13 @@ function hangTargets(
  * @param parts In the order of their places.
  * @param pages All their pages in the order in which they stand in the whole.
  */
-export async function joinWritten(
+export function joinWritten(
   parts: readonly WrittenPart[],
   pages: readonly number[],
   about: PdfAbout,
   labels?: readonly LabelRange[],
-): Promise<Uint8Array> {
-  const whole = await startWhole()
+): Uint8Array {
+  const whole = startWhole()
   const { document } = whole
   setPages(document, references(pages))
   hangStructure(whole, parts)

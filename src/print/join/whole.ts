@@ -14,8 +14,8 @@ export type Whole = {
 }
 
 /** A whole without anything in it; its numbers are always the same. */
-export async function startWhole(): Promise<Whole> {
-  const document = await emptyDocument()
+export function startWhole(): Whole {
+  const document = emptyDocument()
   const pages = referenceAt(catalogOf(document), 'Pages')
   if (!pages) throw new Error('a document has no page tree')
   return { document, pages, top: reserveNumber(document), outline: reserveNumber(document) }

@@ -77,7 +77,7 @@ function addLeaf(
   pairs: readonly Pair[],
 ): PdfReference | undefined {
   const [first, last] = [pairs[0]?.[0], pairs.at(-1)?.[0]]
-  if (!first || !last) return undefined
+  if (first === undefined || last === undefined) return undefined
   return addObject(document, dictionary(document, { Limits: [first, last], [name]: pairs.flat() }))
 }
 
@@ -196,7 +196,7 @@ function writeAll({
 }
 
 /** Writes a document, whose content and links are in order, for its place in a whole. */
-export async function writePart(document: PdfDocument, place: PartPlace): Promise<WrittenPart> {
+export function writePart(document: PdfDocument, place: PartPlace): WrittenPart {
   const catalog = catalogOf(document)
   const root = dictionaryAt(catalog, 'StructTreeRoot')
   const tops = topElements(root)
@@ -207,7 +207,7 @@ export async function writePart(document: PdfDocument, place: PartPlace): Promis
   )
   const named = [...takeTree(document, root, 'IDTree')].sort(byId(ids))
   const leaves = [addLeaf(document, 'Nums', parents), addLeaf(document, 'Names', named)]
-  const moving = startMoving(document, place, ids, movesInto(document, tops, await startWhole()))
+  const moving = startMoving(document, place, ids, movesInto(document, tops, startWhole()))
   const { move, numberOf } = moving
   const [parentLeaf, idLeaf] = leaves.map((leaf) => leaf && numberOf(leaf))
   const targets = dictionaryAt(catalog, 'Dests')

@@ -1,13 +1,5 @@
-import {
-  PDFArray,
-  PDFDict,
-  type PDFName,
-  type PDFObject,
-  PDFPageLeaf,
-  PDFRawStream,
-} from '@cantoo/pdf-lib'
 import type { PdfDocument, PdfObject } from './kinds.ts'
-import { contextOf, nameText, ours, theirs } from './library.ts'
+import { type Dictionary, inside, type Name, outside, type Value } from './values.ts'
 
 /**
  * What a leaf of an object (reference, number, name, string) becomes in the copy.
@@ -17,24 +9,21 @@ export type LeafCopy = (leaf: PdfObject, key: string | undefined) => PdfObject
 
 /** A copy of an object for a document: dictionaries, arrays and streams anew, their leaves changed. */
 export function copyObject(object: PdfObject, to: PdfDocument, leaf: LeafCopy): PdfObject {
-  const context = contextOf(to)
-  const entries = (dict: PDFDict): Map<PDFName, PDFObject> =>
-    new Map(dict.entries().map(([key, value]) => [key, copy(value, key)]))
-  function copy(object: PDFObject, key?: PDFName): PDFObject {
-    if (object instanceof PDFPageLeaf)
-      return PDFPageLeaf.fromMapWithContext(entries(object), context, false)
-    if (object instanceof PDFDict) return PDFDict.fromMapWithContext(entries(object), context)
-    if (object instanceof PDFRawStream)
-      return PDFRawStream.of(
-        PDFDict.fromMapWithContext(entries(object.dict), context),
-        object.contents,
-      )
-    if (object instanceof PDFArray) {
-      const items = PDFArray.withContext(context)
-      for (const item of object.asArray()) items.push(copy(item))
-      return items
-    }
-    return theirs(leaf(ours(object), key && nameText(key)))
+  const home = inside(to).objects
+  function copyDictionary(entries: readonly Value[]): Dictionary {
+    const copies = entries.map((value, i) =>
+      i % 2 === 0 ? value : copy(value, entries[i - 1] as Name),
+    )
+    return { kind: 'dictionary', home, entries: copies }
   }
-  return ours(copy(theirs(object)))
+  function copy(value: Value, key?: Name): Value {
+    if (Array.isArray(value)) return value.map((item) => copy(item))
+    if (typeof value === 'object' && value !== null) {
+      if (value.kind === 'dictionary') return copyDictionary(value.entries)
+      if (value.kind === 'stream')
+        return { ...value, dictionary: copyDictionary(value.dictionary.entries) }
+    }
+    return inside(leaf(outside(value), key?.text))
+  }
+  return outside(copy(inside(object)))
 }

@@ -30,7 +30,7 @@ export function copyReachable(
     const own = reserveNumber(to)
     made.set(reference, own)
     const object = resolve(source, reference)
-    if (object) setObject(to, own, copy(object))
+    if (object !== undefined) setObject(to, own, copy(object))
     return own
   }
   return { copy, copied }

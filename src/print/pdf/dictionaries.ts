@@ -1,33 +1,47 @@
 import type { PdfArray, PdfDictionary, PdfObject, PdfReference } from './kinds.ts'
-import { nameOf, nameText, ours, theirs } from './library.ts'
 import { asArray, asDictionary, asName, asNumber, asReference, asText } from './objects.ts'
+import {
+  followed,
+  inside,
+  type Name,
+  nameOf,
+  outside,
+  removeValue,
+  setValue,
+  type Value,
+  valueAt,
+} from './values.ts'
 
 /** An entry as it stands; a reference is not followed. */
 export const entry = (dictionary: PdfDictionary | undefined, key: string): PdfObject | undefined =>
-  dictionary && ours(theirs(dictionary).get(nameOf(key)))
+  dictionary && outside(valueAt(inside(dictionary), nameOf(key)))
 
 /** An entry, or what it refers to. */
-export const lookUp = (dictionary: PdfDictionary | undefined, key: string): PdfObject | undefined =>
-  dictionary && ours(theirs(dictionary).lookup(nameOf(key)))
+export function lookUp(dictionary: PdfDictionary | undefined, key: string): PdfObject | undefined {
+  if (!dictionary) return undefined
+  const own = inside(dictionary)
+  return outside(followed(own.home, valueAt(own, nameOf(key))))
+}
 
 export const hasEntry = (dictionary: PdfDictionary, key: string): boolean =>
-  theirs(dictionary).has(nameOf(key))
+  valueAt(inside(dictionary), nameOf(key)) !== undefined
 
 export const setEntry = (dictionary: PdfDictionary, key: string, value: PdfObject): void =>
-  theirs(dictionary).set(nameOf(key), theirs(value))
+  setValue(inside(dictionary), nameOf(key), inside(value))
 
 export const removeEntry = (dictionary: PdfDictionary, key: string): void =>
-  void theirs(dictionary).delete(nameOf(key))
+  removeValue(inside(dictionary), nameOf(key))
 
 /** All entries as they stand, in the order in which they are written. */
-export const entriesOf = (
+export function entriesOf(
   dictionary: PdfDictionary | undefined,
-): readonly (readonly [key: string, value: PdfObject])[] =>
-  dictionary
-    ? theirs(dictionary)
-        .entries()
-        .map(([key, value]) => [nameText(key), ours(value)] as const)
-    : []
+): readonly (readonly [key: string, value: PdfObject])[] {
+  const all = dictionary ? inside(dictionary).entries : []
+  const found: (readonly [string, PdfObject])[] = []
+  for (let i = 0; i < all.length; i += 2)
+    found.push([(all[i] as Name).text, outside(all[i + 1] as Value)])
+  return found
+}
 
 // Entries of one kind, looked up; nothing where there is none or one of another kind.
 

@@ -1,15 +1,3 @@
-import {
-  PDFArray,
-  PDFBool,
-  type PDFContext,
-  PDFDict,
-  PDFHexString,
-  PDFNull,
-  PDFNumber,
-  PDFObject,
-  PDFRef,
-  PDFString,
-} from '@cantoo/pdf-lib'
 import type {
   Literal,
   LiteralRecord,
@@ -19,63 +7,63 @@ import type {
   PdfObject,
   PdfReference,
 } from './kinds.ts'
-import { contextOf, nameOf, ours } from './library.ts'
+import {
+  type Dictionary,
+  inside,
+  nameOf,
+  type Objects,
+  outside,
+  refer,
+  type Value,
+} from './values.ts'
 
-export const name = (text: string): PdfObject => ours(nameOf(text))
+export const name = (text: string): PdfObject => outside(nameOf(text))
 
-export const number = (value: number): PdfObject => ours(PDFNumber.of(value))
+export const number = (value: number): PdfObject => outside(value as Value)
 
 /** A string of plain letters, written in round brackets. */
-export const plainText = (text: string): PdfObject => ours(PDFString.of(text))
-
-/** A string of any letters, written as hexadecimal UTF-16. */
-export const unicodeText = (text: string): PdfObject => ours(PDFHexString.fromText(text))
+export const plainText = (text: string): PdfObject => outside({ kind: 'text', said: text })
 
 /** Bytes as a string, from their hexadecimal digits. */
-export const hexadecimal = (digits: string): PdfObject => ours(PDFHexString.of(digits))
+export const hexadecimal = (digits: string): PdfObject => outside({ kind: 'digits', digits })
 
-export const nothing: PdfObject = ours(PDFNull as PDFObject)
+/** A string of any letters, written as hexadecimal UTF-16. */
+export function unicodeText(text: string): PdfObject {
+  const bytes = Buffer.from(`\uFEFF${text}`, 'utf16le').swap16()
+  return hexadecimal(bytes.toString('hex').toUpperCase())
+}
 
-/**
- * The library finds a reference by a text made of its numbers, which for the tens of thousands of a
- * binder takes longer than all else.
- */
-const references: PDFRef[] = []
+export const nothing: PdfObject = outside(null as Value)
 
 /** The reference to an object of the first generation. */
-export function referenceTo(objectNumber: number): PdfReference {
-  const known = references[objectNumber] ?? PDFRef.of(objectNumber)
-  references[objectNumber] = known
-  return ours(known)
-}
+export const referenceTo = (objectNumber: number): PdfReference => outside(refer(objectNumber))
 
 const isList = (literal: Literal): literal is readonly Literal[] => Array.isArray(literal)
 
-function made(context: PDFContext, literal: Literal): PDFObject {
+/** Whether it is an object already: records of literals have no kind. */
+const isObject = (literal: PdfObject | LiteralRecord): literal is PdfObject =>
+  literal === nothing || 'kind' in literal
+
+function made(home: Objects, literal: Literal): Value {
   if (typeof literal === 'string') return nameOf(literal)
-  if (typeof literal === 'number') return PDFNumber.of(literal)
-  if (typeof literal === 'boolean') return literal ? PDFBool.True : PDFBool.False
-  if (isList(literal)) return madeArray(context, literal)
-  return literal instanceof PDFObject ? literal : madeDictionary(context, literal as LiteralRecord)
+  if (typeof literal === 'number' || typeof literal === 'boolean') return literal
+  if (isList(literal)) return literal.map((item) => made(home, item))
+  return isObject(literal) ? inside(literal) : madeDictionary(home, literal)
 }
 
-function madeArray(context: PDFContext, items: readonly Literal[]): PDFArray {
-  const array = PDFArray.withContext(context)
-  for (const item of items) array.push(made(context, item))
-  return array
-}
-
-function madeDictionary(context: PDFContext, entries: LiteralRecord): PDFDict {
-  const dictionary = PDFDict.withContext(context)
-  for (const [key, value] of Object.entries(entries))
-    if (value !== undefined) dictionary.set(nameOf(key), made(context, value))
-  return dictionary
+function madeDictionary(home: Objects, record: LiteralRecord): Dictionary {
+  const entries: Value[] = []
+  for (const [key, value] of Object.entries(record))
+    if (value !== undefined) entries.push(nameOf(key), made(home, value))
+  return { kind: 'dictionary', home, entries }
 }
 
 /** A dictionary of a document; it stands nowhere yet. */
 export const dictionary = (document: PdfDocument, entries: LiteralRecord): PdfDictionary =>
-  ours(madeDictionary(contextOf(document), entries))
+  outside(madeDictionary(inside(document).objects, entries))
 
 /** An array of a document; it stands nowhere yet. */
-export const array = (document: PdfDocument, items: readonly Literal[]): PdfArray =>
-  ours(madeArray(contextOf(document), items))
+export const array = (document: PdfDocument, items: readonly Literal[]): PdfArray => {
+  const { objects } = inside(document)
+  return items.map((item) => made(objects, item)) as unknown as PdfArray
+}

@@ -1,30 +1,29 @@
-import { arrayAt, dictionaryAt, lookUp, referenceAt, setEntry } from './dictionaries.ts'
+import { arrayAt, dictionaryAt, hasEntry, lookUp, referenceAt, setEntry } from './dictionaries.ts'
 import { catalogOf, resolve } from './documents.ts'
 import type { PdfDictionary, PdfDocument, PdfObject, PdfReference } from './kinds.ts'
-import { ours, theirs } from './library.ts'
 import { array, number } from './make-objects.ts'
-import { asArray, asDictionary, asReference, itemsOf } from './objects.ts'
+import { asArray, asDictionary, asNumber, asReference, itemsOf } from './objects.ts'
 import { streamText } from './streams.ts'
 
 export type PdfPage = { readonly reference: PdfReference; readonly dictionary: PdfDictionary }
 
+/** Pages below a node of the page tree (ISO 32000-1, 7.7.3). */
+function pagesBelow(document: PdfDocument, node: PdfDictionary | undefined): readonly PdfPage[] {
+  return itemsOf(arrayAt(node, 'Kids')).flatMap((kid) => {
+    const reference = asReference(kid)
+    const dictionary = asDictionary(resolve(document, kid))
+    if (!reference || !dictionary) return []
+    return hasEntry(dictionary, 'Kids')
+      ? pagesBelow(document, dictionary)
+      : [{ reference, dictionary }]
+  })
+}
+
 /** All pages, in their order. */
 export const pagesOf = (document: PdfDocument): readonly PdfPage[] =>
-  theirs(document)
-    .getPages()
-    .map((page) => ({ reference: ours(page.ref), dictionary: ours(page.node) }))
+  pagesBelow(document, dictionaryAt(catalogOf(document), 'Pages'))
 
-export const pageCount = (document: PdfDocument): number => theirs(document).getPageCount()
-
-/** Points. @param page From 0. */
-export const pageHeight = (document: PdfDocument, page: number): number =>
-  theirs(document).getPage(page).getHeight()
-
-/** Width and height, points. @param page From 0. */
-export function pageSize(document: PdfDocument, page: number): readonly [number, number] {
-  const { width, height } = theirs(document).getPage(page).getSize()
-  return [width, height]
-}
+export const pageCount = (document: PdfDocument): number => pagesOf(document).length
 
 /**
  * Gives a document these pages in this order, in place of those that it had.
@@ -45,6 +44,17 @@ export function setPages(document: PdfDocument, pages: readonly PdfReference[]):
 /** An entry of a page, or of the nearest node above that has it (ISO 32000-1, 7.7.3.4). */
 const inherited = (node: PdfDictionary | undefined, key: string): PdfObject | undefined =>
   node && (lookUp(node, key) ?? inherited(dictionaryAt(node, 'Parent'), key))
+
+/** Width and height, points. @param page From 0. */
+export function pageSize(document: PdfDocument, page: number): readonly [number, number] {
+  const box = asArray(inherited(pagesOf(document)[page]?.dictionary, 'MediaBox'))
+  const [left = 0, bottom = 0, right = 0, top = 0] = itemsOf(box).map(asNumber)
+  return [right - left, top - bottom]
+}
+
+/** Points. @param page From 0. */
+export const pageHeight = (document: PdfDocument, page: number): number =>
+  pageSize(document, page)[1]
 
 export const resourcesOf = (page: PdfPage): PdfDictionary | undefined =>
   asDictionary(inherited(page.dictionary, 'Resources'))

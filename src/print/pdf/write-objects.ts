@@ -1,15 +1,6 @@
 import { deflateSync } from 'node:zlib'
-import {
-  PDFCatalog,
-  type PDFObject,
-  PDFPageLeaf,
-  PDFPageTree,
-  PDFRawStream,
-  PDFStream,
-} from '@cantoo/pdf-lib'
-import { nameAt } from './dictionaries.ts'
 import type { PdfObject } from './kinds.ts'
-import { ours, theirs } from './library.ts'
+import { inside, isA, nameOf, setValue, type Value, valueAt } from './values.ts'
 import { type Move, objectText } from './write-object.ts'
 
 /** Kinds of entries of a cross-reference stream (ISO 32000-1, 7.5.8.3). */
@@ -88,14 +79,13 @@ function appendTexts(
   }
 }
 
-/** Containers of the file that was opened: what they held has been taken out of them. */
-const isContainer = (object: PDFObject): boolean =>
-  object instanceof PDFRawStream &&
-  /^(?:ObjStm|XRef)$/.test(nameAt(ours(object.dict), 'Type') ?? '')
+const [type, length] = [nameOf('Type'), nameOf('Length')]
+
+const alone: ReadonlySet<Value | undefined> = new Set(['Catalog', 'Pages', 'Page'].map(nameOf))
 
 /** Catalog and pages are left where every program finds them. */
-const standsAlone = (object: PDFObject): boolean =>
-  object instanceof PDFCatalog || object instanceof PDFPageTree || object instanceof PDFPageLeaf
+const standsAlone = (value: Value): boolean =>
+  isA(value, 'dictionary') && alone.has(valueAt(value, type))
 
 export type ObjectsToWrite = {
   readonly objects: readonly (readonly [object: number, content: PdfObject])[]
@@ -110,11 +100,10 @@ export type ObjectsToWrite = {
 export function appendObjects(piece: FilePiece, all: ObjectsToWrite): void {
   const texts: NumberedText[] = []
   for (const [object, content] of all.objects) {
-    const own = theirs(content) as PDFObject
-    if (isContainer(own)) continue
-    if (own instanceof PDFStream) {
-      own.updateDict()
-      appendObject(piece, object, objectText(own.dict, all.move), own.getContents())
+    const own: Value = inside(content)
+    if (isA(own, 'stream')) {
+      setValue(own.dictionary, length, own.bytes.length)
+      appendObject(piece, object, objectText(own.dictionary, all.move), own.bytes)
     } else if (standsAlone(own)) appendObject(piece, object, objectText(own, all.move))
     else texts.push([object, objectText(own, all.move)])
   }

@@ -13,9 +13,7 @@ export const finishPrinted = (
   bytes: Uint8Array,
   about: PdfAbout,
 ): Promise<Uint8Array> =>
-  press.keep([JSON.stringify(about), bytes], async () =>
-    finishPdf(await openDocument(bytes), about),
-  )
+  press.keep([JSON.stringify(about), bytes], async () => finishPdf(openDocument(bytes), about))
 
 /** Prints and finishes a document that needs nothing else. */
 export const printPages = async (press: Press, copy: Copy, about: PdfAbout): Promise<Uint8Array> =>

@@ -47,7 +47,7 @@ function sectionsOf({ paper, sheets, printed }: SectionPrint): readonly PrintedS
     const ordered = once(async () => {
       // The browser is given its next section first, and works while this one is looked at.
       await new Promise((go) => setImmediate(go))
-      const opened = await openDocument(bytes)
+      const opened = openDocument(bytes)
       orderContent(opened)
       return opened
     })
@@ -70,7 +70,7 @@ async function printApart(
   }))
   const counts = section.sheets.map((s) => s.pages)
   const files = await press.keep([JSON.stringify([abouts, counts]), section.bytes], async () => {
-    const parts = await splitDocument(await section.ordered(), counts)
+    const parts = splitDocument(await section.ordered(), counts)
     return parts.map((part, i) => finishOrdered(part, abouts[i] ?? about))
   })
   return section.sheets.flatMap((sheet, i) => {
@@ -121,7 +121,7 @@ async function joinSections(
   const { paper, ink } = first
   const own = { ...about, seed: `${about.seed}/${paper}/${ink}` }
   const parts = sections.map((s) => s.written)
-  const bytes = await joinWritten(
+  const bytes = joinWritten(
     parts,
     parts.flatMap((p) => p.pages),
     own,

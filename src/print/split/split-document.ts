@@ -67,15 +67,19 @@ function own<T extends { readonly pages: readonly PdfReference[] }>(
   throw new Error('an element stands on pages of two documents')
 }
 
-async function partOf(whole: Whole, pages: readonly PdfPage[]): Promise<PdfDocument> {
+function partOf(whole: Whole, pages: readonly PdfPage[]): PdfDocument {
   const { source, parents } = whole
-  const to = await emptyDocument()
+  const to = emptyDocument()
   const [structure, outline] = [startStructure(to), startOutline(to)]
   const tree = [catalogOf(source), catalogOf(to)].map((c) => referenceAt(c, 'Pages'))
   const [from, into] = tree
   if (!from || !into) throw new Error('a document has no page tree')
   // What leads from the pages to all the others leads to what takes its place.
   const made = new Map<PdfReference, PdfReference>([[from, into]])
+  for (const { dictionary } of pages) {
+    const node = referenceAt(dictionary, 'Parent')
+    if (node) made.set(node, into)
+  }
   for (const top of whole.tops) made.set(top, structure.top)
   const old = referenceAt(catalogOf(source), 'Outlines')
   if (old) made.set(old, outline.root)
@@ -110,10 +114,10 @@ async function partOf(whole: Whole, pages: readonly PdfPage[]): Promise<PdfDocum
  * structure and bookmarks. Fonts stay those of the whole.
  * @throws Error when the pages are not as many, or something stands on pages of two.
  */
-export async function splitDocument(
+export function splitDocument(
   source: PdfDocument,
   counts: readonly number[],
-): Promise<readonly PdfDocument[]> {
+): readonly PdfDocument[] {
   const pages = pagesOf(source)
   const wanted = counts.reduce((sum, n) => sum + n, 0)
   if (pages.length !== wanted) throw new Error(`${pages.length} pages instead of ${wanted}`)
@@ -121,7 +125,7 @@ export async function splitDocument(
   const parts: PdfDocument[] = []
   let start = 0
   for (const count of counts) {
-    parts.push(await partOf(whole, pages.slice(start, start + count)))
+    parts.push(partOf(whole, pages.slice(start, start + count)))
     start += count
   }
   return parts

@@ -43,7 +43,7 @@ describe.each([
   })
 
   it('has pages of half its paper, which keep the rules of sound PDFs', async () => {
-    const document = await openDocument(print.book)
+    const document = openDocument(print.book)
     const [w, h] = pageSize(document, 0)
     expect(Math.abs(w - width)).toBeLessThan(1)
     expect(Math.abs(h - height)).toBeLessThan(1)
@@ -92,7 +92,7 @@ describe.each(['larkmoor', 'brambleford', 'ostmere'])('the handout for volunteer
     const { manual, words } = await demoManual(id)
     const copy = renderHandout(manual, await assetsFor(words, 'inline'))
     const bytes = await printHandout(press(), copy, { ...about, seed: 'handout' })
-    const document = await openDocument(bytes)
+    const document = openDocument(bytes)
     expect(pageCount(document)).toBe(2)
     expect(brokenRules(document)).toEqual([])
     for (const page of await allWords(await openBytes(bytes))) {

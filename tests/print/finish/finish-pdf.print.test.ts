@@ -12,8 +12,8 @@ let finished: PdfDocument
 
 beforeAll(async () => {
   const sample = await printSample()
-  raw = await openDocument(sample.raw)
-  finished = await openDocument(sample.finished)
+  raw = openDocument(sample.raw)
+  finished = openDocument(sample.finished)
 })
 
 describe('a finished document', () => {

@@ -31,7 +31,7 @@ function hang(document: PdfDocument, parent: PdfDictionary, tree: Tree): number 
 }
 
 async function documentWith(tree: Tree): Promise<PdfDocument> {
-  const document = await emptyDocument()
+  const document = emptyDocument()
   const root = dictionary(document, {})
   setEntry(catalogOf(document), 'Outlines', addObject(document, root))
   hang(document, root, tree)
@@ -79,7 +79,7 @@ describe('bookmarks', () => {
   })
 
   it('are no fault where a document has none', async () => {
-    const document = await emptyDocument()
+    const document = emptyDocument()
     keepBookmarks(document, [])
     closeOutline(document)
     expect(outlineOf(document)).toBeUndefined()

@@ -8,7 +8,7 @@ describe('a print', () => {
   const press = usePress()
   const look = async (width: string): Promise<void> =>
     refuseShrunk(
-      await openDocument(
+      openDocument(
         await printRaw(press(), {
           css: '@page{size:8.5in 11in;margin:1in} body{margin:0}',
           body: `<p style="width:${width};background:#ccc">a line</p>`,

@@ -4,31 +4,19 @@ import { firstCode, metricsOf } from '../../../src/print/forms/font-metrics.ts'
 import { addTypingFont } from '../../../src/print/forms/typing-font.ts'
 import { tablesOfWoff, trueTypeOf } from '../../../src/print/forms/woff.ts'
 import { arrayAt, dictionaryAt, lookUp, textAt } from '../../../src/print/pdf/dictionaries.ts'
-import { catalogOf, openDocument, resolve } from '../../../src/print/pdf/documents.ts'
+import { addObject, catalogOf, emptyDocument, resolve } from '../../../src/print/pdf/documents.ts'
 import { addFields } from '../../../src/print/pdf/fields.ts'
+import { dictionary } from '../../../src/print/pdf/make-objects.ts'
 import { asDictionary, asNumber, itemsOf } from '../../../src/print/pdf/objects.ts'
+import { setPages } from '../../../src/print/pdf/pages.ts'
 import { streamBytes } from '../../../src/print/pdf/streams.ts'
 
 const { typing } = await loadFonts()
 
-/** A document of one empty page. */
-const onePage = `%PDF-1.7
-1 0 obj
-<< /Type /Catalog /Pages 2 0 R >>
-endobj
-2 0 obj
-<< /Type /Pages /Kids [3 0 R] /Count 1 >>
-endobj
-3 0 obj
-<< /Type /Page /Parent 2 0 R /MediaBox [0 0 612 792] >>
-endobj
-trailer
-<< /Root 1 0 R /Size 4 >>
-%%EOF
-`
-
 async function formWithFields() {
-  const document = await openDocument(Buffer.from(onePage, 'latin1'))
+  const document = emptyDocument()
+  const page = dictionary(document, { Type: 'Page', MediaBox: [0, 0, 612, 792] })
+  setPages(document, [addObject(document, page)])
   const kinds = ['line', 'lines', 'check'] as const
   const wanted = kinds.map((kind, i) => ({
     kind,

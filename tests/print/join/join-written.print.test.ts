@@ -23,7 +23,7 @@ const body = (name: string, to: string, words: string): string =>
 
 async function part(i: number, name: string, to: string, words = ''): Promise<WrittenPart> {
   const css = 'body{font-family:"Source Sans 3"}'
-  const document = await openDocument(
+  const document = openDocument(
     await printRaw(press(), { css, body: body(name, to, words || name) }),
   )
   orderContent(document)
@@ -33,7 +33,7 @@ async function part(i: number, name: string, to: string, words = ''): Promise<Wr
 
 const joined = async (parts: readonly WrittenPart[]): Promise<PdfDocument> =>
   openDocument(
-    await joinWritten(
+    joinWritten(
       parts,
       parts.flatMap((p) => p.pages),
       about,

@@ -27,10 +27,10 @@ type Widget = {
 
 /** Fields of the two pages of a file, as another program reads them. */
 async function readBack(fields: readonly Field[]): Promise<readonly (readonly Widget[])[]> {
-  const empty = await emptyDocument()
+  const empty = emptyDocument()
   const page = () => dictionary(empty, { Type: 'Page', MediaBox: [0, 0, 612, 792] })
   setPages(empty, [addObject(empty, page()), addObject(empty, page())])
-  const document = await openDocument(saveDocument(empty))
+  const document = openDocument(saveDocument(empty))
   addFields(document, fields, addObject(document, dictionary(document, { Type: 'Font' })))
   const pdf = await openBytes(saveDocument(document))
   return Promise.all(

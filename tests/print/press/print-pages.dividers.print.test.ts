@@ -54,6 +54,6 @@ describe.each(['letter', 'a4'] as const)('dividers for tab stock, %s', (paper) =
       for (const w of items.filter((w) => !onTab.includes(w)))
         expect(w.right).toBeLessThan(width * points)
     }
-    expect(brokenRules(await openDocument(bytes))).toEqual([])
+    expect(brokenRules(openDocument(bytes))).toEqual([])
   })
 })

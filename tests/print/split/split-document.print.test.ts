@@ -17,9 +17,7 @@ const page = (name: string): string =>
 async function printed(...names: readonly string[]): Promise<PdfDocument> {
   const css =
     'body{font-family:"Source Sans 3"}section{break-after:page}section:last-child{break-after:auto}'
-  const document = await openDocument(
-    await printRaw(press(), { css, body: names.map(page).join('') }),
-  )
+  const document = openDocument(await printRaw(press(), { css, body: names.map(page).join('') }))
   orderContent(document)
   return document
 }
@@ -40,19 +38,19 @@ const firstBookmark = (document: PdfDocument): string | undefined =>
 
 describe('a document parted by its pages', () => {
   it('becomes sound documents, each with its own pages, structure and bookmarks', async () => {
-    const parts = await splitDocument(await printed('Rake', 'Roll', 'Water'), [1, 2])
+    const parts = splitDocument(await printed('Rake', 'Roll', 'Water'), [1, 2])
     expect(parts.map(pageCount)).toEqual([1, 2])
     for (const [i, part] of parts.entries()) {
-      const finished = await openDocument(await finishOrdered(part, about))
+      const finished = openDocument(await finishOrdered(part, about))
       expect(brokenRules(finished)).toEqual([])
       expect(firstBookmark(finished)).toBe(['Rake', 'Roll'][i])
     }
   })
 
   it('holds nothing of its neighbours', async () => {
-    const [first] = await splitDocument(await printed('Rake', 'Roll'), [1, 1])
+    const [first] = splitDocument(await printed('Rake', 'Roll'), [1, 1])
     if (!first) throw new Error('no part')
-    const [alone] = await splitDocument(await printed('Rake'), [1])
+    const [alone] = splitDocument(await printed('Rake'), [1])
     if (!alone) throw new Error('no part')
     const size = async (d: PdfDocument) => (await finishOrdered(d, about)).length
     // A few more letters in the fonts, no other page.
