@@ -10,7 +10,7 @@ import { once } from '../once.ts'
 import type { BrowserPage } from '../page/open-page.ts'
 import { refuseSmall } from '../page/refuse-small.ts'
 import { refuseWide } from '../page/refuse-wide.ts'
-import { toPdf } from '../page/to-pdf.ts'
+import { toDraft, toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import { pageCount } from '../pdf/pages.ts'
@@ -99,6 +99,12 @@ export const askedFor = (
 ): Readonly<Record<string, string>> =>
   Object.fromEntries(slotsIn(part.body).map((id) => [id, labels[id] ?? '']))
 
+/** Whether a part asks for numbers that are neither known nor found while it is laid out. */
+export function lacksNumbers(part: BinderPart, labels: Readonly<Record<string, string>>): boolean {
+  const own = new Set(ownPlaces(part))
+  return slotsIn(part.body).some((id) => !own.has(id) && labels[id] === undefined)
+}
+
 /** CSS pixels. */
 const inch = 96
 
@@ -114,21 +120,29 @@ const setWidth = (page: BrowserPage, width: string): Promise<void> =>
 
 type LaidOut = { readonly bytes: Uint8Array; readonly foreseen: Readonly<Record<string, string>> }
 
-/** All pages of a part, or those of some ranges. */
+type HowToPrint = {
+  /** Places whose numbers are put in as they are laid out. */
+  readonly own?: readonly string[]
+  /** All pages where it is left out. */
+  readonly ranges?: string
+  /** Only where everything would stand. */
+  readonly isDraft?: boolean
+  readonly isNext?: boolean
+}
+
 function printLaidOut(
   press: Press,
   part: BinderPart,
   { hand, filled }: Pick<PartPrint, 'hand' | 'filled'>,
-  own: readonly string[],
-  ranges: string | undefined,
+  { own = [], ranges, isDraft = false, isNext = false }: HowToPrint,
 ): Promise<LaidOut> {
   const { width, height } = textArea(part.pages.paper)
   const numbering = { number: part.pages.number, unnumbered: part.unnumbered }
   const places: OwnPlaces = { numbering, ids: own }
   return press.run(
     { css: part.css[hand], body: fillSlots(part.body, filled) },
-    { area: { width: width * inch, height: height * inch }, places, ranges },
-    async (page, { area, places, ranges }) => {
+    { area: { width: width * inch, height: height * inch }, places, ranges, isDraft },
+    async (page, { area, places, ranges, isDraft }) => {
       await setWidth(page, `${area.width}px`)
       await spanWide(page, area)
       await layOpenings(page, area)
@@ -136,33 +150,47 @@ function printLaidOut(
       await refuseWide(page, area.width)
       await refuseSmall(page, area.width)
       await setWidth(page, '')
-      return { bytes: await toPdf(page, ranges), foreseen }
+      return { bytes: isDraft ? await toDraft(page) : await toPdf(page, ranges), foreseen }
     },
+    isNext,
   )
 }
 
 /**
- * Prints one part, beginning on this side of a leaf, with these page numbers in its slots.
- * @param foresees Whether the numbers of its own pages are worked out as they are laid out.
+ * Pages, from 0 within the part, of the places that something leads to, before anything is printed:
+ * the numbers that it lacks are left out.
  */
-export async function printPart(
+export async function draftPart(
   press: Press,
   part: BinderPart,
   hand: Hand,
   labels: Readonly<Record<string, string>>,
-  foresees: boolean,
-  place: PartPlace,
-): Promise<PartPrint> {
+): Promise<ReadonlyMap<string, number>> {
+  const as = { hand, filled: askedFor(part, labels) }
+  const { bytes } = await printLaidOut(press, part, as, { isDraft: true })
+  return placesOf(openDocument(bytes))
+}
+
+type PartJob = {
+  readonly part: BinderPart
+  /** The side of a leaf on which it begins. */
+  readonly hand: Hand
+  readonly place: PartPlace
+  /** Page numbers for its slots. */
+  readonly labels: Readonly<Record<string, string>>
+  /** Whether the numbers of its own pages are worked out as they are laid out. */
+  readonly foresees: boolean
+  readonly isNext: boolean
+}
+
+/** Prints one part. */
+export async function printPart(press: Press, job: PartJob): Promise<PartPrint> {
+  const { part, hand, place, labels, foresees, isNext } = job
   const own = foresees ? ownPlaces(part) : []
   const others = Object.entries(askedFor(part, labels)).filter(([id]) => !own.includes(id))
   const given = Object.fromEntries(others)
-  const { bytes, foreseen } = await printLaidOut(
-    press,
-    part,
-    { hand, filled: given },
-    own,
-    undefined,
-  )
+  const as = { hand, filled: given }
+  const { bytes, foreseen } = await printLaidOut(press, part, as, { own, isNext })
   const filled = { ...given, ...foreseen }
   const isLikelyLast = Object.values(filled).every((label) => label !== '')
   return { ...(await readPrint(press, bytes, part, place, isLikelyLast)), hand, filled }
@@ -176,5 +204,5 @@ export async function printPages(
   pages: readonly number[],
 ): Promise<Uint8Array> {
   const ranges = pages.map((p) => p + 1).join(',')
-  return (await printLaidOut(press, part, as, [], ranges)).bytes
+  return (await printLaidOut(press, part, as, { ranges })).bytes
 }

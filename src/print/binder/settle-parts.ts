@@ -4,7 +4,7 @@ import type { Press } from '../press/press.ts'
 import { itemAt } from './item-at.ts'
 import { type Order, orderParts } from './order.ts'
 import { pageLabel } from './page-numbers.ts'
-import { askedFor, type PartPrint, printPart } from './print-part.ts'
+import { askedFor, draftPart, lacksNumbers, type PartPrint, printPart } from './print-part.ts'
 
 /** What is known of a binder from its last build, and saves prints where nothing has moved. */
 export type BinderMemory = {
@@ -18,7 +18,10 @@ export type BinderMemory = {
 const mostRounds = 5
 
 /** The number on the page of every place that something leads to. */
-function labelsOf(binder: Binder, prints: readonly PartPrint[]): Readonly<Record<string, string>> {
+function labelsOf(
+  binder: Binder,
+  prints: readonly (Pick<PartPrint, 'places'> | undefined)[],
+): Readonly<Record<string, string>> {
   return Object.fromEntries(
     binder.parts.flatMap((part, i) =>
       [...(prints[i]?.places ?? [])].map(([id, page]): [string, string] => [
@@ -47,32 +50,40 @@ export const placeOf = ({ parts }: Pick<Binder, 'parts'>, part: number): PartPla
   of: parts.length + 1,
 })
 
-/** Prints all parts with what the last build knew of them. */
+/**
+ * Prints all parts with what the last build knew of them. Parts that ask for numbers that nobody
+ * knows are printed when the others are there, and it has been seen where everything stands in them
+ * themselves.
+ */
 async function printAll(
   press: Press,
   binder: Binder,
   last: BinderMemory | undefined,
 ): Promise<readonly PartPrint[]> {
   const { parts } = binder
+  const known = last?.labels ?? {}
   const { hands } = orderParts(
     parts.map((p) => last?.pages[p.id] ?? 2),
     binder,
   )
   // The longest first, so that both cores are busy to the end.
   const longestFirst = [...parts.entries()].sort(([, a], [, b]) => b.body.length - a.body.length)
-  const started = longestFirst.map(async ([i, part]) => {
-    const print = await printPart(
-      press,
-      part,
-      itemAt(hands, i),
-      last?.labels ?? {},
-      true,
-      placeOf(binder, i),
-    )
-    return { i, print }
+  const later = longestFirst.filter(([, part]) => lacksNumbers(part, known))
+  const found: (Pick<PartPrint, 'places'> | undefined)[] = []
+  const drafts = later.map(async ([i, part]) => {
+    found[i] = { places: await draftPart(press, part, itemAt(hands, i), known) }
   })
-  const prints = await Promise.all(started)
-  return prints.sort((a, b) => a.i - b.i).map(({ print }) => print)
+  const prints: PartPrint[] = []
+  const print = async (i: number, labels: BinderMemory['labels'], isNext: boolean) => {
+    const [part, hand, place] = [itemAt(parts, i), itemAt(hands, i), placeOf(binder, i)]
+    const job = { part, hand, place, labels, foresees: true, isNext }
+    found[i] = prints[i] = await printPart(press, job)
+  }
+  const first = longestFirst.filter((one) => !later.includes(one))
+  await Promise.all([...drafts, ...first.map(([i]) => print(i, known, false))])
+  const labels = { ...known, ...labelsOf(binder, found) }
+  await Promise.all(later.map(([i]) => print(i, labels, true)))
+  return prints
 }
 
 /**
@@ -98,14 +109,14 @@ export async function settleParts(
       prints.map((print, i) =>
         isSettled(print, i)
           ? print
-          : printPart(
-              press,
-              itemAt(binder.parts, i),
-              itemAt(hands, i),
+          : printPart(press, {
+              part: itemAt(binder.parts, i),
+              hand: itemAt(hands, i),
+              place: placeOf(binder, i),
               labels,
-              false,
-              placeOf(binder, i),
-            ),
+              foresees: false,
+              isNext: true,
+            }),
       ),
     )
   }

@@ -63,6 +63,17 @@ declare var document: PageElement & {
 /** Set by `openPage`, for `freshFonts`. */
 declare var fontCss: string
 
+/** Set by `openPage`; see `lift-drawings.ts`. */
+declare var drawings: {
+  /** Forgets drawings of an earlier document and lifts those of this one. */
+  readonly begin: () => void
+  /** Lifts the drawings in an element, which may stand nowhere yet. */
+  readonly lift: (within: PageElement) => void
+  /** Where the parts of a drawing are now. */
+  readonly partsOf: (drawing: PageElement) => PageElement
+  readonly putBack: () => void
+}
+
 /** How high what is on a page of a sheet stands, beside the room that there is for it. */
 type SheetMeasure = {
   readonly used: number

@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'puppeteer'
+import { installDrawings } from './lift-drawings.ts'
 
 /** Pages are made of what they carry: anything else would be a request to somewhere outside. */
 const inside = /^(data|about|blob):/
@@ -77,6 +78,7 @@ export async function openPage(
   await page.evaluate((css) => {
     globalThis.fontCss = css
   }, fontCss)
+  await installDrawings(page)
   return {
     page,
     refuseOutside: () => {

@@ -14,7 +14,7 @@ function smallerInPage({ least, width }: Limits): readonly string[] {
   const small = [...document.querySelectorAll('.drawing svg')].flatMap((svg) => {
     const units = Number((svg.getAttribute('viewBox') ?? '').split(' ')[2])
     const points = (svg.getBoundingClientRect().width * 0.75) / units
-    return [...svg.querySelectorAll('text')].flatMap((t) => {
+    return [...globalThis.drawings.partsOf(svg).querySelectorAll('text')].flatMap((t) => {
       const size = Number(t.getAttribute('font-size')) * points
       // A drawing that is not shown has no width.
       return size > 0 && size < least - 0.01

@@ -1,10 +1,26 @@
+import { putBackDrawings } from './lift-drawings.ts'
 import type { BrowserPage } from './open-page.ts'
+
+/** Prints where everything would stand, without any of it: for the places that links lead to. */
+export async function toDraft(page: BrowserPage): Promise<Uint8Array> {
+  await page.evaluate(() => document.body.style.setProperty('visibility', 'hidden'))
+  const bytes = await page.pdf({
+    preferCSSPageSize: true,
+    tagged: false,
+    outline: false,
+    waitForFonts: false,
+    timeout: 300_000,
+  })
+  await page.evaluate(() => document.body.style.setProperty('visibility', ''))
+  return bytes
+}
 
 /**
  * Prints what a page shows, at the size that its style asks for, with tags and bookmarks.
  * @param ranges Pages to print, such as `3-4,9`; all when it is left out.
  */
 export async function toPdf(page: BrowserPage, ranges?: string): Promise<Uint8Array> {
+  await putBackDrawings(page)
   return page.pdf({
     preferCSSPageSize: true,
     printBackground: true,

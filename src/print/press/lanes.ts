@@ -2,8 +2,11 @@ import type { OpenPage } from '../page/open-page.ts'
 
 /** Pages that stay open and are used again and again, each for one thing at a time. */
 export type Lanes = {
-  /** Waits until one of the pages is free. */
-  readonly use: <T>(work: (lane: OpenPage) => Promise<T>) => Promise<T>
+  /**
+   * Waits until one of the pages is free.
+   * @param isNext Whether it goes before what is already waiting.
+   */
+  readonly use: <T>(work: (lane: OpenPage) => Promise<T>, isNext: boolean) => Promise<T>
   readonly close: () => Promise<void>
 }
 
@@ -39,9 +42,11 @@ export function openLanes(most: number, open: () => Promise<OpenPage>): Lanes {
     }
   }
   return {
-    use: (work) =>
+    use: (work, isNext) =>
       new Promise((resolve, reject) => {
-        waiting.push(() => withLane(work).then(resolve, reject))
+        const begin = (): Promise<void> => withLane(work).then(resolve, reject)
+        if (isNext) waiting.unshift(begin)
+        else waiting.push(begin)
         next()
       }),
     close: async () => {

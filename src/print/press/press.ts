@@ -15,12 +15,14 @@ export type Press = {
    * Lays a document out and does something with its page, unless the same has been done before.
    * @param args Everything besides the document that the work depends on; its result is kept under
    * both.
+   * @param isNext Whether it goes before what is already waiting, since other work waits for it.
    * @throws Error when the document asks for something outside itself.
    */
   readonly run: <A, T>(
     copy: Copy,
     args: A,
     work: (page: BrowserPage, args: A) => Promise<T>,
+    isNext?: boolean,
   ) => Promise<T>
   /**
    * What was made before from the same parts by the same program, else what `make` makes now: for
@@ -56,6 +58,7 @@ async function load(page: BrowserPage, copy: Copy): Promise<void> {
     if (own) own.textContent = css
     document.body.className = ''
     document.body.innerHTML = body
+    globalThis.drawings.begin()
   }, copy)
 }
 
@@ -66,7 +69,7 @@ export function openPress(settings: PressSettings): Press {
   const fonts = createHash('sha256').update(fontCss).digest()
   const pages = openLanes(lanes, () => openPage(browser, shell(lang), fontCss))
   return {
-    run: (copy, args, work) => {
+    run: (copy, args, work, isNext = false) => {
       const { css, body } = copy
       const on = [css, body, JSON.stringify(args), String(work)]
       return cache.get([browserName, program, fonts, lang, ...on], () =>
@@ -75,7 +78,7 @@ export function openPress(settings: PressSettings): Press {
           const done = await work(lane.page, args)
           lane.refuseOutside()
           return done
-        }),
+        }, isNext),
       )
     },
     keep: (parts, make) => cache.get([browserName, program, ...parts], make),

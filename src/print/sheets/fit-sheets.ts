@@ -61,16 +61,18 @@ function showLayouts({ widest, mostGrowth, least }: Sizes): void {
   function* show(posted: PageElement): SheetWork<void> {
     const shown = posted.querySelector('.layout')
     if (!shown) throw new Error('a sheet without a place')
-    const drawings = new Map(
-      [...posted.querySelectorAll('script[data-drawing]')].map((kept) => [
-        kept.dataset['drawing'],
-        kept.textContent ?? '',
-      ]),
+    const lifted = new Map(
+      [...posted.querySelectorAll('script[data-drawing]')].map((kept) => {
+        const holder = document.createElement('div')
+        holder.innerHTML = kept.textContent ?? ''
+        drawings.lift(holder)
+        return [kept.dataset['drawing'], holder.innerHTML]
+      }),
     )
     for (const layout of posted.querySelectorAll('script[data-layout]')) {
       shown.innerHTML = layout.textContent ?? ''
       for (const slot of shown.querySelectorAll('[data-drawing]'))
-        slot.outerHTML = drawings.get(slot.dataset['drawing']) ?? ''
+        slot.outerHTML = lifted.get(slot.dataset['drawing']) ?? ''
       shown.dataset['layout'] = layout.dataset['layout']
       for (const slot of shown.querySelectorAll('[data-reading-distance]'))
         slot.textContent = widest
