@@ -68,13 +68,24 @@ export function isZone(name: string): boolean {
   }
 }
 
+/** The clock of a zone as the system tells it; making it takes far longer than asking it. */
+const zoneClocks = new Map<string, Intl.DateTimeFormat>()
+
+function zoneClock(zone: string): Intl.DateTimeFormat {
+  const clock =
+    zoneClocks.get(zone) ??
+    new Intl.DateTimeFormat('en-US', { timeZone: zone, timeZoneName: 'longOffset' })
+  zoneClocks.set(zone, clock)
+  return clock
+}
+
 /**
  * Seconds by which the clock of a zone is ahead of Universal Time at noon of a day; daylight saving
  * is in the zone's own rules.
  */
 export function zoneOffset(date: string, zone: string): number | undefined {
   const name =
-    new Intl.DateTimeFormat('en-US', { timeZone: zone, timeZoneName: 'longOffset' })
+    zoneClock(zone)
       .formatToParts(new Date(`${date}T12:00:00Z`))
       .find((p) => p.type === 'timeZoneName')?.value ?? ''
   const m = /^GMT(?:([+-])(\d\d):(\d\d))?$/.exec(name)

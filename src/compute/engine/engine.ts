@@ -51,6 +51,7 @@ export type Engine<
 const idsOf = ({ id, calculation }: Use<string>): readonly string[] =>
   Object.keys(calculation.outputs).map((output) => `${id}.${output}`)
 
+/** The formulas are put together when somebody looks at them: most who ask want no more than a title. */
 function toWorksheet(
   use: Use<string>,
   { inputs, figures, values }: Worked,
@@ -58,6 +59,9 @@ function toWorksheet(
   wording: Wording,
 ): Worksheet {
   const { calculation } = use
+  let formulas: Worksheet['formulas'] | undefined
+  const lines = (): Worksheet['formulas'] =>
+    formulaLines(use, inputs, values, locale, (id) => wording.term(calculation, id))
   return {
     number: wording.number(use),
     id: use.id,
@@ -66,7 +70,10 @@ function toWorksheet(
     about: wording.about(calculation),
     inputs,
     outputs: figures,
-    formulas: formulaLines(use, inputs, values, locale, (id) => wording.term(calculation, id)),
+    get formulas() {
+      formulas ??= lines()
+      return formulas
+    },
     sources: calculation.sources,
   }
 }
@@ -102,36 +109,47 @@ function changed(
   return all
 }
 
-function engineOf(given: Given, kept: ReadonlyMap<string, Worked>): Engine<string, string, string> {
-  const { uses, facts, locale, trace, wording } = given
-  const { work, figureOf, worked } = startWorking(given, kept)
+function engineOf(
+  given: Given,
+  elsewhere: Parameters<typeof startWorking>[1],
+): Engine<string, string, string> {
+  const { uses, facts, locale, trace, wording, all, figureIds } = given
+  const { work, figureOf } = startWorking(given, elsewhere)
+  const sheets = new Map<string, Worksheet>()
+  const sheetOf = (use: Use<string>): Worksheet => {
+    const sheet = sheets.get(use.id) ?? toWorksheet(use, work(use), locale, wording)
+    sheets.set(use.id, sheet)
+    return sheet
+  }
   const known = (id: string) => {
     const value = figureOf(id)?.value
     if (value) return value.ok ? value : undefined
     return facts.get(id)
   }
   return {
-    uses: [...uses.values()],
+    uses: all,
     facts,
-    figureIds: [...uses.values()].flatMap(idsOf),
+    figureIds,
     figure: figureOf,
     si: (id) => known(id)?.si,
     text: (id) => known(id)?.text,
     siOfAll: (ids) => allKnown(ids, (id) => known(id)?.si),
     worksheet: (id) => {
       const use = uses.get(id)
-      return use && toWorksheet(use, work(use), locale, wording)
+      return use && sheetOf(use)
     },
-    worksheets: () => [...uses.values()].map((use) => toWorksheet(use, work(use), locale, wording)),
+    worksheets: () => all.map(sheetOf),
     restsOn: trace.ofFigure,
     vary: (values) => {
-      const touched = (use: Use<string>): boolean =>
-        [...values.keys()].some((path) => trace.ofUse(use).has(path))
-      const untouched = [...uses.values()].flatMap((use): [string, Worked][] => {
-        const done = worked.get(use.id)
-        return done && !touched(use) ? [[use.id, done]] : []
-      })
-      return engineOf({ ...given, facts: changed(given, values) }, new Map(untouched))
+      const paths = [...values.keys()]
+      const isTouched = (use: Use<string>): boolean => {
+        const rests = trace.ofUse(use)
+        return paths.some((path) => rests.has(path))
+      }
+      // What rests on none of them is worked out once for all that are varied from here.
+      return engineOf({ ...given, facts: changed(given, values) }, (use) =>
+        isTouched(use) ? undefined : work(use),
+      )
     },
   }
 }
@@ -165,7 +183,9 @@ export function createEngine<
     trace: createTrace(byId),
     wording: createWording(words, locale),
     kindOf,
+    all: [...byId.values()],
+    figureIds: [...byId.values()].flatMap(idsOf),
   }
   // Inside, names are strings; only those that ask are held to the ones declared.
-  return engineOf(given, new Map()) as unknown as Engine<Id, Path, Name>
+  return engineOf(given, () => undefined) as unknown as Engine<Id, Path, Name>
 }

@@ -18,6 +18,9 @@ export type Given = {
   readonly trace: Trace
   readonly wording: Wording
   readonly kindOf: KindOfFact
+  /** The uses, and the ids of all figures, in the order of the uses. */
+  readonly all: readonly Use<string>[]
+  readonly figureIds: readonly string[]
 }
 
 /** A use with its numbers put in. */
@@ -31,8 +34,6 @@ export type Worked = {
 export type Working = {
   readonly work: (use: Use<string>) => Worked
   readonly figureOf: (id: string) => Figure | undefined
-  /** What was worked out so far, by the id of the use. */
-  readonly worked: ReadonlyMap<string, Worked>
 }
 
 /** A result as it is shown, with what it rests on. */
@@ -84,18 +85,21 @@ function workOut(use: Use<string>, given: Given, figureOf: Working['figureOf']):
 
 /**
  * Begins to work.
- * @param kept What need not be worked out again.
+ * @param elsewhere Works out what is the same in another working; undefined for the rest.
  * @throws RangeError when figures depend on themselves, or a formula gives no finite number.
  */
-export function startWorking(given: Given, kept: ReadonlyMap<string, Worked>): Working {
-  const worked = new Map(kept)
+export function startWorking(
+  given: Given,
+  elsewhere: (use: Use<string>) => Worked | undefined,
+): Working {
+  const worked = new Map<string, Worked>()
   const running = new Set<string>()
   const work = (use: Use<string>): Worked => {
     const done = worked.get(use.id)
     if (done) return done
     if (running.has(use.id)) throw new RangeError(`figures of ${use.id} depend on themselves`)
     running.add(use.id)
-    const result = workOut(use, given, figureOf)
+    const result = elsewhere(use) ?? workOut(use, given, figureOf)
     worked.set(use.id, result)
     running.delete(use.id)
     return result
@@ -104,5 +108,5 @@ export function startWorking(given: Given, kept: ReadonlyMap<string, Worked>): W
     const use = given.uses.get(useIdOf(id))
     return use && work(use).figures.find((f) => f.id === id)
   }
-  return { work, figureOf, worked }
+  return { work, figureOf }
 }

@@ -120,13 +120,19 @@ function readNode(reader: Reader): FormulaNode {
   throw fault(reader, `"${token}" is not expected here`)
 }
 
+/** The formulas of calculations, which are asked for many times; there are some hundreds. */
+const readBefore = new Map<string, Formula>()
+
 /**
  * Reads the TeX of a formula: the few commands that formulas here use, and `@name` for inputs.
  * @throws SyntaxError when something stands in it that is not known, or a bracket stays open.
  */
 export function readFormula(tex: string): Formula {
+  const known = readBefore.get(tex)
+  if (known) return known
   const reader: Reader = { tex, tokens: tex.match(tokenPattern) ?? [], at: 0 }
   const nodes: FormulaNode[] = []
   while (reader.at < reader.tokens.length) nodes.push(readNode(reader))
+  readBefore.set(tex, nodes)
   return nodes
 }
