@@ -1,14 +1,26 @@
 import { baseLanguage } from '../model/language.ts'
-import { hasErrors } from '../model/problem.ts'
+import { hasErrors, type Problem } from '../model/problem.ts'
 import { checkPageTemplates } from '../render/site/check-pages.ts'
 import { checkTemplates } from '../render/text/check-templates.ts'
+import type { TemplateTexts } from '../render/text/templates.ts'
+import type { Words } from '../validate/schemas/words.ts'
 import { findingsText } from './findings-text.ts'
 import { facilityFolder, projectFolders, terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
+import { keptOr } from './kept/kept-results.ts'
 import { loadKept } from './load/load-kept.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { problemsText } from './problem-text.ts'
 import { styleProblems } from './style-problems.ts'
+
+/** Holds all templates against the words that they name, unless the same ones were sound before. */
+const templateProblems = (templates: TemplateTexts, words: Words): Promise<readonly Problem[]> =>
+  keptOr(
+    'templates',
+    [JSON.stringify(templates), JSON.stringify(words)],
+    () => checkTemplates(templates, words),
+    (found) => found.length === 0,
+  )
 
 /** Checks the library and a facility, prints problems and findings, writes nothing. */
 export async function check(folder: string | undefined, io: Io): Promise<ExitCode> {
@@ -25,13 +37,12 @@ export async function check(folder: string | undefined, io: Io): Promise<ExitCod
   const problems = [
     ...faults,
     ...style,
-    ...(library ? checkTemplates(templates, library.words) : []),
+    ...(library ? await templateProblems(templates, library.words) : []),
     ...checkPageTemplates(templates),
   ]
   if (problems.length > 0)
     io.err(problemsText(problems, terminalNames(root, folders, io.cwd), io.colors))
   if (hasErrors(problems) || !manual) return exit.faults
-  // All of it is composed, though little is shown: what cannot be would be a fault of the program.
-  io.out(findingsText({ ...manual }))
+  io.out(findingsText(manual))
   return exit.fine
 }

@@ -5,6 +5,15 @@ export type Value = string | number | boolean | readonly Value[] | { readonly [k
 
 const isList = (value: Value): value is readonly Value[] => Array.isArray(value)
 
+/**
+ * A text that no reader of YAML takes for anything else: one word that stands for itself, or several
+ * that begin with a letter or digit. Most are, and reading them all would take long.
+ */
+const isPlain = (text: string): boolean =>
+  /^[A-Za-z0-9][\w./%°' -]*$/.test(text) &&
+  (/ /.test(text) ||
+    (/^[A-Za-z]/.test(text) && !/^(?:null|true|false|yes|no|on|off|[yn])$/i.test(text)))
+
 /** A text that YAML would read otherwise than it stands, or that people expect in quotes. */
 function needsQuotes(text: string, inBraces: boolean): boolean {
   if (text === '' || text !== text.trim() || /[\n\t\r]/.test(text)) return true
@@ -12,6 +21,7 @@ function needsQuotes(text: string, inBraces: boolean): boolean {
   if (inBraces && /[,[\]{}]/.test(text)) return true
   // A time of day is a number to the base of sixty for other readers of YAML.
   if (/^\d+:\d/.test(text)) return true
+  if (isPlain(text)) return false
   try {
     return parse(text) !== text
   } catch {
