@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import type { Manual } from '../model/manual.ts'
+import { keepDrawings } from '../render/drawings/drawings.ts'
 import { sitePages } from '../render/site/render-site.ts'
 import type { SiteMakings } from '../render/site/site-files.ts'
 import { type DataTable, dataTables, workbookPath } from '../render/tables/tables.ts'
@@ -42,8 +43,11 @@ export async function siteOnDemand(
   ])
   const made = new Map<string, string>()
   const once = (path: string, make: () => string) => (): string => {
-    const page = made.get(path) ?? make()
+    const known = made.get(path)
+    if (known !== undefined) return known
+    const page = make()
     made.set(path, page)
+    keepDrawings(manual)
     return page
   }
   const assets = { ...templates, scripts, words, fontCss: fonts.linked, keeps: false }

@@ -1,5 +1,6 @@
 import type { Manual } from '../model/manual.ts'
 import type { OutputFile } from '../model/output-file.ts'
+import { keepDrawings } from '../render/drawings/drawings.ts'
 import type { PrintedFiles } from '../render/site/papers.ts'
 import { oneFileOf, siteOf } from '../render/site/site-files.ts'
 import type { Words } from '../validate/schemas/words.ts'
@@ -33,5 +34,6 @@ export async function siteWith(
   ])
   const site = await siteOf(manual, words, makings, sizes, insides)
   keepTexts(keptResults())
+  keepDrawings(manual)
   return { site, beside: [oneFile, ...printed, ...earlier] }
 }

@@ -32,14 +32,14 @@ export const aTenthLess = (engine: Engine, fact: Fact): Engine =>
 
 /** How the figures that rest on a value move with it; no others are computed again. */
 export function movementOf(engine: Engine, fact: Fact): Sensitivity {
-  const ids = engine.figureIds.filter((id) => engine.restsOn(id).has(fact.path))
+  const ids = engine.figuresOn(fact.path)
   const changes = new Map<FigureId, number>()
   for (const factor of [1 + step, 1 - step]) {
     const other = engine.vary(new Map([[fact.path, stepped(fact, factor)]]))
     for (const id of ids) {
-      const [before, after] = [engine.figure(id)?.value, other.figure(id)?.value]
-      if (!before?.ok || !after?.ok || before.si === 0) continue
-      changes.set(id, Math.max(changes.get(id) ?? 0, Math.abs(after.si / before.si - 1)))
+      const [before, after] = [engine.si(id), other.si(id)]
+      if (!before || after === undefined) continue
+      changes.set(id, Math.max(changes.get(id) ?? 0, Math.abs(after / before - 1)))
     }
   }
   const moved = [...changes].filter(([, share]) => share > 1e-9).sort((a, b) => b[1] - a[1])

@@ -21,8 +21,8 @@ export type KeptResults = {
   readonly keep: (kind: string, parts: readonly string[], value: unknown) => void
 }
 
-/** Of each kind those stay that were asked for last. */
-const most = 24
+/** Of each kind those stay that were asked for last, on disk and in a command that runs on. */
+const [most, mostInMemory] = [24, 8]
 
 const sha256 = (data: Uint8Array): Buffer => createHash('sha256').update(data).digest()
 const digestLength = 32
@@ -77,11 +77,17 @@ function write(file: string, value: unknown): void {
  * @param program Stands for the program, which everything depends on.
  */
 export function openResults(folder: string, program: string): KeptResults {
-  const memory = new Map<string, unknown>()
-  const remember = (name: string, value: unknown): void => {
+  const memories = new Map<string, Map<string, unknown>>()
+  const memoryOf = (kind: string): Map<string, unknown> => {
+    const memory = memories.get(kind) ?? new Map<string, unknown>()
+    memories.set(kind, memory)
+    return memory
+  }
+  const remember = (kind: string, name: string, value: unknown): void => {
+    const memory = memoryOf(kind)
     memory.delete(name)
     memory.set(name, value)
-    for (const oldest of [...memory.keys()].slice(0, -most)) memory.delete(oldest)
+    for (const oldest of [...memory.keys()].slice(0, -mostInMemory)) memory.delete(oldest)
   }
   const nameOf = (kind: string, parts: readonly string[]): string => {
     const hash = createHash('sha256').update(program)
@@ -91,13 +97,14 @@ export function openResults(folder: string, program: string): KeptResults {
   return {
     find: (kind, parts) => {
       const name = nameOf(kind, parts)
+      const memory = memoryOf(kind)
       const found = memory.has(name) ? { value: memory.get(name) } : read(path.join(folder, name))
-      if (found) remember(name, found.value)
+      if (found) remember(kind, name, found.value)
       return found
     },
     keep: (kind, parts, value) => {
       const name = nameOf(kind, parts)
-      remember(name, value)
+      remember(kind, name, value)
       write(path.join(folder, name), value)
     },
   }

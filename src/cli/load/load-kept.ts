@@ -2,6 +2,7 @@ import path from 'node:path'
 import { cacheFolder } from '../../print/browser/cache-folder.ts'
 import { thisMachine } from '../../print/browser/machine.ts'
 import { printCache } from '../../print/press/print-cache.ts'
+import { keepDrawingsIn } from '../../render/drawings/kept-drawings.ts'
 import type { Io } from '../io.ts'
 import { type KeptResults, openResults, useResults } from '../kept/kept-results.ts'
 import { keepTexts, recallTexts } from '../kept/kept-texts.ts'
@@ -35,6 +36,7 @@ export async function loadKept(
   const results = cache === undefined ? undefined : resultsIn(cache, folders)
   useResults(results)
   if (results) recallTexts(results)
+  keepDrawingsIn(results)
   useCutFonts(
     cache === undefined
       ? undefined

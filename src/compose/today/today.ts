@@ -33,7 +33,7 @@ function dayFact(
 ): DayFact | undefined {
   const path = factPathOf(fact)
   const spec = factSpec(path)
-  const rests = engine.figureIds.some((id) => engine.restsOn(id).has(path))
+  const rests = engine.figuresOn(path).length > 0
   if (!spec || !rests) return undefined
   const known = engine.facts.get(path)
   const [low, high] = spec.range

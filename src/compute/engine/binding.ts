@@ -1,4 +1,4 @@
-import type { Fact, Figure, FigureInput } from '../../model/figure.ts'
+import type { Fact, FigureInput } from '../../model/figure.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { Calculation } from '../calculation.ts'
@@ -8,19 +8,27 @@ import type { Wording } from './wording.ts'
 /** Why an input has no value. */
 export type Missing = { readonly missing: string }
 
-export const isMissing = (x: FigureInput | Missing): x is Missing => 'missing' in x
+/** What came of a figure: its value (SI), or why it has none. */
+export type Result =
+  | { readonly ok: true; readonly si: number }
+  | { readonly ok: false; readonly reason: string }
 
 /** What bindings lead to. */
 export type Sources = {
   readonly facts: ReadonlyMap<string, Fact<string>>
-  readonly figureOf: (id: string) => Figure | undefined
+  readonly resultOf: (figure: string) => Result | undefined
   readonly locale: Locale
   readonly wording: Wording
 }
 
 type Value = Pick<FigureInput, 'si' | 'from' | 'provenance' | 'howTo'>
 
-function boundValue(binding: Binding, label: string, sources: Sources): Value | Missing {
+/** An input of a use with its value, before anything of it is put into words. */
+export type Bound = { readonly name: string; readonly value: Value }
+
+export const isMissing = (x: Bound | Missing): x is Missing => 'missing' in x
+
+function boundValue(binding: Binding, label: () => string, sources: Sources): Value | Missing {
   if ('fixed' in binding)
     return {
       si: binding.fixed,
@@ -30,69 +38,67 @@ function boundValue(binding: Binding, label: string, sources: Sources): Value | 
     }
   if ('fact' in binding) {
     const known = sources.facts.get(binding.fact)
-    if (!known) return { missing: sources.wording.unknown(label) }
+    if (!known) return { missing: sources.wording.unknown(label()) }
     return { si: known.si, from: known.path, provenance: known.provenance, howTo: known.howTo }
   }
-  const figure = sources.figureOf(binding.figure)
-  if (binding.otherwise && !figure?.value.ok) return boundValue(binding.otherwise, label, sources)
-  if (!figure) return { missing: sources.wording.unknown(label) }
-  if (!figure.value.ok) return { missing: figure.value.reason }
+  const result = sources.resultOf(binding.figure)
+  if (binding.otherwise && !result?.ok) return boundValue(binding.otherwise, label, sources)
+  if (!result) return { missing: sources.wording.unknown(label()) }
+  if (!result.ok) return { missing: result.reason }
   return {
-    si: figure.value.si,
-    from: figure.id,
+    si: result.si,
+    from: binding.figure,
     howTo: '',
-    provenance: { kind: 'derived', figure: figure.id },
+    provenance: { kind: 'derived', figure: binding.figure },
   }
 }
 
-/** The value of one input of a use, with where it comes from, or why there is none. */
-function bindInput(
-  name: string,
-  binding: Binding,
-  calculation: Calculation,
+/** The values of all inputs, in the order in which the calculation declares them, or why there is none. */
+export const bindInputs = (
+  { id, bindings, calculation }: Use<string>,
   sources: Sources,
-): FigureInput | Missing {
+): readonly (Bound | Missing)[] =>
+  Object.keys(calculation.inputs).map((name) => {
+    const binding = bindings[name]
+    if (!binding) throw new RangeError(`${id} does not bind ${name}`)
+    const value = boundValue(binding, () => sources.wording.input(calculation, name), sources)
+    return 'missing' in value ? value : { name, value }
+  })
+
+/** An input as it is shown. */
+export function shownInput(
+  { name, value }: Bound,
+  calculation: Calculation,
+  { locale, wording }: Pick<Sources, 'locale' | 'wording'>,
+): FigureInput {
   const spec = calculation.inputs[name]
   if (!spec) throw new RangeError(`${calculation.id} has no input ${name}`)
-  const label = sources.wording.input(calculation, name)
-  const value = boundValue(binding, label, sources)
-  if ('missing' in value) return value
   return {
     name,
     symbol: spec.symbol,
-    label,
+    label: wording.input(calculation, name),
     kind: spec.kind,
-    text: formatExact(value.si, spec.kind, sources.locale),
+    text: formatExact(value.si, spec.kind, locale),
     ...value,
   }
 }
 
-/** All inputs of a use, in the order in which its calculation declares them. */
-export const bindInputs = (
-  { id, bindings, calculation }: Use<string>,
-  sources: Sources,
-): readonly (FigureInput | Missing)[] =>
-  Object.keys(calculation.inputs).map((name) => {
-    const binding = bindings[name]
-    if (!binding) throw new RangeError(`${id} does not bind ${name}`)
-    return bindInput(name, binding, calculation, sources)
-  })
-
 /** Why the inputs cannot be put into the formula: the first one outside its declared range. */
 export function outOfRange(
   calculation: Calculation,
-  inputs: readonly FigureInput[],
+  inputs: readonly Bound[],
   { locale, wording }: Pick<Sources, 'locale' | 'wording'>,
 ): string | undefined {
-  for (const input of inputs) {
-    const spec = calculation.inputs[input.name]
+  for (const { name, value } of inputs) {
+    const spec = calculation.inputs[name]
     if (!spec) continue
     const [low, high] = spec.range
     const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high) === Infinity ? 1 : Math.abs(high))
-    if (input.si >= low - slack && input.si <= high + slack) continue
+    if (value.si >= low - slack && value.si <= high + slack) continue
     const bound = (si: number): string | undefined =>
       Number.isFinite(si) ? formatExact(si, spec.kind, locale) : undefined
-    return wording.outside(input.label, input.text, bound(low), bound(high))
+    const text = formatExact(value.si, spec.kind, locale)
+    return wording.outside(wording.input(calculation, name), text, bound(low), bound(high))
   }
   return undefined
 }

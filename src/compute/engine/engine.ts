@@ -41,6 +41,8 @@ export type Engine<
   readonly worksheets: () => readonly Worksheet[]
   /** Paths of all facts that a figure rests on, directly or not. */
   readonly restsOn: (figure: Id) => ReadonlySet<Path>
+  /** Ids of all figures that rest on a fact, in the order of the uses. */
+  readonly figuresOn: (fact: Path) => readonly Id[]
   /**
    * The same facility with other values (SI) for some facts; what does not rest on them is not
    * computed again.
@@ -51,17 +53,33 @@ export type Engine<
 const idsOf = ({ id, calculation }: Use<string>): readonly string[] =>
   Object.keys(calculation.outputs).map((output) => `${id}.${output}`)
 
+/** Figures by the facts that they rest on. */
+function byFact(
+  figureIds: readonly string[],
+  { ofFigure }: Given['trace'],
+): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>()
+  for (const id of figureIds)
+    for (const path of ofFigure(id)) {
+      const figures = found.get(path)
+      if (figures) figures.push(id)
+      else found.set(path, [id])
+    }
+  return found
+}
+
 /** The formulas are put together when somebody looks at them: most who ask want no more than a title. */
 function toWorksheet(
   use: Use<string>,
-  { inputs, figures, values }: Worked,
+  worked: Worked,
   locale: Locale,
   wording: Wording,
 ): Worksheet {
   const { calculation } = use
+  const inputs = worked.inputs()
   let formulas: Worksheet['formulas'] | undefined
   const lines = (): Worksheet['formulas'] =>
-    formulaLines(use, inputs, values, locale, (id) => wording.term(calculation, id))
+    formulaLines(use, inputs, worked.values, locale, (id) => wording.term(calculation, id))
   return {
     number: wording.number(use),
     id: use.id,
@@ -69,7 +87,7 @@ function toWorksheet(
     calculation: calculation.id,
     about: wording.about(calculation),
     inputs,
-    outputs: figures,
+    outputs: Object.keys(calculation.outputs).flatMap((output) => worked.figure(output) ?? []),
     get formulas() {
       formulas ??= lines()
       return formulas
@@ -104,7 +122,14 @@ function changed(
   const all = new Map(facts)
   for (const [path, si] of values) {
     const fact = facts.get(path) ?? supposed(path, kindOf)
-    if (fact) all.set(path, { ...fact, si, text: formatExact(si, fact.kind, locale) })
+    if (fact)
+      all.set(path, {
+        ...fact,
+        si,
+        get text() {
+          return formatExact(si, fact.kind, locale)
+        },
+      })
   }
   return all
 }
@@ -113,33 +138,39 @@ function engineOf(
   given: Given,
   elsewhere: Parameters<typeof startWorking>[1],
 ): Engine<string, string, string> {
-  const { uses, facts, locale, trace, wording, all, figureIds } = given
-  const { work, figureOf } = startWorking(given, elsewhere)
+  const { uses, facts, locale, trace, wording, all, figureIds, figuresOn } = given
+  const { work, resultOf, figureOf } = startWorking(given, elsewhere)
   const sheets = new Map<string, Worksheet>()
   const sheetOf = (use: Use<string>): Worksheet => {
     const sheet = sheets.get(use.id) ?? toWorksheet(use, work(use), locale, wording)
     sheets.set(use.id, sheet)
     return sheet
   }
-  const known = (id: string) => {
+  const siOf = (id: string): number | undefined => {
+    const result = resultOf(id)
+    if (result) return result.ok ? result.si : undefined
+    return facts.get(id)?.si
+  }
+  const textOf = (id: string): string | undefined => {
     const value = figureOf(id)?.value
-    if (value) return value.ok ? value : undefined
-    return facts.get(id)
+    if (value) return value.ok ? value.text : undefined
+    return facts.get(id)?.text
   }
   return {
     uses: all,
     facts,
     figureIds,
     figure: figureOf,
-    si: (id) => known(id)?.si,
-    text: (id) => known(id)?.text,
-    siOfAll: (ids) => allKnown(ids, (id) => known(id)?.si),
+    si: siOf,
+    text: textOf,
+    siOfAll: (ids) => allKnown(ids, siOf),
     worksheet: (id) => {
       const use = uses.get(id)
       return use && sheetOf(use)
     },
     worksheets: () => all.map(sheetOf),
     restsOn: trace.ofFigure,
+    figuresOn: (fact) => figuresOn().get(fact) ?? [],
     vary: (values) => {
       const paths = [...values.keys()]
       const isTouched = (use: Use<string>): boolean => {
@@ -176,15 +207,22 @@ export function createEngine<
     if (byId.has(use.id)) throw new RangeError(`two uses are called ${use.id}`)
     byId.set(use.id, use)
   }
-  const given = {
+  const trace = createTrace(byId)
+  const figureIds = [...byId.values()].flatMap(idsOf)
+  let figuresOn: ReadonlyMap<string, readonly string[]> | undefined
+  const given: Given = {
     uses: byId,
     facts,
     locale,
-    trace: createTrace(byId),
+    trace,
     wording: createWording(words, locale),
     kindOf,
     all: [...byId.values()],
-    figureIds: [...byId.values()].flatMap(idsOf),
+    figureIds,
+    figuresOn: () => {
+      figuresOn ??= byFact(figureIds, trace)
+      return figuresOn
+    },
   }
   // Inside, names are strings; only those that ask are held to the ones declared.
   return engineOf(given, () => undefined) as unknown as Engine<Id, Path, Name>

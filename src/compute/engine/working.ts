@@ -3,7 +3,14 @@ import { formatQuantity, type Locale } from '../../model/quantity/format-quantit
 import type { KindName } from '../../model/quantity/kinds.ts'
 import { isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
 import { type Use, useIdOf } from '../uses/use.ts'
-import { bindInputs, isMissing, outOfRange } from './binding.ts'
+import {
+  type Bound,
+  bindInputs,
+  isMissing,
+  outOfRange,
+  type Result,
+  shownInput,
+} from './binding.ts'
 import type { Trace } from './trace.ts'
 import type { Wording } from './wording.ts'
 
@@ -21,18 +28,26 @@ export type Given = {
   /** The uses, and the ids of all figures, in the order of the uses. */
   readonly all: readonly Use<string>[]
   readonly figureIds: readonly string[]
+  /** By facts the figures that rest on them. */
+  readonly figuresOn: () => ReadonlyMap<string, readonly string[]>
 }
 
-/** A use with its numbers put in. */
+/**
+ * A use with its numbers put in. What is printed of it is put together when somebody asks: most uses
+ * are worked out for the sake of others, or for what they come to at another value.
+ */
 export type Worked = {
-  readonly inputs: readonly FigureInput[]
-  readonly figures: readonly Figure[]
   readonly values: Readonly<Record<string, number | Refusal>>
+  readonly resultOf: (output: string) => Result | undefined
+  readonly inputs: () => readonly FigureInput[]
+  /** Of an output; undefined where there is none of that name. */
+  readonly figure: (output: string) => Figure | undefined
 }
 
 /** Works uses out as they are asked for, each once. */
 export type Working = {
   readonly work: (use: Use<string>) => Worked
+  readonly resultOf: (id: string) => Result | undefined
   readonly figureOf: (id: string) => Figure | undefined
 }
 
@@ -41,12 +56,10 @@ function toFigure(
   use: Use<string>,
   name: string,
   spec: OutputSpec,
-  value: number | { readonly reason: string },
+  result: Result,
   { facts, locale, trace, wording }: Given,
 ): Figure {
   const id = `${use.id}.${name}`
-  if (typeof value === 'number' && !Number.isFinite(value))
-    throw new RangeError(`${id} came out as ${value}`)
   const toMeasure = [...trace.ofFigure(id)].filter(
     (path) => facts.get(path)?.provenance.kind === 'typical',
   )
@@ -55,32 +68,59 @@ function toFigure(
     label: wording.output(use.calculation, name),
     kind: spec.kind,
     worksheet: wording.number(use),
-    value:
-      typeof value === 'object'
-        ? { ok: false, reason: value.reason }
-        : { ok: true, si: value, ...formatQuantity(value, spec.kind, locale, spec.round) },
+    value: result.ok
+      ? { ...result, ...formatQuantity(result.si, spec.kind, locale, spec.round) }
+      : result,
     estimate: toMeasure.length > 0,
     toMeasure,
   }
 }
 
-function workOut(use: Use<string>, given: Given, figureOf: Working['figureOf']): Worked {
+/** What came of each output. @throws RangeError for a number that is none. */
+function resultsOf(
+  { id, calculation }: Use<string>,
+  values: Worked['values'],
+  refusal: string | undefined,
+  { wording }: Given,
+): ReadonlyMap<string, Result> {
+  const resultOf = (name: string): Result => {
+    const value = values[name]
+    if (value === undefined) return { ok: false, reason: refusal ?? '' }
+    if (isRefusal(value)) return { ok: false, reason: wording.refusal(calculation, value.refused) }
+    if (!Number.isFinite(value)) throw new RangeError(`${id}.${name} came out as ${value}`)
+    return { ok: true, si: value }
+  }
+  return new Map(Object.keys(calculation.outputs).map((name) => [name, resultOf(name)]))
+}
+
+function workOut(use: Use<string>, given: Given, resultOf: Working['resultOf']): Worked {
   const { calculation } = use
   const { facts, locale, wording } = given
-  const bound = bindInputs(use, { facts, locale, wording, figureOf })
-  const inputs = bound.filter((b): b is FigureInput => !isMissing(b))
-  const refusal = bound.find(isMissing)?.missing ?? outOfRange(calculation, inputs, given)
+  const bound = bindInputs(use, { facts, locale, wording, resultOf })
+  const known = bound.filter((b): b is Bound => !isMissing(b))
+  const refusal = bound.find(isMissing)?.missing ?? outOfRange(calculation, known, given)
   const values =
     refusal === undefined
-      ? calculation.compute(Object.fromEntries(inputs.map((i) => [i.name, i.si])))
+      ? calculation.compute(Object.fromEntries(known.map((b) => [b.name, b.value.si])))
       : {}
-  const figures = Object.entries(calculation.outputs).map(([name, spec]) => {
-    const value = values[name]
-    if (value === undefined) return toFigure(use, name, spec, { reason: refusal ?? '' }, given)
-    const shown = isRefusal(value) ? { reason: wording.refusal(calculation, value.refused) } : value
-    return toFigure(use, name, spec, shown, given)
-  })
-  return { inputs, figures, values }
+  const results = resultsOf(use, values, refusal, given)
+  const figures = new Map<string, Figure>()
+  let inputs: readonly FigureInput[] | undefined
+  return {
+    values,
+    resultOf: (output) => results.get(output),
+    inputs: () => {
+      inputs ??= known.map((b) => shownInput(b, calculation, given))
+      return inputs
+    },
+    figure: (output) => {
+      const [spec, result] = [calculation.outputs[output], results.get(output)]
+      if (!spec || !result) return undefined
+      const figure = figures.get(output) ?? toFigure(use, output, spec, result, given)
+      figures.set(output, figure)
+      return figure
+    },
+  }
 }
 
 /**
@@ -99,14 +139,16 @@ export function startWorking(
     if (done) return done
     if (running.has(use.id)) throw new RangeError(`figures of ${use.id} depend on themselves`)
     running.add(use.id)
-    const result = elsewhere(use) ?? workOut(use, given, figureOf)
+    const result = elsewhere(use) ?? workOut(use, given, resultOf)
     worked.set(use.id, result)
     running.delete(use.id)
     return result
   }
-  const figureOf = (id: string): Figure | undefined => {
+  const of = <T>(id: string, ask: (worked: Worked, output: string) => T): T | undefined => {
     const use = given.uses.get(useIdOf(id))
-    return use && work(use).figures.find((f) => f.id === id)
+    return use && ask(work(use), id.slice(use.id.length + 1))
   }
-  return { work, figureOf }
+  const resultOf = (id: string): Result | undefined => of(id, (w, output) => w.resultOf(output))
+  const figureOf = (id: string): Figure | undefined => of(id, (w, output) => w.figure(output))
+  return { work, resultOf, figureOf }
 }

@@ -1,7 +1,6 @@
 import { escapeHtml } from '../text/escape-html.ts'
 import { type Html, html } from '../text/html.ts'
 import type { Drawing } from './drawing.ts'
-import { screenSvg } from './screen-svg.ts'
 
 /**
  * Where a drawing is shown: across a page, on a page of the field book, in the side column of a
@@ -11,21 +10,12 @@ export type DrawingMedium = 'paper' | 'column' | 'side' | 'screen' | 'phone'
 
 /** On a screen the widest that fits is shown, by style alone. */
 const laidOnScreen = (d: Drawing): string =>
-  `<div class="on-wide">${screenSvg(d.at('page'))}</div><div class="on-narrow">${screenSvg(d.at('side'))}</div>`
-
-/** Several pages may show the same. */
-const shown = new WeakMap<Drawing, string>()
-
-function onScreen(d: Drawing): string {
-  const drawing = shown.get(d) ?? laidOnScreen(d)
-  shown.set(d, drawing)
-  return drawing
-}
+  `<div class="on-wide">${d.onScreen('page')}</div><div class="on-narrow">${d.onScreen('side')}</div>`
 
 /** How a drawing is laid out for a medium. */
 function laid(d: Drawing, medium: DrawingMedium): string {
-  if (medium === 'screen') return onScreen(d)
-  if (medium === 'phone') return `<div class="drawn">${screenSvg(d.at('side'))}</div>`
+  if (medium === 'screen') return laidOnScreen(d)
+  if (medium === 'phone') return `<div class="drawn">${d.onScreen('side')}</div>`
   return d.at(medium === 'paper' ? 'page' : medium)
 }
 

@@ -3,12 +3,16 @@ import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
 import { line } from '../../validate/schemas/text.ts'
 import type { Words } from '../../validate/schemas/words.ts'
+import { type Drawn, drawnBefore, keepDrawn, readingOf } from './kept-drawings.ts'
+import { screenSvg } from './screen-svg.ts'
 import type { DrawingSize } from './sizes.ts'
 
 /** A drawing with what to see in it; `alt` says the same to those who do not see it. */
 export type Drawing = {
   /** As SVG, laid out for a width, one unit a point in print. */
   readonly at: (size: DrawingSize) => string
+  /** The same in fewer characters, for screens. */
+  readonly onScreen: (size: DrawingSize) => string
   /** The same in every form of every manual; never given to another drawing. */
   readonly number: number
   /** How it is cited, such as "Drawing 12". */
@@ -69,6 +73,36 @@ export type DeclaredDrawing<N extends string = string> = {
 /** What the file of words says of every drawing. */
 export const drawingWords = z.strictObject({ number: z.int().min(1), title: line, caption: line })
 
+/** What is said of a drawing beside it. */
+type About = Omit<Drawing, 'at' | 'onScreen'>
+
+/** A drawing as far as it is drawn, and what draws the rest. */
+type Started = {
+  readonly drawn: Drawn<About>
+  readonly draw: (size: DrawingSize) => string
+}
+
+/** For each drawing what keeps it as far as it is drawn by now. */
+const keepers = new WeakMap<Drawing, () => void>()
+
+/** Keeps a drawing for later commands, where more of it is drawn than was kept. */
+export const keepDrawing = (drawing: Drawing): void => keepers.get(drawing)?.()
+
+/** A drawing that is laid out for each size when somebody asks. */
+function drawingOf({ drawn: { about, laid }, draw }: Started): Drawing {
+  const once = (form: Parameters<typeof laid.get>[0], make: () => string): string => {
+    const made = laid.get(form) ?? make()
+    laid.set(form, made)
+    return made
+  }
+  const at = (size: DrawingSize): string => once(size, () => draw(size))
+  return {
+    at,
+    onScreen: (size) => once(`${size} on screen`, () => screenSvg(at(size))),
+    ...about,
+  }
+}
+
 /** All of one drawing: what it is called, what it needs, how it is drawn, what it says in words. */
 export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): DeclaredDrawing<N> {
   const { name, needs, draw, numbers } = spec
@@ -76,27 +110,37 @@ export function declareDrawing<const N extends string, L>(spec: Spec<N, L>): Dec
     name,
     labels: spec.labels,
     render: (manual, words) => {
-      const q = (quantity: string): string => {
-        const found = manual.quantities[quantity]
-        return found?.ok ? found.text : ''
+      const given = [words.drawings[name], words.labels[spec.labels.group], words.drawing.number]
+      const wording = JSON.stringify(given)
+      const reading = readingOf(manual)
+      const { q, si } = reading
+      const context = (alt: string): DrawingContext<L> => ({
+        manual: reading.manual,
+        words: spec.labels.schema.parse(words.labels[spec.labels.group]),
+        q,
+        si,
+        alt,
+      })
+      const begin = (): Drawn<About> | undefined => {
+        if (needs !== undefined && q(needs) === '') return undefined
+        const { number, title, caption } = drawingWords.parse(words.drawings[name])
+        const called = fill(words.drawing.number, { number: String(number) })
+        // The caption is read out beside it, and so is not repeated.
+        const alt = `${called}: ${title}. ${numbers(context(''))}`
+        const page = draw(context(alt), 'page')
+        if (page === '') return undefined
+        return { about: { number, called, title, alt, caption }, laid: new Map([['page', page]]) }
       }
-      const si = (quantity: string): number | undefined => manual.quantities[quantity]?.si
-      if (needs !== undefined && q(needs) === '') return undefined
-      const { number, title, caption } = drawingWords.parse(words.drawings[name])
-      const own = spec.labels.schema.parse(words.labels[spec.labels.group])
-      const called = fill(words.drawing.number, { number: String(number) })
-      // The caption is read out beside it, and so is not repeated.
-      const alt = `${called}: ${title}. ${numbers({ manual, words: own, q, si, alt: '' })}`
-      const context = { manual, words: own, q, si, alt }
-      const page = draw(context, 'page')
-      if (page === '') return undefined
-      const drawnAt = new Map<DrawingSize, string>([['page', page]])
-      const at = (size: DrawingSize): string => {
-        const made = drawnAt.get(size) ?? draw(context, size)
-        drawnAt.set(size, made)
-        return made
-      }
-      return { at, number, called, title, alt, caption }
+      const before = drawnBefore<About>(name, wording, reading)
+      const drawn = before ?? begin()
+      if (!drawn) return undefined
+      let kept = before ? drawn.laid.size : 0
+      const drawing = drawingOf({ drawn, draw: (size) => draw(context(drawn.about.alt), size) })
+      keepers.set(drawing, () => {
+        if (drawn.laid.size > kept) keepDrawn(name, wording, reading, drawn)
+        kept = drawn.laid.size
+      })
+      return drawing
     },
   }
 }

@@ -8,7 +8,7 @@ import { levels } from './charts/levels.ts'
 import { raceInterval } from './charts/race-interval.ts'
 import { waterMonths } from './charts/water-months.ts'
 import { depthMap } from './depth-map/depth-map.ts'
-import type { Drawing } from './drawing.ts'
+import { type Drawing, keepDrawing } from './drawing.ts'
 import { grains } from './grains.ts'
 import { plan } from './oval/plan.ts'
 import { passPatterns } from './passes/passes.ts'
@@ -64,14 +64,22 @@ export type DrawingName = (typeof allDrawings)[number]['name']
 /** Drawings by name, without those that a facility's numbers do not allow. */
 export type Drawings = Readonly<Partial<Record<DrawingName, Drawing>>>
 
-const rendered = new WeakMap<Manual, { readonly words: Words; readonly drawings: Drawings }>()
+/** What was drawn so far, by name. */
+type DrawnSoFar = Map<string, Drawing | undefined>
+
+type Rendered = {
+  readonly words: Words
+  readonly drawings: Drawings
+  readonly drawn: DrawnSoFar
+}
+
+const rendered = new WeakMap<Manual, Rendered>()
 
 /** All drawings by name, each drawn when somebody first asks whether there is one. */
-function drawnWhenAsked(manual: Manual, words: Words): Drawings {
+function drawnWhenAsked(manual: Manual, words: Words, drawn: DrawnSoFar): Drawings {
   const declared = new Map<string, (typeof allDrawings)[number]>(
     allDrawings.map((d) => [d.name, d]),
   )
-  const drawn = new Map<string, Drawing | undefined>()
   const drawing = (name: string | symbol): Drawing | undefined => {
     const spec = typeof name === 'string' ? declared.get(name) : undefined
     if (!spec) return undefined
@@ -96,9 +104,16 @@ function drawnWhenAsked(manual: Manual, words: Words): Drawings {
 export function renderDrawings(manual: Manual, words: Words): Drawings {
   const known = rendered.get(manual)
   if (known?.words === words) return known.drawings
-  const drawings = drawnWhenAsked(manual, words)
-  rendered.set(manual, { words, drawings })
+  const drawn: DrawnSoFar = new Map()
+  const drawings = drawnWhenAsked(manual, words, drawn)
+  rendered.set(manual, { words, drawings, drawn })
   return drawings
+}
+
+/** Keeps the drawings of a manual for later commands, as far as they were drawn. */
+export function keepDrawings(manual: Manual): void {
+  for (const drawing of rendered.get(manual)?.drawn.values() ?? [])
+    if (drawing) keepDrawing(drawing)
 }
 
 /** A drawing by the name that content gives it; names are checked when content is loaded. */

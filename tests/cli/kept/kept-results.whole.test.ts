@@ -6,6 +6,7 @@ import { openResults, useResults } from '../../../src/cli/kept/kept-results.ts'
 import { recallTexts } from '../../../src/cli/kept/kept-texts.ts'
 import { type Folders, loadManual } from '../../../src/cli/load/load-manual.ts'
 import { siteWith } from '../../../src/cli/site-with.ts'
+import { keepDrawingsIn } from '../../../src/render/drawings/kept-drawings.ts'
 import { date, demoFolder, folders } from '../../support/demo.ts'
 
 let root: string
@@ -20,7 +21,7 @@ beforeAll(async () => {
 })
 
 afterAll(async () => {
-  useResults(undefined)
+  alone()
   await rm(root, { recursive: true, force: true })
 })
 
@@ -33,11 +34,18 @@ async function made(): Promise<ReadonlyMap<string, Buffer>> {
   return new Map([...site, ...beside].map((f) => [f.path, Buffer.from(f.data)]))
 }
 
+/** Takes nothing of what is kept. */
+function alone(): void {
+  useResults(undefined)
+  keepDrawingsIn(undefined)
+}
+
 /** As a command makes it that finds what earlier ones have kept. */
 async function madeWarm(): Promise<ReadonlyMap<string, Buffer>> {
   const results = openResults(at('kept'), 'program')
   useResults(results)
   recallTexts(results)
+  keepDrawingsIn(results)
   return made()
 }
 
@@ -51,6 +59,20 @@ describe('what is kept', () => {
   it.each<[string, () => Promise<void>]>([
     ['nothing', async () => undefined],
     ['a value of the facility', () => edit('fair/facility.yaml', /speed: 5 mph/, 'speed: 4 mph')],
+    ['a measure of the oval', () => edit('fair/facility.yaml', /turns: 70 ft/, 'turns: 72 ft')],
+    [
+      'a place at the oval',
+      () =>
+        edit(
+          'fair/facility.yaml',
+          /Gate B \(infield\), station: 760 ft/,
+          'Gate <B>, station: 800 ft',
+        ),
+    ],
+    [
+      'what stands below a drawing',
+      () => edit('content/words.yaml', /caption: The weeks before the fair/, 'caption: All weeks'),
+    ],
     [
       'a text of the library',
       () => edit('content/procedures/seal.yaml', /^purpose: /m, '$&Slowly. '),
@@ -63,7 +85,7 @@ describe('what is kept', () => {
   ])('changes no byte after an edit of %s', async (_, change) => {
     await change()
     const warm = await madeWarm()
-    useResults(undefined)
+    alone()
     const cold = await made()
     expect([...warm.keys()].sort()).toEqual([...cold.keys()].sort())
     for (const [file, bytes] of cold) expect(warm.get(file)?.equals(bytes), file).toBe(true)
