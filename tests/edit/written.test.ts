@@ -4,7 +4,17 @@ import { parse } from 'yaml'
 import { written } from '../../src/edit/written.ts'
 
 test('a text is typed so that a reader of YAML reads just that text', () => {
-  const words = fc.constantFrom('null', 'True', 'no', '1', '0x1', '1e3', '.inf', '5 mph', '2 1/4 in')
+  const words = fc.constantFrom(
+    'null',
+    'True',
+    'no',
+    '1',
+    '0x1',
+    '1e3',
+    '.inf',
+    '5 mph',
+    '2 1/4 in',
+  )
   const letters = fc.string({ unit: fc.constantFrom(...`aZ0159.-_/%°' :#,[]{}"~&*\n`) })
   fc.assert(
     fc.property(fc.oneof(words, letters, fc.string()), (text) => {
