@@ -62,7 +62,7 @@ export function limitsOf(name: KeptNumber, locale: Locale): readonly [string, st
 
 /** A value as precisely as it is known. */
 export const exactText = (name: KeptNumber, si: number, locale: Locale): string =>
-  formatExact(si, kindOfNumber(name), locale, 'prose')
+  formatExact(si, kindOfNumber(name), locale, 'typed')
 
 /** A value as the manual prints it. */
 export const printedText = (name: KeptNumber, si: number, locale: Locale): string =>

@@ -13,11 +13,22 @@ const limitsOf = (target: number, tolerance: number, context: ComposeContext) =>
   return { farTooDeep: at(2), tooDeep: at(1), tooThin: at(-1), farTooThin: at(-2) }
 }
 
-/** A dry mass as printed, and how many truckloads that is as it lies, moist. */
-function amountOf(mass: number, context: ComposeContext): MapAmount {
+/** What carries material, by whose loads it is counted: as procedures count what they order or take off. */
+const carriers = {
+  here: { load: ['gear.haul.bed', 'delivery.load'], moisture: 'cushion.moisture.target' },
+  quarry: { load: ['delivery.load'], moisture: 'delivery.moisture' },
+} as const
+
+/** A dry mass as printed, and how many truckloads that is with the water that it carries. */
+function amountOf(
+  mass: number,
+  context: ComposeContext,
+  by: keyof typeof carriers = 'here',
+): MapAmount {
   const { engine } = context
-  const load = engine.si('gear.haul.bed') ?? engine.si('delivery.load')
-  const moist = asWeighed(mass, engine.si('cushion.moisture.target') ?? 0)
+  const { load: loads, moisture } = carriers[by]
+  const load = loads.map((name) => engine.si(name)).find((si) => si !== undefined)
+  const moist = asWeighed(mass, engine.si(moisture) ?? 0)
   return {
     mass: printed(mass, 'mass', context),
     loads: load === undefined ? undefined : wholeUp(moist / load),
@@ -46,7 +57,7 @@ function balanceOf(context: ComposeContext): Pick<CushionMap, 'moves' | 'spare' 
           ],
     ),
     spare: toPile && net > 0 ? amountOf(net, context) : undefined,
-    missing: fromPile && net < 0 ? amountOf(-net, context) : undefined,
+    missing: fromPile && net < 0 ? amountOf(-net, context, 'quarry') : undefined,
   }
 }
 

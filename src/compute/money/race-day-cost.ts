@@ -87,7 +87,7 @@ export const raceDayCost = calculation({
     },
     'fuel-price': { symbol: 'C_f', kind: 'money', tex: '@fuel\\,@fuelPrice', round: 'up' },
   },
-  refusals: ['no-price'],
+  refusals: ['no-price', 'no-fuel', 'no-water-counted'],
   compute: (x) => {
     const hours =
       x.early * (x.first - x.start) + x.people * (x.after - x.first) + x.late * (x.done - x.after)
@@ -98,19 +98,21 @@ export const raceDayCost = calculation({
     const water = x.water * x.waterPrice
     const day = labor + machines + water
     const fuel = x.days * (x.pullFuel + harrowings * x.harrowFuel + rounds * x.roundFuel)
-    // Nothing is not a price: what nobody has asked for is not printed as free.
+    // Nothing is not a price: what nobody has asked for is not printed as free. Water that is
+    // counted has a price, which may be nothing: an own pond.
     const priced = (sum: number) => (sum > 0 ? sum : refuse('no-price'))
+    const ofWater = (sum: number) => (x.water > 0 ? sum : refuse('no-water-counted'))
     return {
       hours,
       labor: priced(labor),
       'whole-harrowings': harrowings,
       'whole-rounds': rounds,
       machines: priced(machines),
-      'day-water': priced(water),
+      'day-water': ofWater(water),
       day: priced(day),
       fair: priced(x.days * day),
-      water: priced(x.days * water),
-      fuel,
+      water: ofWater(x.days * water),
+      fuel: fuel > 0 ? fuel : refuse('no-fuel'),
       'fuel-price': priced(fuel * x.fuelPrice),
     }
   },

@@ -115,6 +115,12 @@ const ofTask = (
   priced: ReadonlySet<TaskId>,
 ): Binding => (priced.has(id) ? figure(`${id}.${output}`) : fixed(0, 'no-price-known'))
 
+/** Water that costs something, be it nothing: without a price none is counted. */
+function waterOf(known: ReadonlySet<string>): Binding {
+  if (!known.has('gear.spray.tank')) return fixed(0, 'no-water-truck')
+  return known.has('prices.water') ? figure('supply.need') : fixed(0, 'no-water-price')
+}
+
 const raceDay = (known: ReadonlySet<string>, priced: ReadonlySet<TaskId>): Use => {
   const harrows = known.has('gear.harrow.width')
   return use('race-day', raceDayCost, {
@@ -136,7 +142,7 @@ const raceDay = (known: ReadonlySet<string>, priced: ReadonlySet<TaskId>): Use =
     round: ofTask('round-cost', 'machine', priced),
     roundLoads: known.has('gear.spray.tank') ? figure('round.loads') : fixed(1, 'no-water-truck'),
     loads: known.has('gear.spray.tank') ? figure('supply.loads') : fixed(0, 'no-water-truck'),
-    water: known.has('gear.spray.tank') ? figure('supply.need') : fixed(0, 'no-water-truck'),
+    water: waterOf(known),
     waterPrice: known.has('prices.water') ? fact('prices.water') : fixed(0, 'no-water-price'),
     days: fact('race-days.count'),
     pullFuel: ofTask('band-cost', 'fuel', priced),

@@ -13,6 +13,9 @@ import { moneyText, significantText } from './number-text.ts'
 /** Significant digits. */
 const [forSums, forReading] = [4, 3]
 
+/** Kinds that are read off a ruler. */
+const onRuler: ReadonlySet<KindName> = new Set(['depth', 'fineDepth', 'dent'])
+
 /** The number of a quantity in a unit with up to four significant digits, never as 1e-7. */
 export const exactNumber = (si: number, unit: string, digits = forSums): string =>
   significantText(toUnit(si, unit), digits)
@@ -24,13 +27,14 @@ const exactMoney = (value: number, unit: string, locale: Locale): string =>
 /**
  * Prints an input as it goes into a formula: in the trade's rounding where that changes nothing,
  * else with four significant digits, so that a reader who works the sum again gets the same answer.
- * @param use In prose three digits are enough.
+ * @param use In prose, and of what somebody typed, three digits are enough; what people measure with
+ *   a ruler is told in prose in sixteenths of an inch, as the ruler has them.
  */
 export function formatExact(
   si: number,
   kind: KindName,
   locale: Locale,
-  use: 'sum' | 'prose' = 'sum',
+  use: 'sum' | 'prose' | 'typed' = 'sum',
 ): string {
   const style = styleOf(kind, locale.system)
   const value = toUnit(si, style.unit)
@@ -49,6 +53,13 @@ export function formatExact(
         )
       : undefined
   if (finer !== undefined) return fractionText(value, 1 / finer, unitText(style, locale))
+  if (
+    use === 'prose' &&
+    onRuler.has(kind) &&
+    style.form === 'fraction' &&
+    Math.abs(value) >= 1 / 16
+  )
+    return fractionText(value, 1 / 16, unitText(style, locale))
   const unit = unitText(style, locale)
   const number = exactNumber(si, style.unit, use === 'sum' ? forSums : forReading)
   return unit === '' ? number : `${number}${unit === '°' ? '' : ' '}${unit}`

@@ -50,7 +50,7 @@ export const kinds = {
   },
   fineDepth: {
     dims: length,
-    us: style('in', 1 / 8, { form: 'fraction' }),
+    us: style('in', 1 / 16, { form: 'fraction' }),
     metric: style('mm', 1),
   },
   dent: {

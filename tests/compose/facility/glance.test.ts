@@ -22,10 +22,10 @@ describe('the facility at a glance', () => {
     expect(left.filter((f) => shown.has(f.label)).map((f) => f.path)).toEqual([])
   })
 
-  it('writes the mean of many readings with three digits, and what somebody has stated whole', async () => {
+  it('writes the mean of many readings as a ruler has it, and what somebody has stated whole', async () => {
     const text = `${halfMile}measurements: [{ of: cushion.depth.found, value: 1.5943 in, date: 2027-05-01, by: B. Example }]\n`
     const rows = composeGlance(await contextFor(text)).flatMap((g) => g.rows)
-    expect(rows.find((r) => r.provenance.kind === 'measured')?.text).toBe('1.59 in')
+    expect(rows.find((r) => r.provenance.kind === 'measured')?.text).toBe('1 5/8 in')
     expect(rows.find((r) => r.label.startsWith('one lap'))?.text).toBe('2,640 ft')
   })
 })

@@ -82,6 +82,16 @@ describe('the depth survey', () => {
     expect(some?.spare?.loads).toBeGreaterThan(some?.moves[0]?.loads ?? 0)
   })
 
+  it('counts what is brought in the loads of the quarry, as the order does', async () => {
+    const hauls = `${two}equipment: [{ id: t, name: t, can: [haul], from: own, bed: 5 tons }]\n`
+    const day = { date: '2027-06-01', readings: readings(1, 1.5, 1.625, 1.25) }
+    const context = await contextFor(hauls, { surveys: [survey([day])] })
+    const missing = composeCushionMap(context)?.missing
+    // 20 tons on a delivery truck and 5 on the one here: the map counted trips of its own.
+    expect(missing?.loads).toBe(context.engine.si('hard.loads'))
+    expect(missing?.mass).toBe(context.engine.text('hard.mass'))
+  })
+
   it('is drawn as a map of the latest day, a cell for each reading', async () => {
     const context = await contextOf(
       { date: '2027-05-01', readings: readings(1, 1, 1, 1) },

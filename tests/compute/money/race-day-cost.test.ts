@@ -52,3 +52,18 @@ it('still gives the people where no machine has a price', () => {
   expect(out.day).toBe(out.labor)
   expect(out.machines).toEqual({ refused: 'no-price' })
 })
+
+it('counts water from an own pond as free, and water without a price not at all', () => {
+  const own = raceDayCost.compute({ ...day, waterPrice: 0 })
+  expect(own['day-water']).toBe(0)
+  expect(own.water).toBe(0)
+  // Where nobody gives a price, no water is counted.
+  const unknown = raceDayCost.compute({ ...day, water: 0, waterPrice: 0 })
+  expect(unknown['day-water']).toEqual({ refused: 'no-water-counted' })
+  expect(own.day).toBe(unknown.day)
+})
+
+it('says that fuel is not known, and never that none is burned', () => {
+  const out = raceDayCost.compute({ ...day, pullFuel: 0, harrowFuel: 0, roundFuel: 0 })
+  expect(out.fuel).toEqual({ refused: 'no-fuel' })
+})

@@ -4,6 +4,9 @@ import { largeNumberHtml, quantityHtml } from '../../../src/render/text/number-h
 describe('numbers in HTML', () => {
   it.each([
     ['1/2 in', '<span class="frac">1/2</span>\u00a0in'],
+    ['15/16 in', '<span class="frac">15/16</span>\u00a0in'],
+    ['2 11/16 in', '2<span class="thin">\u00a0</span><span class="frac">11/16</span>\u00a0in'],
+    ['−13/16', '−<span class="frac">13/16</span>'],
     ['25 %', '25\u00a0%'],
     ['<b>', '&lt;b&gt;'],
   ])('sets %s', (text, expected) => {

@@ -71,7 +71,7 @@ function rangeSaid(sitting: Sitting, question: Question): string {
   const [low = '', high = ''] = question.spec.range.map((text) => {
     const read = parseQuantity(text, { plain: true })
     return read.ok
-      ? formatExact(read.quantity.si, question.spec.kind, sitting.locale(), 'prose')
+      ? formatExact(read.quantity.si, question.spec.kind, sitting.locale(), 'typed')
       : text
   })
   return fill(sitting.said.form.says.field.between, { low, high })
