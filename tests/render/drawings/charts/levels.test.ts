@@ -33,7 +33,7 @@ describe('sections from levels', () => {
     const drawing = renderDrawings(manual, words)['levels']
     const stations = deep.filter((points) => points.length > 0).length
     expect(drawing?.at('page').match(/>In a frame: do not cut\.</g)).toHaveLength(stations)
-    expect(drawing?.alt).toContain('In a frame: do not cut. +6 3/4 in, +2 3/8')
+    expect(drawing?.alt).toContain('In a frame: do not cut. +6 13/16 in, +2 5/16')
     expect(drawing?.alt).toContain('before the engineer has looked')
   })
 
