@@ -1,3 +1,4 @@
+import { setFlagsFromString } from 'node:v8'
 import type { Manual } from '../model/manual.ts'
 import type { OutputFile } from '../model/output-file.ts'
 import { allSheets } from '../model/sheet-names.ts'
@@ -251,10 +252,18 @@ async function printDocuments(
 }
 
 /**
+ * V8 lets its memory double before it looks what is still in use, and every part leaves megabytes
+ * behind that nobody needs: with less a build takes a quarter less memory, and some tenths of a
+ * second longer.
+ */
+const growSlowly = (): void => setFlagsFromString('--heap-growing-percent=40')
+
+/**
  * Prints the binder, the posted sheets, the forms and the pocket cards of a manual, all in one
  * browser.
  */
 export async function printManual(job: PrintJob, tell: Tell): Promise<Printed> {
+  growSlowly()
   const { found, cache, manual, words, folders } = job
   const [fonts, templates, program] = await Promise.all([
     loadFonts(),

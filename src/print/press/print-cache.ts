@@ -16,15 +16,27 @@ export type PrintCache = {
 
 const keptDays = 30
 
-function keyOf(parts: readonly CachePart[]): string {
-  const hash = createHash('sha256')
-  for (const part of parts) hash.update(`${part.length}\0`).update(part)
-  return hash.digest('hex')
-}
-
 /** A hash of what is kept stands before it: what a disk has spoilt may still be read as a value. */
 const hashLength = 32
 const hashOf = (data: Uint8Array): Buffer => createHash('sha256').update(data).digest()
+
+/** Prints are asked for as part of several things. */
+const hashes = new WeakMap<Uint8Array, Buffer>()
+
+function hashOfBytes(bytes: Uint8Array): Buffer {
+  const known = hashes.get(bytes)
+  if (known) return known
+  const hash = hashOf(bytes)
+  hashes.set(bytes, hash)
+  return hash
+}
+
+function keyOf(parts: readonly CachePart[]): string {
+  const hash = createHash('sha256')
+  for (const part of parts)
+    hash.update(`${part.length}\0`).update(typeof part === 'string' ? part : hashOfBytes(part))
+  return hash.digest('hex')
+}
 
 async function kept(file: string): Promise<{ readonly value: unknown } | undefined> {
   try {

@@ -28,8 +28,6 @@ const dress = (page: BrowserPage, ink: Ink): Promise<void> =>
 
 async function inInk(page: BrowserPage, ink: Ink): Promise<Uint8Array> {
   await dress(page, ink)
-  // Of all the sizes that were tried only the last may be on paper.
-  await freshFonts(page)
   return toPdf(page)
 }
 
@@ -45,6 +43,8 @@ async function printOnPapers(page: BrowserPage, args: Args): Promise<readonly Se
     await setStyle(page, css)
     await dress(page, 'color')
     const fits = await fitSheets(page, capitals, (points) => readingDistanceWords(points, system))
+    // Of all the sizes that were tried only the last may be on paper, which both inks have alike.
+    await freshFonts(page)
     const color = await inInk(page, 'color')
     prints.push({
       paper: name,
