@@ -93,3 +93,13 @@ export function zoneOffset(date: string, zone: string): number | undefined {
     ? (m[1] === '-' ? -1 : 1) * (Number(m[2] ?? 0) * 3600 + Number(m[3] ?? 0) * 60)
     : undefined
 }
+
+/** With fewer days than this to the first race a plan of months is of no use any more. */
+const daysForPlan = 14
+
+/** Whether the first race is ahead, and close. @param from, race `YYYY-MM-DD`. */
+export const isClose = (race: string | undefined, from: string): boolean => {
+  if (race === undefined) return false
+  const left = dayNumber(race) - dayNumber(from)
+  return left >= 0 && left < daysForPlan
+}

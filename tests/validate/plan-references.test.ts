@@ -12,7 +12,9 @@ const text = (row: string, by: string) => `plans:
       days: practice.ten-days.before
       shift: practice.shift
       people: [You, Helper]
+      crew: crew.people
       all: Both
+      all-more: All
       daily: Nothing
       jobs:
         - { does: Walk, people: 1, by: ${by}, takes: [practice.shift] }
@@ -50,12 +52,12 @@ describe('what a plan names', () => {
 
   it('is refused at its line when no such finding or person exists', () => {
     expect(problems('no-gradder', 'Helpr')).toMatchObject([
-      { code: 'ref/missing', hint: 'did you mean "no-grader"?', place: { line: 18 } },
+      { code: 'ref/missing', hint: 'did you mean "no-grader"?', place: { line: 20 } },
       {
         code: 'ref/missing',
         message: 'there is no person under “people” "Helpr"',
         hint: 'did you mean "Helper"?',
-        place: { line: 12 },
+        place: { line: 14 },
       },
     ])
   })

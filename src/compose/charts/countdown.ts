@@ -11,12 +11,21 @@ import {
   shortDate,
   weekdaysOf,
 } from '../dates.ts'
-import { datedRows } from '../schedules/dated-rows.ts'
+import { datedRows, raceIsClose } from '../schedules/dated-rows.ts'
+import { workTasks } from '../schedules/work-rows.ts'
 
 type Task = { readonly date: string; readonly task: string }
 
-/** What is due when, in the few words that a calendar has room for. */
+/**
+ * What is due when, in the few words that a calendar has room for: rows of the countdown, and where
+ * the first race is close the work of the last days in place of those that it covers.
+ */
 export const tasksOf = (context: ComposeContext): readonly Task[] =>
+  [...(raceIsClose(context) ? workTasks(context) : []), ...countdownTasks(context)].sort((a, b) =>
+    a.date.localeCompare(b.date),
+  )
+
+const countdownTasks = (context: ComposeContext): readonly Task[] =>
   datedRows(
     itemsOf(context.library.schedules)
       .filter((s) => s.id === 'countdown')

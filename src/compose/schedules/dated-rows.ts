@@ -1,4 +1,4 @@
-import { addDays, secondsPerDay, workingDaysOff } from '../../model/day.ts'
+import { addDays, isClose, secondsPerDay, workingDaysOff } from '../../model/day.ts'
 import type { Belongs, ScheduleRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, isKnown, namedNumber } from '../context.ts'
@@ -34,12 +34,19 @@ function dateOf(row: ScheduleRow, context: ComposeContext): string | undefined {
   return row.after && addDays(week.last, daysOf(row.after, context))
 }
 
+/** Whether the first race is so close that the plan for the last days goes first. */
+export const raceIsClose = ({
+  facility,
+  date,
+}: Pick<ComposeContext, 'facility' | 'date'>): boolean =>
+  isClose(raceWeek(facility.file)?.first, date)
+
 /** Rows that apply here, those with a date (`YYYY-MM-DD`) in its order behind those without. */
 export const datedRows = (
   rows: readonly ScheduleRow[],
   context: ComposeContext,
 ): readonly { readonly row: ScheduleRow; readonly date: string | undefined }[] =>
   rows
-    .filter((row) => isKept(row, context))
+    .filter((row) => isKept(row, context) && !(row.long && raceIsClose(context)))
     .map((row) => ({ row, date: dateOf(row, context) }))
     .sort((a, b) => (a.date ?? '').localeCompare(b.date ?? ''))

@@ -4,7 +4,7 @@ import type { Schedule, ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, filled, isEstimate, isKnown, itemsOf } from '../context.ts'
 import { dueDate } from '../dates.ts'
-import { datedRows } from './dated-rows.ts'
+import { datedRows, raceIsClose } from './dated-rows.ts'
 import { raceDayGroups } from './race-day-groups.ts'
 import { madeFrom, rowMakers } from './row-makers.ts'
 
@@ -85,7 +85,7 @@ const composed = (context: ComposeContext, reader: Schedule['for']): readonly Ma
     .map((s) => ({
       id: s.id,
       title: s.title,
-      about: s.about,
+      about: (raceIsClose(context) ? s['about-close'] : undefined) ?? s.about,
       drawings: s.drawings ?? [],
       tables: s.tables.flatMap((t) => composeTable(t, context)).filter((t) => t.rows.length > 0),
     }))

@@ -1,13 +1,16 @@
+import { machineFor } from '../../compute/facts/collect.ts'
 import { type Left, type Part, type WorkPlan, workDays } from '../../compute/people/work-days.ts'
 import { addDays, dayNumber, secondsPerDay, workingDaysOff } from '../../model/day.ts'
 import type { TableRows } from '../../model/manual/schedule.ts'
 import type { Work, WorkJob } from '../../validate/schemas/plans.ts'
 import { type ComposeContext, isKnown, itemsOf, namedNumber, printed } from '../context.ts'
 import { raceWeek, shortDate } from '../dates.ts'
-import { daysOf, isKept } from './dated-rows.ts'
+import { daysOf, isKept, raceIsClose } from './dated-rows.ts'
 
 type Planned = {
   readonly work: Work
+  /** Those of its people who are here. */
+  readonly people: readonly string[]
   readonly plan: WorkPlan
   readonly jobOf: (id: string) => WorkJob
 }
@@ -25,6 +28,26 @@ function firstDayAfter(notice: number, first: string | undefined): number {
 const weekFrom = (day: string): readonly string[] =>
   Array.from({ length: 7 }, (_, i) => addDays(day, i))
 
+/** Days of the plan, from 1, on which the machine for a work is here; undefined for all of them. */
+function daysHere(
+  { machine }: WorkJob,
+  first: string | undefined,
+  { facility }: ComposeContext,
+): readonly number[] | undefined {
+  const chosen = machine && machineFor(facility.file, machine)
+  const days = chosen && facility.file.equipment?.[chosen.index]?.days
+  return days && first ? days.map((d) => dayNumber(d) - dayNumber(first) + 1) : undefined
+}
+
+/** The first day of the plan: so many before the race, and none that is over where the race is close. */
+function spanOf(planned: number, context: ComposeContext) {
+  const race = raceWeek(context.facility.file)?.first
+  if (race === undefined) return { first: undefined, days: planned }
+  const left = dayNumber(race) - dayNumber(context.date)
+  const days = raceIsClose(context) ? Math.max(1, Math.min(planned, left)) : planned
+  return { first: addDays(race, -days), days }
+}
+
 /** The jobs that belong here, laid into the days; undefined where no plan has any. */
 function plannedWork(context: ComposeContext): Planned | undefined {
   const work = itemsOf(context.library.schedules).find((s) => s.work)?.work
@@ -34,33 +57,60 @@ function plannedWork(context: ComposeContext): Planned | undefined {
   const known = work.jobs.filter(
     (job) => isKept(job, context) && job.takes.every((name) => isKnown(name, context)),
   )
-  const days = Math.floor(span / secondsPerDay)
-  const race = raceWeek(context.facility.file)?.first
-  const first = race && addDays(race, -days)
+  const planned = Math.floor(span / secondsPerDay)
+  const { first, days } = spanOf(planned, context)
+  // Days that are over leave all others as far before the race as they were.
+  const over = planned - days
+  const crew = Math.floor(namedNumber(work.crew, context) ?? 2)
+  const people = work.people.slice(0, Math.max(2, crew))
   const jobs = known.map((job, i) => ({
     id: String(i),
     people: job.people,
     time: job.takes.reduce((sum, name) => sum + (namedNumber(name, context) ?? 0), 0),
     from: Math.max(
-      job.from ?? 1,
+      (job.from ?? 1) - over,
+      1,
       job.notice === undefined ? 1 : firstDayAfter(daysOf([job.notice], context), first),
     ),
-    to: job.to,
+    to: job.to === undefined ? undefined : job.to - over,
+    on: daysHere(job, first, context),
     daily: job.daily === true,
     split: job.split === true,
-    by: job.by === undefined ? undefined : work.people.indexOf(job.by),
+    by: job.by === undefined ? undefined : people.indexOf(job.by),
   }))
-  const plan = workDays(jobs, { people: work.people.length, days, shift })
+  const plan = workDays(jobs, { people: people.length, days, shift })
   const jobOf = (id: string): WorkJob => {
     const job = known[Number(id)]
     if (!job) throw new RangeError(`no job ${id}`)
     return job
   }
-  return { work, plan, jobOf }
+  return { work, people, plan, jobOf }
 }
 
-const whoDoes = ({ who }: Part, { people, all }: Work): string =>
-  who.length === people.length ? all : who.map((p) => people[p]).join(', ')
+const everybody = ({ people, work }: Planned): string =>
+  people.length > 2 ? work['all-more'] : work.all
+
+const whoDoes = ({ who }: Part, planned: Planned): string =>
+  who.length === planned.people.length
+    ? everybody(planned)
+    : who.map((p) => planned.people[p]).join(', ')
+
+/** What the plan of the last days does on which day, in a few words. */
+export function workTasks(
+  context: ComposeContext,
+): readonly { readonly date: string; readonly task: string }[] {
+  const planned = plannedWork(context)
+  const race = raceWeek(context.facility.file)?.first
+  if (!(planned && race)) return []
+  const { plan, jobOf } = planned
+  return plan.days.flatMap(({ day, parts }) =>
+    parts.flatMap(({ id }) => {
+      const { short } = jobOf(id)
+      const date = addDays(race, day - 1 - plan.days.length)
+      return short === undefined ? [] : [{ date, task: short }]
+    }),
+  )
+}
 
 const timeOf = (seconds: number, context: ComposeContext): string =>
   printed(seconds, 'duration', context)
@@ -69,7 +119,7 @@ const timeOf = (seconds: number, context: ComposeContext): string =>
 export function workDailyRows(context: ComposeContext): TableRows {
   const planned = plannedWork(context)
   if (!planned) return []
-  const { work, plan, jobOf } = planned
+  const { plan, jobOf } = planned
   const all = plan.days.flatMap((d) => d.daily.map((part) => ({ day: d.day, part })))
   const firsts = [...new Map(all.toReversed().map((a) => [a.part.id, a])).values()]
   return firsts
@@ -77,7 +127,7 @@ export function workDailyRows(context: ComposeContext): TableRows {
     .map(({ day, part }) => [
       jobOf(part.id).does,
       String(day),
-      whoDoes(part, work),
+      whoDoes(part, planned),
       timeOf(part.time, context),
     ])
 }
@@ -86,19 +136,19 @@ export function workDailyRows(context: ComposeContext): TableRows {
 export function workDayRows(context: ComposeContext): TableRows {
   const planned = plannedWork(context)
   if (!planned) return []
-  const { work, plan, jobOf } = planned
+  const { work, people, plan, jobOf } = planned
   const first = raceWeek(context.facility.file)?.first
   return plan.days.flatMap(({ day, parts, worked }) => {
     const date = first && shortDate(addDays(first, day - 1 - plan.days.length), context)
-    const hours = worked.map((w, p) => `${work.people[p]} ${timeOf(w, context)}`).join('; ')
+    const hours = worked.map((w, p) => `${people[p]} ${timeOf(w, context)}`).join('; ')
     const rows = [
       ...parts.map((part) => [
         jobOf(part.id).does,
-        whoDoes(part, work),
+        whoDoes(part, planned),
         timeOf(part.time, context),
       ]),
     ]
-    if (rows.length === 0) rows.push([work.daily, work.all, ''])
+    if (rows.length === 0) rows.push([work.daily, everybody(planned), ''])
     return rows.map((row, i) =>
       i === 0
         ? [date === undefined ? String(day) : `${day}: ${date}`, ...row, hours]

@@ -1,5 +1,5 @@
 import type { Capability } from '../../model/capability.ts'
-import { dayNumber, monthOf, zoneOffset } from '../../model/day.ts'
+import { dayNumber, monthOf, secondsPerDay, zoneOffset } from '../../model/day.ts'
 import { factSpec, gearFields } from '../../model/fact-spec.ts'
 import { closedLine, localPlane } from '../../model/geodesy.ts'
 import type { Place } from '../../model/problem.ts'
@@ -15,6 +15,7 @@ import { isRefusal } from '../calculation.ts'
 import { coarserThan } from '../materials/gradation.ts'
 import { curveOf } from '../materials/sieve-analysis.ts'
 import { type FittedOval, fitOval } from '../oval/rail-line/fit-oval.ts'
+import { graderDays } from './grader-days.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { surveyedDepths } from './surveyed-depths.ts'
 
@@ -71,15 +72,6 @@ function gear(
         )
     }
   }
-}
-
-/** For how many days the grader is here, where it is not here always. */
-function graderDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
-  const grader = machineFor(file, 'grade')
-  const days = grader && file.equipment?.[grader.index]?.days
-  if (!days) return
-  const at = tree.placeOf(['equipment', grader.index, 'days'])
-  into.set('grader.days', stated(new Set(days).size, at))
 }
 
 /** What the race dates say: how many, the fullest card with its breaks, the shortest interval, the time of year. */
@@ -215,6 +207,27 @@ function depthFound({ file, imported }: Facility, into: Map<string, KnownValue>)
       into.set('cushion.depth.found', depth)
 }
 
+/** A depth survey this close before the first race need not be made again, days. */
+const stillGood = 21
+
+/** How long before the first race the depth was surveyed last, where that still holds. */
+function surveyAge({ file, imported }: Facility, into: Map<string, KnownValue>): void {
+  const race = (file['race-days'] ?? []).map((d) => d.date).sort()[0]
+  const last = imported.surveys
+    .filter((s) => s.of === 'cushion-depth')
+    .flatMap(({ days, by, at }) => days.map(({ date }) => ({ date, by, at })))
+    .sort((a, b) => a.date.localeCompare(b.date))
+    .at(-1)
+  if (!(race && last)) return
+  const before = dayNumber(race) - dayNumber(last.date)
+  if (before < 0 || before > stillGood) return
+  const { date, by, at } = last
+  into.set('survey.before', {
+    si: before * secondsPerDay,
+    provenance: { kind: 'measured', at, date, by },
+  })
+}
+
 const fitted = new WeakMap<RailLine['points'], FittedOval>()
 
 /** The oval of a walked line, laid through its points once. */
@@ -240,10 +253,12 @@ export function collectKnown(facility: Facility, capabilities: Iterable<Capabili
   walk(file, [], tree, known)
   coordinates(file, tree, known)
   gear(file, tree, capabilities, known)
-  graderDays(file, tree, known)
   raceDays(file, tree, known)
   climate(file, tree, known)
   if (line) walkedLine(line, known)
   measurements(facility, known)
+  surveyAge(facility, known)
+  const grader = machineFor(file, 'grade')
+  if (grader) graderDays(file, grader.index, tree, known)
   return known
 }

@@ -1,3 +1,4 @@
+import { secondsPerDay } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
 import type { FigureId } from '../uses/ids.ts'
 import {
@@ -93,6 +94,17 @@ export const findingRules: readonly FindingRule[] = [
     holds: positive('booking.more'),
     facts: ['grader.days', 'practice.long-day'],
     figures: ['booking.work', 'booking.days', 'booking.more'],
+  },
+  {
+    id: 'grader-late',
+    holds: allOf(positive('grader.days'), positive('fair.day'), notGiven('grader.before')),
+    facts: ['grader.days'],
+  },
+  {
+    // Horses settle what it opens in days, not in hours; what is shaped in another month is worn again.
+    id: 'grader-off',
+    holds: outside('grader.before', 3 * secondsPerDay, 31 * secondsPerDay),
+    facts: ['grader.days'],
   },
   {
     id: 'uneven',

@@ -8,6 +8,8 @@ export type Job = {
   readonly from: number
   /** The last day on which it may still be done. */
   readonly to?: number | undefined
+  /** The only days on which it can be done, such as those of a borrowed machine. */
+  readonly on?: readonly number[] | undefined
   readonly daily: boolean
   /** May be stopped in the evening and taken up again. */
   readonly split: boolean
@@ -50,6 +52,10 @@ const freest = (room: readonly number[], people: number): readonly number[] =>
         .map(({ person }) => person)
         .sort((a, b) => a - b)
 
+/** Whether a job can be done on a day: after its first, before its last, and while its machine is here. */
+const fallsOn = ({ from, to, on }: Job, day: number): boolean =>
+  day >= from && day <= (to ?? day) && (on?.includes(day) ?? true)
+
 /** Books a job on a day, whole or as much as there is room for; what it takes is off the room. */
 function book(job: Job, time: number, room: number[]): Part | undefined {
   const who = job.by === undefined ? freest(room, job.people) : [job.by]
@@ -74,7 +80,7 @@ export function workDays(jobs: readonly Job[], { people, days, shift }: Crew): W
   const plan = Array.from({ length: days }, (_, i) => {
     const room = Array.from({ length: people }, () => shift)
     const daily = jobs.flatMap((job): Part[] => {
-      if (!job.daily || i + 1 < job.from) return []
+      if (!(job.daily && fallsOn(job, i + 1))) return []
       const part = book({ ...job, split: false }, job.time, room)
       if (!part) left.push({ id: job.id, time: job.time })
       return part ? [part] : []
@@ -82,11 +88,14 @@ export function workDays(jobs: readonly Job[], { people, days, shift }: Crew): W
     return { day: i + 1, daily, parts: [] as Part[], room }
   })
   const once = jobs.filter((j) => !j.daily)
-  // What can be stopped in the evening takes what is left by what cannot.
-  for (const job of [...once.filter((j) => !j.split), ...once.filter((j) => j.split)]) {
+  // What waits for a borrowed machine has its days first. What can be stopped in the evening takes
+  // what is left by what cannot.
+  const bound = once.filter((j) => j.on)
+  const free = once.filter((j) => !j.on)
+  for (const job of [...bound, ...free.filter((j) => !j.split), ...free.filter((j) => j.split)]) {
     let rest = job.time
     for (const { day, parts, room } of plan) {
-      if (rest <= slack || day < job.from || day > (job.to ?? days)) continue
+      if (rest <= slack || !fallsOn(job, day)) continue
       const part = book(job, rest, room)
       if (part) parts.push(part)
       rest -= part?.time ?? 0

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { capabilities } from '../../model/capability.ts'
 import { figureName, id, line, prose } from './text.ts'
 import { when } from './when.ts'
 
@@ -57,6 +58,8 @@ const row = z.strictObject({
   notice: figureName.optional(),
   /** Days after the last race day instead. */
   after: z.array(figureName).min(1).optional(),
+  /** The plan for the last days covers it: left out where the first race is close. */
+  long: z.literal(true).optional(),
   /** Who works from when to when, for calendars; to midnight where no end is named. */
   shift: z.strictObject({ role: id, from: figureName, to: figureName.optional() }).optional(),
   ...belongs,
@@ -76,6 +79,10 @@ const job = z.strictObject({
   daily: z.literal(true).optional(),
   /** Working days that must lie whole between the first day of all and this work. */
   notice: figureName.optional(),
+  /** Only on days on which the machine that does this is here. */
+  machine: z.enum(capabilities).optional(),
+  /** In a few words, for what is due where the first race is close. */
+  short: line.max(40).optional(),
   /** Who does it, by the name under `people`; whoever has the most time where nothing is said. */
   by: line.optional(),
   /** May be stopped in the evening and taken up again. */
@@ -91,7 +98,11 @@ const work = z.strictObject({
   shift: figureName,
   /** What each person is called, and all of them together. */
   people: z.array(line).min(2),
+  /** The fact that says how many of them there are; at least two are planned with. */
+  crew: figureName,
   all: line,
+  /** The same where there are more than two. */
+  'all-more': line,
   /** What a day says that has no work but the daily one. */
   daily: line,
   jobs: z.array(job).min(1),
@@ -118,6 +129,8 @@ const shape = z.strictObject({
   for: z.literal('board').optional(),
   title: line,
   about: prose,
+  /** What is said instead where the first race is close. */
+  'about-close': prose.optional(),
   /** Figures and facts without which the schedule says nothing here. */
   needs: z.array(figureName).optional(),
   when: when.optional(),

@@ -12,7 +12,9 @@ const text = `plans:
       days: practice.ten-days.before
       shift: practice.shift
       people: [A, B]
+      crew: crew.people
       all: Both
+      all-more: All
       daily: D
       jobs:
         - { does: W, people: 1, takes: [harrow.time], no-finding: [no-harow] }
@@ -30,9 +32,9 @@ describe('findings that plans name', () => {
       {
         message: 'there is no finding "no-harow"',
         hint: 'did you mean "no-harrow"?',
-        place: { line: 12 },
+        place: { line: 14 },
       },
-      { message: 'there is no finding "grit"', place: { line: 14 } },
+      { message: 'there is no finding "grit"', place: { line: 16 } },
     ])
   })
 

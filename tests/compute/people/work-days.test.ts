@@ -50,6 +50,22 @@ describe('work of a small crew', () => {
     expect(left).toEqual([{ id: 'move', time: 14 * hour }])
   })
 
+  it('keeps the days of a borrowed machine for its work, and does it on no other', () => {
+    // Six hours of raking would fill day 2; the grader is here on days 2 and 3 alone.
+    const grade = job('grade', 10, { split: true, on: [2, 3] })
+    const rake = job('rake', 24, { split: true })
+    const { days, left } = workDays([rake, grade], { ...crew, people: 1 })
+    expect(days.map((d) => d.parts.map((p) => [p.id, p.time / hour]))).toEqual([
+      [['rake', 8]],
+      [['grade', 8]],
+      [
+        ['grade', 2],
+        ['rake', 6],
+      ],
+    ])
+    expect(left).toEqual([{ id: 'rake', time: 10 * hour }])
+  })
+
   it('refuses a crew without a shift', () => {
     expect(() => workDays([], { ...crew, shift: Number.NaN })).toThrow(RangeError)
   })

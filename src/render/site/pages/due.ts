@@ -1,3 +1,4 @@
+import { isClose } from '../../../model/day.ts'
 import { fill } from '../../../model/pattern.ts'
 import type { SiteContext } from '../page.ts'
 
@@ -12,9 +13,11 @@ export function dueView({ manual, words }: SiteContext) {
   const next = manual.due.filter((d) => d.date >= manual.date).slice(0, shownAtOnce)
   const [first] = next
   if (!first) return undefined
+  const race = manual.raceDays.map((d) => d.date).sort()[0]
+  const close = isClose(race, manual.date)
   return {
     // Where the plan of all tasks is.
-    plan: manual.schedules.find((s) => s.id === 'countdown')?.id,
+    plan: manual.schedules.find((s) => s.id === (close ? 'ten-days' : 'countdown'))?.id,
     shown: shownAtOnce,
     from: fill(words.site.dueFrom, { date: manual.date }),
     list: manual.due.map((d) => ({ ...d, later: !next.includes(d) })),

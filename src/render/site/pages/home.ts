@@ -1,3 +1,4 @@
+import { isClose } from '../../../model/day.ts'
 import type { ManualProcedure } from '../../../model/manual/procedure.ts'
 import { figureView } from '../../views/figure-view.ts'
 import type { Pen } from '../../views/pen.ts'
@@ -24,13 +25,22 @@ const tasks = ({ manual, pen }: SiteContext) =>
       tasks: manual.procedures.filter((p) => p.section === s.id).map((p) => task(p, pen)),
     }))
 
+/** Where the first race is close, the plan for the last days goes before all else. */
+function lastDays({ manual, words }: SiteContext) {
+  const plan = manual.schedules.find((s) => s.id === 'ten-days')
+  const first = manual.raceDays.map((d) => d.date).sort()[0]
+  return plan && isClose(first, manual.date)
+    ? [{ id: `plans/${plan.id}`, link: plan.title, about: words.site.lastDays }]
+    : []
+}
+
 /** The first page: what people come for, what is due, everyday tasks, and all else. */
 export const home = {
   path: 'index.html',
   template: 'site/index',
   data: (site: SiteContext) => {
     return {
-      doors: site.doors,
+      doors: [...lastDays(site), ...site.doors],
       due: dueView(site),
       groups: tasks(site),
       offered: site.offered,

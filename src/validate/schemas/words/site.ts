@@ -20,6 +20,7 @@ export const site = z.strictObject({
     'sheetsAbout',
     'cardsAbout',
     'due',
+    'lastDays',
     'newer',
     'show',
     'keep',
