@@ -64,6 +64,8 @@ function write(file: string, value: unknown): void {
     mkdirSync(path.dirname(file), { recursive: true })
     const data = serialize(value)
     writeFileSync(own, Buffer.concat([sha256(data), data]))
+    // Some disks make whoever puts a file in the place of another wait until both are written.
+    rmSync(file, { force: true })
     renameSync(own, file)
     dropOldest(path.dirname(file))
   } catch {

@@ -17,7 +17,16 @@ const runtime = `${process.version} ${process.platform} ${process.arch}`
  * Stands for a part of the program, and for all packages: others may do otherwise.
  * @param part A folder of `src`; all of it, with the data that it takes in, where none is named.
  */
-export function programHash({ project, shared }: Folders, part = ''): string {
+export function programHash(folders: Folders, part = ''): string {
+  const known = hashes.get(`${folders.project} ${part}`) ?? hashOfSources(folders, part)
+  hashes.set(`${folders.project} ${part}`, known)
+  return known
+}
+
+/** A program that runs is the one that was started, whatever becomes of its files. */
+const hashes = new Map<string, string>()
+
+function hashOfSources({ project, shared }: Folders, part: string): string {
   const files = [
     ...filesBelow(path.join(project, 'src', part), ['.ts']),
     ...(part === '' ? filesBelow(shared, ['.json']) : []),

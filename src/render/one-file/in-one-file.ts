@@ -1,7 +1,20 @@
 import { placeId, placeOf } from './place.ts'
 
 /** Attributes that name places on the same page, several by spaces. */
-const naming = 'id|for|aria-labelledby|aria-describedby|aria-controls|list|headers'
+const naming = [
+  'id',
+  'for',
+  'aria-labelledby',
+  'aria-describedby',
+  'aria-controls',
+  'list',
+  'headers',
+]
+
+const named = new RegExp(`(?<=\\s(?:${naming.join('|')})=")[^"]+`, 'g')
+
+/** What a tag holds that names or leads; most are lines of drawings and hold nothing of it. */
+const telling = [...naming.map((name) => `${name}="`), 'url(#', 'href="']
 
 /** What loads a script is gone, and what pages hold for a script of their own alone. */
 const withoutScripts = (text: string): string =>
@@ -17,13 +30,15 @@ const withoutScripts = (text: string): string =>
  */
 export const inOneFile = (text: string, page: string, pages: ReadonlySet<string>): string =>
   withoutScripts(text).replace(/<[a-z][^>]*>/gi, (tag) =>
-    tag
-      .replace(new RegExp(`(?<=\\s(?:${naming})=")[^"]+`, 'g'), (ids) =>
-        ids
-          .split(' ')
-          .map((id) => placeId(page, id))
-          .join(' '),
-      )
-      .replace(/(?<=url\(#)[^)]+/g, (id) => placeId(page, id))
-      .replace(/(?<=\shref=")[^"]*/g, (href) => placeOf(href, page, pages)),
+    telling.some((part) => tag.includes(part))
+      ? tag
+          .replace(named, (ids) =>
+            ids
+              .split(' ')
+              .map((id) => placeId(page, id))
+              .join(' '),
+          )
+          .replace(/(?<=url\(#)[^)]+/g, (id) => placeId(page, id))
+          .replace(/(?<=\shref=")[^"]*/g, (href) => placeOf(href, page, pages))
+      : tag,
   )

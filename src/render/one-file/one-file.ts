@@ -10,7 +10,7 @@ import { blamingLinks } from '../text/dead-link.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
 import { emergencyBar } from '../views/emergency-bar.ts'
-import { drawnOnce } from './drawn-once.ts'
+import { drawnOnce, onePicture } from './drawn-once.ts'
 import { inOneFile } from './in-one-file.ts'
 import { firstPage, pageId, placeOf } from './place.ts'
 import { shorterDrawings, withoutEnds } from './shorter.ts'
@@ -58,7 +58,7 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
   // Marks on every page that follows numbers of the day would not fit into a message; the page
   // that shows what most people ask for has them.
   const shown = ({ path, body }: { readonly path: string; readonly body: string }): string =>
-    inOneFile(path === dayPage ? body : withoutMarks(body), path, paths)
+    inOneFile(onePicture(path === dayPage ? body : withoutMarks(body)), path, paths)
   const drawn = drawnOnce(rendered.map(shown))
   const templates = createTemplates(assets.templates)
   const around = templates.render('one-file', {

@@ -33,12 +33,11 @@ export function shorterDrawings(text: string): { readonly text: string; readonly
   }
 }
 
+const ends =
+  /<\/(?:t[dh]>(?=\s*(?:<t[dh][ >]|<\/tr>))|tr>(?=\s*(?:<tr[ >]|<\/(?:tbody|thead|table)>))|li>(?=\s*(?:<li[ >]|<\/[uo]l>)))/g
+
 /**
  * The same lists and tables without those ends of rows, cells and items that readers of HTML put in
  * by themselves (HTML Standard, 13.1.2.4, optional tags).
  */
-export const withoutEnds = (text: string): string =>
-  text
-    .replace(/<\/t[dh]>(?=\s*(?:<t[dh][ >]|<\/tr>))/g, '')
-    .replace(/<\/tr>(?=\s*(?:<tr[ >]|<\/(?:tbody|thead|table)>))/g, '')
-    .replace(/<\/li>(?=\s*(?:<li[ >]|<\/[uo]l>))/g, '')
+export const withoutEnds = (text: string): string => text.replace(ends, '')

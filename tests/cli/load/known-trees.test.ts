@@ -25,6 +25,7 @@ afterEach(async () => {
 /** As another command would read it. */
 async function readAgain() {
   knownTrees()?.save()
+  useKnownTrees(undefined, folders)
   useKnownTrees(path.join(root, 'cache'), folders)
   return read()
 }

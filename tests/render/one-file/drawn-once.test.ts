@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { drawnOnce } from '../../../src/render/one-file/drawn-once.ts'
+import { drawnOnce, onePicture } from '../../../src/render/one-file/drawn-once.ts'
 
 const inside = `<path d="${'m1 1'.repeat(50)}"/>`
 const drawing = `<svg viewBox="0 0 9 9" aria-label="a track">${inside}</svg>`
@@ -18,6 +18,6 @@ describe('drawings of the manual in one file', () => {
 
   it('are given for a phone where they are laid out for two widths', () => {
     const both = `<div class="on-wide"><svg>wide</svg></div><div class="on-narrow">${drawing}</div>`
-    expect(drawnOnce([both]).pages).toEqual([`<div class="drawn">${drawing}</div>`])
+    expect(onePicture(both)).toBe(`<div class="drawn">${drawing}</div>`)
   })
 })
