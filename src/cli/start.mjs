@@ -77,6 +77,7 @@ if (first === '--run-tests') {
 } else if (first === '--run-bench') {
   await tool('bench', 'bench.ts')
   await tool('bench', 'bench-site.ts')
+  await tool('bench', 'bench-form.ts')
   await tool('bench', 'bench-print.ts')
   await tool('bench', 'bench-phone.ts')
   await tool('bench', 'bench-many.ts')

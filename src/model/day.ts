@@ -59,15 +59,6 @@ export const monthOf = (date: string): number => Number(date.slice(5, 7))
 /** Day of its month, 1 to 31. */
 export const dayOfMonth = (date: string): number => Number(date.slice(8, 10))
 
-/** Whether there is a time zone of this name in the list that the system knows (IANA). */
-export function isZone(name: string): boolean {
-  try {
-    return new Intl.DateTimeFormat('en-US', { timeZone: name }).resolvedOptions().timeZone !== ''
-  } catch {
-    return false
-  }
-}
-
 /** The clock of a zone as the system tells it; making it takes far longer than asking it. */
 const zoneClocks = new Map<string, Intl.DateTimeFormat>()
 
@@ -77,6 +68,15 @@ function zoneClock(zone: string): Intl.DateTimeFormat {
     new Intl.DateTimeFormat('en-US', { timeZone: zone, timeZoneName: 'longOffset' })
   zoneClocks.set(zone, clock)
   return clock
+}
+
+/** Whether there is a time zone of this name in the list that the system knows (IANA). */
+export function isZone(name: string): boolean {
+  try {
+    return zoneClock(name).resolvedOptions().timeZone !== ''
+  } catch {
+    return false
+  }
 }
 
 /**

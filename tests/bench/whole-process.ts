@@ -25,8 +25,21 @@ export function runWhole(
 
 const seconds = (s: number): string => `${s.toFixed(2)} s`
 
-export const takenText = (name: string, { wall, cpu, peak }: Taken): string =>
-  `${name.padEnd(48)} ${seconds(wall)}, of node ${seconds(cpu)} CPU, peak ${peak.toFixed(0)} MiB`
+/** What was measured, what it is to be at most, and what it was before work on it began. */
+export type Aimed = { readonly is: number; readonly aim: number; readonly was?: number }
+
+/** A line of the bench: what was measured in words, whether the aim is met, and what it was before. */
+export const aimed = (name: string, said: string, { is, aim, was }: Aimed): string =>
+  `${name.padEnd(48)} ${said} (aim ${aim}: ${is <= aim ? 'met' : 'not met'}${was === undefined ? '' : `; was ${was}`})`
+
+const takenSaid = ({ wall, cpu, peak }: Taken): string =>
+  `${seconds(wall)}, of node ${seconds(cpu)} CPU, peak ${peak.toFixed(0)} MiB`
+
+/** What a process has taken. @param goal For how long it takes, s. */
+export const takenText = (name: string, taken: Taken, goal?: Omit<Aimed, 'is'>): string =>
+  goal
+    ? aimed(name, takenSaid(taken), { ...goal, is: taken.wall })
+    : `${name.padEnd(48)} ${takenSaid(taken)}`
 
 export function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b)

@@ -68,7 +68,16 @@ function byFact(
   return found
 }
 
-/** The formulas are put together when somebody looks at them: most who ask want no more than a title. */
+/** What is made when somebody first asks. */
+function lazily<T>(make: () => T): () => T {
+  let made: T | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+
+/** What is printed of it is put together when somebody looks: most who ask want no more than a title. */
 function toWorksheet(
   use: Use<string>,
   worked: Worked,
@@ -76,21 +85,28 @@ function toWorksheet(
   wording: Wording,
 ): Worksheet {
   const { calculation } = use
-  const inputs = worked.inputs()
-  let formulas: Worksheet['formulas'] | undefined
-  const lines = (): Worksheet['formulas'] =>
-    formulaLines(use, inputs, worked.values, locale, (id) => wording.term(calculation, id))
+  const outputs = lazily(() =>
+    Object.keys(calculation.outputs).flatMap((output) => worked.figure(output) ?? []),
+  )
+  const formulas = lazily(() =>
+    formulaLines(use, worked.inputs(), worked.values, locale, (id) =>
+      wording.term(calculation, id),
+    ),
+  )
   return {
     number: wording.number(use),
     id: use.id,
     title: wording.title(use),
     calculation: calculation.id,
     about: wording.about(calculation),
-    inputs,
-    outputs: Object.keys(calculation.outputs).flatMap((output) => worked.figure(output) ?? []),
+    get inputs() {
+      return worked.inputs()
+    },
+    get outputs() {
+      return outputs()
+    },
     get formulas() {
-      formulas ??= lines()
-      return formulas
+      return formulas()
     },
     sources: calculation.sources,
   }
