@@ -7,9 +7,10 @@ import {
   shapeOf,
   typeOf,
 } from '../validate/schema-advice/schema-keys.ts'
+import { schemaLine } from './schema-line.ts'
 
 const head = [
-  '# yaml-language-server: $schema=./facility.schema.json',
+  schemaLine,
   '#',
   '# The facts of one fairground. Fill in the lines that stand empty. A line that begins with # and a',
   '# name says nothing yet: take the # away and write your own value behind the colon. Leave out what',

@@ -2,6 +2,12 @@
 export const surveyKinds = ['cushion-depth', 'surface-level'] as const
 export type SurveyKind = (typeof surveyKinds)[number]
 
+/** The tables in which readings are typed, by what was read. */
+export const surveyFiles = {
+  'cushion-depth': 'depths.csv',
+  'surface-level': 'levels.csv',
+} as const satisfies Readonly<Record<SurveyKind, string>>
+
 /** One reading; meters. The offset is measured from the rail toward the outside. */
 export type Reading = { readonly station: number; readonly offset: number; readonly value: number }
 

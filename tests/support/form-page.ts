@@ -8,7 +8,8 @@ import { folders } from './demo.ts'
 
 /**
  * The page's script with a host that keeps everything in the page: `form.saved` has what was
- * written, `form.elsewhere` what somebody else writes meanwhile.
+ * written of the fair's own file, `form.files` all of it, `form.elsewhere` what somebody else writes
+ * into that file meanwhile, and `form.elsewhereIn` into others.
  */
 const entry = `
 import * as z from 'zod'
@@ -23,25 +24,33 @@ const jsonIn = (id) => JSON.parse(document.getElementById(id).textContent)
 const data = jsonIn(pageDataId)
 const files = jsonIn('given')
 takeFonts(data.fonts)
-const form = { saved: [], made: 0, elsewhere: undefined }
+const form = { saved: [], files: {}, made: 0, elsewhere: undefined, elsewhereIn: {} }
 globalThis.form = form
 const host = {
   kind: 'page',
   open: async () => ({
     name: 'facility.yaml',
     files: new Map(files),
-    draft: localStorage.getItem('draft') ?? undefined,
+    draft: new Map(JSON.parse(localStorage.getItem('drafts') ?? '[]')),
+    head: '',
   }),
-  save: async (text) => {
-    if (form.elsewhere !== undefined) {
-      const changed = { kind: 'changed', text: form.elsewhere }
-      form.elsewhere = undefined
-      return changed
+  save: async (all) => {
+    for (const [file, text] of all) {
+      const elsewhere = file === 'facility.yaml' ? form.elsewhere : form.elsewhereIn[file]
+      if (elsewhere !== undefined) {
+        form.elsewhere = undefined
+        form.elsewhereIn = {}
+        return { kind: 'changed', file, text: elsewhere }
+      }
+      if (file === 'facility.yaml') form.saved.push(text)
+      form.files[file] = text
     }
-    form.saved.push(text)
     return { kind: 'saved' }
   },
-  keep: (text) => localStorage.setItem('draft', text),
+  keep: (all) => {
+    localStorage.setItem('draft', all.get('facility.yaml'))
+    localStorage.setItem('drafts', JSON.stringify([...all]))
+  },
   make: async (made, tell) => {
     form.made += 1
     tell({ kind: 'stage', text: 'pages' })

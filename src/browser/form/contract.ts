@@ -28,14 +28,16 @@ export type Opened = {
   /** How the folder or file is called. */
   readonly name: string
   readonly files: FacilityFiles
-  /** An unsaved draft of `facility.yaml` from the last time, where there is one. */
-  readonly draft: string | undefined
+  /** What the last time was typed and not saved: `facility.yaml`, tables beside it. */
+  readonly draft: FacilityFiles
+  /** With what a facility file begins that is not there yet. */
+  readonly head: string
 }
 
 export type Saved =
   | { readonly kind: 'saved' }
-  /** Somebody else has changed the file; this is what it says now. */
-  | { readonly kind: 'changed'; readonly text: string }
+  /** Somebody else has changed a file; this is what it says now. */
+  | { readonly kind: 'changed'; readonly file: string; readonly text: string }
   | { readonly kind: 'failed'; readonly why: string }
 
 /** How far the making of a manual is; the last says where it lies, or why there is none. */
@@ -48,9 +50,12 @@ export type Making =
 export type Host = {
   readonly kind: 'program' | 'page'
   readonly open: () => Promise<Opened>
-  /** Writes `facility.yaml`; a change of somebody else is never written over. */
-  readonly save: (text: string) => Promise<Saved>
-  /** Keeps a draft in the browser, so that closing the page loses nothing. */
-  readonly keep: (text: string) => void
+  /**
+   * Writes `facility.yaml` and the tables that were typed in, those of them that are given; a change
+   * of somebody else is never written over.
+   */
+  readonly save: (files: FacilityFiles) => Promise<Saved>
+  /** Keeps what is not saved, so that closing the page loses nothing. */
+  readonly keep: (files: FacilityFiles) => void
   readonly make: (files: FacilityFiles, tell: (step: Making) => void) => Promise<void>
 }

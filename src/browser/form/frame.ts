@@ -1,12 +1,18 @@
 import { changedAnswers } from '../../edit/form/changed-answers.ts'
+import type { Draft } from '../../edit/form/draft.ts'
 import { progressOf } from '../../edit/form/progress.ts'
 import { fill } from '../../model/pattern.ts'
+import type { Path } from '../../read/read-yaml.ts'
 import { button, classed, element } from '../element.ts'
 import { calledAt } from './problem-at.ts'
 import type { SavePanel } from './save-panel.ts'
-import { isNewFile, unsavedLines } from './save-panel.ts'
+import { isNewFile, unsavedLines } from './saving/changes.ts'
 import { screenFor } from './screen-for.ts'
 import type { Sitting } from './sitting.ts'
+
+/** The place of what a step has changed: an answer, else the readings beside the file. */
+const stepAt = (before: Draft, after: Draft): Path =>
+  changedAnswers(before.data, after.data)[0] ?? ['surveys']
 
 /** The bar above every screen: whose file it is, what is saved, one step back. */
 function barOf(sitting: Sitting, panel: SavePanel) {
@@ -16,36 +22,43 @@ function barOf(sitting: Sitting, panel: SavePanel) {
   home.className = 'whose'
   const state = classed('p', 'state')
   state.setAttribute('role', 'status')
-  // What was taken back is said until something else changes.
-  let undone = { text: '', words: '' }
-  const back = button(frame.back, () => {
-    const before = sitting.draft().data
-    sitting.back()
-    const { data, text } = sitting.draft()
-    const [at] = changedAnswers(before, data)
-    if (!at) return
+  // What was taken back, or made again, is said until something else changes.
+  let told: { readonly draft?: Draft; readonly words: string } = { words: '' }
+  const step = (go: () => void, pattern: typeof frame.undone): void => {
+    const before = sitting.draft()
+    go()
+    const draft = sitting.draft()
+    const at = stepAt(before, draft)
     const subject = screenFor(sitting, at.join('.'))?.subject.title ?? ''
-    undone = { text, words: fill(frame.undone, { what: calledAt(sitting, at), subject }) }
+    told = { draft, words: fill(pattern, { what: calledAt(sitting, at), subject }) }
     refresh()
+  }
+  const back = button(frame.back, () => {
+    step(sitting.back, frame.undone)
+    // A button that cannot be pressed any more would lose the keyboard.
+    if (back.disabled) forward.focus()
+  })
+  const forward = button(frame.forward, () => {
+    step(sitting.forward, frame.redone)
+    if (forward.disabled) back.focus()
   })
   const save = button(frame.save, () => panel.open())
   save.className = 'strong'
   const refresh = (): void => {
     const count = unsavedLines(sitting)
-    const { text } = sitting.draft()
     const saved =
       count === 0
         ? isNewFile(sitting)
           ? frame.noFile
           : frame.saved
         : `${fill(frame.unsaved, { count })}. ${frame.kept}`
-    state.textContent =
-      undone.words !== '' && undone.text === text ? `${undone.words} ${saved}` : saved
+    state.textContent = told.draft === sitting.draft() ? `${told.words} ${saved}` : saved
     back.disabled = sitting.draft().steps.length === 0
+    forward.disabled = sitting.draft().ahead.length === 0
     save.disabled = count === 0
   }
   return {
-    node: classed('header', 'bar', home, state, classed('div', 'buttons', back, save)),
+    node: classed('header', 'bar', home, state, classed('div', 'buttons', back, forward, save)),
     refresh,
   }
 }

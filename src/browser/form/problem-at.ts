@@ -5,6 +5,7 @@ import { fill } from '../../model/pattern.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { Path } from '../../read/read-yaml.ts'
+import type { FormFile } from '../../validate/schemas/form.ts'
 import type { Said } from './said.ts'
 
 /** What must be known of a sitting to say what is wrong. */
@@ -27,14 +28,23 @@ export function calledAt(sitting: Known, at: Path): string {
   return entryAbout(plain, system)?.label ?? (plain.at(-1) ?? '').replaceAll('-', ' ')
 }
 
-/** A problem of the file as somebody is told it who sees questions and no file. */
-export function problemSaid(sitting: Known, { code, message, hint, path = [] }: Problem): string {
-  const { field } = sitting.said.form.says
-  const what = calledAt(sitting, path)
+/**
+ * A problem of the file as somebody is told it who sees questions and no file.
+ * @param what What its entry is called.
+ */
+export function problemOf(
+  { code, message, hint }: Problem,
+  what: string,
+  { field }: FormFile['says'],
+): string {
   if (isLacking(code) && what !== '') return fill(field.isMissing, { what })
   const said = worded(message, hint)
   return ofFiles.test(said) && what !== '' ? fill(field.misfit, { what }) : said
 }
+
+/** The same, called as it is asked for. */
+export const problemSaid = (sitting: Known, problem: Problem): string =>
+  problemOf(problem, calledAt(sitting, problem.path ?? []), sitting.said.form.says)
 
 /**
  * What is wrong with an entry as the whole file sees it, in plain words.

@@ -6,18 +6,21 @@ import {
   draftOf,
   settled,
   steppedBack,
+  steppedForward,
+  type Tables,
+  withTable,
 } from '../../edit/form/draft.ts'
 import { type Question, questionsOf } from '../../edit/form/question.ts'
 import { type Screen, screensOf } from '../../edit/form/subjects.ts'
+import { fittingTables } from '../../edit/readings/fitting.ts'
 import type { Change } from '../../edit/splice.ts'
+import { facilityFile } from '../../model/form-exchange.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
+import { surveyFiles } from '../../model/survey.ts'
 import { facility } from '../../validate/schemas/facility.ts'
 import type { FacilityFiles, Host, Opened, Work, Worked } from './contract.ts'
 import { type NotYet, notYetIn } from './not-yet.ts'
 import type { Said } from './said.ts'
-
-/** The file of a facility in its folder. */
-const fileName = 'facility.yaml'
 
 /**
  * After so long without a key everything is worked out anew, ms: sooner where that takes little, so
@@ -41,19 +44,28 @@ export type Sitting = {
   readonly isOnDisk: () => boolean
   /** The text that the file has on disk. */
   readonly saved: () => string
+  /** The tables that can be typed in, as they are on disk. */
+  readonly savedTables: () => Tables
   readonly files: () => FacilityFiles
   readonly worked: () => Worked | undefined
   readonly locale: () => Locale
   /** Takes an answer; false where the file cannot. */
   readonly answer: (changes: readonly Change[], at: string) => boolean
+  /** Takes a table as it is now, with what the file says of it; false where the file cannot. */
+  readonly putTable: (
+    table: { readonly name: string; readonly text: string },
+    changes: readonly Change[],
+    at: string,
+  ) => boolean
   /** Takes a draft made elsewhere. */
   readonly take: (made: Answered) => boolean
   /** Says that another kind of thing is asked from now on: an entry of a list more or less. */
   readonly reshape: () => void
   readonly settle: () => void
   readonly back: () => void
-  /** Says what the file on disk is now. */
-  readonly keepSaved: (text: string) => void
+  readonly forward: () => void
+  /** Says what files on disk are now. */
+  readonly keepSaved: (files: FacilityFiles) => void
   readonly listen: (listener: (event: Event) => void) => void
 }
 
@@ -61,6 +73,18 @@ function localeOf(data: unknown): Locale {
   const system = textAt(data, ['units']) === 'metric' ? 'metric' : 'us'
   return { system, currency: textAt(data, ['currency']) ?? (system === 'us' ? 'USD' : 'EUR') }
 }
+
+/** The tables that can be typed in, among files. */
+const tablesIn = (files: FacilityFiles): Tables =>
+  new Map([...files].filter(([name]) => typed.includes(name)))
+
+const typed: readonly string[] = Object.values(surveyFiles)
+
+/** Tables that say something else than on disk. */
+export const unsavedTables = (tables: Tables, saved: Tables): Tables =>
+  new Map([...tables].filter(([name, text]) => saved.get(name) !== text))
+
+const isOther = (a: Draft, b: Draft): boolean => a.text !== b.text || a.tables !== b.tables
 
 /** Begins a sitting with what was opened; a draft of the last time goes before the file. */
 export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting {
@@ -70,33 +94,40 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
   )
   const listeners: ((event: Event) => void)[] = []
   // A new file begins with a remark for whoever reads it elsewhere.
-  const remark = `# ${said.form.says.saving.remarks}\n`
-  const onDisk = opened.files.get(fileName) || remark
-  let isOnDisk = Boolean(opened.files.get(fileName))
+  const remark = `${opened.head}# ${said.form.says.saving.remarks}\n`
+  const onDisk = opened.files.get(facilityFile) || remark
+  let isOnDisk = Boolean(opened.files.get(facilityFile))
   let saved = onDisk
-  let draft = draftOf(opened.draft ?? onDisk)
+  let savedTables = tablesIn(opened.files)
+  let draft = draftOf(
+    opened.draft.get(facilityFile) ?? onDisk,
+    new Map([...savedTables, ...tablesIn(opened.draft)]),
+  )
   let worked: Worked | undefined
   let pause = longest
   let waiting: ReturnType<typeof setTimeout> | undefined
   const tell = (event: Event): void => {
     for (const listener of listeners) listener(event)
   }
-  const files = (): FacilityFiles => new Map([...opened.files, [fileName, draft.text]])
+  const files = (): FacilityFiles =>
+    new Map([...opened.files, ...draft.tables, [facilityFile, draft.text]])
   const workOut = (): void => {
     const begin = performance.now()
-    worked = work(files())
+    worked = work(
+      new Map([...files(), ...fittingTables(draft.tables, localeOf(draft.data).system)]),
+    )
     tell('worked')
     pause = Math.min(longest, Math.max(shortest, performance.now() - begin))
   }
   const put = (next: Draft, event: Event): void => {
     draft = next
-    host.keep(draft.text)
+    host.keep(new Map([[facilityFile, draft.text], ...unsavedTables(draft.tables, savedTables)]))
     clearTimeout(waiting)
     waiting = setTimeout(workOut, pause)
     tell(event)
   }
   const take = (made: Answered, event: Event): boolean => {
-    if (made.ok && made.draft.text !== draft.text) put(made.draft, event)
+    if (made.ok && isOther(made.draft, draft)) put(made.draft, event)
     return made.ok
   }
   waiting = setTimeout(workOut, 0)
@@ -110,19 +141,23 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
     draft: () => draft,
     isOnDisk: () => isOnDisk,
     saved: () => saved,
+    savedTables: () => savedTables,
     files,
     worked: () => worked,
     locale: () => localeOf(draft.data),
     answer: (changes, at) => take(answered(draft, changes, at), 'typed'),
+    putTable: (table, changes, at) => take(withTable(draft, table, changes, at), 'typed'),
     take: (made) => take(made, 'shape'),
     reshape: () => tell('shape'),
     settle: () => {
       draft = settled(draft)
     },
     back: () => put(steppedBack(draft), 'shape'),
-    keepSaved: (text) => {
-      saved = text
-      isOnDisk = true
+    forward: () => put(steppedForward(draft), 'shape'),
+    keepSaved: (now) => {
+      saved = now.get(facilityFile) ?? saved
+      savedTables = new Map([...savedTables, ...tablesIn(now)])
+      isOnDisk ||= now.has(facilityFile)
       tell('saved')
     },
     listen: (listener) => {

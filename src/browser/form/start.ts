@@ -154,6 +154,14 @@ export async function startForm(
     if (location.hash === hash) shown.go(hash)
     else location.hash = hash
   })
+  // An address that is shown already changes nothing, and yet somebody wants to go there.
+  root.addEventListener('click', (event) => {
+    const link = event.target instanceof Element ? event.target.closest('a') : null
+    if (event.defaultPrevented || !link || link.target !== '' || link.hash === '') return
+    if (link.hash !== location.hash || link.pathname !== location.pathname) return
+    event.preventDefault()
+    shown.go(link.hash)
+  })
   sitting.listen((event) => {
     if (event === 'shape') shown.remake()
     else shown.refresh()

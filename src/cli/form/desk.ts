@@ -1,12 +1,20 @@
 import { readdir, stat } from 'node:fs/promises'
 import path from 'node:path'
-import type { FormState, MakingEvent, OpenFolder } from '../../model/form-exchange.ts'
+import { schemaLine } from '../../edit/schema-line.ts'
+import {
+  type DraftFiles,
+  type FormState,
+  facilityFile,
+  type MakingEvent,
+  type OpenFolder,
+  savedFiles,
+} from '../../model/form-exchange.ts'
 import { idFor } from '../../model/id-for.ts'
 import { readYaml } from '../../read/read-yaml.ts'
 import { writeFiles } from '../../write/write-files.ts'
 import { facilitySchemaFile } from '../schemas.ts'
 import type { Drafts } from './drafts.ts'
-import { facilityFile, filesIn, type SavedFile, saveFacility, tagOf } from './facility-folder.ts'
+import { filesIn, type SavedFile, saveFile, type ToSave, tagOf } from './facility-folder.ts'
 
 /** Where a new facility is kept before it has a name: nowhere. */
 const unnamed = 'new'
@@ -19,8 +27,8 @@ export type Desk = {
   readonly state: () => Promise<FormState>
   /** Opens one of the folders of the state, or a new one; false where there is no such folder. */
   readonly choose: (folder: number | 'new') => Promise<boolean>
-  readonly save: (text: string, seen: string) => Promise<SavedFile | NotSaved>
-  readonly keep: (text: string) => Promise<void>
+  readonly save: (file: ToSave) => Promise<SavedFile | NotSaved>
+  readonly keep: (files: DraftFiles) => Promise<void>
   /** Makes the manual of what is saved. */
   readonly make: (tell: (event: MakingEvent) => void) => Promise<void>
   /** The folder `site/` of the manual that was made last. */
@@ -84,18 +92,21 @@ async function opened(
   { drafts, home }: DeskGiven,
 ): Promise<OpenFolder> {
   const found = folder === undefined ? nothing : await filesIn(folder)
-  const text = found.texts.get(facilityFile)
-  const draft = await drafts.read(folder ?? unnamed)
+  const kept = Object.entries(await drafts.read(folder ?? unnamed))
+  const draft = kept.filter(([name, text]) => text !== found.texts.get(name))
+  const tags = savedFiles.map((name) => [name, tagOf(found.texts.get(name))] as const)
   const workbooks = [...found.workbooks].map(
     ([name, bytes]) => [name, Buffer.from(bytes).toString('base64')] as const,
   )
   return {
     name: folder === undefined ? '' : path.basename(folder),
     where: folder ?? home,
-    tag: tagOf(text),
-    files: { ...Object.fromEntries(found.texts), [facilityFile]: text ?? '' },
+    tags: Object.fromEntries(tags),
+    files: { [facilityFile]: '', ...Object.fromEntries(found.texts) },
     workbooks: Object.fromEntries(workbooks),
-    ...(draft !== undefined && draft !== text && { draft }),
+    ...(draft.length > 0 && { draft: Object.fromEntries(draft) }),
+    // Its schema is written beside it.
+    head: `${schemaLine}\n`,
   }
 }
 
@@ -108,16 +119,25 @@ export function createDesk(given: DeskGiven): Desk {
   let site: string | undefined
   let before: Promise<unknown> = Promise.resolve()
 
-  const saved = async (text: string, seen: string): Promise<SavedFile | NotSaved> => {
+  /** What is left of a draft once one of its files is saved; a new fair's goes into its folder. */
+  const drop = async (name: string, target: string): Promise<void> => {
+    const { [name]: _saved, ...left } = await drafts.read(folder ?? unnamed)
+    if (folder === undefined) await drafts.keep(unnamed, {})
+    await drafts.keep(target, left)
+  }
+
+  const saved = async (file: ToSave): Promise<SavedFile | NotSaved> => {
     if (!isOpen) return { kind: 'failed', reason: 'not-open' }
     const isNew = folder === undefined
-    const name = isNew ? nameIn(text) : ''
+    // The facility file says how the folder of a new fair is called.
+    const name = isNew && file.name === facilityFile ? nameIn(file.text) : ''
     if (isNew && name === '') return { kind: 'failed', reason: 'no-name' }
     const target = folder ?? (await newFolder(home, name))
-    const result = await saveFacility(target, text, seen)
+    const result = await saveFile(target, file)
     if (result.kind !== 'saved') return result
-    if (seen === tagOf(undefined)) await writeFiles(target, [facilitySchemaFile()])
-    await drafts.keep(folder ?? unnamed, '')
+    if (file.name === facilityFile && file.seen === tagOf(undefined))
+      await writeFiles(target, [facilitySchemaFile()])
+    await drop(file.name, target)
     folder = target
     return result
   }
@@ -135,13 +155,13 @@ export function createDesk(given: DeskGiven): Desk {
       isOpen = true
       return true
     },
-    save: (text, seen) => {
-      const result = before.then(() => saved(text, seen))
+    save: (file) => {
+      const result = before.then(() => saved(file))
       before = result.catch(() => undefined)
       return result
     },
-    keep: async (text) => {
-      if (isOpen) await drafts.keep(folder ?? unnamed, text)
+    keep: async (files) => {
+      if (isOpen) await drafts.keep(folder ?? unnamed, files)
     },
     make: async (tell) => {
       if (folder !== undefined) site = (await given.makeManual(folder, tell)) ?? site

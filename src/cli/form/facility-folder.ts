@@ -1,12 +1,10 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { lstat, mkdir, open, readdir, readFile, realpath, rename, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
+import { facilityFile } from '../../model/form-exchange.ts'
 import { tableText } from '../../read/table-text.ts'
 import { largestWorkbook } from '../../read/workbook/read-workbook.ts'
 import { pathBelow } from '../load/shown-path.ts'
-
-/** The one file that is written. */
-export const facilityFile = 'facility.yaml'
 
 /** No facility file or table comes near this. */
 export const largest = 1024 * 1024
@@ -59,9 +57,6 @@ const namesIn = (folder: string): Promise<readonly string[]> =>
     (names) => names.sort(),
     () => [],
   )
-
-/** What the facility file says now; undefined where there is none yet. */
-const facilityText = (folder: string): Promise<string | undefined> => textAt(facilityFile, folder)
 
 /** Files by their path in the folder. */
 type FolderFiles = {
@@ -122,19 +117,36 @@ export type SavedFile =
   | { readonly kind: 'saved'; readonly tag: string }
   | { readonly kind: 'changed'; readonly text: string; readonly tag: string }
 
+/** What to save, and the tag of what was seen last. */
+export type ToSave = { readonly name: string; readonly text: string; readonly seen: string }
+
+const isUtf8 = (bytes: Uint8Array): boolean => {
+  try {
+    new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+    return true
+  } catch {
+    return false
+  }
+}
+
+/** By its mark of order a spreadsheet knows UTF-8; a table keeps it, and gets it with another text. */
+const markOf = (bytes: Uint8Array | undefined): string =>
+  bytes && ((bytes[0] === 0xef && bytes[1] === 0xbb) || !isUtf8(bytes)) ? '\uFEFF' : ''
+
 /**
- * Writes the facility file, and makes its folder where it is not there yet. A file that is a link is
- * written where it leads, as long as that is in the folder.
- * @param seen The tag of what was seen last.
+ * Writes a file of the folder, and makes the folder where it is not there yet. A file that is a link
+ * is written where it leads, as long as that is in the folder.
+ * @param given.name One of those that the form writes.
  */
-export async function saveFacility(folder: string, text: string, seen: string): Promise<SavedFile> {
-  const now = await facilityText(folder)
+export async function saveFile(folder: string, { name, text, seen }: ToSave): Promise<SavedFile> {
+  const isTable = name !== facilityFile
+  const now = await (isTable ? tableAt(name, folder) : textAt(name, folder))
   if (tagOf(now) !== seen) return { kind: 'changed', text: now ?? '', tag: tagOf(now) }
   await mkdir(folder, { recursive: true })
-  const file = path.join(folder, facilityFile)
-  const target = await realpath(file).catch(() => path.join(folder, facilityFile))
+  const file = path.join(folder, name)
+  const target = await realpath(file).catch(() => file)
   if (pathBelow(await realpath(folder), await realpath(path.dirname(target))) === undefined)
-    throw new RangeError(`${facilityFile} leads out of the folder`)
-  await replaceFile(target, text)
+    throw new RangeError(`${name} leads out of the folder`)
+  await replaceFile(target, `${isTable ? markOf(await bytesAt(name, folder)) : ''}${text}`)
   return { kind: 'saved', tag: tagOf(text) }
 }

@@ -1,12 +1,18 @@
 import type { IncomingMessage, ServerResponse } from 'node:http'
-import type { FormChoice, MakingEvent } from '../../model/form-exchange.ts'
+import {
+  draftFiles,
+  type FormChoice,
+  facilityFile,
+  type MakingEvent,
+  savedFiles,
+} from '../../model/form-exchange.ts'
 import type { FormPage } from '../load/load-form-page.ts'
 import { type Answer, guardHeaders, pathOf, plain } from '../loopback/guard.ts'
 import { type Listening, listen } from '../loopback/listen.ts'
 import { userFault } from '../user-fault.ts'
 import { isLetIn, isOwnPage, type Key, letIn } from './access.ts'
 import type { Desk } from './desk.ts'
-import { facilityFile, largest } from './facility-folder.ts'
+import { largest } from './facility-folder.ts'
 import { madeFile, madePath } from './made-site.ts'
 
 const json = (status: number, value: unknown): Answer => ({
@@ -42,21 +48,26 @@ async function textFrom(request: IncomingMessage, type: string): Promise<string 
   }
 }
 
-async function save(request: IncomingMessage, desk: Desk): Promise<Answer> {
+async function save(name: string, request: IncomingMessage, desk: Desk): Promise<Answer> {
   const seen = request.headers['if-match']
   if (seen === undefined) return plain(428, 'Expected If-Match')
-  const text = await textFrom(request, 'text/yaml')
+  const text = await textFrom(request, name === facilityFile ? 'text/yaml' : 'text/csv')
   if (typeof text !== 'string') return text
-  const result = await desk.save(text, seen.replace(/^"|"$/g, ''))
+  const result = await desk.save({ name, text, seen: seen.replace(/^"|"$/g, '') })
   if (result.kind === 'saved') return json(200, result)
   return json(result.kind === 'changed' ? 412 : 409, result)
 }
 
 async function keep(request: IncomingMessage, desk: Desk): Promise<Answer> {
-  const text = await textFrom(request, 'text/yaml')
+  const text = await textFrom(request, 'application/json')
   if (typeof text !== 'string') return text
-  await desk.keep(text)
-  return { ...plain(204, ''), body: '' }
+  try {
+    await desk.keep(draftFiles(JSON.parse(text)))
+    return { ...plain(204, ''), body: '' }
+  } catch (error) {
+    if (error instanceof SyntaxError) return plain(400, 'Expected JSON')
+    throw error
+  }
 }
 
 async function choose(request: IncomingMessage, desk: Desk): Promise<Answer> {
@@ -90,7 +101,8 @@ async function done(
 ): Promise<Answer | 'taken'> {
   if (!isOwnPage(request)) return plain(403, 'Only the form itself may do this')
   const what = `${request.method} ${asked}`
-  if (what === `PUT /${facilityFile}`) return save(request, desk)
+  const name = savedFiles.find((file) => what === `PUT /${file}`)
+  if (name !== undefined) return save(name, request, desk)
   if (what === 'PUT /draft') return keep(request, desk)
   if (what === 'POST /choice') return choose(request, desk)
   if (what === 'POST /manual') return make(response, desk)

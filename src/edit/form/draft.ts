@@ -4,16 +4,24 @@ import { moved } from '../move.ts'
 import { type Change, type Spliced, splice } from '../splice.ts'
 import { valueAt } from './data.ts'
 
+/** Tables beside a facility file, by the names of their files. */
+export type Tables = ReadonlyMap<string, string>
+
 /** A facility file while somebody answers: its text, and the texts before each answer. */
 export type Draft = {
   readonly text: string
   /** What the text says; undefined where it is no YAML, and nothing can be answered. */
   readonly data: unknown
+  /** Tables that can be typed in. */
+  readonly tables: Tables
   readonly steps: readonly Step[]
+  /** Steps that were taken back and can be made again, the next one last. */
+  readonly ahead: readonly Step[]
 }
 
 type Step = {
   readonly text: string
+  readonly tables: Tables
   /** What was answered: typing on in one field is one step. */
   readonly at: string
 }
@@ -26,7 +34,13 @@ function dataOf(text: string): unknown {
 }
 
 /** The draft of a file as it was opened. */
-export const draftOf = (text: string): Draft => ({ text, data: dataOf(text), steps: [] })
+export const draftOf = (text: string, tables: Tables = new Map()): Draft => ({
+  text,
+  data: dataOf(text),
+  tables,
+  steps: [],
+  ahead: [],
+})
 
 /** The draft with an answer; or why the file cannot take it, in which case nothing has changed. */
 export type Answered =
@@ -38,11 +52,16 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
 /** Most steps that can be taken back. */
 const mostSteps = 200
 
-function withText(draft: Draft, text: string, at: string): Draft {
-  if (text === draft.text) return draft
+const sameTables = (a: Tables, b: Tables): boolean =>
+  a === b || (a.size === b.size && [...a].every(([name, text]) => b.get(name) === text))
+
+function withTexts(draft: Draft, text: string, tables: Tables, at: string): Draft {
+  if (text === draft.text && sameTables(tables, draft.tables)) return draft
   const goesOn = at !== '' && draft.steps.at(-1)?.at === at
-  const steps = goesOn ? draft.steps : [...draft.steps, { text: draft.text, at }].slice(-mostSteps)
-  return { text, data: dataOf(text), steps }
+  const before = { text: draft.text, tables: draft.tables, at }
+  const steps = goesOn ? draft.steps : [...draft.steps, before].slice(-mostSteps)
+  const data = text === draft.text ? draft.data : dataOf(text)
+  return { text, data, tables, steps, ahead: [] }
 }
 
 /** The text with one change; as it is where the file says that already. */
@@ -65,21 +84,64 @@ export function answered(draft: Draft, changes: readonly Change[], at: string): 
     text = made.text
     data = dataOf(text)
   }
-  return { ok: true, draft: withText(draft, text, at) }
+  return { ok: true, draft: withTexts(draft, text, draft.tables, at) }
+}
+
+/**
+ * A draft with a table that says something else, and with what the file says of it.
+ * @param at What was answered; empty where it is a step by itself.
+ */
+export function withTable(
+  draft: Draft,
+  { name, text }: { readonly name: string; readonly text: string },
+  changes: readonly Change[],
+  at: string,
+): Answered {
+  const made = answered(draft, changes, at)
+  if (!made.ok) return made
+  const tables = new Map([...draft.tables, [name, text]])
+  return { ok: true, draft: withTexts(draft, made.draft.text, tables, at) }
 }
 
 /** A draft with an entry of a list one place further up or down. */
 export function reordered(draft: Draft, list: Path, from: number, to: number): Answered {
   const made = moved(draft.text, list, from, to)
-  return made.ok ? { ok: true, draft: withText(draft, made.text, '') } : made
+  return made.ok ? { ok: true, draft: withTexts(draft, made.text, draft.tables, '') } : made
 }
+
+/** The draft as another step has it, with the way from there to where it is now. */
+const gone = (
+  draft: Draft,
+  { text, tables }: Step,
+  ways: Pick<Draft, 'steps' | 'ahead'>,
+): Draft => ({
+  text,
+  data: text === draft.text ? draft.data : dataOf(text),
+  tables,
+  ...ways,
+})
+
+/** What is now, as a step to come back to. */
+const here = ({ text, tables }: Draft): Step => ({ text, tables, at: '' })
 
 /** The draft before its last step. */
 export function steppedBack(draft: Draft): Draft {
   const last = draft.steps.at(-1)
-  return last
-    ? { text: last.text, data: dataOf(last.text), steps: draft.steps.slice(0, -1) }
-    : draft
+  if (!last) return draft
+  return gone(draft, last, {
+    steps: draft.steps.slice(0, -1),
+    ahead: [...draft.ahead, here(draft)],
+  })
+}
+
+/** The draft before it was stepped back, as long as nothing else was answered. */
+export function steppedForward(draft: Draft): Draft {
+  const next = draft.ahead.at(-1)
+  if (!next) return draft
+  return gone(draft, next, {
+    steps: [...draft.steps, here(draft)],
+    ahead: draft.ahead.slice(0, -1),
+  })
 }
 
 /** The draft when a field is left: what is typed there next is a step of its own. */

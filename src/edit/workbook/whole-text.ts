@@ -1,14 +1,13 @@
 import { shapeOf } from '../../validate/schema-advice/schema-keys.ts'
 import { facility } from '../../validate/schemas/facility.ts'
+import { schemaLine } from '../schema-line.ts'
 import { type Spliced, splice } from '../splice.ts'
 import type { Value } from '../written.ts'
 import type { Asked } from './merge.ts'
 
-const head = '# yaml-language-server: $schema=./facility.schema.json\n'
-
 /** A facility file made of nothing but data, its entries in the order of the schema. */
 function fresh(data: Readonly<Record<string, Value>>): Spliced {
-  let text = head
+  let text = `${schemaLine}\n`
   for (const key of Object.keys(shapeOf(facility))) {
     const value = data[key]
     if (value === undefined) continue

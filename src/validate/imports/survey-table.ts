@@ -89,6 +89,10 @@ const rowsOf: Readonly<Record<SurveyKind, (table: CsvTable, units: Units) => Row
   'surface-level': levelRows,
 }
 
+/** The readings of a table that have no fault of their own, in its order. */
+export const surveyRows = (table: CsvTable, of: SurveyKind, units: Units): readonly SurveyRow[] =>
+  rowsOf[of](table, units).rows
+
 function readTwice(table: CsvTable, rows: readonly SurveyRow[]): Problem[] {
   const seen = new Set<string>()
   return rows.flatMap((r) => {

@@ -8,10 +8,12 @@ const frame = z.strictObject({
   subjects: plain,
   result: plain,
   back: plain,
+  forward: plain,
   save: plain,
   saved: plain,
   noFile: plain,
   undone: holding('what', 'subject'),
+  redone: holding('what', 'subject'),
   unsaved: holding('count'),
   kept: plain,
   answered: holding('done', 'all'),
@@ -104,6 +106,38 @@ const list = z.strictObject({
 /** What one entry of a list is called, by the list. */
 const entries = z.record(z.string(), plain)
 
+/** Tables of readings, typed place by place. */
+const readings = z.strictObject({
+  title: plain,
+  lead: plain,
+  begin: plain,
+  beginWhat: plain,
+  what: group('depth', 'level', 'staff'),
+  day: plain,
+  by: plain,
+  go: plain,
+  lacking: plain,
+  another: plain,
+  days: plain,
+  cells: holding('what', 'unit'),
+  station: holding('unit'),
+  offset: holding('unit'),
+  stationNumber: holding('number'),
+  offsetNumber: holding('number'),
+  spot: holding('station', 'offset'),
+  addStation: plain,
+  addOffset: plain,
+  said: holding('spot', 'value'),
+  atSpot: holding('spot', 'fault'),
+  taken: plain,
+  few: plain,
+  waiting: holding('stations'),
+  count: holding('count', 'file'),
+  otherFile: holding('file'),
+  cannot: plain,
+  drawn: plain,
+})
+
 /** Before the file is written. */
 const saving = z.strictObject({
   title: plain,
@@ -149,4 +183,4 @@ const result = z.strictObject({
 })
 
 /** All that the screens of the form say beside the questions themselves. */
-export const says = z.strictObject({ frame, start, field, list, entries, saving, result })
+export const says = z.strictObject({ frame, start, field, list, entries, readings, saving, result })

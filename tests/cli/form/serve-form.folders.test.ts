@@ -40,7 +40,12 @@ describe('the server of the form without a folder', () => {
 
   it('makes the folder of a new fair once it has a name, beside one of the same name', async () => {
     const { open } = JSON.parse((await choose('new')).body)
-    expect(open).toMatchObject({ name: '', tag: 'none' })
+    expect(open).toMatchObject({
+      name: '',
+      tags: { 'facility.yaml': 'none', 'depths.csv': 'none' },
+    })
+    // The schema will lie beside the file, and editors are led to it.
+    expect(open.head).toMatch(/^# yaml-language-server: \$schema=\.\/facility\.schema\.json\n$/)
     expect(open.files).toEqual({ 'facility.yaml': '' })
     const seen = { 'if-match': '"none"' }
     const nameless = await form.save('units: us\n', seen)

@@ -57,7 +57,12 @@ describe('the server of the form', () => {
 
   it('gives the texts of the folder and nothing else in it', async () => {
     const { open } = JSON.parse((await form.asPage('/state')).body)
-    expect(open).toMatchObject({ name: 'our-fair', where: form.folder, tag: tagOf(text) })
+    expect(open).toMatchObject({ name: 'our-fair', where: form.folder })
+    expect(open.tags).toEqual({
+      'facility.yaml': tagOf(text),
+      'depths.csv': tagOf('depth (in)\n'),
+      'levels.csv': 'none',
+    })
     expect(open.files).toEqual({ 'facility.yaml': text, 'depths.csv': 'depth (in)\n' })
   })
 
@@ -116,8 +121,12 @@ describe('the server of the form', () => {
     '/facility.yaml%00',
     '/facility.yaml/..',
     '/FACILITY.YAML',
-    '/depths.csv',
+    '/rail.csv',
     '//facility.yaml',
+    '/depths.csv/../facility.yaml',
+    '/procedures/depths.csv',
+    '/..%2fdepths.csv',
+    '/depths.csv%00',
     '/procedures/../facility.yaml',
   ])('writes nothing for %s', async (asked) => {
     const { status } = await form.save('name: mine\n', {}, asked)
@@ -126,6 +135,66 @@ describe('the server of the form', () => {
     if (!isTheFile) expect(await form.onDisk()).toBe(text)
     expect(await readFile(path.join(form.folder, 'depths.csv'), 'utf8')).toBe('depth (in)\n')
     expect((await readdir(form.root)).sort()).toEqual(['our-fair'])
+  })
+
+  it('saves a table of readings under its own name, and no other file', async () => {
+    const table = 'station (ft),offset (ft),depth (in),date\n0,5,1 1/2,2027-05-15\n'
+    const { status, body } = await form.saveTable(table)
+    expect(status).toBe(200)
+    expect(JSON.parse(body)).toEqual({ kind: 'saved', tag: tagOf(table) })
+    expect(await form.inFolder('depths.csv')).toBe(table)
+    expect(await form.onDisk()).toBe(text)
+    expect((await readdir(form.folder)).sort()).toEqual([
+      'depths.csv',
+      'facility.yaml',
+      'letter.docx',
+    ])
+  })
+
+  it('guards tables as it guards the file', async () => {
+    const none = { 'if-match': '"none"' }
+    for (const [headers, status] of [
+      [{ origin: 'null' }, 403],
+      [{ origin: 'http://127.0.0.1:1' }, 403],
+      [{ 'sec-fetch-site': 'same-site' }, 403],
+      [{ 'content-type': 'text/yaml' }, 415],
+      [{ 'content-type': 'text/plain' }, 415],
+      [{ 'if-match': `"${tagOf('something else')}"` }, 412],
+      [none, 412],
+    ] as const)
+      expect((await form.saveTable('mine\n', headers)).status).toBe(status)
+    expect((await form.saveTable(Buffer.alloc(1024 * 1024 + 1, 'a'))).status).toBe(413)
+    expect((await form.saveTable(Buffer.from([0xff, 0xfe, 0x00]))).status).toBe(400)
+    const bare = { method: 'PUT', body: 'x', headers: { 'content-type': 'text/csv' } }
+    expect((await form.asPage('/levels.csv', bare)).status).toBe(428)
+    expect((await form.ask('/depths.csv', bare)).status).toBe(403)
+    for (const other of ['/rail.csv', '/weather.csv', '/letter.docx', '/levels.csv.part'])
+      expect((await form.saveTable('mine\n', none, other)).status).toBe(404)
+    await form.restart(undefined)
+    expect((await form.saveTable('mine\n')).status).toBe(409)
+    expect(await form.inFolder('depths.csv')).toBe('depth (in)\n')
+  })
+
+  it('writes a table through no link that leads out of the folder', async () => {
+    await writeFile(path.join(form.root, 'elsewhere.csv'), 'theirs\n')
+    await symlink(path.join(form.root, 'elsewhere.csv'), path.join(form.folder, 'levels.csv'))
+    const { status } = await form.saveTable('mine\n', { 'if-match': '"none"' }, '/levels.csv')
+    expect(status).toBe(422)
+    expect(await readFile(path.join(form.root, 'elsewhere.csv'), 'utf8')).toBe('theirs\n')
+  })
+
+  it('keeps the mark by which a spreadsheet knows the letters of a table', async () => {
+    const marked = Buffer.from('\ufeffdepth (in)\n', 'utf8')
+    const windows = Buffer.from([...Buffer.from('# f'), 0xfc, ...Buffer.from('r\ndepth (in)\n')])
+    for (const [bytes, seen] of [
+      [marked, 'depth (in)\n'],
+      [windows, '# für\ndepth (in)\n'],
+    ] as const) {
+      await writeFile(path.join(form.folder, 'depths.csv'), bytes)
+      const done = await form.saveTable('depth (mm)\n', { 'if-match': `"${tagOf(seen)}"` })
+      expect(done.status).toBe(200)
+      expect(await form.inFolder('depths.csv')).toBe('\ufeffdepth (mm)\n')
+    }
   })
 
   it('takes no text that is too long or no text', async () => {
@@ -152,13 +221,21 @@ describe('the server of the form', () => {
   )
 
   it('keeps a draft until it is saved', async () => {
-    const keep = { method: 'PUT', headers: { 'content-type': 'text/yaml' } }
-    expect((await form.asPage('/draft', { ...keep, body: 'name: half' })).status).toBe(204)
+    const draft = async () => JSON.parse((await form.asPage('/state')).body).open.draft
+    const keep = { method: 'PUT', headers: { 'content-type': 'application/json' } }
+    const half = { 'facility.yaml': 'name: half', 'depths.csv': 'half a table' }
+    const body = JSON.stringify({ ...half, '../elsewhere.csv': 'x', 'levels.csv': 7 })
+    expect((await form.asPage('/draft', { ...keep, body })).status).toBe(204)
     expect(await form.onDisk()).toBe(text)
     await form.restart(form.folder)
-    expect(JSON.parse((await form.asPage('/state')).body).open.draft).toBe('name: half')
+    expect(await draft()).toEqual(half)
     await form.save('name: whole\n')
-    expect(JSON.parse((await form.asPage('/state')).body).open.draft).toBeUndefined()
+    expect(await draft()).toEqual({ 'depths.csv': 'half a table' })
+    await form.saveTable('depth (in)\n1 in\n')
+    expect(await draft()).toBeUndefined()
+    for (const wrong of ['half', '7', 'null'])
+      expect([204, 400]).toContain((await form.asPage('/draft', { ...keep, body: wrong })).status)
+    expect(await draft()).toBeUndefined()
   })
 
   it('makes the manual, tells how far it is, and shows it', async () => {

@@ -12,6 +12,8 @@ import {
   reordered,
   settled,
   steppedBack,
+  steppedForward,
+  withTable,
 } from '../../../src/edit/form/draft.ts'
 import { merged } from '../../../src/edit/form/merged.ts'
 import { type Question, questionsOf } from '../../../src/edit/form/question.ts'
@@ -224,4 +226,46 @@ it('lines that change are told with those before, and their number', () => {
   ])
   expect(changedLines('a\n', 'a\n')).toEqual([])
   expect(changedLines('', 'a\n')).toEqual([{ line: 1, before: [], after: ['a'] }])
+})
+
+describe('steps back and forward', () => {
+  it('lead there and back again, whatever was answered, until something else is', () => {
+    const text = textOf('larkmoor')
+    fc.assert(
+      fc.property(answers, fc.integer({ min: 1, max: 8 }), (row, count) => {
+        let draft = draftOf(text)
+        for (const { which, cleared } of row) {
+          const [question, typed] = plain[which] as [Question, string]
+          const { value } = understand({ question, at: question.path, locale }, typed)
+          draft = having(draft, [{ path: question.path, value: cleared ? undefined : value }])
+        }
+        const steps = Math.min(count, draft.steps.length)
+        const texts = [draft.text]
+        let gone = draft
+        for (let i = 0; i < steps; i++) {
+          gone = steppedBack(gone)
+          texts.push(gone.text)
+        }
+        expect(gone.ahead).toHaveLength(steps)
+        for (let i = steps - 1; i >= 0; i--) {
+          const other = having(gone, [{ path: ['name'], value: `Fair ${i}` }])
+          expect(other.ahead).toEqual([])
+          gone = steppedForward(gone)
+          expect(gone.text).toBe(texts[i])
+        }
+        expect(gone).toMatchObject({ text: draft.text, data: draft.data, ahead: [] })
+        expect(gone.steps).toHaveLength(draft.steps.length)
+      }),
+      { numRuns: 30 },
+    )
+  })
+
+  it('take the tables along', () => {
+    const made = withTable(draftOf('name: A\n'), { name: 'depths.csv', text: 'x' }, [], 'a')
+    const draft = made.ok ? made.draft : draftOf('')
+    expect(draft.tables.get('depths.csv')).toBe('x')
+    const back = steppedBack(draft)
+    expect(back.tables.size).toBe(0)
+    expect(steppedForward(back).tables.get('depths.csv')).toBe('x')
+  })
 })

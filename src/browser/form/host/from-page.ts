@@ -1,25 +1,26 @@
+import { facilityFile } from '../../../model/form-exchange.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
 import { classed } from '../../element.ts'
 import { type Kept, readKept } from './kept.ts'
 import type { Begun } from './page-host.ts'
-import { facilityFile, pick } from './picked.ts'
+import { pick } from './picked.ts'
 import { type Offer, startScreen } from './start-screen.ts'
 
-const nothing = { workbooks: new Map(), handle: undefined } as const
+const nothing = { workbooks: new Map(), handles: new Map() } as const
 
 /** A fair that has no file yet. */
 const newFair = (): Begun => ({
   ...nothing,
   name: '',
   files: new Map([[facilityFile, '']]),
-  draft: undefined,
+  draft: new Map(),
 })
 
 const fromKept = ({ name, saved, draft, files }: Kept): Begun => ({
   ...nothing,
   name,
   files: new Map([[facilityFile, saved], ...files]),
-  draft: draft === saved ? undefined : draft,
+  draft: new Map(draft),
 })
 
 /** What a page that stands alone begins with: what was kept, files that are picked, or nothing. */
@@ -35,7 +36,7 @@ export function beginInPage(root: HTMLElement, words: Words): Promise<Begun> {
       said.textContent = picked === 'no-facility' ? words.maker.noFacility : ''
       return picked === undefined || picked === 'no-facility'
         ? undefined
-        : { ...picked, draft: undefined }
+        : { ...picked, draft: new Map() }
     },
   }
   const goOn: readonly Offer<Begun>[] = kept

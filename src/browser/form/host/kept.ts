@@ -5,9 +5,9 @@ export type Kept = {
   readonly name: string
   /** The facility file as it was opened or saved last. */
   readonly saved: string
-  /** The same as it was typed. */
-  readonly draft: string
-  /** Tables beside it, and procedures. */
+  /** What was typed and not saved: the facility file, tables beside it. */
+  readonly draft: readonly (readonly [string, string])[]
+  /** Tables beside it as they were opened or saved last, and procedures. */
   readonly files: readonly (readonly [string, string])[]
 }
 
@@ -17,7 +17,8 @@ const key = 'ovalkeep-form'
 export function readKept(): Kept | undefined {
   try {
     const text = localStorage.getItem(key)
-    return text === null ? undefined : (JSON.parse(text) as Kept)
+    const kept = text === null ? undefined : (JSON.parse(text) as Kept)
+    return kept && Array.isArray(kept.draft) ? kept : undefined
   } catch {
     return undefined
   }

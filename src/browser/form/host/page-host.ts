@@ -1,12 +1,15 @@
+import { facilityFile } from '../../../model/form-exchange.ts'
+import { tableText } from '../../../read/table-text.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
-import type { Host, Making, Saved, Work } from '../contract.ts'
+import type { FacilityFiles, Host, Making, Work } from '../contract.ts'
 import { makeInPage } from '../workshop/make-in-page.ts'
 import type { Workshop } from '../workshop/making-site.ts'
 import { handOver } from './hand-over.ts'
 import { besides, keep } from './kept.ts'
-import { facilityFile, type Picked, textOf } from './picked.ts'
+import { type Picked, textOf } from './picked.ts'
 import type { Place } from './place.ts'
 import { showProducts } from './products.ts'
+import { type Slot, savingFiles } from './save-files.ts'
 
 /** What a page that stands alone works with. */
 export type PageGiven = {
@@ -18,49 +21,61 @@ export type PageGiven = {
 }
 
 /** Files as they were picked, with what was typed and not saved the last time. */
-export type Begun = Picked & { readonly draft: string | undefined }
+export type Begun = Picked & { readonly draft: FacilityFiles }
 
-async function written(handle: FileSystemFileHandle, text: string): Promise<void> {
-  const stream = await handle.createWritable()
-  await stream.write(text)
-  await stream.close()
+/** What a file says, with its mark of order; a table in whatever encoding it was saved. */
+const textFrom = (bytes: Uint8Array, name: string): string =>
+  name === facilityFile ? textOf(bytes) : (tableText(bytes) ?? textOf(bytes))
+
+const slotOf = (handle: FileSystemFileHandle, name: string): Slot => ({
+  read: async () => textFrom(new Uint8Array(await (await handle.getFile()).arrayBuffer()), name),
+  write: async (text) => {
+    const stream = await handle.createWritable()
+    await stream.write(text)
+    await stream.close()
+  },
+})
+
+/** A new file to write into; nothing where the browser has none, or wants a hand on the page first. */
+async function newSlot(name: string): Promise<Slot | undefined> {
+  const { showSaveFilePicker } = globalThis.window
+  try {
+    const handle = await showSaveFilePicker?.({ suggestedName: name })
+    return handle && slotOf(handle, name)
+  } catch (error) {
+    if ((error as Error).name === 'SecurityError') return undefined
+    throw error
+  }
 }
-
-const textIn = async (handle: FileSystemFileHandle): Promise<string> =>
-  textOf(new Uint8Array(await (await handle.getFile()).arrayBuffer()))
 
 /** The browser alone: it writes files where it can, else it hands them over to be put away. */
 export function pageHost(begun: Begun, given: PageGiven): Place {
   const { words, workshop, work, shelf } = given
-  let { handle } = begun
-  let saved = begun.files.get(facilityFile) ?? ''
-  const keepDraft = (draft: string): void => {
-    keep({ name: begun.name, saved, draft, files: besides(begun.files, facilityFile) })
-  }
-  const save = async (text: string): Promise<Saved> => {
-    const { showSaveFilePicker } = globalThis.window
-    try {
-      if (handle) {
-        const now = await textIn(handle)
-        if (now !== saved) {
-          saved = now
-          return { kind: 'changed', text: now }
-        }
-      } else if (showSaveFilePicker)
-        handle = await showSaveFilePicker({ suggestedName: facilityFile })
-      if (handle) await written(handle, text)
-      else handOver(facilityFile, text, 'application/yaml')
-    } catch {
-      return { kind: 'failed', why: words.maker.notWritten }
-    }
-    saved = text
-    keepDraft(text)
-    return { kind: 'saved' }
+  const saving = savingFiles({
+    opened: begun.files,
+    slots: new Map([...begun.handles].map(([name, handle]) => [name, slotOf(handle, name)])),
+    newSlot,
+    handOver: (name, text) =>
+      handOver(name, text, name === facilityFile ? 'application/yaml' : 'text/csv'),
+    notWritten: words.maker.notWritten,
+  })
+  const keepDraft = (draft: FacilityFiles): void => {
+    const saved = saving.saved()
+    keep({
+      name: begun.name,
+      saved: saved.get(facilityFile) ?? '',
+      draft: [...draft].filter(([name, text]) => saved.get(name) !== text),
+      files: besides(saved, facilityFile),
+    })
   }
   const host: Host = {
     kind: 'page',
-    open: async () => ({ name: begun.name, files: begun.files, draft: begun.draft }),
-    save,
+    open: async () => ({ name: begun.name, files: begun.files, draft: begun.draft, head: '' }),
+    save: async (files) => {
+      const result = await saving.save(files)
+      if (result.kind === 'saved') keepDraft(new Map())
+      return result
+    },
     keep: keepDraft,
     make: async (files, tell) => {
       shelf.replaceChildren()

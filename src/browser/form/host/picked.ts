@@ -1,3 +1,4 @@
+import { facilityFile } from '../../../model/form-exchange.ts'
 import { tableText } from '../../../read/table-text.ts'
 import { element } from '../../element.ts'
 
@@ -6,11 +7,9 @@ export type Picked = {
   readonly name: string
   readonly files: ReadonlyMap<string, string>
   readonly workbooks: ReadonlyMap<string, Uint8Array>
-  /** The facility file as something to write into, where the browser has that. */
-  readonly handle: FileSystemFileHandle | undefined
+  /** The files as something to write into, by name, where the browser has that. */
+  readonly handles: ReadonlyMap<string, FileSystemFileHandle>
 }
-
-export const facilityFile = 'facility.yaml'
 
 /** A text with its mark of order, so that it is saved as it was. */
 export const textOf = (bytes: Uint8Array): string =>
@@ -41,8 +40,11 @@ async function readPicked(
     if (text === undefined) workbooks.set(file.name, bytes)
     else texts.set(isYaml(file) ? `procedures/${file.name}` : file.name, text)
   }
-  const handle = handles.find(({ name }) => name === facility.name)
-  return { name: facility.name, files: texts, workbooks, handle }
+  const writable = handles.map((handle): [string, FileSystemFileHandle] => [
+    handle.name === facility.name ? facilityFile : handle.name,
+    handle,
+  ])
+  return { name: facility.name, files: texts, workbooks, handles: new Map(writable) }
 }
 
 function fromInput(): Promise<readonly File[]> {

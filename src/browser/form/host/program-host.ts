@@ -1,4 +1,10 @@
-import type { FormChoice, FormState, MakingEvent } from '../../../model/form-exchange.ts'
+import {
+  type FormChoice,
+  type FormState,
+  facilityFile,
+  type MakingEvent,
+  savedFiles,
+} from '../../../model/form-exchange.ts'
 import { fill } from '../../../model/pattern.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
 import type { FacilityFiles, Host, Making, Opened, Saved } from '../contract.ts'
@@ -7,12 +13,10 @@ import { goneBar } from './gone.ts'
 import type { Place } from './place.ts'
 import { eventsOf } from './stream.ts'
 
-const facilityFile = 'facility.yaml'
-
 /** Letters of a file that a browser sends to its end when its page is closed (64 KiB of bytes). */
 const mostSentToItsEnd = 20_000
 
-const yaml = { 'content-type': 'text/yaml' }
+const typeOf = (name: string): string => (name === facilityFile ? 'text/yaml' : 'text/csv')
 
 async function stateFrom(answer: Response): Promise<FormState> {
   if (!answer.ok) throw new Error(await answer.text())
@@ -22,12 +26,14 @@ async function stateFrom(answer: Response): Promise<FormState> {
 /** What the program offers, or has open. */
 export const askState = async (): Promise<FormState> => stateFrom(await fetch('state'))
 
+const json = { 'content-type': 'application/json' }
+
 /** Opens a folder that the program has offered, or a new one. */
 export const choose = async (choice: FormChoice): Promise<FormState> =>
   stateFrom(
     await fetch('choice', {
       method: 'POST',
-      headers: { 'content-type': 'application/json' },
+      headers: json,
       body: JSON.stringify(choice),
     }),
   )
@@ -66,25 +72,37 @@ async function readMaking(
 
 /** The program behind the page reads and writes the folder. */
 export function programHost({ open }: FormState, words: Words): Place {
-  let tag = open?.tag ?? ''
-  let last: string | undefined
-  const gone = goneBar(facilityFile, words)
-  const save = async (text: string): Promise<Saved> => {
+  const tags = new Map(Object.entries(open?.tags ?? {}))
+  // What the files say that the program makes manuals of.
+  const last = new Map(Object.entries(open?.files ?? {}))
+  const gone = goneBar(words)
+  const saveOne = async (name: string, text: string): Promise<Saved> => {
+    const headers = { 'content-type': typeOf(name), 'if-match': `"${tags.get(name) ?? 'none'}"` }
+    const answer = await fetch(name, { method: 'PUT', headers, body: text })
+    const reply = (await answer.json()) as Reply
+    if (reply.tag !== undefined) tags.set(name, reply.tag)
+    if (reply.kind === 'saved') {
+      last.set(name, text)
+      return { kind: 'saved' }
+    }
+    if (reply.kind === 'changed') return { kind: 'changed', file: name, text: reply.text ?? '' }
+    const why =
+      reply.reason === 'no-name' ? words.maker.noName : (reply.why ?? words.maker.programGone)
+    return { kind: 'failed', why }
+  }
+  const isNew = (): boolean => tags.get(facilityFile) === 'none'
+  const save = async (files: FacilityFiles): Promise<Saved> => {
+    // A new fair has no folder before its file is written; else the file comes after what it names.
+    const isFirst = (name: string): boolean => isNew() === (name === facilityFile)
+    const order = [...files].sort(([a], [b]) => Number(isFirst(b)) - Number(isFirst(a)))
     try {
-      const headers = { ...yaml, 'if-match': `"${tag}"` }
-      const answer = await fetch(facilityFile, { method: 'PUT', headers, body: text })
-      const reply = (await answer.json()) as Reply
-      if (reply.tag !== undefined) tag = reply.tag
-      if (reply.kind === 'saved') {
-        last = text
-        return { kind: 'saved' }
+      for (const [name, text] of order) {
+        const result = await saveOne(name, text)
+        if (result.kind !== 'saved') return result
       }
-      if (reply.kind === 'changed') return { kind: 'changed', text: reply.text ?? '' }
-      const why =
-        reply.reason === 'no-name' ? words.maker.noName : (reply.why ?? words.maker.programGone)
-      return { kind: 'failed', why }
+      return { kind: 'saved' }
     } catch {
-      gone.warn(text)
+      gone.warn(files)
       return { kind: 'failed', why: words.maker.programGone }
     }
   }
@@ -92,21 +110,26 @@ export function programHost({ open }: FormState, words: Words): Place {
     kind: 'program',
     open: async (): Promise<Opened> => {
       const files: FacilityFiles = new Map(Object.entries(open?.files ?? {}))
-      last = files.get(facilityFile)
-      return { name: open?.name ?? '', files, draft: open?.draft }
+      return {
+        name: open?.name ?? '',
+        files,
+        draft: new Map(Object.entries(open?.draft ?? {})),
+        head: open?.head ?? '',
+      }
     },
     save,
-    keep: (text) => {
+    keep: (draft) => {
+      const body = JSON.stringify(Object.fromEntries(draft))
       // It is sent to its end even when the page is closed, which browsers do for small files alone.
-      const keepalive = text.length < mostSentToItsEnd
-      fetch('draft', { method: 'PUT', headers: yaml, body: text, keepalive }).then(
+      const keepalive = body.length < mostSentToItsEnd
+      fetch('draft', { method: 'PUT', headers: json, body, keepalive }).then(
         () => gone.back(),
-        () => gone.warn(text),
+        () => gone.warn(draft),
       )
     },
     make: async (files, tell) => {
       // What would be made is what is saved, and nobody has seen what is not.
-      if (files.get(facilityFile) !== last || tag === 'none')
+      if (savedFiles.some((name) => files.get(name) !== last.get(name)) || isNew())
         return tell({ kind: 'failed', why: words.maker.saveFirst })
       try {
         await readMaking(await fetch('manual', { method: 'POST' }), words, tell)

@@ -5,11 +5,14 @@ import { fill } from '../../../model/pattern.ts'
 import type { Path } from '../../../read/read-yaml.ts'
 import { button, classed, element } from '../../element.ts'
 import type { Part } from '../fields/field.ts'
+import { beginReadings } from '../readings/begin.ts'
+import { readingsPart } from '../readings/readings-part.ts'
 import type { Sitting } from '../sitting.ts'
 import { lackingIn } from './lacking.ts'
-import { machineStart, orderedFields } from './machine.ts'
+import { machineStart } from './machine.ts'
 import { nextDay } from './next-day.ts'
 import { openEntry, openEntryOf } from './open-entry.ts'
+import { orderedFields } from './ordered-fields.ts'
 import { summaryOf } from './summary.ts'
 
 export type ListQuestion = Question & Extract<QuestionKind, { kind: 'list' }>
@@ -102,9 +105,12 @@ function entry(asked: ListAsked, index: number, count: number): Part {
   close.className = 'close'
   const foot = classed('div', 'entry-foot', close)
   if (index < count) foot.append(buttons(asked, index, count, called))
-  node.append(inside.node, foot)
+  const readings =
+    question.path.join('.') === 'surveys' ? readingsPart(sitting, [...at, index]) : undefined
+  node.append(inside.node, ...(readings ? [readings.node] : []), foot)
   const refresh = (): void => {
     for (const part of inside.parts) part.refresh()
+    readings?.refresh()
     const now = summaryOf(sitting, question, [...at, index])
     const words = head.querySelector('.entry-title')
     if (words) words.textContent = now.title === '' ? list.fresh : now.title
@@ -131,6 +137,7 @@ export function listOf(sitting: Sitting, question: ListQuestion, at: Path, make:
       ? classed('ol', 'entries', ...parts.map((p) => p.node))
       : classed('p', 'none', list.none),
   )
+  if (question.path.join('.') === 'surveys') node.append(beginReadings(sitting))
   if (isMachines) node.append(machineStart(sitting, count))
   else if (!isFresh) {
     const add = button(fill(list.add, { what }), () => toggle(asked, count))

@@ -1,46 +1,12 @@
 import { folderName } from '../../../edit/form/answers.ts'
-import { groupsAt, valueAt } from '../../../edit/form/data.ts'
+import { groupsAt } from '../../../edit/form/data.ts'
 import { type Question, questionAt } from '../../../edit/form/question.ts'
-import { fieldsFor, worksAt } from '../../../edit/form/stands-in.ts'
-import { gearFields } from '../../../model/fact-spec.ts'
 import { fill } from '../../../model/pattern.ts'
 import { button, classed, element } from '../../element.ts'
 import { newId } from '../controls.ts'
 import { controlOf } from '../fields/control-of.ts'
 import type { Sitting } from '../sitting.ts'
-import type { ListQuestion } from './list.ts'
 import { openEntry } from './open-entry.ts'
-
-/** Asked of every machine, beside what its works ask for. */
-const always = ['name', 'can', 'from']
-
-/** Asked of machines that are lent, for some days. */
-const lent = ['owner', 'days']
-
-/**
- * The questions of an entry: of a machine those that its works ask for, and what it says already;
- * all others later.
- */
-export function orderedFields(
-  sitting: Sitting,
-  question: ListQuestion,
-  index: number,
-): { readonly now: readonly Question[]; readonly later: readonly Question[] } {
-  if (question.path.join('.') !== 'equipment') return { now: question.fields, later: [] }
-  const { data } = sitting.draft()
-  const works = fieldsFor(worksAt(data, index), gearFields)
-  const from = valueAt(data, ['equipment', index, 'from'])
-  const isNow = ({ inside: [name = ''] }: Question): boolean =>
-    name !== 'id' &&
-    (always.includes(name) ||
-      works.includes(name) ||
-      (lent.includes(name) && from !== 'own') ||
-      valueAt(data, ['equipment', index, name]) !== undefined)
-  return {
-    now: question.fields.filter(isNow),
-    later: question.fields.filter((q) => !isNow(q)),
-  }
-}
 
 /** A short name that no other machine has. */
 function freshId(sitting: Sitting, name: string): string {

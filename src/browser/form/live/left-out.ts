@@ -1,6 +1,6 @@
-import { worded } from '../../../edit/form/understood.ts'
 import { fill } from '../../../model/pattern.ts'
 import type { Problem } from '../../../model/problem.ts'
+import { problemOf } from '../problem-at.ts'
 import { entryLabel } from './entry-of.ts'
 import type { Shown } from './worked.ts'
 
@@ -19,14 +19,14 @@ const followsByItself: readonly string[] = ['id', 'paper']
 const isWithin = (entry: string, outer: string): boolean =>
   entry === outer || entry.startsWith(`${outer}.`)
 
-/** Why an answer was left out, without keys of the file where that can be. */
-const whyOf = ({ code, path = [], message }: Problem, words: Shown['library']['words']): string =>
-  code === 'schema/missing'
-    ? fill(words.live.lacking, { what: entryLabel(path.join('.')) })
-    : worded(message)
+/** Why an answer was left out, in the words that stand at its field. */
+function whyOf(problem: Problem, { form: [form] }: Shown['library']): string {
+  const what = entryLabel((problem.path ?? []).join('.'))
+  return form ? problemOf(problem, what, form.value.says) : ''
+}
 
 /** What is left out, with the reason, and what stands in for what nobody has said; each once. */
-export function putAside({ leftOut, standIns, problems, library: { words } }: Shown): {
+export function putAside({ leftOut, standIns, problems, library }: Shown): {
   readonly out: readonly Put[]
   readonly unsaid: readonly Put[]
 } {
@@ -39,8 +39,10 @@ export function putAside({ leftOut, standIns, problems, library: { words } }: Sh
     return {
       entry,
       label:
-        number === undefined ? what : fill(words.live.nth, { what, number: Number(number) + 1 }),
-      why: said ? whyOf(said, words) : '',
+        number === undefined
+          ? what
+          : fill(library.words.live.nth, { what, number: Number(number) + 1 }),
+      why: said ? whyOf(said, library) : '',
     }
   }
   return {

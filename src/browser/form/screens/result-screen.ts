@@ -4,7 +4,9 @@ import { button, classed, element } from '../../element.ts'
 import type { Making } from '../contract.ts'
 import type { Part } from '../fields/field.ts'
 import { calledAt, problemSaid } from '../problem-at.ts'
-import { type SavePanel, unsavedLines } from '../save-panel.ts'
+import { waitingTables } from '../readings/waiting-tables.ts'
+import type { SavePanel } from '../save-panel.ts'
+import { unsavedLines } from '../saving/changes.ts'
 import type { Sitting } from '../sitting.ts'
 
 /** What follows from another answer by itself, and is never asked for alone. */
@@ -44,7 +46,8 @@ function missing(sitting: Sitting): readonly HTMLElement[] {
       element('p', result.missing),
       element('ul', ...needed.map((at) => linkTo(sitting, at))),
     )
-  if (faults.length > 0)
+  const late = waitingTables(sitting)
+  if (faults.length > 0 || late.length > 0)
     lists.push(
       element('p', result.faults),
       element(
@@ -52,6 +55,7 @@ function missing(sitting: Sitting): readonly HTMLElement[] {
         ...faults.map((problem) =>
           linkTo(sitting, (problem.path ?? []).join('.'), problemSaid(sitting, problem)),
         ),
+        ...late.map(({ at, words }) => linkTo(sitting, at, words)),
       ),
       element('p', result.leftOut),
     )

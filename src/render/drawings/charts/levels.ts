@@ -7,7 +7,7 @@ import { disc, line, type Point, poly, sheetOf, slab, stroke } from '../ink.ts'
 import { lead, lines, say, widthOf, withFractions, wrapped } from '../letters.ts'
 import { type DrawingSize, drawingWidths } from '../sizes.ts'
 
-const wording = labels('levels', {
+export const wording = labels('levels', {
   ...entries('foundSlope', 'wantedSlope', 'tooHigh', 'tooLow', 'rail', 'level', 'framed'),
   deeper: holding('depth'),
   heights: holding('factor'),
@@ -217,7 +217,7 @@ function roomOf(row: readonly LevelSection[], k: number, context: Context) {
   }
 }
 
-function draw(context: Context, of: DrawingSize): string {
+export function drawLevels(context: Context, of: DrawingSize): string {
   const { levels } = context.manual.charts
   if (levels.length === 0) return ''
   const { columns, most } = grids[of]
@@ -253,6 +253,6 @@ function draw(context: Context, of: DrawingSize): string {
 export const levels = declareDrawing({
   name: 'levels',
   labels: wording,
-  draw,
+  draw: drawLevels,
   numbers,
 })

@@ -136,7 +136,7 @@ function drawMap(map: CushionMap, context: MapContext): string {
 }
 
 /** Across a page as a map, in narrower places as a table. */
-function draw(context: MapContext, of: DrawingSize): string {
+export function drawDepthMap(context: MapContext, of: DrawingSize): string {
   const map = context.manual.cushionMap
   if (!map) return ''
   return of === 'page' ? drawMap(map, context) : drawTable(map, drawingWidths[of], context)
@@ -169,6 +169,6 @@ export const depthMap = declareDrawing({
   name: 'cushion',
   labels: wording,
   needs: 'depths.mean',
-  draw,
+  draw: drawDepthMap,
   numbers,
 })

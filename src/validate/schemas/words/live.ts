@@ -22,7 +22,6 @@ export const live = z.strictObject({
   open: holding('findings'),
   drawn: holding('lengths'),
   leftOut: holding('what'),
-  lacking: holding('what'),
   nth: holding('what', 'number'),
   /** Why work begins before daylight. */
   early: z.strictObject({ water: holding('time', 'what'), harrow: holding('time', 'what') }),

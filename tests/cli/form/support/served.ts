@@ -105,6 +105,16 @@ export async function servedForm() {
         body,
         headers: { 'content-type': 'text/yaml', 'if-match': `"${tagOf(text)}"`, ...headers },
       }),
+    saveTable: (
+      body: string | Buffer,
+      headers: http.OutgoingHttpHeaders = {},
+      asked = '/depths.csv',
+    ): Promise<Reply> => {
+      const seen = `"${tagOf('depth (in)\n')}"`
+      const given = { 'content-type': 'text/csv', 'if-match': seen, ...headers }
+      return asPage(asked, { method: 'PUT', body, headers: given })
+    },
+    inFolder: (name: string) => readFile(path.join(folder, name), 'utf8'),
     onDisk: () => readFile(path.join(folder, 'facility.yaml'), 'utf8'),
     /** Starts the program anew, for another folder or for none. */
     restart: async (named: string | undefined): Promise<void> => {
