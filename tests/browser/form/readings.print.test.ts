@@ -53,7 +53,7 @@ const kept = async (page: Page): Promise<Record<string, string>> =>
 const cell = (station: number, offset: number): string =>
   `[aria-label="Station ${station} ft, ${offset} ft from the rail"]`
 
-const valueOf = async (page: Page, at: string): Promise<string> =>
+const typedAt = async (page: Page, at: string): Promise<string> =>
   String(await page.evaluate(`document.querySelector(${JSON.stringify(at)}).value`))
 
 /** Begins a table of depths by the keyboard alone, and types twelve readings. */
@@ -131,7 +131,7 @@ it('changes a table line by line, saves it beside the file, and takes steps back
   await page.locator('.bar .buttons button').click()
   expect((await kept(page))['depths.csv']).toBeUndefined()
   expect(await page.$eval('.bar .state', (p) => p.textContent)).toContain('Taken back')
-  expect(await valueOf(page, cell(330, 32))).toBe('1 1/2')
+  expect(await typedAt(page, cell(330, 32))).toBe('1 1/2')
   await page.locator('.bar .buttons button:nth-child(2)').click()
   expect((await kept(page))['depths.csv']).toBe(changed)
   await page.locator('.bar button.strong').click()
