@@ -1,5 +1,6 @@
 // The script of the manual in one file. What the pages of the site do in scripts of their own is
 // done here for all pages at once: a line for each.
+import { fileData } from '../model/file-data.ts'
 import type { SearchIndex } from '../model/search.ts'
 import type { DayFile } from '../model/today.ts'
 import { showChooser } from './choose/show-chooser.ts'
@@ -11,11 +12,8 @@ import { openForPrint } from './page/print.ts'
 import { skipStill } from './page/scrollers.ts'
 import { startPage } from './today/start-page.ts'
 
-declare global {
-  /** Made with the file, in a script before this one. */
-  var manualIndex: SearchIndex
-  var dayNumbers: DayFile
-}
+/** What the file carries beside what it shows. */
+const dataIn = (id: string): unknown => JSON.parse(document.getElementById(id)?.textContent ?? '')
 
 document.documentElement.classList.add('scripted')
 showMenu()
@@ -23,7 +21,7 @@ closeByKey()
 showDue(new Date())
 skipStill()
 openForPrint()
-showFileSearch(globalThis.manualIndex)
+showFileSearch(dataIn(fileData.index) as SearchIndex)
 showChooser(document)
-startPage(globalThis.dayNumbers, () => new Date(), false)
+startPage(dataIn(fileData.day) as DayFile, () => new Date(), false)
 openTarget()

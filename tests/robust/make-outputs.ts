@@ -56,11 +56,10 @@ function inOneFile(manual: Manual, assets: SiteAssets): readonly Output[] {
   const made = oneFile(manual, assets)
   const page = oneFilePage(made, assets, { fontCss: '', hash: () => '' })
   const scripts = page.match(/<script\b/g)?.length
-  const [data = ''] = made.scripts
   return [
-    { path: 'manual.html', text: scripts === made.scripts.length ? page : '<zq-scripts>' },
+    { path: 'manual.html', text: scripts === made.data.length + 1 ? page : '<zq-scripts>' },
     { path: 'manual.css', text: made.css },
-    { path: 'manual.js', text: data },
+    { path: 'manual.js', text: made.data.map(({ json }) => json).join('\n') },
   ]
 }
 

@@ -38,13 +38,15 @@ type Parts = {
 
 /**
  * What the page may do: run its own scripts, and ask the program behind it, where there is one. A
- * page alone shows the manual that it has made, whose style it cannot know before.
+ * page alone shows the manual that it has made, for which its own policy holds as well: the manual's
+ * script is the same for every fair, its style cannot be known before.
  */
 function policyOf({ data, style, scripts }: Parts): string {
   const isServed = data.kind === 'program'
+  const shown = data.makings?.scripts['oneFile']
   return [
     "default-src 'none'",
-    `script-src ${scripts.map(sha256).join(' ')}`,
+    `script-src ${[...scripts, ...(shown === undefined ? [] : [shown])].map(sha256).join(' ')}`,
     `style-src ${isServed ? sha256(style) : "'unsafe-inline'"}`,
     'font-src data:',
     'img-src data: blob:',

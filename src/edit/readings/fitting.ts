@@ -4,8 +4,8 @@ import type { Tables } from '../form/draft.ts'
 import { type GridReading, type ReadingTable, readingTable } from './table.ts'
 
 /** So many stations of a day, each with so many readings, are needed before anything is worked out. */
-export const leastStations = 3
-export const leastReadings = 2
+const leastStations = 3
+const leastReadings = 2
 
 /** The readings of a day that cannot count yet: those of a station with too few. */
 export function waiting(readings: readonly GridReading[]): readonly GridReading[] {

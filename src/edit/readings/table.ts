@@ -9,7 +9,7 @@ import { surveyRows } from '../../validate/imports/survey-table.ts'
 import { isBare, partHead } from '../../validate/imports/table-columns.ts'
 
 /** What is read at each place, by the name of its column. */
-export const readingNames = ['depth', 'level', 'staff reading'] as const
+const readingNames = ['depth', 'level', 'staff reading'] as const
 export type ReadingName = (typeof readingNames)[number]
 
 /** The fact whose kind and range a reading has. */

@@ -1,3 +1,4 @@
+import { fileData } from '../../model/file-data.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { SearchIndex } from '../../model/search.ts'
 import { type SiteAssets, stylesOf } from '../assets.ts'
@@ -5,7 +6,7 @@ import { icon } from '../site/icon.ts'
 import { today } from '../site/pages/today.ts'
 import { type InsidesAlone, insides, menuOf, siteContext } from '../site/render-site.ts'
 import { searchIndex } from '../site/search/search-index.ts'
-import { dayScript } from '../site/today-script.ts'
+import { dayFile } from '../site/today-script.ts'
 import { blamingLinks } from '../text/dead-link.ts'
 import { html } from '../text/html.ts'
 import { createTemplates } from '../text/templates.ts'
@@ -20,8 +21,10 @@ import { withoutMarks } from './without-marks.ts'
 export type OneFile = {
   /** Everything that is shown. */
   readonly body: string
-  /** Scripts in their order: data first, then what reads them. */
-  readonly scripts: readonly string[]
+  /** What its script reads, as JSON, by the id under which it stands in the file. */
+  readonly data: readonly { readonly id: string; readonly json: string }[]
+  /** The same for every facility, so that a page that shows the file can know it by its hash. */
+  readonly script: string
   readonly css: string
   readonly title: string
   readonly lang: string
@@ -38,9 +41,11 @@ const indexInFile = (index: SearchIndex, pages: ReadonlySet<string>): SearchInde
   entries: index.entries.map(([href, ...rest]) => [placeOf(href, firstPage, pages), ...rest]),
 })
 
-/** No text in it may end the script that it stands in. */
-const dataScript = (name: string, data: unknown): string =>
-  `var ${name}=${JSON.stringify(data).replaceAll('</', '<\\/')}\n`
+/** No text in it may end the element that it stands in. */
+const dataOf = (id: string, data: unknown) => ({
+  id,
+  json: JSON.stringify(data).replaceAll('<', '\\u003c'),
+})
 
 /**
  * All pages in one file, to be sent by message or mail. A link shows its page by style alone, so
@@ -79,11 +84,11 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
   const { text, css } = shorterDrawings(inFrame(around, paths))
   return {
     body: withoutEnds(text),
-    scripts: [
-      dataScript('manualIndex', indexInFile(searchIndex(site), paths)),
-      dayScript(site),
-      assets.scripts.oneFile,
+    data: [
+      dataOf(fileData.index, indexInFile(searchIndex(site), paths)),
+      dataOf(fileData.day, dayFile(site)),
     ],
+    script: assets.scripts.oneFile,
     css: `${stylesOf(assets, 'shared', 'emergency', 'site', 'one-file')}\n${css}`,
     title: `${words.binder.subject} · ${manual.facility.name}`,
     lang: manual.facility.lang,
@@ -102,17 +107,16 @@ const inFrame = (text: string, pages: ReadonlySet<string>): string =>
  * @param hash SHA-256 in Base64, by which a policy names a style or script.
  */
 export function oneFilePage(
-  { body, scripts, css, title, lang }: OneFile,
+  { body, data, script, css, title, lang }: OneFile,
   { templates }: Pick<SiteAssets, 'templates'>,
   { fontCss, hash }: { readonly fontCss: string; readonly hash: (text: string) => string },
 ): string {
   const style = `${fontCss}\n${css}`
-  const allowed = (texts: readonly string[]): string =>
-    texts.map((text) => `'sha256-${hash(text)}'`).join(' ')
+  const allowed = (text: string): string => `'sha256-${hash(text)}'`
   const policy = [
     "default-src 'none'",
-    `style-src ${allowed([style])}`,
-    `script-src ${allowed(scripts)}`,
+    `style-src ${allowed(style)}`,
+    `script-src ${allowed(script)}`,
     'font-src data:',
     'img-src data:',
     "base-uri 'none'",
@@ -125,6 +129,7 @@ export function oneFilePage(
     icon: `data:image/svg+xml,${icon.trim().replaceAll('#', '%23').replaceAll('"', "'")}`,
     style: html(style),
     body: html(body),
-    scripts: scripts.map((script) => html(script)),
+    data: data.map(({ id, json }) => ({ id, json: html(json) })),
+    script: html(script),
   })
 }

@@ -69,7 +69,11 @@ export async function oneFileOf(
 ): Promise<OutputFile & { readonly insides: InsidesAlone }> {
   const assets = { ...makings, words, fontCss: '', keeps: false }
   const made = oneFile(manual, assets)
-  const { inline } = await makings.fonts([made.body, ...made.scripts])
+  const { inline } = await makings.fonts([
+    made.body,
+    ...made.data.map(({ json }) => json),
+    made.script,
+  ])
   const data = oneFilePage(made, assets, { fontCss: inline, hash: makings.hash })
   return { path: oneFileName, data, insides: made.insides }
 }

@@ -46,10 +46,10 @@ const wordsOf = ({ words }: SiteContext): DayWords => ({
   said: words.today.said,
 })
 
-/** What the script of the day's numbers works with, as a script. */
-export function dayScript(site: SiteContext): string {
+/** What the script of the day's numbers works with. */
+export function dayFile(site: SiteContext): DayFile {
   const { groups, programs, sums } = site.manual.today
-  const file: DayFile = {
+  return {
     key: dayKey(site),
     estimate: site.words.figure.estimate,
     words: wordsOf(site),
@@ -57,5 +57,8 @@ export function dayScript(site: SiteContext): string {
     programs,
     sums,
   }
-  return `var dayNumbers=${JSON.stringify(file)}`
 }
+
+/** The same as a script. */
+export const dayScript = (site: SiteContext): string =>
+  `var dayNumbers=${JSON.stringify(dayFile(site))}`

@@ -73,7 +73,7 @@ function shownStep(sitting: Sitting, step: Making, box: HTMLElement): void {
     link.target = '_blank'
     box.replaceChildren(element('p', `${result.made} ${step.text}`), link)
     // As if somebody had opened it, where the browser lets a page do so.
-    globalThis.open(step.address, '_blank')
+    globalThis.open(step.address, '_blank', 'noopener')
   }
 }
 
