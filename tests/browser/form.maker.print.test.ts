@@ -123,7 +123,7 @@ async function makesManual(
   browser: Browser,
   pick: (page: Page) => Promise<void>,
   more = '',
-): Promise<void> {
+): Promise<Page> {
   const faults: string[] = []
   const page = await openPage(browser, faults, more)
   await pick(page)
@@ -144,14 +144,29 @@ async function makesManual(
   const whole = await handed(page, `larkmoor-${oneFile}`)
   expect(shown(whole)).toBe(shown(expected.get(`larkmoor/${oneFile}`) ?? ''))
   expect(ofPage(faults)).toEqual([])
-  await page.close()
+  return page
+}
+
+/** The manual as the page shows it at once: its own script runs there, and no other does. */
+async function showsManual(browser: Browser, page: Page): Promise<void> {
+  const opened = browser.waitForTarget((target) => target.url().startsWith('blob:'))
+  await page.locator('.making a').click()
+  const manual = await (await opened).page()
+  await manual?.waitForSelector('html.scripted')
+  const isBarred = await manual?.evaluate(`(() => {
+    const script = document.createElement('script')
+    script.textContent = 'globalThis.strange = true'
+    document.body.append(script)
+    return globalThis.strange === undefined
+  })()`)
+  expect(isBarred).toBe(true)
 }
 
 describe('the page that makes manuals alone, opened from disk', () => {
   it('makes in Chromium what it makes anywhere', async () => {
     const browser = await loopbackBrowser()
     try {
-      await makesManual(browser, pickByHand)
+      await showsManual(browser, await makesManual(browser, pickByHand))
     } finally {
       await browser.close()
     }

@@ -33,6 +33,7 @@ const host = {
     files: new Map(files),
     draft: new Map(JSON.parse(localStorage.getItem('drafts') ?? '[]')),
     head: '',
+    workbooks: [],
   }),
   save: async (all) => {
     for (const [file, text] of all) {

@@ -32,7 +32,12 @@ export type Opened = {
   readonly draft: FacilityFiles
   /** With what a facility file begins that is not there yet. */
   readonly head: string
+  /** Workbooks beside the files, by name. */
+  readonly workbooks: readonly string[]
 }
+
+/** A table that somebody has added to the files; a workbook has no text. */
+export type Added = { readonly name: string; readonly text: string | undefined }
 
 export type Saved =
   | { readonly kind: 'saved' }
@@ -57,5 +62,7 @@ export type Host = {
   readonly save: (files: FacilityFiles) => Promise<Saved>
   /** Keeps what is not saved, so that closing the page loses nothing. */
   readonly keep: (files: FacilityFiles) => void
+  /** Lets somebody add a table, where the files are not those of a folder; undefined where none was. */
+  readonly add?: () => Promise<Added | undefined>
   readonly make: (files: FacilityFiles, tell: (step: Making) => void) => Promise<void>
 }

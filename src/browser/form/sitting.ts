@@ -16,11 +16,11 @@ import { fittingTables } from '../../edit/readings/fitting.ts'
 import type { Change } from '../../edit/splice.ts'
 import { facilityFile } from '../../model/form-exchange.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
-import { surveyFiles } from '../../model/survey.ts'
 import { facility } from '../../validate/schemas/facility.ts'
-import type { FacilityFiles, Host, Opened, Work, Worked } from './contract.ts'
+import type { Added, FacilityFiles, Host, Opened, Work, Worked } from './contract.ts'
 import { type NotYet, notYetIn } from './not-yet.ts'
 import type { Said } from './said.ts'
+import { diskOf, isOther, isTyped, tablesBeside, tablesIn, unsavedTables } from './tables-beside.ts'
 
 /**
  * After so long without a key everything is worked out anew, ms: sooner where that takes little, so
@@ -47,6 +47,10 @@ export type Sitting = {
   /** The tables that can be typed in, as they are on disk. */
   readonly savedTables: () => Tables
   readonly files: () => FacilityFiles
+  /** Names of tables and workbooks that the file can name. */
+  readonly tableNames: () => readonly string[]
+  /** Takes a table that was added to the files. */
+  readonly takeAdded: (added: Added) => void
   readonly worked: () => Worked | undefined
   readonly locale: () => Locale
   /** Takes an answer; false where the file cannot. */
@@ -74,18 +78,6 @@ function localeOf(data: unknown): Locale {
   return { system, currency: textAt(data, ['currency']) ?? (system === 'us' ? 'USD' : 'EUR') }
 }
 
-/** The tables that can be typed in, among files. */
-const tablesIn = (files: FacilityFiles): Tables =>
-  new Map([...files].filter(([name]) => typed.includes(name)))
-
-const typed: readonly string[] = Object.values(surveyFiles)
-
-/** Tables that say something else than on disk. */
-export const unsavedTables = (tables: Tables, saved: Tables): Tables =>
-  new Map([...tables].filter(([name, text]) => saved.get(name) !== text))
-
-const isOther = (a: Draft, b: Draft): boolean => a.text !== b.text || a.tables !== b.tables
-
 /** Begins a sitting with what was opened; a draft of the last time goes before the file. */
 export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting {
   const questions = questionsOf(facility)
@@ -94,14 +86,10 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
   )
   const listeners: ((event: Event) => void)[] = []
   // A new file begins with a remark for whoever reads it elsewhere.
-  const remark = `${opened.head}# ${said.form.says.saving.remarks}\n`
-  const onDisk = opened.files.get(facilityFile) || remark
-  let isOnDisk = Boolean(opened.files.get(facilityFile))
-  let saved = onDisk
-  let savedTables = tablesIn(opened.files)
+  const disk = diskOf(opened, `${opened.head}# ${said.form.says.saving.remarks}\n`)
   let draft = draftOf(
-    opened.draft.get(facilityFile) ?? onDisk,
-    new Map([...savedTables, ...tablesIn(opened.draft)]),
+    opened.draft.get(facilityFile) ?? disk.text(),
+    new Map([...disk.tables(), ...tablesIn(opened.draft)]),
   )
   let worked: Worked | undefined
   let pause = longest
@@ -109,8 +97,9 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
   const tell = (event: Event): void => {
     for (const listener of listeners) listener(event)
   }
+  const beside = tablesBeside(opened)
   const files = (): FacilityFiles =>
-    new Map([...opened.files, ...draft.tables, [facilityFile, draft.text]])
+    new Map([...beside.texts(), ...draft.tables, [facilityFile, draft.text]])
   const workOut = (): void => {
     const begin = performance.now()
     worked = work(
@@ -121,7 +110,7 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
   }
   const put = (next: Draft, event: Event): void => {
     draft = next
-    host.keep(new Map([[facilityFile, draft.text], ...unsavedTables(draft.tables, savedTables)]))
+    host.keep(new Map([[facilityFile, draft.text], ...unsavedTables(draft.tables, disk.tables())]))
     clearTimeout(waiting)
     waiting = setTimeout(workOut, pause)
     tell(event)
@@ -139,10 +128,20 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
     questions,
     notYet: notYetIn(opened.name),
     draft: () => draft,
-    isOnDisk: () => isOnDisk,
-    saved: () => saved,
-    savedTables: () => savedTables,
+    isOnDisk: disk.isThere,
+    saved: disk.text,
+    savedTables: disk.tables,
     files,
+    tableNames: () => beside.names(draft.tables),
+    takeAdded: (one) => {
+      beside.add(one)
+      const { name, text } = one
+      if (text !== undefined && isTyped(name)) {
+        disk.keep(new Map([[name, text]]))
+        draft = { ...draft, tables: new Map([...draft.tables, [name, text]]) }
+      }
+      put(draft, 'shape')
+    },
     worked: () => worked,
     locale: () => localeOf(draft.data),
     answer: (changes, at) => take(answered(draft, changes, at), 'typed'),
@@ -155,9 +154,7 @@ export function sit(host: Host, work: Work, said: Said, opened: Opened): Sitting
     back: () => put(steppedBack(draft), 'shape'),
     forward: () => put(steppedForward(draft), 'shape'),
     keepSaved: (now) => {
-      saved = now.get(facilityFile) ?? saved
-      savedTables = new Map([...savedTables, ...tablesIn(now)])
-      isOnDisk ||= now.has(facilityFile)
+      disk.keep(now)
       tell('saved')
     },
     listen: (listener) => {

@@ -67,6 +67,8 @@ const field = z.strictObject({
   name: plain,
   phone: plain,
   zone: holding('zone'),
+  fileAdd: plain,
+  fileFolder: plain,
   noPhone: plain,
   noName: plain,
   isMissing: holding('what'),

@@ -81,7 +81,7 @@ export function controlOf(question: Question, typed: string, sitting: Sitting): 
       )
     }
     case 'file': {
-      const files = [...sitting.files().keys()].filter((name) => !name.endsWith('.yaml'))
+      const files = sitting.tableNames()
       return files.length === 0
         ? textControl(1)
         : selectControl(

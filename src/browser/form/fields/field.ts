@@ -152,6 +152,22 @@ function zoneOffer(sitting: Sitting, { at }: Put, control: Control): readonly HT
   return [take]
 }
 
+/** A table of this computer, for a page that has no folder of its own. */
+function addOffer(sitting: Sitting, { question, at }: Put): readonly HTMLElement[] {
+  const { host } = sitting
+  const { field } = sitting.said.form.says
+  if (question.kind !== 'file') return []
+  if (!host.add) return [classed('p', 'how', field.fileFolder)]
+  const add = button(field.fileAdd, async () => {
+    const added = await host.add?.()
+    if (!added) return
+    sitting.takeAdded(added)
+    sitting.answer([{ path: at, value: added.name }], '')
+    sitting.reshape()
+  })
+  return [add]
+}
+
 /** What stands beside a control: an example, and a box for whoever does not know. */
 function beside(sitting: Sitting, asked: Put, control: Control): readonly HTMLElement[] {
   const { field } = sitting.said.form.says
@@ -163,7 +179,7 @@ function beside(sitting: Sitting, asked: Put, control: Control): readonly HTMLEl
     example !== undefined && asked.isPlain !== true && isTyped && !isDay && control.read() === ''
       ? [classed('span', 'such', fill(field.such, { example }))]
       : []
-  return [...such, ...zoneOffer(sitting, asked, control)]
+  return [...such, ...zoneOffer(sitting, asked, control), ...addOffer(sitting, asked)]
 }
 
 function howSaid(sitting: Sitting, asked: Put): string {

@@ -1,6 +1,7 @@
 import { facilityFile } from '../../../model/form-exchange.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
 import { classed } from '../../element.ts'
+import { bytesOf } from '../workshop/base64.ts'
 import { type Kept, readKept } from './kept.ts'
 import type { Begun } from './page-host.ts'
 import { pick } from './picked.ts'
@@ -16,8 +17,9 @@ const newFair = (): Begun => ({
   draft: new Map(),
 })
 
-const fromKept = ({ name, saved, draft, files }: Kept): Begun => ({
-  ...nothing,
+const fromKept = ({ name, saved, draft, files, workbooks }: Kept): Begun => ({
+  handles: new Map(),
+  workbooks: new Map(workbooks.map(([file, data]) => [file, bytesOf(data)])),
   name,
   files: new Map([[facilityFile, saved], ...files]),
   draft: new Map(draft),

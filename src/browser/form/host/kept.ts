@@ -9,6 +9,8 @@ export type Kept = {
   readonly draft: readonly (readonly [string, string])[]
   /** Tables beside it as they were opened or saved last, and procedures. */
   readonly files: readonly (readonly [string, string])[]
+  /** Workbooks beside it, in Base64. */
+  readonly workbooks: readonly (readonly [string, string])[]
 }
 
 const key = 'ovalkeep-form'
@@ -18,7 +20,7 @@ export function readKept(): Kept | undefined {
   try {
     const text = localStorage.getItem(key)
     const kept = text === null ? undefined : (JSON.parse(text) as Kept)
-    return kept && Array.isArray(kept.draft) ? kept : undefined
+    return kept && Array.isArray(kept.workbooks) ? kept : undefined
   } catch {
     return undefined
   }

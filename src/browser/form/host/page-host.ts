@@ -2,11 +2,12 @@ import { facilityFile } from '../../../model/form-exchange.ts'
 import { tableText } from '../../../read/table-text.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
 import type { FacilityFiles, Host, Making, Work } from '../contract.ts'
+import { fromBytes } from '../workshop/base64.ts'
 import { makeInPage } from '../workshop/make-in-page.ts'
 import type { Workshop } from '../workshop/making-site.ts'
 import { handOver } from './hand-over.ts'
 import { besides, keep } from './kept.ts'
-import { type Picked, textOf } from './picked.ts'
+import { type Picked, pickTable, textOf } from './picked.ts'
 import type { Place } from './place.ts'
 import { showProducts } from './products.ts'
 import { type Slot, savingFiles } from './save-files.ts'
@@ -59,24 +60,43 @@ export function pageHost(begun: Begun, given: PageGiven): Place {
       handOver(name, text, name === facilityFile ? 'application/yaml' : 'text/csv'),
     notWritten: words.maker.notWritten,
   })
+  const workbooks = new Map(begun.workbooks)
+  let unsaved: FacilityFiles = begun.draft
   const keepDraft = (draft: FacilityFiles): void => {
+    unsaved = draft
     const saved = saving.saved()
     keep({
       name: begun.name,
       saved: saved.get(facilityFile) ?? '',
       draft: [...draft].filter(([name, text]) => saved.get(name) !== text),
       files: besides(saved, facilityFile),
+      workbooks: [...workbooks].map(([name, data]) => [name, fromBytes(data)]),
     })
   }
   const host: Host = {
     kind: 'page',
-    open: async () => ({ name: begun.name, files: begun.files, draft: begun.draft, head: '' }),
+    open: async () => ({
+      name: begun.name,
+      files: begun.files,
+      draft: begun.draft,
+      head: '',
+      workbooks: [...workbooks.keys()],
+    }),
     save: async (files) => {
       const result = await saving.save(files)
       if (result.kind === 'saved') keepDraft(new Map())
       return result
     },
     keep: keepDraft,
+    add: async () => {
+      const picked = await pickTable()
+      if (!picked) return undefined
+      const { name, data } = picked
+      if (typeof data === 'string') saving.known(name, data)
+      else workbooks.set(name, data)
+      keepDraft(unsaved)
+      return { name, text: typeof data === 'string' ? data : undefined }
+    },
     make: async (files, tell) => {
       shelf.replaceChildren()
       const made = await makeInPage({ files, work, words, workshop }, tell)
@@ -88,5 +108,5 @@ export function pageHost(begun: Begun, given: PageGiven): Place {
       tell(done)
     },
   }
-  return { host, workbooks: () => begun.workbooks }
+  return { host, workbooks: () => workbooks }
 }

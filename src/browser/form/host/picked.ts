@@ -24,6 +24,23 @@ const isYaml = ({ name }: { readonly name: string }): boolean => /\.ya?ml$/i.tes
 const facilityAmong = (files: readonly File[]): File | undefined =>
   files.find(({ name }) => name === facilityFile) ?? files.find(isYaml)
 
+/** A table among picked files: its text, or the bytes of a workbook. */
+async function tableIn(file: File): Promise<string | Uint8Array> {
+  const bytes = await bytesOfFile(file)
+  return (/\.xlsx$/i.test(file.name) ? undefined : tableText(bytes)) ?? bytes
+}
+
+/** A name as a facility file takes it, for one that a person has given. */
+const plainName = (name: string): string => name.replaceAll(/[^\w.-]+/g, '-')
+
+/** Lets somebody pick one table. */
+export async function pickTable(): Promise<
+  { readonly name: string; readonly data: string | Uint8Array } | undefined
+> {
+  const [file] = await fromInput(false)
+  return file && { name: plainName(file.name), data: await tableIn(file) }
+}
+
 /** @returns undefined where no facility file is among them. */
 async function readPicked(
   files: readonly File[],
@@ -35,10 +52,9 @@ async function readPicked(
   const workbooks = new Map<string, Uint8Array>()
   for (const file of files) {
     if (file === facility) continue
-    const bytes = await bytesOfFile(file)
-    const text = /\.xlsx$/i.test(file.name) ? undefined : tableText(bytes)
-    if (text === undefined) workbooks.set(file.name, bytes)
-    else texts.set(isYaml(file) ? `procedures/${file.name}` : file.name, text)
+    const data = await tableIn(file)
+    if (typeof data !== 'string') workbooks.set(file.name, data)
+    else texts.set(isYaml(file) ? `procedures/${file.name}` : file.name, data)
   }
   const writable = handles.map((handle): [string, FileSystemFileHandle] => [
     handle.name === facility.name ? facilityFile : handle.name,
@@ -47,11 +63,11 @@ async function readPicked(
   return { name: facility.name, files: texts, workbooks, handles: new Map(writable) }
 }
 
-function fromInput(): Promise<readonly File[]> {
+function fromInput(multiple: boolean): Promise<readonly File[]> {
   return new Promise((resolve) => {
     const input = element('input')
     input.type = 'file'
-    input.multiple = true
+    input.multiple = multiple
     input.hidden = true
     const done = (): void => {
       input.remove()
@@ -69,7 +85,7 @@ function fromInput(): Promise<readonly File[]> {
 export async function pick(): Promise<Picked | undefined | 'no-facility'> {
   const { showOpenFilePicker } = globalThis.window
   if (!showOpenFilePicker) {
-    const files = await fromInput()
+    const files = await fromInput(true)
     return files.length === 0 ? undefined : ((await readPicked(files)) ?? 'no-facility')
   }
   try {

@@ -115,6 +115,7 @@ export function programHost({ open }: FormState, words: Words): Place {
         files,
         draft: new Map(Object.entries(open?.draft ?? {})),
         head: open?.head ?? '',
+        workbooks: Object.keys(open?.workbooks ?? {}),
       }
     },
     save,

@@ -48,6 +48,8 @@ export function savingFiles({ opened, slots: picked, newSlot, handOver, notWritt
   return {
     /** What the files say now, as far as it is known. */
     saved: () => saved,
+    /** Says what a file says that was added. */
+    known,
     save: async (files: FacilityFiles): Promise<Saved> => {
       for (const [name, text] of files) {
         const result = await saveOne(name, text)

@@ -8,7 +8,8 @@ import type { FacilityFiles } from '../contract.ts'
 import { calledAt } from '../problem-at.ts'
 import { changedReadings } from '../readings/spot.ts'
 import { screenFor } from '../screen-for.ts'
-import { type Sitting, unsavedTables } from '../sitting.ts'
+import type { Sitting } from '../sitting.ts'
+import { unsavedTables } from '../tables-beside.ts'
 
 /** Whether nothing has been written yet, so that there is no file. */
 export const isNewFile = (sitting: Sitting): boolean => !sitting.isOnDisk()

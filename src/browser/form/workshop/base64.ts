@@ -2,5 +2,6 @@
 export const bytesOf = (text: string): Uint8Array =>
   Uint8Array.from(atob(text), (c) => c.charCodeAt(0))
 
-/** A few bytes as Base64. */
-export const fromBytes = (bytes: Uint8Array): string => btoa(String.fromCharCode(...bytes))
+/** Bytes as Base64. */
+export const fromBytes = (bytes: Uint8Array): string =>
+  btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''))
