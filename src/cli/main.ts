@@ -151,6 +151,8 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
 
 /** Runs the command line; returns the exit code. */
 export async function main(args: readonly string[], io: Io = processIo()): Promise<ExitCode> {
+  // Started by a build of many facilities, which talks to it; nobody types this.
+  if (args[0] === 'hand' && process.send) return (await import('./many/hand.ts')).lendHand(io)
   let code: ExitCode = exit.fine
   try {
     await program(io, (c) => {

@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process'
 import { cp, mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
@@ -6,6 +5,7 @@ import { projectFolders } from '../../src/cli/folders.ts'
 import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
 import { thisMachine } from '../../src/print/browser/machine.ts'
 import { writeMadeUpFairs } from '../support/made-up-fairs.ts'
+import { runWhole } from './whole-process.ts'
 
 // Many made-up facilities by one command, as whole processes with cold caches: time by facility and the
 // most memory of node, the browser apart. Aim: a hundred take a hundred times as long as one, and no
@@ -15,9 +15,6 @@ const start = path.join(projectFolders().project, 'src', 'cli', 'start.mjs')
 const root = await mkdtemp(path.join(os.tmpdir(), 'bench-many-'))
 const fairs = await writeMadeUpFairs(path.join(root, 'fairs'), 100)
 const cache = await cacheFolder(thisMachine(process.env))
-
-/** Says on its last line what the process itself has used: CPU, ms; memory, KiB. */
-const told = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();console.error("used "+Math.round((u.userCPUTime+u.systemCPUTime)/1000)+" "+u.maxRSS)})`
 
 /** A cache that has the browser and nothing else. */
 async function emptyCache(name: string): Promise<string> {
@@ -32,28 +29,18 @@ async function emptyCache(name: string): Promise<string> {
 async function line(count: number, kind: string, env: NodeJS.ProcessEnv): Promise<void> {
   const own = await emptyCache(`cache-${kind}-${count}`)
   const into = path.join(root, `out-${kind}-${count}`)
-  const args = [
-    'build',
-    ...fairs.slice(0, count),
-    '--quiet',
-    '--date',
-    '2027-06-14',
-    '--into',
-    into,
-  ]
-  const began = performance.now()
-  const { stderr } = spawnSync(
-    process.execPath,
-    [...process.execArgv, '--import', told, start, ...args],
-    { env: { ...process.env, ...env, XDG_CACHE_HOME: own }, encoding: 'utf8', maxBuffer: 2 ** 26 },
-  )
-  const wall = (performance.now() - began) / 1000
-  const [, cpu, peak] = /used (\d+) (\d+)\s*$/.exec(stderr) ?? []
-  const each = (ms: number): string => `${(ms / 1000 / count).toFixed(2)} s`
+  const named = fairs.slice(0, count)
+  const args = ['build', ...named, '--quiet', '--date', '2027-06-14', '--into', into]
+  const { wall, cpu, peak, peaks } = runWhole([start, ...args], {
+    env: { ...process.env, ...env, XDG_CACHE_HOME: own },
+    fine: [0, 3],
+  })
+  const each = (s: number): string => `${(s / count).toFixed(2)} s`
   console.log(
-    `${`${count} facilities, ${kind}`.padEnd(48)} ${wall.toFixed(0)} s, each ${each(wall * 1000)}, of node ${each(Number(cpu))} CPU, peak ${(Number(peak) / 1024).toFixed(0)} MiB`,
+    `${`${count} facilities, ${kind}`.padEnd(48)} ${wall.toFixed(0)} s, each ${each(wall)}, of node ${each(cpu)} CPU, largest process ${peak.toFixed(0)} MiB, all ${peaks.toFixed(0)} MiB`,
   )
   await rm(into, { recursive: true, force: true })
+  await rm(own, { recursive: true, force: true })
 }
 
 const without = { OVALKEEP_BROWSER: path.join(root, 'none') }

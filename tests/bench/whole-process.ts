@@ -1,10 +1,37 @@
 import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import os from 'node:os'
+import path from 'node:path'
 
-/** Says on its last line what the process itself has used, the browser apart: CPU, ms; memory, KiB. */
-const told = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();console.error("used "+Math.round((u.userCPUTime+u.systemCPUTime)/1000)+" "+u.maxRSS)})`
+/**
+ * Notes in a file, when a process of node ends, what it has used: CPU, ms; memory, KiB. What Linux counts
+ * for a process includes what its parent held when it started it, so its own most is read.
+ */
+const script = `
+const { appendFileSync, readFileSync } = process.getBuiltinModule('fs')
+process.on('exit', () => {
+  const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage()
+  let peak = maxRSS
+  try {
+    peak = /VmHWM:\\s+(\\d+)/.exec(readFileSync('/proc/self/status', 'utf8'))[1]
+  } catch {}
+  const cpu = Math.round((userCPUTime + systemCPUTime) / 1000)
+  appendFileSync(process.env.OVALKEEP_USED, cpu + ' ' + peak + '\\n')
+})`
+const noting = `--import=data:text/javascript,${encodeURIComponent(script)}`
 
-/** What a whole process took, s, and at most held, MiB. */
-export type Taken = { readonly wall: number; readonly cpu: number; readonly peak: number }
+/** What a program and all processes of node that it starts took, and what it said. */
+export type Taken = {
+  /** s */
+  readonly wall: number
+  /** Of all of them, s. */
+  readonly cpu: number
+  /** What the largest of them held at most, MiB. */
+  readonly peak: number
+  /** What each of them held at most, added up, MiB. */
+  readonly peaks: number
+  readonly said: string
+}
 
 /**
  * Runs a program of node as a process of its own.
@@ -14,13 +41,32 @@ export function runWhole(
   args: readonly string[],
   { env, fine = [0] }: { readonly env: NodeJS.ProcessEnv; readonly fine?: readonly number[] },
 ): Taken {
-  const started = performance.now()
-  const own = [...process.execArgv, '--import', told, ...args]
-  const { stderr, status } = spawnSync(process.execPath, own, { env, encoding: 'utf8' })
-  const wall = (performance.now() - started) / 1000
-  const used = /used (\d+) (\d+)\s*$/.exec(stderr)
-  if (!used || !fine.includes(status ?? -1)) throw new Error(`${args.join(' ')}: ${stderr}`)
-  return { wall, cpu: Number(used[1]) / 1000, peak: Number(used[2]) / 1024 }
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'used-'))
+  try {
+    const file = path.join(folder, 'used')
+    const options = `${env['NODE_OPTIONS'] ?? ''} ${noting}`.trim()
+    const started = performance.now()
+    const { stderr, status } = spawnSync(process.execPath, [...process.execArgv, ...args], {
+      env: { ...env, NODE_OPTIONS: options, OVALKEEP_USED: file },
+      encoding: 'utf8',
+      maxBuffer: 2 ** 26,
+    })
+    const wall = (performance.now() - started) / 1000
+    if (!fine.includes(status ?? -1)) throw new Error(`${args.join(' ')}: ${stderr}`)
+    const used = readFileSync(file, 'utf8').trim().split('\n')
+    const of = (column: 0 | 1): number[] => used.map((line) => Number(line.split(' ')[column]))
+    const peaks = of(1).map((kib) => kib / 1024)
+    const sum = (all: readonly number[]): number => all.reduce((a, b) => a + b, 0)
+    return {
+      wall,
+      cpu: sum(of(0)) / 1000,
+      peak: Math.max(...peaks),
+      peaks: sum(peaks),
+      said: stderr,
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
 }
 
 const seconds = (s: number): string => `${s.toFixed(2)} s`

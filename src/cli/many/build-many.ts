@@ -1,58 +1,28 @@
-import { buildOne, type OneBuild, shownTarget } from '../build-one.ts'
-import { summary } from '../build-summary.ts'
-import { type ExitCode, exit, type Io } from '../io.ts'
-import { createProgress } from '../progress.ts'
-import { userFault } from '../user-fault.ts'
+import { availableParallelism } from 'node:os'
+import type { ExitCode } from '../io.ts'
 import type { ListedFacility } from './facility-list.ts'
+import { openHand } from './hands.ts'
+import { type ManyBuild, makeOne, type Told } from './make-one.ts'
 import { type Outcome, table, worst } from './table.ts'
 
-/** What all builds of one command share. */
-export type ManyBuild = Omit<OneBuild, 'facility' | 'progress'>
+/** More processes at a time would wait for the disk and take memory meanwhile. */
+const mostHands = 8
 
-const secondsSince = (started: number): number => (performance.now() - started) / 1000
-
-/** Why a build came to nothing that should have come to something. */
-function told(error: unknown): { readonly code: ExitCode; readonly text: string } {
-  const outside = userFault(error)
-  if (outside !== undefined) return { code: exit.unwritable, text: outside }
-  const text = error instanceof Error ? (error.stack ?? error.message) : String(error)
-  return {
-    code: exit.bug,
-    text: `${text}\nThis is a fault of the program itself; please report it with the lines above.`,
+/**
+ * Who else makes facilities of the list. While the browser prints one, the next is worked out in the
+ * same process: that keeps both cores busy, and more would only wait for the browser. Where nothing can be
+ * printed, every core has a process.
+ */
+async function* others(job: ManyBuild, count: number) {
+  const cores = Math.min(availableParallelism(), mostHands, count)
+  if (cores < 2) return
+  if (await job.browser.isThere()) {
+    yield { make: (facility: ListedFacility) => makeOne(facility, job), end: () => undefined }
+    return
   }
-}
-
-/** Says something of one facility, and why something could not be printed, which may be so of all. */
-type Say = { readonly one: (text: string) => unknown; readonly unprinted: (why: string) => unknown }
-
-/** Makes one of a list. Whatever goes wrong with it is said, and ends nothing else. */
-async function oneOf(
-  { folder, id }: ListedFacility,
-  job: ManyBuild,
-  { one: say, unprinted: sayWhy }: Say,
-): Promise<Outcome> {
-  const started = performance.now()
-  const io: Io = { ...job.io, err: say, terminal: false }
-  const made = await buildOne({
-    ...job,
-    facility: folder,
-    progress: createProgress(io, true),
-    io,
-  }).catch((error: unknown) => {
-    const { code, text } = told(error)
-    say(text)
-    return { code, made: undefined }
-  })
-  const seconds = secondsSince(started)
-  if (made.made) {
-    const { target, built, unprinted } = made.made
-    if (!job.quiet) say(summary({ ...built, folder: shownTarget(target, io), seconds }))
-    if (unprinted) {
-      say(unprinted.stays)
-      sayWhy(unprinted.why)
-    }
-  }
-  return { id, code: made.code, built: made.made?.built, seconds }
+  const used = await job.browser.use(async () => undefined)
+  const unprinted = used.kind === 'done' ? '' : used.message
+  for (let n = 1; n < cores; n++) yield openHand(job, unprinted)
 }
 
 /**
@@ -67,26 +37,24 @@ export async function buildMany(
   const outcomes: Outcome[] = []
   const whys = new Set<string>()
   let [taken, done] = [0, 0]
-  const work = async (): Promise<void> => {
+  const work = async (make: (facility: ListedFacility) => Promise<Told>): Promise<void> => {
     for (let i = taken++; i < facilities.length; i = taken++) {
       const facility = facilities[i]
       if (!facility) continue
-      const said: string[] = []
-      const say = {
-        one: (text: string) => said.push(text),
-        unprinted: (why: string) => whys.add(why),
-      }
-      outcomes[i] = await oneOf(facility, job, say)
+      const { outcome, said, unprinted } = await make(facility)
+      outcomes[i] = outcome
+      if (unprinted !== undefined) whys.add(unprinted)
       done++
       if (said.length > 0)
         job.io.err(`[${done}/${facilities.length}] ${facility.shown}\n${said.join('\n')}`)
     }
   }
-  // While the browser prints one, the next is worked out: that keeps both cores busy. More would only
-  // wait for the browser, as two would wait for each other where there is none, and take memory meanwhile.
-  const second = async (): Promise<void> => ((await job.browser.isThere()) ? work() : undefined)
-  await Promise.all([work(), second()])
-  if (!job.quiet) job.io.err(`\n${table(outcomes, secondsSince(started))}`)
+  const working = [work((facility) => makeOne(facility, job))]
+  for await (const { make, end } of others(job, facilities.length))
+    working.push(work(make).finally(end))
+  await Promise.all(working)
+  const seconds = (performance.now() - started) / 1000
+  if (!job.quiet) job.io.err(`\n${table(outcomes, seconds)}`)
   for (const why of whys) job.io.err(why)
   return worst(outcomes.map((o) => o.code))
 }

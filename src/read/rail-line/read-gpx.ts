@@ -1,5 +1,5 @@
 import { SaxesParser } from 'saxes'
-import type { Result } from '../../model/problem.ts'
+import type { Place, Result } from '../../model/problem.ts'
 import type { RailPoint } from '../../model/rail-line.ts'
 import { placeAt, problemAt, type SourceFile } from '../source-file.ts'
 import { tooManyPoints } from './most-points.ts'
@@ -22,32 +22,20 @@ export function readGpx(file: SourceFile): Result<readonly RailPoint[]> {
   const found: Record<(typeof kinds)[number], RailPoint[]> = { trkpt: [], rtept: [], wpt: [] }
   const problems: ReturnType<typeof problemAt>[] = []
   const parser = new SaxesParser({ position: true })
+  // By its offset: the parser counts lines that end otherwise than ours.
+  const here = (): Place => placeAt(file, Math.max(0, parser.position - 1), 1)
   parser.on('error', (error) => {
     if (problems.length === 0)
       problems.push(
-        problemAt(
-          file,
-          {
-            file: file.path,
-            line: parser.line,
-            column: Math.max(1, parser.columnIndex),
-            length: 1,
-          },
-          'file/format',
-          saidOf(error.message),
-          { hint: 'expected GPX 1.1 as a receiver or a phone writes it' },
-        ),
+        problemAt(file, here(), 'file/format', saidOf(error.message), {
+          hint: 'expected GPX 1.1 as a receiver or a phone writes it',
+        }),
       )
   })
   parser.on('opentag', ({ name, attributes }) => {
     const kind = kinds.find((k) => name === k || name.endsWith(`:${k}`))
     if (!kind) return
-    const place = {
-      file: file.path,
-      line: parser.line,
-      column: Math.max(1, parser.columnIndex),
-      length: 1,
-    }
+    const place = here()
     const [latitude, longitude] = [
       Number(attributes['lat'] ?? Number.NaN),
       Number(attributes['lon'] ?? Number.NaN),

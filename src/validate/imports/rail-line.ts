@@ -6,7 +6,7 @@ import { readGeoJson } from '../../read/rail-line/read-geojson.ts'
 import { readGpx } from '../../read/rail-line/read-gpx.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { quantity } from '../schemas/quantity.ts'
-import { date, line } from '../schemas/text.ts'
+import { date, isDevice, line, noFile } from '../schemas/text.ts'
 import type { Import } from './import.ts'
 
 /**
@@ -14,9 +14,12 @@ import type { Import } from './import.ts'
  * 1.1 or GeoJSON (RFC 7946) in the facility folder.
  */
 const railLineEntry = z.strictObject({
-  file: z.string().regex(/^[\w.-]+\.(gpx|geojson|json)$/i, {
-    error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx',
-  }),
+  file: z
+    .string()
+    .regex(/^[\w.-]+\.(gpx|geojson|json)$/i, {
+      error: 'the name of a GPX or GeoJSON file in this folder, such as rail.gpx',
+    })
+    .refine((name) => !isDevice(name), { error: noFile }),
   date,
   by: line,
   offset: quantity('oval.rail-line.offset'),

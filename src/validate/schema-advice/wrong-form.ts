@@ -45,7 +45,7 @@ const slug = (text: string): string =>
 
 /** What a text in the wrong form was meant to be, by the name of its entry. */
 function meant(name: string, text: string): string | undefined {
-  if (name === 'id') return slug(text) || undefined
+  if (name === 'id') return slug(text) === text ? undefined : slug(text) || undefined
   if (name === 'first-post') return timeMeant(text)
   if (name === 'currency') return currencies[text.toLowerCase()]
   if (name === 'time-zone') return zones[/^([ECMPA])[SD]?T$/.exec(text.toUpperCase())?.[1] ?? '']

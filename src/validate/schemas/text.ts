@@ -9,6 +9,16 @@ import { readTimeOfDay } from '../../model/time-of-day.ts'
  */
 export const meanings = z.registry<{ readonly is: 'words' | 'quantity' }>()
 
+/**
+ * Whether Windows takes a name for a device instead of a file, with any ending and in any folder
+ * (Microsoft, Naming Files, Paths, and Namespaces).
+ */
+export const isDevice = (name: string): boolean =>
+  /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/i.test(name)
+
+/** What is said of such a name. */
+export const noFile = 'Windows keeps this name for a device and no file; choose another'
+
 /** Letters, digits and hyphens: ids become file names, links and anchors. */
 export const id = z
   .string()
@@ -17,6 +27,7 @@ export const id = z
   })
   // Folders and files are called by it.
   .max(60, { error: 'an id of at most 60 letters' })
+  .refine((name) => !isDevice(name), { error: noFile })
 
 /** A quote that nothing opens: the one before the text was lost, and this one would be printed. */
 const noLostQuote = /^(?![^"“”]*[^"“”\d]"$)/

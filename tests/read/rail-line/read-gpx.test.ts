@@ -43,4 +43,19 @@ describe('a line in GPX', () => {
       { code: 'file/format', place: { line: 4 } },
     ])
   })
+
+  it.each(['\r', '\r\n', '\u2028', '\u0085'])('has its places where lines end with %j', (end) => {
+    const lines = [
+      '<gpx>',
+      ' <trk>',
+      '  <trkpt lat="1" lon="2"/>',
+      '  <trkpt lat="1"/>',
+      ' </trk></gpx>',
+    ]
+    const text = lines.join(end)
+    const [problem] = readGpx({ path: 'rail.gpx', text }).problems
+    const { line = 0, column = 0 } = problem?.place ?? {}
+    // The end of the tag that lacks a coordinate.
+    expect((text.split('\n')[line - 1] ?? '').slice(0, column)).toMatch(/<trkpt lat="1"\/>$/)
+  })
 })

@@ -111,7 +111,7 @@ function faultsOfData(text: string): readonly string[] {
   return slip === undefined ? [] : [`"${slip}" in data`]
 }
 
-const oddName = /^[/\\]|\.\.|[^\w./-]|^(?:con|nul|aux|prn)(?:\.|$)/i
+const oddName = /^[/\\]|\.\.|[^\w./-]|(?:^|\/)(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/i
 
 /** What is wrong with a text that was made from an input that may mean harm. */
 export function faultsOfOutput(
