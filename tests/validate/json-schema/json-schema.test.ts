@@ -80,6 +80,10 @@ describe('the JSON Schema of a facility file', () => {
       'a measurement by another name',
       'a web address without its beginning',
       'two machines with one id',
+      'a race day of another century',
+      'an id that Windows takes for a device',
+      'a table with the name of a device',
+      'a line of the rail with the name of a device',
     ])
     expect(seen.length).toBeGreaterThanOrEqual(55)
   })
