@@ -6,7 +6,7 @@ import { type ComposeContext, printed } from '../context.ts'
 import { placeInWeek, shortDate } from '../dates.ts'
 
 /** What one load puts on the track, beside the records. */
-export const seasonInputs = { load: 'cycle.water' } as const
+export const seasonInputs = { load: 'fleet.mean' } as const
 
 const logged = ({ facility }: ComposeContext): readonly LoggedDay[] =>
   facility.imported['daily-log'].flat()

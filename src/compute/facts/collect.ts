@@ -18,6 +18,7 @@ import { type FittedOval, fitOval } from '../oval/rail-line/fit-oval.ts'
 import { graderDays } from './grader-days.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { surveyedDepths } from './surveyed-depths.ts'
+import { waterTrucks } from './water-trucks.ts'
 
 const isQuantity = (x: unknown): x is Quantity =>
   typeof x === 'object' && x !== null && 'si' in x && 'dims' in x
@@ -253,6 +254,7 @@ export function collectKnown(facility: Facility, capabilities: Iterable<Capabili
   walk(file, [], tree, known)
   coordinates(file, tree, known)
   gear(file, tree, capabilities, known)
+  waterTrucks(file, tree, known)
   raceDays(file, tree, known)
   climate(file, tree, known)
   if (line) walkedLine(line, known)

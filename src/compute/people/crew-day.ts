@@ -29,7 +29,8 @@ export const crewDay = calculation({
     first: clock('t_1'),
     after: clock('t_7'),
     done: clock('t_8'),
-    drivers: people('d'),
+    harrows: people('d_h'),
+    trucks: people('d_t'),
     shifts: people('s', 1),
     people: people('p', 1),
   },
@@ -37,20 +38,24 @@ export const crewDay = calculation({
     driving: {
       symbol: 'T_d',
       kind: 'hours',
-      tex: '@harrow + @rounds\\,@round + (@done - @first)',
+      tex: '@harrow + @trucks\\,@rounds\\,@round + (@done - @first)',
     },
     foot: { symbol: 'T_f', kind: 'hours', tex: '@walkers\\,(@walk + @after - @first)' },
     each: { symbol: 'T', kind: 'hours', tex: '\\frac{@driving + @foot}{@people}' },
-    places: { symbol: 'p_1', kind: 'whole', tex: '@shifts\\,(1 + @drivers) + 1 + @walkers' },
+    places: {
+      symbol: 'p_1',
+      kind: 'whole',
+      tex: '@shifts\\,(1 + @harrows + @trucks) + 1 + @walkers',
+    },
   },
   compute: (x) => {
-    const driving = x.harrow + x.rounds * x.round + (x.done - x.first)
+    const driving = x.harrow + x.trucks * x.rounds * x.round + (x.done - x.first)
     const foot = x.walkers * (x.walk + x.after - x.first)
     return {
       driving,
       foot,
       each: (driving + foot) / x.people,
-      places: x.shifts * (1 + x.drivers) + 1 + x.walkers,
+      places: x.shifts * (1 + x.harrows + x.trucks) + 1 + x.walkers,
     }
   },
 })

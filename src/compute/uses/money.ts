@@ -101,7 +101,7 @@ const isPriced = ({ can }: Task, known: ReadonlySet<string>): boolean =>
 const taskUse = ({ id, can, time }: Task, known: ReadonlySet<string>): Use =>
   use(id, taskCost, {
     time: figure(time),
-    machines: fact(`gear.${can}.count`),
+    machines: can === 'spray' ? figure('fleet.all') : fact(`gear.${can}.count`),
     rate: hourOf(can, known) ?? fact(`gear.${can}.cost`),
     fuelRate: fuelOf(can, known) ?? fact(`gear.${can}.fuel`),
     fuelPrice: fact('prices.fuel'),

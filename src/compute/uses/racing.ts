@@ -30,9 +30,9 @@ function between(known: ReadonlySet<string>): Use[] {
     rail: figure('rail.length'),
     ...(known.has('gear.spray.tank')
       ? {
-          speed: figure('pass.speed'),
-          trucks: fact('gear.spray.count'),
-          reach: figure('calibrate.distance'),
+          speed: figure('fleet.pace'),
+          trucks: figure('fleet.all'),
+          reach: figure('fleet.range'),
         }
       : { speed: noTruck, trucks: noTruck, reach: noTruck }),
   }
@@ -90,11 +90,11 @@ function water(known: ReadonlySet<string>): Use[] {
   const bindings = {
     rate: figure('air.rate'),
     area: figure('round.area'),
-    load: figure('cycle.water'),
+    load: figure('fleet.mean'),
     usable: fact('gear.spray.usable'),
-    cycle: figure('cycle.time'),
+    cycle: figure('fleet.turn'),
     spread: figure('cycle.spread'),
-    trucks: fact('gear.spray.count'),
+    trucks: figure('fleet.all'),
     rise: figure('daylight.rise'),
     set: figure('daylight.set'),
     start: figure('clock.start'),
@@ -141,11 +141,11 @@ function light(known: ReadonlySet<string>): Binding {
     : fixed(secondsPerDay, 'light-unknown')
 }
 
-/** Harrow and water truck have a driver each. */
-function drivers(known: ReadonlySet<string>): Binding {
-  const count = ['gear.harrow.width', 'gear.spray.tank'].filter((path) => known.has(path)).length
-  return fixed(count, count === 2 ? 'two-drivers' : count === 1 ? 'one-driver' : 'no-driver')
-}
+/** Harrow and every water truck have a driver each. */
+const drivers = (known: ReadonlySet<string>): Record<'harrows' | 'trucks', Binding> => ({
+  harrows: known.has('gear.harrow.width') ? fixed(1, 'one-driver') : none('nothing-harrows'),
+  trucks: known.has('gear.spray.tank') ? figure('fleet.all') : none('no-water-truck'),
+})
 
 /** Race days by the clock, with the crew and the water that they take. */
 export function racingUses(known: ReadonlySet<string>): readonly Use[] {
@@ -184,7 +184,7 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
       first,
       after: figure('clock.after'),
       done: figure('clock.done'),
-      drivers: drivers(known),
+      ...drivers(known),
       shifts: figure('clock.shifts'),
       people: fact('crew.race-day'),
     }),

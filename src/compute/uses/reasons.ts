@@ -30,8 +30,6 @@ export const reasons = [
   'lit-track',
   'light-unknown',
   'one-driver',
-  'two-drivers',
-  'no-driver',
   'no-grader',
   'draw-then-blend',
   'no-refill',

@@ -90,7 +90,7 @@ const wheelUses = (known: ReadonlySet<string>): readonly Use[] => {
       ? [use('wheel-harrow', wheelDays, { wheel, daily: figure('harrow.time') })]
       : []),
     ...(known.has('gear.spray.tank')
-      ? [use('wheel-truck', wheelDays, { wheel, daily: figure('round.time') })]
+      ? [use('wheel-truck', wheelDays, { wheel, daily: figure('round.alone') })]
       : []),
   ]
 }

@@ -61,8 +61,10 @@ import { depthBalance } from '../survey/depth-balance.ts'
 import { depthSurvey } from '../survey/depth-survey.ts'
 import { levelSurvey } from '../survey/level-survey.ts'
 import { dailyDemand } from '../water/daily-demand.ts'
+import { fleet, fleetOfThree, fleetOfTwo } from '../water/fleet.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
-import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
+import { waterRound, waterRoundOfThree, waterRoundOfTwo } from '../water/round.ts'
+import { raceDaySupply, sprayPass, tankRun, truckCycle } from '../water/truck.ts'
 import { chill } from '../weather/chill.ts'
 import { drying } from '../weather/drying.ts'
 import { dryingClock } from '../weather/drying-clock.ts'
@@ -115,7 +117,8 @@ export const useTable = {
   point: [onePoint],
   pass: [sprayPass],
   record: [weatherRecord(sampleReadings.weather)],
-  round: [waterRound],
+  round: [waterRound, waterRoundOfTwo, waterRoundOfThree],
+  fleet: [fleet, fleetOfTwo, fleetOfThree],
   cycle: [truckCycle],
   calibrate: [tankRun],
   rain: [rainBalance],

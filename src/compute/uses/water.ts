@@ -1,5 +1,7 @@
+import { fleet, fleetOfThree, fleetOfTwo } from '../water/fleet.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
-import { raceDaySupply, sprayPass, tankRun, truckCycle, waterRound } from '../water/truck.ts'
+import { waterRound, waterRoundOfThree, waterRoundOfTwo } from '../water/round.ts'
+import { raceDaySupply, sprayPass, tankRun, truckCycle } from '../water/truck.ts'
 import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
 const layer = {
@@ -25,6 +27,53 @@ function raceDay(known: ReadonlySet<string>): Record<'after' | 'breaks' | 'lapsI
   }
 }
 
+const secondKind = {
+  trucks2: fact('second-truck.count'),
+  load2: fact('second-truck.load'),
+  away2: fact('second-truck.away'),
+}
+const thirdKind = {
+  trucks3: fact('third-truck.count'),
+  load3: fact('third-truck.load'),
+  away3: fact('third-truck.away'),
+}
+const bars = {
+  depth: fact('practice.water.pass-depth'),
+  flow2: fact('second-truck.flow'),
+  width2: fact('second-truck.spray-width'),
+}
+const thirdBar = { flow3: fact('third-truck.flow'), width3: fact('third-truck.spray-width') }
+
+/** All trucks side by side, and a round with them: of one kind, of two or of three. */
+function byKinds(known: ReadonlySet<string>): readonly Use[] {
+  const filling = { fillFlow: fact('water.fill-flow'), points: fact('water.fill-points') }
+  const first = {
+    trucks: fact('gear.spray.count'),
+    load: figure('cycle.water'),
+    cycle: figure('cycle.time'),
+    ...filling,
+  }
+  const all = { ...first, speed: figure('pass.speed'), reach: figure('calibrate.distance') }
+  const round = {
+    ...first,
+    area: figure('area.total'),
+    depth: bars.depth,
+    sprayWidth: fact('gear.spray.spray-width'),
+    distance: figure('spray.distance'),
+  }
+  if (known.has('third-truck.count'))
+    return [
+      use('round', waterRoundOfThree, { ...round, ...secondKind, ...thirdKind }),
+      use('fleet', fleetOfThree, { ...all, ...secondKind, ...thirdKind, ...bars, ...thirdBar }),
+    ]
+  if (known.has('second-truck.count'))
+    return [
+      use('round', waterRoundOfTwo, { ...round, ...secondKind }),
+      use('fleet', fleetOfTwo, { ...all, ...secondKind, ...bars }),
+    ]
+  return [use('round', waterRound, round), use('fleet', fleet, all)]
+}
+
 /** Figures of watering: what the cushion needs, what the truck gives, what the supply allows. */
 export function waterUses(known: ReadonlySet<string>): readonly Use[] {
   const point = use('point', onePoint, layer)
@@ -37,9 +86,9 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
   const depth = fact('practice.water.pass-depth')
   const fillFlow = fact('water.fill-flow')
   const delivery = {
-    load: figure('cycle.water'),
-    cycle: figure('cycle.time'),
-    trucks: fact('gear.spray.count'),
+    load: figure('fleet.mean'),
+    cycle: figure('fleet.turn'),
+    trucks: figure('fleet.all'),
   }
   return [
     use('layer', moistureByTruck, {
@@ -57,13 +106,7 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       usual: fact('gear.spray.speed'),
       wanted: depth,
     }),
-    use('round', waterRound, {
-      area: figure('area.total'),
-      depth,
-      sprayWidth,
-      distance: figure('spray.distance'),
-      ...delivery,
-    }),
+    ...byKinds(known),
     use('cycle', truckCycle, {
       tank,
       usable,
@@ -77,9 +120,10 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       before: fact('practice.race-day.rounds'),
       ...raceDay(known),
       rail: figure('rail.length'),
-      reach: figure('calibrate.distance'),
-      load: figure('cycle.water'),
+      reach: figure('fleet.range'),
+      load: figure('round.each'),
       fillFlow,
+      points: fact('water.fill-points'),
     }),
   ]
 }

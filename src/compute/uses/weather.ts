@@ -112,7 +112,7 @@ function air(known: ReadonlySet<string>): Use[] {
             rate: figure('air.rate'),
             area: figure('area.total'),
             extra: figure('round.extra'),
-            load: figure('cycle.water'),
+            load: figure('fleet.mean'),
           }),
         ]
       : []),

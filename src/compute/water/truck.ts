@@ -1,5 +1,6 @@
-import { calculation, type InputSpec, refuse } from '../calculation.ts'
+import { calculation, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
+import { fillPoints } from './fleet.ts'
 
 const tank = { symbol: 'T', kind: 'waterVolume', range: [0.05, 60] } as const
 const usable = { symbol: 'u', kind: 'share', range: [0.3, 1] } as const
@@ -7,8 +8,6 @@ const flow = { symbol: 'q', kind: 'waterFlow', range: [0.00006, 0.1] } as const
 const sprayWidth = { symbol: 'W', kind: 'width', range: [0.5, 20] } as const
 const fillFlow = { symbol: 'q_f', kind: 'waterFlow', range: [0.0003, 0.13] } as const
 const depth = { symbol: 'd', kind: 'waterDepth', range: [0.0001, 0.013] } as const
-const area = { symbol: 'A', kind: 'area', range: [500, 200000] } as const
-const trucks: InputSpec = { symbol: 'm', kind: 'count', range: [1, 20] }
 
 /**
  * Depth (m) that one pass puts down at the usual speed, q/(v·W), and the speed (m/s) that puts down
@@ -72,62 +71,7 @@ export const truckCycle = calculation({
   },
 })
 
-const cycle = { symbol: 't_1', kind: 'minutes', range: [30, 40000] } as const
 const load = { symbol: 'V_1', kind: 'waterVolume', range: [0.01, 60] } as const
-
-/**
- * One round over the whole track at a depth: the water that is really spread (m³), overlaps counted,
- * whole loads, time (s) for the trucks at hand.
- */
-export const waterRound = calculation({
-  id: 'water-round',
-  sources: ['geometry', 'fire-shuttle'],
-  inputs: {
-    area,
-    depth,
-    sprayWidth,
-    distance: { symbol: 'D', kind: 'longDistance', range: [50, 500_000] },
-    load,
-    cycle,
-    trucks,
-  },
-  outputs: {
-    area: { symbol: 'A_s', kind: 'area', tex: '@sprayWidth\\,@distance' },
-    extra: {
-      symbol: 'e',
-      kind: 'ratio',
-      tex: '\\frac{@sprayWidth\\,@distance}{@area}',
-    },
-    water: {
-      symbol: 'V',
-      kind: 'waterVolume',
-      tex: '@depth\\,@sprayWidth\\,@distance',
-      round: 'up',
-    },
-    loads: {
-      symbol: 'n',
-      kind: 'whole',
-      tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil',
-    },
-    time: {
-      symbol: 't',
-      kind: 'duration',
-      tex: '\\left\\lceil \\frac{@loads}{@trucks} \\right\\rceil\\,@cycle',
-    },
-  },
-  compute: (x) => {
-    const sprayed = x.sprayWidth * x.distance
-    const water = x.depth * sprayed
-    const loads = wholeUp(water / x.load)
-    return {
-      area: sprayed,
-      extra: sprayed / x.area,
-      water,
-      loads,
-      time: wholeUp(loads / x.trucks) * x.cycle,
-    }
-  },
-})
 
 /**
  * Water of a race day by the plan (m³), and the hours (s) that the supply needs to give it: rounds
@@ -146,6 +90,7 @@ export const raceDaySupply = calculation({
     reach: { symbol: 'D_1', kind: 'reach', range: [1, 1e5] },
     load,
     fillFlow,
+    points: fillPoints,
   },
   outputs: {
     rounds: { symbol: 'n', kind: 'whole', tex: '@before + @after' },
@@ -156,7 +101,7 @@ export const raceDaySupply = calculation({
     },
     loads: { symbol: 'n_d', kind: 'whole', tex: '@rounds\\,@round + @breaks\\,@break-loads' },
     need: { symbol: 'V', kind: 'waterVolume', tex: '@loads\\,@load', round: 'up' },
-    hours: { symbol: 't', kind: 'hours', tex: '\\frac{@need}{@fillFlow}' },
+    hours: { symbol: 't', kind: 'hours', tex: '\\frac{@need}{@points\\,@fillFlow}' },
   },
   refusals: ['no-rounds'],
   compute: (x) => {
@@ -168,6 +113,6 @@ export const raceDaySupply = calculation({
       return { rounds, 'break-loads': inBreak, loads, need: none, hours: none }
     }
     const need = loads * x.load
-    return { rounds, 'break-loads': inBreak, loads, need, hours: need / x.fillFlow }
+    return { rounds, 'break-loads': inBreak, loads, need, hours: need / (x.points * x.fillFlow) }
   },
 })

@@ -14,7 +14,8 @@ describe('hours of a crew', () => {
     first: 13 * h,
     after: 17 * h,
     done: 19 * h,
-    drivers: 2,
+    harrows: 1,
+    trucks: 1,
     shifts: 1,
     people: 4,
   }
@@ -33,5 +34,7 @@ describe('hours of a crew', () => {
     // 1 + 2, at the gate 1, on foot 2; another three with a late crew.
     expect(crewDay.compute(crew).places).toBe(6)
     expect(crewDay.compute({ ...crew, shifts: 2 }).places).toBe(9)
+    // A second truck has a driver of its own, in both crews: 2 × (1 + 1 + 2) + 1 + 2.
+    expect(crewDay.compute({ ...crew, shifts: 2, trucks: 2 }).places).toBe(11)
   })
 })

@@ -1,12 +1,5 @@
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import {
-  raceDaySupply,
-  sprayPass,
-  tankRun,
-  truckCycle,
-  waterRound,
-} from '../../../src/compute/water/truck.ts'
+import { raceDaySupply, sprayPass, tankRun, truckCycle } from '../../../src/compute/water/truck.ts'
 
 const n = (out: Readonly<Record<string, number | { refused: string }>>, name: string): number => {
   const value = out[name]
@@ -44,32 +37,6 @@ describe('spraying', () => {
     expect(n(out, 'time') / 60).toBeCloseTo(22.2, 9)
   })
 
-  it('whole loads hold the round, and one fewer would not', () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 1000, max: 40_000 }),
-        fc.integer({ min: 5, max: 40 }),
-        (area, tenths) => {
-          const load = tenths / 4
-          const out = waterRound.compute({
-            area,
-            depth: 0.0012,
-            sprayWidth: 6,
-            distance: area / 5,
-            load,
-            cycle: 1500,
-            trucks: 2,
-          })
-          // Strips of 6 m that move out 5 m: a fifth of the water lies twice.
-          expect(n(out, 'extra')).toBeCloseTo(1.2, 9)
-          expect(n(out, 'loads') * load).toBeGreaterThanOrEqual(n(out, 'water') - 1e-6)
-          expect((n(out, 'loads') - 1) * load).toBeLessThan(n(out, 'water'))
-        },
-      ),
-      { numRuns: 40 },
-    )
-  })
-
   const day = {
     round: 4,
     before: 2,
@@ -80,6 +47,7 @@ describe('spraying', () => {
     reach: 900,
     load: 7,
     fillFlow: 0.01,
+    points: 1,
   }
 
   it('counts the loads of three rounds and one for each of three breaks', () => {
@@ -87,6 +55,10 @@ describe('spraying', () => {
     expect([n(out, 'rounds'), n(out, 'loads'), n(out, 'need'), n(out, 'hours')]).toEqual([
       3, 15, 105, 10_500,
     ])
+  })
+
+  it('is filled in half the time from two hoses', () => {
+    expect(n(raceDaySupply.compute({ ...day, points: 2 }), 'hours')).toBe(5250)
   })
 
   it('plans no water between races where there are no breaks, or none fits into them', () => {

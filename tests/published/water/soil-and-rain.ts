@@ -3,8 +3,9 @@ import { timedSpeed } from '../../../src/compute/coverage/timed-speed.ts'
 import { sheetFlow } from '../../../src/compute/drainage/sheet-flow.ts'
 import { contactPressure } from '../../../src/compute/sealing/contact-pressure.ts'
 import { moistureToAdd, waterDensity } from '../../../src/compute/water/moisture.ts'
+import { waterRound } from '../../../src/compute/water/round.ts'
 import { sprayPressure } from '../../../src/compute/water/spray-pressure.ts'
-import { sprayPass, tankRun, truckCycle, waterRound } from '../../../src/compute/water/truck.ts'
+import { sprayPass, tankRun, truckCycle } from '../../../src/compute/water/truck.ts'
 import { evaporableWater } from '../../../src/compute/weather/bare-soil.ts'
 import { heatIndex, windChill } from '../../../src/compute/weather/felt-temperature.ts'
 import { rainBalance } from '../../../src/compute/weather/rain-balance.ts'
@@ -33,6 +34,8 @@ const roundGallons = (areaFt2: number, depthIn: number): number =>
         load: 1,
         cycle: 60,
         trucks: 1,
+        fillFlow: 0.1,
+        points: 1,
       }),
       'water',
     ),
