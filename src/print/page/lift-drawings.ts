@@ -32,7 +32,3 @@ function install(): void {
 
 /** Makes a page ready to lift drawings. */
 export const installDrawings = (page: BrowserPage): Promise<void> => page.evaluate(install)
-
-/** Puts everything back into the drawings. */
-export const putBackDrawings = (page: BrowserPage): Promise<void> =>
-  page.evaluate(() => globalThis.drawings.putBack())

@@ -1,18 +1,24 @@
-import { putBackDrawings } from './lift-drawings.ts'
 import type { BrowserPage } from './open-page.ts'
 
-/** Prints where everything would stand, without any of it: for the places that links lead to. */
+/** Makes everything seen that was hidden, or empty, while it was laid out. */
+const show = (page: BrowserPage): Promise<void> =>
+  page.evaluate(() => {
+    globalThis.drawings.putBack()
+    document.body.style.setProperty('visibility', '')
+  })
+
+/**
+ * Prints where everything stands, without any of it, as long as it is hidden: for the places that
+ * links lead to.
+ */
 export async function toDraft(page: BrowserPage): Promise<Uint8Array> {
-  await page.evaluate(() => document.body.style.setProperty('visibility', 'hidden'))
-  const bytes = await page.pdf({
+  return page.pdf({
     preferCSSPageSize: true,
     tagged: false,
     outline: false,
     waitForFonts: false,
     timeout: 300_000,
   })
-  await page.evaluate(() => document.body.style.setProperty('visibility', ''))
-  return bytes
 }
 
 /**
@@ -20,7 +26,7 @@ export async function toDraft(page: BrowserPage): Promise<Uint8Array> {
  * @param ranges Pages to print, such as `3-4,9`; all when it is left out.
  */
 export async function toPdf(page: BrowserPage, ranges?: string): Promise<Uint8Array> {
-  await putBackDrawings(page)
+  await show(page)
   return page.pdf({
     preferCSSPageSize: true,
     printBackground: true,

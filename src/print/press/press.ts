@@ -56,8 +56,11 @@ async function load(page: BrowserPage, copy: Copy): Promise<void> {
   await page.evaluate(({ css, body }) => {
     const own = document.getElementById('own')
     if (own) own.textContent = css
-    document.body.className = ''
-    document.body.innerHTML = body
+    const { body: shown } = document
+    shown.className = ''
+    // Nobody looks at it: what is not seen is laid out and never painted.
+    shown.style.setProperty('visibility', 'hidden')
+    shown.innerHTML = body
     globalThis.drawings.begin()
   }, copy)
 }
