@@ -114,9 +114,9 @@ function ownPlaces(part: BinderPart): readonly string[] {
   return slotsIn(part.body).filter((id) => part.body.includes(` id="${id}"`))
 }
 
-/** Held at the width of the text while it is laid out, so that all of it is laid out once. */
-const setWidth = (page: BrowserPage, width: string): Promise<void> =>
-  page.evaluate((value) => document.body.style.setProperty('width', value), width)
+/** Held at the width of the text until it is printed, so that all of it is laid out once. */
+const hold = (page: BrowserPage, width: number): Promise<void> =>
+  page.evaluate((value) => document.body.style.setProperty('width', `${value}px`), width)
 
 type LaidOut = { readonly bytes: Uint8Array; readonly foreseen: Readonly<Record<string, string>> }
 
@@ -143,13 +143,12 @@ function printLaidOut(
     { css: part.css[hand], body: fillSlots(part.body, filled) },
     { area: { width: width * inch, height: height * inch }, places, ranges, isDraft },
     async (page, { area, places, ranges, isDraft }) => {
-      await setWidth(page, `${area.width}px`)
+      await hold(page, area.width)
       await spanWide(page, area)
       await layOpenings(page, area)
       const foreseen = await foreseePages(page, places)
       await refuseWide(page, area.width)
       await refuseSmall(page, area.width)
-      await setWidth(page, '')
       return { bytes: isDraft ? await toDraft(page) : await toPdf(page, ranges), foreseen }
     },
     isNext,

@@ -1,10 +1,15 @@
 import type { BrowserPage } from './open-page.ts'
 
-/** Makes everything seen that was hidden, or empty, while it was laid out. */
+/** Lets go of what was held at a width while it was laid out. */
+const release = (page: BrowserPage): Promise<void> =>
+  page.evaluate(() => document.body.style.setProperty('width', ''))
+
+/** Makes everything seen besides that was hidden, or empty, while it was laid out. */
 const show = (page: BrowserPage): Promise<void> =>
   page.evaluate(() => {
     globalThis.drawings.putBack()
     document.body.style.setProperty('visibility', '')
+    document.body.style.setProperty('width', '')
   })
 
 /**
@@ -12,6 +17,7 @@ const show = (page: BrowserPage): Promise<void> =>
  * links lead to.
  */
 export async function toDraft(page: BrowserPage): Promise<Uint8Array> {
+  await release(page)
   return page.pdf({
     preferCSSPageSize: true,
     tagged: false,

@@ -30,23 +30,24 @@ function measureInPage({ width }: TextArea, settings: readonly Setting[]): Measu
   const { body } = document
   const before = body.style.getPropertyValue('width')
   body.style.setProperty('width', `${width}px`)
-  const measured = [...document.querySelectorAll('.procedure')].map((article) => ({
-    id: article.id,
-    settings: settings.map(({ classes, pieces: selector }) => {
-      for (const name of classes) article.classList.add(name)
-      const pieces = [...article.querySelectorAll(selector)].map((piece) => ({
-        part: (piece.dataset['part'] ?? '') as Piece['part'],
-        height: piece.getBoundingClientRect().height,
-        steps: [...piece.querySelectorAll(':scope > .steps > .step')].map(
-          (s) => s.getBoundingClientRect().height,
-        ),
-      }))
-      for (const name of classes) article.classList.remove(name)
-      return pieces
-    }),
-  }))
+  const articles = [...document.querySelectorAll('.procedure')]
+  const piecesOf = (article: PageElement, selector: string): Piece[] =>
+    [...article.querySelectorAll(selector)].map((piece) => ({
+      part: (piece.dataset['part'] ?? '') as Piece['part'],
+      height: piece.getBoundingClientRect().height,
+      steps: [...piece.querySelectorAll(':scope > .steps > .step')].map(
+        (s) => s.getBoundingClientRect().height,
+      ),
+    }))
+  // All procedures in one setting before the next, so that all of them are laid out at once.
+  const bySetting = settings.map(({ classes, pieces }) => {
+    for (const { classList } of articles) for (const name of classes) classList.add(name)
+    const measured = articles.map((article) => piecesOf(article, pieces))
+    for (const { classList } of articles) for (const name of classes) classList.remove(name)
+    return measured
+  })
   body.style.setProperty('width', before)
-  return measured
+  return articles.map(({ id }, i) => ({ id, settings: bySetting.map((all) => all[i] ?? []) }))
 }
 
 type Laid = { readonly id: string; readonly setting: Setting; readonly pages: Pages }
