@@ -3,7 +3,7 @@ import { didYouMean } from '../../model/closest.ts'
 import type { Problem } from '../../model/problem.ts'
 import { placeAt, problemAt, type SourceFile } from '../../read/source-file.ts'
 import type { Words } from '../../validate/schemas/words.ts'
-import { faultOfTemplate } from './template-fault.ts'
+import { faultOfTemplate, placeIn } from './template-fault.ts'
 import { type TemplateTexts, templateFile } from './templates.ts'
 
 type Node = hbs.AST.Node
@@ -55,8 +55,7 @@ function problemAtNode(
   hint: string | undefined,
 ): Problem {
   const { line, column } = loc.start
-  const place = { file: file.path, line, column: column + 1, length }
-  return problemAt(file, place, 'ref/missing', message, { hint })
+  return problemAt(file, placeIn(file, line, column, length), 'ref/missing', message, { hint })
 }
 
 function wordProblem(file: SourceFile, node: hbs.AST.PathExpression, words: Words): Problem[] {

@@ -1,6 +1,6 @@
 import Handlebars from 'handlebars'
-import type { Problem } from '../../model/problem.ts'
-import { problemAt, type SourceFile } from '../../read/source-file.ts'
+import type { Place, Problem } from '../../model/problem.ts'
+import { placeAt, problemAt, type SourceFile } from '../../read/source-file.ts'
 
 /** Where the library says that a fault lies, if it says so: lines from 1, columns from 0. */
 type Said = { readonly message: string; readonly lineNumber?: number; readonly column?: number }
@@ -18,18 +18,23 @@ function messageOf(said: string): string {
   )
 }
 
+/**
+ * A place of a template, as the library counts it: lines from 1, which a carriage return alone ends too,
+ * columns from 0.
+ */
+export function placeIn(file: SourceFile, line: number, column: number, length: number): Place {
+  const ends = [...file.text.matchAll(/\r\n?|\n/g)]
+  const end = ends[Math.min(line - 1, ends.length) - 1]
+  return placeAt(file, (end ? end.index + end[0].length : 0) + column, length)
+}
+
 /** A fault of a template's text, as the library tells it, with its place. */
 export function faultOfTemplate(file: SourceFile, error: unknown): Problem {
   const said: Said = error instanceof Error ? error : { message: String(error) }
   const [, ofParser] = /on line (\d+)/.exec(said.message) ?? []
   const [, ofMessage, column] = / - (\d+):(\d+)$/.exec(said.message) ?? []
   const line = said.lineNumber ?? Number(ofParser ?? ofMessage ?? 1)
-  const place = {
-    file: file.path,
-    line,
-    column: (said.column ?? Number(column ?? 0)) + 1,
-    length: 1,
-  }
+  const place = placeIn(file, line, said.column ?? Number(column ?? 0), 1)
   return problemAt(file, place, 'template/syntax', messageOf(said.message))
 }
 

@@ -25,6 +25,14 @@ describe('a template that cannot be filled', () => {
     )
   })
 
+  it.each(['\r', '\r\n', '\n'])('says so where lines end with %j', (end) => {
+    const text = ['<p>', '<b>', '  {{name}}</b></p>'].join(end)
+    const [, line, column] = /:(\d+):(\d+) /.exec(faultOf({ 'site/own': text }, {}) ?? '') ?? []
+    // The name behind both braces, in lines as an editor of ours counts them.
+    const before = text.split('\n')[Number(line) - 1]?.slice(0, Number(column) - 1)
+    expect(before?.split('\r').at(-1)).toBe('  {{')
+  })
+
   it('says it of the partial in which it happens', () =>
     expect(faultOf({ 'site/own': '\n{{> inner}}', 'partials/inner': '<b>{{name}}</b>' }, {})).toBe(
       'templates/partials/inner.hbs:1:6 the template asks for "name", which it is not given',
