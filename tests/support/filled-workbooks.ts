@@ -20,6 +20,21 @@ export type Typed = {
   readonly text: string
 }
 
+/** The answers without which there is no manual, as somebody types them. */
+export const fewestAnswers = (
+  fair: Readonly<
+    Record<'name' | 'town' | 'units' | 'paper' | 'lap' | 'straight' | 'material', string>
+  >,
+): readonly Typed[] => [
+  { sheet: 'Fair', at: 'name', text: fair.name },
+  { sheet: 'Fair', at: 'place.town', text: fair.town },
+  { sheet: 'Fair', at: 'units', text: fair.units },
+  { sheet: 'Fair', at: 'paper', text: fair.paper },
+  { sheet: 'Oval', at: 'oval.lap', text: fair.lap },
+  { sheet: 'Oval', at: 'oval.straight', text: fair.straight },
+  { sheet: 'Cushion and base', at: 'cushion.material', text: fair.material },
+]
+
 /** The cell that is meant: row and column, from 0. */
 function cellOf({ sheets }: Laid, { sheet, at, line }: Typed): readonly [number, number] {
   const rows = sheets.find((s) => s.title === sheet)?.rows ?? []

@@ -1,10 +1,19 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 import { loadFormPage } from '../../src/cli/load/load-form-page.ts'
-import { folders } from './demo.ts'
+import { demoFolder, folders } from './demo.ts'
+
+/** What lies in the folder of a demo, by name. */
+export const demoFiles = (id: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    readdirSync(demoFolder(id))
+      .filter((name) => /\.(?:yaml|csv|geojson)$/.test(name))
+      .map((name) => [name, readFileSync(path.join(demoFolder(id), name), 'utf8')]),
+  )
 
 /**
  * The page's script with a host that keeps everything in the page: `form.saved` has what was

@@ -8,7 +8,7 @@ import { facilityFolder, projectFolders } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
 import { loadFormPage } from '../load/load-form-page.ts'
 import type { Folders } from '../load/load-manual.ts'
-import { interrupted, type Listening, portFrom, portText } from '../loopback/listen.ts'
+import { interrupted, type Listening, portFor, portText } from '../loopback/listen.ts'
 import { unwritable } from '../user-fault.ts'
 import { createDesk, type Desk } from './desk.ts'
 import { draftsIn } from './drafts.ts'
@@ -53,11 +53,8 @@ export async function form(
   options: FormOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const port = portFrom(options.port)
-  if (port === undefined) {
-    io.err(`"${options.port}" is no port; expected a number from 0 to 65535`)
-    return exit.usage
-  }
+  const port = portFor(options.port, io)
+  if (port === undefined) return exit.usage
   const folders = projectFolders()
   const folder = named === undefined ? undefined : facilityFolder(named, io.cwd, folders)
   const why = await closed(folder ?? fairsFolder(io))

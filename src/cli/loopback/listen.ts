@@ -1,4 +1,5 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
+import type { Io } from '../io.ts'
 import { type Answer, guardHeaders, isOurHost, notOurHost, plain } from './guard.ts'
 
 /** A server on the loopback address. */
@@ -86,10 +87,12 @@ export function listen(
   })
 }
 
-/** The port that was typed; undefined when it is none. */
-export function portFrom(typed: string): number | undefined {
+/** The port that was typed; undefined when it is none, which then has been told. */
+export function portFor(typed: string, io: Pick<Io, 'err'>): number | undefined {
   const port = typed.trim() === '' ? -1 : Number(typed)
-  return Number.isInteger(port) && port >= 0 && port <= 65535 ? port : undefined
+  if (Number.isInteger(port) && port >= 0 && port <= 65535) return port
+  io.err(`"${typed}" is no port; expected a number from 0 to 65535`)
+  return undefined
 }
 
 /** Why a port cannot be used, and what to do. */

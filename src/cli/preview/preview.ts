@@ -6,7 +6,7 @@ import { facilityFolder, projectFolders, terminalNames } from '../folders.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
 import { loadKept } from '../load/load-kept.ts'
 import type { Folders } from '../load/load-manual.ts'
-import { interrupted, portFrom, portText } from '../loopback/listen.ts'
+import { interrupted, portFor, portText } from '../loopback/listen.ts'
 import { problemsText } from '../problem-text.ts'
 import { siteOnDemand } from '../site-files.ts'
 import type { Shown } from './answer.ts'
@@ -71,11 +71,8 @@ export async function preview(
   options: PreviewOptions,
   io: Io,
 ): Promise<ExitCode> {
-  const port = portFrom(options.port)
-  if (port === undefined) {
-    io.err(`"${options.port}" is no port; expected a number from 0 to 65535`)
-    return exit.usage
-  }
+  const port = portFor(options.port, io)
+  if (port === undefined) return exit.usage
   const folders = projectFolders()
   const facility = facilityFolder(folder, io.cwd, folders)
   let shown: Shown = { files: new Map(), faults: 'Nothing has been built yet' }

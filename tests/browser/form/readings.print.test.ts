@@ -1,20 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs'
-import path from 'node:path'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { accessFaults, smallTargets } from '../../support/accessible.ts'
-import { demoFolder } from '../../support/demo.ts'
 import { firefox, openFirefox } from '../../support/firefox.ts'
-import { formPage } from '../../support/form-page.ts'
+import { demoFiles, formPage } from '../../support/form-page.ts'
 import { loopbackBrowser } from '../../support/loopback-browser.ts'
 
 type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
 type Page = Awaited<ReturnType<Browser['newPage']>>
 
-const files = Object.fromEntries(
-  readdirSync(demoFolder('larkmoor'))
-    .filter((name) => /\.(?:yaml|csv|geojson)$/.test(name))
-    .map((name) => [name, readFileSync(path.join(demoFolder('larkmoor'), name), 'utf8')]),
-)
+const files = demoFiles('larkmoor')
 const depths = files['depths.csv'] ?? ''
 
 let browser: Browser

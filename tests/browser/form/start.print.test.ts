@@ -1,22 +1,18 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { form } from '../../../src/validate/schemas/form.ts'
 import { accessFaults, smallTargets } from '../../support/accessible.ts'
-import { demoFolder, folders } from '../../support/demo.ts'
-import { formPage } from '../../support/form-page.ts'
+import { folders } from '../../support/demo.ts'
+import { demoFiles, formPage } from '../../support/form-page.ts'
 import { loopbackBrowser } from '../../support/loopback-browser.ts'
 
 type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
 type Page = Awaited<ReturnType<Browser['newPage']>>
 
-const larkmoor = readFileSync(path.join(demoFolder('larkmoor'), 'facility.yaml'), 'utf8')
-const files = Object.fromEntries(
-  readdirSync(demoFolder('larkmoor'))
-    .filter((name) => /\.(?:yaml|csv|geojson)$/.test(name))
-    .map((name) => [name, readFileSync(path.join(demoFolder('larkmoor'), name), 'utf8')]),
-)
+const files = demoFiles('larkmoor')
+const larkmoor = files['facility.yaml'] ?? ''
 const said = form.parse(parse(readFileSync(path.join(folders.content, 'form.yaml'), 'utf8')))
 const remark = `# ${said.says.saving.remarks}`
 const screens = ['start', ...said.subjects.map(({ id }) => id), 'result'].filter(

@@ -1,7 +1,7 @@
 import net from 'node:net'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { plain } from '../../../src/cli/loopback/guard.ts'
-import { type Listening, listen, portFrom } from '../../../src/cli/loopback/listen.ts'
+import { type Listening, listen, portFor } from '../../../src/cli/loopback/listen.ts'
 
 const patience = { headersTimeout: 60, requestTimeout: 120, connectionsCheckingInterval: 20 }
 
@@ -63,12 +63,16 @@ describe('listen', () => {
   })
 })
 
-describe('portFrom', () => {
+const silent = { err: () => undefined }
+
+describe('portFor', () => {
   it.each(['-1', '65536', '80.5', 'http', ''])('takes %j for no port', (typed) => {
-    expect(portFrom(typed)).toBeUndefined()
+    const told: string[] = []
+    expect(portFor(typed, { err: (words) => void told.push(words) })).toBeUndefined()
+    expect(told).toEqual([`"${typed}" is no port; expected a number from 0 to 65535`])
   })
   it('takes whole numbers', () => {
-    expect(portFrom('0')).toBe(0)
-    expect(portFrom('8080')).toBe(8080)
+    expect(portFor('0', silent)).toBe(0)
+    expect(portFor('8080', silent)).toBe(8080)
   })
 })

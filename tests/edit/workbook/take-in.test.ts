@@ -6,6 +6,7 @@ import { demos } from '../../support/demo.ts'
 import {
   demoStanding,
   demoText,
+  fewestAnswers,
   filledIn,
   nowhere,
   retyped,
@@ -188,13 +189,15 @@ describe('faults of a workbook', () => {
 describe('a facility from nothing, by the blank workbook alone', () => {
   it('is whole with a dozen answers, its short names made of its names', async () => {
     const bytes = await filledIn({ data: {}, tables: {} }, 'metric', [
-      { sheet: 'Fair', at: 'name', text: 'Södra Kärr Fair' },
-      { sheet: 'Fair', at: 'place.town', text: 'Kärr' },
-      { sheet: 'Fair', at: 'units', text: 'metric' },
-      { sheet: 'Fair', at: 'paper', text: 'a4' },
-      { sheet: 'Oval', at: 'oval.lap', text: '804,7 m' },
-      { sheet: 'Oval', at: 'oval.straight', text: '180 m' },
-      { sheet: 'Cushion and base', at: 'cushion.material', text: 'clay' },
+      ...fewestAnswers({
+        name: 'Södra Kärr Fair',
+        town: 'Kärr',
+        units: 'metric',
+        paper: 'a4',
+        lap: '804,7 m',
+        straight: '180 m',
+        material: 'clay',
+      }),
       { sheet: 'Machines', at: 'what people call it', line: 0, text: 'The old harrow' },
       { sheet: 'Machines', at: 'what it can do', line: 0, text: 'harrow; draw' },
       { sheet: 'Machines', at: 'whose it is', line: 0, text: 'own' },
