@@ -28,7 +28,7 @@ const oneFile = 'manual.html'
 const shown = (data: string): string =>
   Buffer.from(data, 'base64')
     .toString('utf8')
-    .replace(/<script>.*?<\/script>/gs, '')
+    .replace(/<script\b[^>]*>.*?<\/script>/gs, '')
     .replace(/'sha256-[^']*'/g, '')
 
 const base64 = (data: string | Uint8Array): string => Buffer.from(data).toString('base64')
