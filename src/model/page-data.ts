@@ -24,6 +24,8 @@ export type PageMakings = {
   readonly scripts: Readonly<Record<string, string>>
   /** Script of the worker that keeps a site on a phone. */
   readonly worker: string
+  /** Script of documents that lay themselves out to be printed. */
+  readonly layScript: string
   /** Icons in Base64, by their path. */
   readonly icons: readonly { readonly path: string; readonly data: string }[]
   readonly licences: readonly { readonly path: string; readonly data: string }[]

@@ -10,7 +10,7 @@ import { loadMakings } from '../site-files.ts'
 import { type Folders, loadManual } from './load-manual.ts'
 import { loadLicences, loadPageFonts } from './load-page-fonts.ts'
 import { loadPageLibrary } from './load-page-library.ts'
-import { bundleScript, loadWorker } from './load-scripts.ts'
+import { bundleScript, loadLayScript, loadWorker } from './load-scripts.ts'
 import { loadTemplates } from './load-templates.ts'
 
 /** A page, and what it may do: the same stands in it, and is sent before it where it is served. */
@@ -38,15 +38,16 @@ type Parts = {
 
 /**
  * What the page may do: run its own scripts, and ask the program behind it, where there is one. A
- * page alone shows the manual that it has made, for which its own policy holds as well: the manual's
- * script is the same for every fair, its style cannot be known before.
+ * page alone shows the manual that it has made and documents that print themselves, for which its own
+ * policy holds as well: their scripts are the same for every fair, their style cannot be known before.
  */
 function policyOf({ data, style, scripts }: Parts): string {
   const isServed = data.kind === 'program'
-  const shown = data.makings?.scripts['oneFile']
+  const { makings } = data
+  const opened = [makings?.scripts['oneFile'], makings?.layScript].flatMap((text) => text ?? [])
   return [
     "default-src 'none'",
-    `script-src ${[...scripts, ...(shown === undefined ? [] : [shown])].map(sha256).join(' ')}`,
+    `script-src ${[...scripts, ...opened].map(sha256).join(' ')}`,
     `style-src ${isServed ? sha256(style) : "'unsafe-inline'"}`,
     'font-src data:',
     'img-src data: blob:',
@@ -110,15 +111,17 @@ async function pagesOf(id: string, folders: Folders): Promise<string> {
 }
 
 async function loadPageMakings(folders: Folders): Promise<PageMakings> {
-  const [{ styles, scripts, icons }, worker, licences] = await Promise.all([
+  const [{ styles, scripts, icons }, worker, layScript, licences] = await Promise.all([
     loadMakings(folders),
     loadWorker(folders),
+    loadLayScript(folders),
     loadLicences(),
   ])
   return {
     styles,
     scripts,
     worker,
+    layScript,
     icons: icons.map(({ path, data }) => ({ path, data: Buffer.from(data).toString('base64') })),
     licences,
   }

@@ -43,20 +43,21 @@ function bundledBefore(parts: readonly string[], project: string): string | unde
 }
 
 /**
- * Bundles one script of the pages into a text that any phone of the last years runs. The same
+ * Bundles one script of the pages, which stands in `src/<from>`, into a text that any phone of the last years runs. The same
  * sources give the same text.
  */
 export async function bundleScript(
   name: string,
   { project }: Folders,
   plugins: Plugin[] = [],
+  from = 'browser',
 ): Promise<string> {
-  const parts = [name, ...plugins.map((plugin) => plugin.name)]
+  const parts = [from, name, ...plugins.map((plugin) => plugin.name)]
   const before = bundledBefore(parts, project)
   if (before !== undefined) return before
   const { build } = await import('esbuild')
   const { outputFiles, metafile } = await build({
-    entryPoints: [path.join(project, 'src', 'browser', `${name}.ts`)],
+    entryPoints: [path.join(project, 'src', from, `${name}.ts`)],
     absWorkingDir: project,
     bundle: true,
     minify: true,
@@ -72,11 +73,15 @@ export async function bundleScript(
     plugins,
   })
   const text = outputFiles[0]?.text ?? ''
-  const from = Object.keys(metafile.inputs).sort()
-  const bundled: Bundled = { text, from, hash: hashOf(from, project) }
+  const files = Object.keys(metafile.inputs).sort()
+  const bundled: Bundled = { text, from: files, hash: hashOf(files, project) }
   if (bundled.hash !== '') keptResults()?.keep('scripts', parts, bundled)
   return text
 }
+
+/** The script of a document that lays itself out and is printed by the reader's browser. */
+export const loadLayScript = (folders: Folders): Promise<string> =>
+  bundleScript('print-itself', folders, [], 'print/view')
 
 /** The worker that keeps the site on a phone, without the list of what it keeps. */
 export const loadWorker = (folders: Folders): Promise<string> => bundleScript('worker', folders)

@@ -1,4 +1,4 @@
-import type { BrowserPage } from '../page/open-page.ts'
+import type { LayingPage } from '../page/open-page.ts'
 import type { TextArea } from './openings/lay-openings.ts'
 
 /** Marks what does not fit into its column, so that its style lets it span the columns. */
@@ -14,5 +14,5 @@ function spanInPage(width: number): void {
 }
 
 /** Lets the parts `may-span` that are wider than their column span all columns. */
-export const spanWide = (page: BrowserPage, { width }: TextArea): Promise<void> =>
+export const spanWide = (page: LayingPage, { width }: TextArea): Promise<void> =>
   page.evaluate(spanInPage, width)

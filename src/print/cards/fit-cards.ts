@@ -1,5 +1,5 @@
 import { noRoom } from '../page/no-room.ts'
-import type { BrowserPage } from '../page/open-page.ts'
+import type { LayingPage } from '../page/open-page.ts'
 
 /**
  * Scales of the type that are tried, the largest first. At the smallest, nothing on a card is
@@ -29,7 +29,7 @@ function fitInPage(tried: readonly number[]): string[] {
 }
 
 /** @throws Error naming the cards that hold more than there is room for. */
-export async function fitCards(page: BrowserPage): Promise<void> {
+export async function fitCards(page: LayingPage): Promise<void> {
   const full = await page.evaluate(fitInPage, scales)
   if (full.length > 0) throw noRoom(`more on a card than there is room for: ${full.join(', ')}`)
 }

@@ -1,5 +1,5 @@
 import { noRoom } from '../page/no-room.ts'
-import type { BrowserPage } from '../page/open-page.ts'
+import type { LayingPage } from '../page/open-page.ts'
 import { pagesOfLeaf } from './booklet-order.ts'
 
 /** How pages may be laid out. */
@@ -164,15 +164,17 @@ function numberInPage({ perLeaf, line, most, size }: Numbering): FittedPage[] {
 /**
  * Lays the book out.
  * @param most Pages that somebody carries.
+ * @param scale What the page measures of a CSS pixel: 1 but where its style enlarges it.
  * @throws Error naming the pages that hold more than there is room for, or that are too many.
  */
 export async function fitFieldBook(
-  page: BrowserPage,
+  page: LayingPage,
   most: number,
+  scale = 1,
 ): Promise<readonly FittedPage[]> {
   const full = await page.evaluate(layOutInPage, limits)
   if (full.length > 0) throw noRoom(`field book, more than a page has room for: ${full.join(', ')}`)
-  const numbering = { most, perLeaf: pagesOfLeaf, line: 28.5, size: limits.sizes[0] ?? 0 }
+  const numbering = { most, perLeaf: pagesOfLeaf, line: 28.5 * scale, size: limits.sizes[0] ?? 0 }
   const pages = await page.evaluate(numberInPage, numbering)
   if (pages.length > most)
     throw noRoom(`the booklet has ${pages.length} pages, and at most ${most} are carried`)

@@ -9,6 +9,9 @@ type PageElement = {
   innerHTML: string
   outerHTML: string
   hidden: boolean
+  /** Of a style element. */
+  readonly sheet?: { readonly cssRules: Iterable<{ readonly cssText: string }> } | null
+  onclick: (() => void) | null
   readonly scrollHeight: number
   readonly scrollWidth: number
   readonly clientHeight: number
@@ -57,8 +60,13 @@ declare var document: PageElement & {
   }>
   getElementById(id: string): PageElement | null
   createDocumentFragment(): PageElement
-  createElement(name: 'div'): PageElement
+  createElement(name: 'div' | 'style'): PageElement
 }
+
+declare function getComputedStyle(element: PageElement): { readonly columnCount: string }
+
+/** Asks the reader whether to print. */
+declare function print(): void
 
 /** Set by `openPage`, for `freshFonts`. */
 declare var fontCss: string

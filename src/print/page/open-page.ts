@@ -10,6 +10,9 @@ export type PagesBrowser = Pick<Browser, 'createBrowserContext'>
 /** A page of a browser: the little of it that printing asks for. */
 export type BrowserPage = Pick<Page, 'evaluate' | 'pdf'>
 
+/** What laying out asks for: that functions are run where the document is. */
+export type LayingPage = Pick<Page, 'evaluate'>
+
 export type OpenPage = {
   readonly page: BrowserPage
   /** @throws Error naming what the page has asked for outside of itself. */

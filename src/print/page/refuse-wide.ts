@@ -1,5 +1,5 @@
 import { noRoom } from './no-room.ts'
-import type { BrowserPage } from './open-page.ts'
+import type { LayingPage } from './open-page.ts'
 
 /** Texts of what reaches beyond the width, the innermost parts only. */
 function widerInPage(width: number): readonly string[] {
@@ -21,7 +21,7 @@ function widerInPage(width: number): readonly string[] {
  * @param width Of the text, CSS pixels.
  * @throws Error with the texts that are too wide.
  */
-export async function refuseWide(page: BrowserPage, width: number): Promise<void> {
+export async function refuseWide(page: LayingPage, width: number): Promise<void> {
   const wide = await page.evaluate(widerInPage, width)
   if (wide.length > 0) throw noRoom(`wider than the page: ${wide.join(' | ')}`)
 }

@@ -1,6 +1,6 @@
 import type { Sheet } from '../../render/sheets/render-sheets.ts'
 import { noRoom } from '../page/no-room.ts'
-import type { BrowserPage } from '../page/open-page.ts'
+import type { LayingPage } from '../page/open-page.ts'
 import { installSearch } from './search-in-page.ts'
 
 /** Type sizes that are tried, points. Below the smallest nobody can read a sheet on a wall. */
@@ -193,7 +193,7 @@ const mostSteps = 6
  * @throws Error naming sheets on which something is cut off all the same.
  */
 async function settle(
-  page: BrowserPage,
+  page: LayingPage,
   sheets: readonly SheetFit[],
   distance: (points: number) => string,
   left = mostSteps,
@@ -252,7 +252,7 @@ export const sheetsToFit = (sheets: readonly Posted[]): string =>
  * @throws Error naming the sheet that does not fit at the smallest type.
  */
 export async function fitSheets(
-  page: BrowserPage,
+  page: LayingPage,
   capitals: number,
   distance: (points: number) => string,
 ): Promise<readonly SheetFit[]> {

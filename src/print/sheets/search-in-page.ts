@@ -1,4 +1,4 @@
-import type { BrowserPage } from '../page/open-page.ts'
+import type { LayingPage } from '../page/open-page.ts'
 
 /** In the page: what a search of type sizes is made of, where later functions find it. */
 function install(): void {
@@ -67,4 +67,4 @@ function install(): void {
 }
 
 /** Makes a page ready for searches of type sizes on many sheets at once. */
-export const installSearch = (page: BrowserPage): Promise<void> => page.evaluate(install)
+export const installSearch = (page: LayingPage): Promise<void> => page.evaluate(install)

@@ -77,9 +77,9 @@ const boxes = [
   'left-bottom',
   'right-bottom',
 ]
-const noBoxes = boxes.map((b) => `@${b}{content:none;background:none;border:none}`).join('')
+export const noBoxes = boxes.map((b) => `@${b}{content:none;background:none;border:none}`).join('')
 
-const edgeOf = (p: PartPages, hand: Hand): Edge => ({
+export const edgeOf = (p: PartPages, hand: Hand): Edge => ({
   hand,
   height: textArea(p.paper).height,
   titles: p.titles,
@@ -95,12 +95,12 @@ function alongEdge(p: PartPages, page: NamedPage, hand: Hand): string {
     : `${tabBox(edge, p.number, tabWidth.page)}${tabName(edge, p.number)}${noBoxesAt(otherHand(hand))}`
 }
 
-const pageMargin = (hand: Hand, outer: number = margins.outer): string =>
+export const pageMargin = (hand: Hand, outer: number = margins.outer): string =>
   hand === 'right'
     ? `margin-left:${margins.bound}in;margin-right:${outer}in`
     : `margin-left:${outer}in;margin-right:${margins.bound}in`
 
-const blankWords = (words: string): string => `@top-center{content:${quoteCss(words)}}`
+export const blankWords = (words: string): string => `@top-center{content:${quoteCss(words)}}`
 
 /** What stands at the left and the right of the head. */
 function headsOf({ part, subject }: NamedPage, sides: Sides, hand: Hand): [string, string] {
@@ -109,7 +109,7 @@ function headsOf({ part, subject }: NamedPage, sides: Sides, hand: Hand): [strin
 }
 
 /** Page number outside, facility and revision inside. */
-function running(p: PartPages, page: NamedPage, hand: Hand, number: string): string {
+export function running(p: PartPages, page: NamedPage, hand: Hand, number: string): string {
   const [left, right] = hand === 'right' ? [quoteCss(p.foot), number] : [number, quoteCss(p.foot)]
   const [part, subject] = headsOf(page, p.sides, hand)
   return `@top-left{content:${quoteCss(part)}}@top-right{content:${quoteCss(subject)}}@bottom-left{content:${left}}@bottom-right{content:${right}}${alongEdge(p, page, hand)}${page.showsTabs ? pageMargin(hand, indexMargin) : ''}`

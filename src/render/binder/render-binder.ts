@@ -35,6 +35,8 @@ export type Binder = {
   readonly sides: Sides
   /** What a blank page says. */
   readonly blank: string
+  /** What all parts share of their style: everything but the rules of their pages. */
+  readonly style: string
 }
 
 /** A part as its template makes it, with the heads of its pages. */
@@ -135,5 +137,5 @@ export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'c
       body: part.body,
     }
   })
-  return { parts: blamingLinks(assets.templates, () => linkParts(parts)), sides, blank }
+  return { parts: blamingLinks(assets.templates, () => linkParts(parts)), sides, blank, style }
 }

@@ -19,6 +19,7 @@ import {
 } from './words/names.ts'
 import { facility, figure, months, reckoner, sources, units, worksheet } from './words/numbers.ts'
 import { forms, plans, soils } from './words/plans.ts'
+import { printing } from './words/printing.ts'
 import { before, cards, fieldBook, procedure, sheet, training } from './words/procedure.ts'
 import { records } from './words/records.ts'
 import { choose, emergency, findings, safety, symptoms } from './words/safety.ts'
@@ -56,6 +57,7 @@ export const words = z.strictObject({
   site,
   oneFile,
   maker,
+  printing,
   search,
   today,
   pages,

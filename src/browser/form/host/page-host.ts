@@ -4,11 +4,12 @@ import type { Words } from '../../../validate/schemas/words.ts'
 import type { FacilityFiles, Host, Making, Work } from '../contract.ts'
 import { fromBytes } from '../workshop/base64.ts'
 import { makeInPage } from '../workshop/make-in-page.ts'
-import type { Workshop } from '../workshop/making-site.ts'
+import { printAssetsOf, type Workshop } from '../workshop/making-site.ts'
 import { handOver } from './hand-over.ts'
 import { besides, keep } from './kept.ts'
 import { type Picked, pickTable, textOf } from './picked.ts'
 import type { Place } from './place.ts'
+import { printing } from './printing.ts'
 import { showProducts } from './products.ts'
 import { type Slot, savingFiles } from './save-files.ts'
 
@@ -101,7 +102,9 @@ export function pageHost(begun: Begun, given: PageGiven): Place {
       shelf.replaceChildren()
       const made = await makeInPage({ files, work, words, workshop }, tell)
       if (!made) return
+      const assets = await printAssetsOf(workshop, words)
       showProducts(shelf, made, words)
+      shelf.append(printing(made.manual, assets))
       shelf.scrollIntoView({ block: 'nearest' })
       const address = URL.createObjectURL(new Blob([made.oneFile], { type: 'text/html' }))
       const done: Making = { kind: 'made', address, text: words.maker.madeHere }

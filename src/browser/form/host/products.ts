@@ -27,13 +27,5 @@ export function showProducts(
       () => handOver(`${id}-site.zip`, zip, 'application/zip'),
     ),
   )
-  shelf.replaceChildren(
-    classed(
-      'section',
-      'products',
-      element('h2', words.maker.products),
-      list,
-      element('p', words.maker.onlyProgram),
-    ),
-  )
+  shelf.replaceChildren(classed('section', 'products', element('h2', words.maker.products), list))
 }

@@ -1,4 +1,5 @@
 import type { MakingStage } from '../../../model/form-exchange.ts'
+import type { Manual } from '../../../model/manual.ts'
 import { hasErrors } from '../../../model/problem.ts'
 import type { Words } from '../../../validate/schemas/words.ts'
 import type { FacilityFiles, Making, Work } from '../contract.ts'
@@ -6,6 +7,7 @@ import { makeSite, type Workshop, zipped } from './making-site.ts'
 
 /** A manual that was made in the page. */
 export type MadeInPage = {
+  readonly manual: Manual
   /** Stands in the names of its files. */
   readonly id: string
   /** The site as an archive. */
@@ -48,5 +50,5 @@ export async function makeInPage(
   await stage('write')
   const { id } = manual.facility
   const pages = site.filter(({ path }) => path.endsWith('.html')).length
-  return { id, zip: zipped(site, id, manual.date), oneFile, pages }
+  return { manual, id, zip: zipped(site, id, manual.date), oneFile, pages }
 }

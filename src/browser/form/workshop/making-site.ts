@@ -5,6 +5,7 @@ import type { Manual } from '../../../model/manual.ts'
 import type { OutputFile } from '../../../model/output-file.ts'
 import type { PageData, PageFont } from '../../../model/page-data.ts'
 import type { SiteScripts } from '../../../render/assets.ts'
+import type { PrintAssets } from '../../../render/print-view/print-view.ts'
 import { workerFile } from '../../../render/site/kept-site.ts'
 import {
   isKept,
@@ -20,7 +21,12 @@ import type { Words } from '../../../validate/schemas/words.ts'
 import { bytesOf, fromBytes } from './base64.ts'
 
 /** What sites are made of in the page. */
-export type Workshop = { readonly makings: SiteMakings; readonly worker: string }
+export type Workshop = {
+  readonly makings: SiteMakings
+  readonly worker: string
+  /** Script of documents that print themselves. */
+  readonly layScript: string
+}
 
 function fontsOf(fonts: readonly PageFont[], licences: readonly OutputFile[]): SiteFonts {
   const rules = (url: (font: PageFont) => string): string =>
@@ -49,10 +55,11 @@ export function workshopOf(
   templates: TemplateSet,
 ): Workshop | undefined {
   if (!makings) return undefined
-  const { styles, scripts, worker, icons, licences } = makings
+  const { styles, scripts, worker, layScript, icons, licences } = makings
   const siteFonts = fontsOf(fonts, licences)
   return {
     worker,
+    layScript,
     makings: {
       templates,
       styles,
@@ -63,6 +70,15 @@ export function workshopOf(
       hash: (text) => fromBytes(digest(text)),
     },
   }
+}
+
+/** What documents that print themselves are made of. */
+export async function printAssetsOf(
+  { makings, layScript }: Workshop,
+  words: Words,
+): Promise<PrintAssets> {
+  const { inline } = await makings.fonts([])
+  return { ...makings, words, layScript, fontCss: inline }
 }
 
 const bytesIn = ({ data }: OutputFile): number =>

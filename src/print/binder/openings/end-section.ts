@@ -1,4 +1,4 @@
-import type { BrowserPage } from '../../page/open-page.ts'
+import type { LayingPage } from '../../page/open-page.ts'
 import type { TextArea } from './lay-openings.ts'
 
 /** Fewer lines to write on than this are not worth their heading. */
@@ -68,5 +68,5 @@ function endInPage({ width, height }: TextArea, fewest: number, fewestRecords: n
 }
 
 /** Ends a section with what its procedures have left over. */
-export const endSection = (page: BrowserPage, area: TextArea): Promise<void> =>
+export const endSection = (page: LayingPage, area: TextArea): Promise<void> =>
   page.evaluate(endInPage, area, fewestLines, fewestRecords)

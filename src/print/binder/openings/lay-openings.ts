@@ -1,5 +1,5 @@
 import { noRoom } from '../../page/no-room.ts'
-import type { BrowserPage } from '../../page/open-page.ts'
+import type { LayingPage } from '../../page/open-page.ts'
 import { endSection } from './end-section.ts'
 import { type Pages, type Piece, placePieces } from './place-pieces.ts'
 
@@ -61,7 +61,8 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
   /** Lines to write on where a last page is half empty. */
   const fillUp = (side: PageElement, record: PageElement): void => {
     const used = [...side.children].map((piece) => piece.getBoundingClientRect().height)
-    if (used.reduce((sum, h) => sum + h, 0) > height * 0.55) return
+    const room = side.getBoundingClientRect().height
+    if (used.reduce((sum, h) => sum + h, 0) > room * 0.55) return
     side.querySelector('.ends')?.before(record)
     if (!record.parentElement) side.append(record)
     const rows = [...record.querySelectorAll('tbody tr')]
@@ -120,18 +121,19 @@ function arrangeInPage(laid: readonly Laid[], { width, height }: TextArea): stri
 }
 
 /** Heights of all pieces in all settings. */
-const measureOpenings = (page: BrowserPage, area: TextArea): Promise<readonly Measured[]> =>
+const measureOpenings = (page: LayingPage, area: TextArea): Promise<readonly Measured[]> =>
   page.evaluate(measureInPage, area, settings)
 
 /**
  * Lays every procedure out in openings.
+ * @param scale What the page measures of a CSS pixel: 1 but where its style enlarges it.
  * @throws Error naming procedures of which a piece, or a page as it has come out, is higher than a
  * page.
  */
-export async function layOpenings(page: BrowserPage, area: TextArea): Promise<void> {
+export async function layOpenings(page: LayingPage, area: TextArea, scale = 1): Promise<void> {
   const measured = await measureOpenings(page, area)
   const laid = measured.map(({ id, settings: pieces }) => {
-    const placed = placePieces(pieces, area.height - slack)
+    const placed = placePieces(pieces, (area.height - slack) * scale)
     const setting = settings[placed?.setting ?? 0]
     if (!placed || !setting) throw noRoom(`a part of ${id} is higher than a page`)
     return { id, setting, pages: placed.pages }

@@ -1,0 +1,139 @@
+import { inks } from '../../../model/ink.ts'
+import type { Manual } from '../../../model/manual.ts'
+import { emergencySheet } from '../../../model/sheet-names.ts'
+import { binderToPrint } from '../../../render/print-view/binder-to-print.ts'
+import { type PrintAssets, printView, type ToPrint } from '../../../render/print-view/print-view.ts'
+import { sheetsToPrint } from '../../../render/print-view/sheets-to-print.ts'
+import {
+  cardsToPrint,
+  fieldBookToPrint,
+  handoutToPrint,
+} from '../../../render/print-view/small-to-print.ts'
+import { button, classed, element } from '../../element.ts'
+
+/** A choice among a few, and what is chosen. */
+type Choice<T extends string> = { readonly node: HTMLElement; readonly chosen: () => T }
+
+function choice<T extends string>(
+  label: string,
+  options: readonly (readonly [value: T, words: string])[],
+): Choice<T> {
+  const select = element('select', ...options.map(([value, words]) => new Option(words, value)))
+  const node = element('label', `${label} `, select)
+  const [first] = options
+  return {
+    node,
+    chosen: () => options.find(([value]) => value === select.value)?.[0] ?? (first?.[0] as T),
+  }
+}
+
+/**
+ * Opens a document that prints itself in a page of its own. The page is opened before the document is
+ * made: a browser lets only a touch open one.
+ * @returns whether the browser has opened it.
+ */
+function openPrint(make: () => string): boolean {
+  const page = globalThis.open('', '_blank')
+  if (!page) return false
+  const show = (): void => {
+    page.location.href = URL.createObjectURL(new Blob([make()], { type: 'text/html' }))
+  }
+  // The new page is shown before this one is busy.
+  setTimeout(show, 50)
+  return true
+}
+
+type Offer = {
+  readonly title: string
+  readonly about?: string
+  readonly choices?: readonly Choice<string>[]
+  readonly make: () => ToPrint
+}
+
+/** Which sheets there are: that of the emergency, and one for each procedure. */
+const sheetTitles = (
+  { procedures }: Manual,
+  { words }: PrintAssets,
+): readonly [string, string][] => [
+  [emergencySheet, words.emergency.title],
+  ...procedures.map((p): [string, string] => [p.id, `${p.number}  ${p.title}`]),
+]
+
+/** What can be printed of a manual. */
+function offersOf(manual: Manual, assets: PrintAssets): readonly Offer[] {
+  const { printing, fieldBook, cards } = assets.words
+  const { facility } = manual
+  const inkOf = (): Choice<(typeof inks)[number]> =>
+    choice(
+      printing.ink,
+      // What the fair prints its binder in stands first.
+      [...inks]
+        .sort((a, b) => Number(b === facility.binder.ink) - Number(a === facility.binder.ink))
+        .map((ink) => [ink, printing[ink]] as const),
+    )
+  const [ofBinder, ofSheets] = [inkOf(), inkOf()]
+  const paper = choice(
+    printing.paper,
+    facility.sheetPapers.map((name) => [name, printing.papers[name]] as const),
+  )
+  const which = choice(printing.which, sheetTitles(manual, assets))
+  const sheets = (id?: string): ToPrint =>
+    sheetsToPrint(manual, assets, { paper: paper.chosen(), ink: ofSheets.chosen(), id })
+  const hasBook = manual.fieldBook.pages.length > 0
+  return [
+    {
+      title: printing.binder,
+      about: printing.binderAbout,
+      choices: [ofBinder],
+      make: () => binderToPrint(manual, assets, ofBinder.chosen()),
+    },
+    {
+      title: printing.sheets,
+      about: printing.sheetsAbout,
+      choices: [paper, ofSheets],
+      make: () => sheets(),
+    },
+    { title: printing.sheet, choices: [which], make: () => sheets(which.chosen()) },
+    ...(hasBook
+      ? [
+          {
+            title: printing.booklet,
+            about: fieldBook.fold,
+            make: () => fieldBookToPrint(manual, assets, true),
+          },
+          { title: printing.enlarged, make: () => fieldBookToPrint(manual, assets, false) },
+          { title: fieldBook.handout, make: () => handoutToPrint(manual, assets) },
+        ]
+      : []),
+    ...(manual.cards.length > 0
+      ? [{ title: cards.title, make: () => cardsToPrint(manual, assets) }]
+      : []),
+  ]
+}
+
+/** Offers what the browser can print of a manual by itself. */
+export function printing(manual: Manual, assets: PrintAssets): HTMLElement {
+  const said = classed('p', 'fault')
+  said.setAttribute('role', 'alert')
+  const { words } = assets
+  const items = offersOf(manual, assets).map(({ title, about, choices = [], make }) =>
+    element(
+      'li',
+      button(title, () => {
+        const isOpen = openPrint(() => printView(make(), manual, assets))
+        said.textContent = isOpen ? '' : words.printing.blocked
+      }),
+      ...choices.map(({ node }) => node),
+      ...(about === undefined ? [] : [classed('p', 'soft', about)]),
+    ),
+  )
+  return classed(
+    'section',
+    'products printing',
+    element('h2', words.printing.title),
+    element('p', words.printing.about),
+    said,
+    classed('ul', 'offers', ...items),
+    element('p', words.maker.onlyProgram),
+  )
+}
