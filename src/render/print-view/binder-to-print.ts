@@ -24,7 +24,7 @@ export function binderToPrint(manual: Manual, assets: RenderAssets, ink: Ink): T
   const binder = renderBinder(manual, assets, ink)
   const style = `${withoutScreen(binder.style)}\n.begins-page{break-before:page!important}`
   const { width, height } = textArea(manual.facility.paper)
-  const { printing } = assets.words
+  const { words } = assets
   const work: PrintWork = {
     kind: 'binder',
     area: { width: width * inch, height: height * inch },
@@ -44,8 +44,8 @@ export function binderToPrint(manual: Manual, assets: RenderAssets, ink: Ink): T
   // Its page has a wider margin, and columns are all as wide as the others.
   const narrow = `.contents{width:${Math.ceil((width + margins.outer - indexMargin) * inch)}px}`
   return {
-    title: assets.words.binder.subject,
-    advice: [binder.sides === 2 ? printing.bothSides : printing.oneSide],
+    title: words.binder.subject,
+    advice: [binder.sides === 2 ? words.printing.bothSides : words.printing.oneSide],
     work,
     hasMargins: true,
     look: '',

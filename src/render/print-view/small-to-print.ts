@@ -24,12 +24,12 @@ function enlargedCss(paper: Paper): string {
 
 /** The field book: to fold, or a page on each leaf. */
 export function fieldBookToPrint(manual: Manual, assets: RenderAssets, folds: boolean): ToPrint {
-  const { fieldBook, printing } = assets.words
+  const { words } = assets
   const { css, body } = renderFieldBook(manual, assets)
   const { paper } = manual.facility
   return {
-    title: folds ? fieldBook.booklet : fieldBook.title,
-    advice: folds ? [fieldBook.fold, printing.noHeads] : [printing.noHeads],
+    title: folds ? words.fieldBook.booklet : words.fieldBook.title,
+    advice: folds ? [words.fieldBook.fold, words.printing.noHeads] : [words.printing.noHeads],
     work: { kind: 'booklet', body, most: bookPages, folds },
     hasMargins: false,
     look: '',
@@ -39,11 +39,11 @@ export function fieldBookToPrint(manual: Manual, assets: RenderAssets, folds: bo
 
 /** The two small pages for volunteers, each on a leaf. */
 export function handoutToPrint(manual: Manual, assets: RenderAssets): ToPrint {
-  const { fieldBook, printing } = assets.words
+  const { words } = assets
   const { css, body } = renderHandout(manual, assets)
   return {
-    title: fieldBook.handout,
-    advice: [printing.noHeads],
+    title: words.fieldBook.handout,
+    advice: [words.printing.noHeads],
     work: { kind: 'booklet', body, most: handoutPages, folds: false },
     hasMargins: false,
     look: '',
@@ -51,12 +51,13 @@ export function handoutToPrint(manual: Manual, assets: RenderAssets): ToPrint {
   }
 }
 
-/** The pocket cards; undefined where there are none. */
+/** The pocket cards. */
 export function cardsToPrint(manual: Manual, assets: RenderAssets): ToPrint {
+  const { words } = assets
   const { css, body } = renderCards(manual, assets)
   return {
-    title: assets.words.cards.title,
-    advice: [assets.words.printing.noHeads],
+    title: words.cards.title,
+    advice: [words.printing.noHeads],
     work: { kind: 'cards', body },
     hasMargins: false,
     look: '',

@@ -61,52 +61,52 @@ const sheetTitles = (
 
 /** What can be printed of a manual. */
 function offersOf(manual: Manual, assets: PrintAssets): readonly Offer[] {
-  const { printing, fieldBook, cards } = assets.words
+  const { words } = assets
   const { facility } = manual
   const inkOf = (): Choice<(typeof inks)[number]> =>
     choice(
-      printing.ink,
+      words.printing.ink,
       // What the fair prints its binder in stands first.
       [...inks]
         .sort((a, b) => Number(b === facility.binder.ink) - Number(a === facility.binder.ink))
-        .map((ink) => [ink, printing[ink]] as const),
+        .map((ink) => [ink, words.printing.inks[ink]] as const),
     )
   const [ofBinder, ofSheets] = [inkOf(), inkOf()]
   const paper = choice(
-    printing.paper,
-    facility.sheetPapers.map((name) => [name, printing.papers[name]] as const),
+    words.printing.paper,
+    facility.sheetPapers.map((name) => [name, words.printing.papers[name]] as const),
   )
-  const which = choice(printing.which, sheetTitles(manual, assets))
+  const which = choice(words.printing.which, sheetTitles(manual, assets))
   const sheets = (id?: string): ToPrint =>
     sheetsToPrint(manual, assets, { paper: paper.chosen(), ink: ofSheets.chosen(), id })
   const hasBook = manual.fieldBook.pages.length > 0
   return [
     {
-      title: printing.binder,
-      about: printing.binderAbout,
+      title: words.printing.binder,
+      about: words.printing.binderAbout,
       choices: [ofBinder],
       make: () => binderToPrint(manual, assets, ofBinder.chosen()),
     },
     {
-      title: printing.sheets,
-      about: printing.sheetsAbout,
+      title: words.printing.sheets,
+      about: words.printing.sheetsAbout,
       choices: [paper, ofSheets],
       make: () => sheets(),
     },
-    { title: printing.sheet, choices: [which], make: () => sheets(which.chosen()) },
+    { title: words.printing.sheet, choices: [which], make: () => sheets(which.chosen()) },
     ...(hasBook
       ? [
           {
-            title: printing.booklet,
-            about: fieldBook.fold,
+            title: words.printing.booklet,
+            about: words.fieldBook.fold,
             make: () => fieldBookToPrint(manual, assets, true),
           },
-          { title: printing.enlarged, make: () => fieldBookToPrint(manual, assets, false) },
-          { title: fieldBook.handout, make: () => handoutToPrint(manual, assets) },
+          { title: words.printing.enlarged, make: () => fieldBookToPrint(manual, assets, false) },
+          { title: words.fieldBook.handout, make: () => handoutToPrint(manual, assets) },
         ]
       : []),
     ...(manual.cards.length > 0
-      ? [{ title: cards.title, make: () => cardsToPrint(manual, assets) }]
+      ? [{ title: words.cards.title, make: () => cardsToPrint(manual, assets) }]
       : []),
   ]
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod'
-import { entries, holding } from './group.ts'
+import { inks } from '../../../model/ink.ts'
+import { entries, group, holding } from './group.ts'
 
 /** What is printed by the reader's own browser, without the program. */
 export const printing = z.strictObject({
@@ -14,8 +15,6 @@ export const printing = z.strictObject({
     'which',
     'paper',
     'ink',
-    'color',
-    'black',
     'booklet',
     'enlarged',
     'print',
@@ -27,7 +26,9 @@ export const printing = z.strictObject({
     'oneSide',
     'blocked',
   ),
-  papers: z.strictObject(entries('letter', 'tabloid', 'a4', 'a3')),
+  /** How paper is called, and what is printed with. */
+  inks: group(...inks),
+  papers: group('letter', 'tabloid', 'a4', 'a3'),
   /** How many pages the browser is about to print. */
   done: holding('pages'),
   fault: holding('why'),
