@@ -50,11 +50,15 @@ type Offer = {
   readonly make: () => ToPrint
 }
 
-/** Which sheets there are: that of the emergency, and one for each procedure. */
+/** No procedure is called so. */
+const all = ''
+
+/** Which sheets there are: all of them, that of the emergency, and one for each procedure. */
 const sheetTitles = (
   { procedures }: Manual,
   { words }: PrintAssets,
 ): readonly [string, string][] => [
+  [all, words.printing.all],
   [emergencySheet, words.emergency.title],
   ...procedures.map((p): [string, string] => [p.id, `${p.number}  ${p.title}`]),
 ]
@@ -77,8 +81,6 @@ function offersOf(manual: Manual, assets: PrintAssets): readonly Offer[] {
     facility.sheetPapers.map((name) => [name, words.printing.papers[name]] as const),
   )
   const which = choice(words.printing.which, sheetTitles(manual, assets))
-  const sheets = (id?: string): ToPrint =>
-    sheetsToPrint(manual, assets, { paper: paper.chosen(), ink: ofSheets.chosen(), id })
   const hasBook = manual.fieldBook.pages.length > 0
   return [
     {
@@ -90,10 +92,14 @@ function offersOf(manual: Manual, assets: PrintAssets): readonly Offer[] {
     {
       title: words.printing.sheets,
       about: words.printing.sheetsAbout,
-      choices: [paper, ofSheets],
-      make: () => sheets(),
+      choices: [which, paper, ofSheets],
+      make: () =>
+        sheetsToPrint(manual, assets, {
+          paper: paper.chosen(),
+          ink: ofSheets.chosen(),
+          id: which.chosen() === all ? undefined : which.chosen(),
+        }),
     },
-    { title: words.printing.sheet, choices: [which], make: () => sheets(which.chosen()) },
     ...(hasBook
       ? [
           {
@@ -102,11 +108,11 @@ function offersOf(manual: Manual, assets: PrintAssets): readonly Offer[] {
             make: () => fieldBookToPrint(manual, assets, true),
           },
           { title: words.printing.enlarged, make: () => fieldBookToPrint(manual, assets, false) },
-          { title: words.fieldBook.handout, make: () => handoutToPrint(manual, assets) },
+          { title: words.printing.handout, make: () => handoutToPrint(manual, assets) },
         ]
       : []),
     ...(manual.cards.length > 0
-      ? [{ title: words.cards.title, make: () => cardsToPrint(manual, assets) }]
+      ? [{ title: words.printing.cards, make: () => cardsToPrint(manual, assets) }]
       : []),
   ]
 }

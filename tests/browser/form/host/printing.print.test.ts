@@ -168,7 +168,7 @@ describe('the binder, printed by a browser from the page that makes manuals alon
 
 describe('the posted sheets, printed so', () => {
   it('are a page each, or as many as they say', async () => {
-    const print = await printed('Print all posted sheets')
+    const print = await printed('Print posted sheets')
     const texts = await pageTexts(print.pdf)
     expect(texts.length).toBe(pagesSaid(print))
     // Every page has its head: none is the rest of one that did not fit.
@@ -184,7 +184,12 @@ describe('the posted sheets, printed so', () => {
   })
 
   it('come one by one too', async () => {
-    const print = await printed('Print this sheet')
+    // The first choice is all of them.
+    await page.evaluate(`(() => {
+      const which = [...document.querySelectorAll('.printing select')].find((s) => s.value === '')
+      which.selectedIndex = 1
+    })()`)
+    const print = await printed('Print posted sheets')
     expect((await pageTexts(print.pdf))[0]).toContain('Emergency')
     expect(print.pdf.numPages).toBe(pagesSaid(print))
   })
