@@ -32,7 +32,9 @@ async function single(facility: string, job: ManyBuild): Promise<ExitCode> {
   const { code, made } = await buildOne({ ...job, facility, progress: createProgress(io, quiet) })
   if (made && !quiet) {
     const seconds = (performance.now() - started) / 1000
-    io.err(summary({ ...made.built, folder: shownTarget(made.target, io), seconds }))
+    const folder = shownTarget(made.target, io)
+    io.err(summary({ ...made.built, folder, seconds }))
+    io.err(`Open ${path.join(folder, 'site', 'index.html')}`)
   }
   if (made?.unprinted) io.err(`${made.unprinted.stays}\n${made.unprinted.why}`)
   return code

@@ -123,13 +123,14 @@ function addMakers(p: Command, io: Io, done: (code: ExitCode) => void): void {
     )
   p.command('workbook')
     .description('make the workbook to fill in; with a file, take it in: a workbook or a table')
-    .argument('<folder>', 'facility folder; it need not be there yet')
+    .argument('[folder]', 'facility folder; it need not be there yet')
     .argument('[file]', 'workbook (.xlsx) or table (.csv) to take in; shows what it says first')
     .option('--yes', 'enter what was read without asking')
     .option('--units <system>', 'us or metric: of the examples in a workbook for a new facility')
     .addHelpText('after', exitHelp(0, 1, 2, 5, 70))
-    .action(async (folder: string, file: string | undefined, options: WorkbookOptions) =>
-      done(await (await import('./workbook/workbook.ts')).workbook(folder, file, options, io)),
+    .action(
+      async (folder: string | undefined, file: string | undefined, options: WorkbookOptions) =>
+        done(await (await import('./workbook/workbook.ts')).workbook(folder, file, options, io)),
     )
   p.command('maker')
     .description(

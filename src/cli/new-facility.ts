@@ -7,6 +7,7 @@ import { idFor } from '../model/id-for.ts'
 import { parseQuantity } from '../model/quantity/parse-quantity.ts'
 import { facility } from '../validate/schemas/facility.ts'
 import { writeFiles } from '../write/write-files.ts'
+import { inCommand } from './in-command.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 import { facilitySchemaFile } from './schemas.ts'
 import { unwritable } from './user-fault.ts'
@@ -128,8 +129,8 @@ export async function newFacility(folder: string, io: Io): Promise<ExitCode> {
     [
       `${path.join(shown, 'facility.yaml')} is there, with every entry explained.`,
       'Fill in the lines that stand empty, in an editor for plain text; then:',
-      `  npm run check -- ${shown}`,
-      `  npm run manual -- ${shown}`,
+      `  npm run check -- ${inCommand(shown)}`,
+      `  npm run manual -- ${inCommand(shown)}`,
     ].join('\n'),
   )
   return exit.fine

@@ -32,10 +32,17 @@ function problemText(problem: Problem, name: string, colors: boolean): string {
   return lines.join('\n')
 }
 
-const byPlace = (a: Problem, b: Problem): number =>
-  a.place.file.localeCompare(b.place.file) ||
-  a.place.line - b.place.line ||
-  a.place.column - b.place.column
+/** By file, line and column; sheets of a workbook follow each other as they are told first. */
+function byPlace(problems: readonly Problem[]): (a: Problem, b: Problem) => number {
+  const sheets = [...new Set(problems.map(({ place }) => place.cell?.sheet))]
+  const rank = new Map(sheets.map((sheet, i) => [sheet, i]))
+  const of = ({ place }: Problem): number => rank.get(place.cell?.sheet) ?? 0
+  return (a, b) =>
+    a.place.file.localeCompare(b.place.file) ||
+    of(a) - of(b) ||
+    a.place.line - b.place.line ||
+    a.place.column - b.place.column
+}
 
 const counted = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`
 
@@ -52,7 +59,9 @@ export function problemsText(
   const files = new Set(problems.map((p) => p.place.file)).size
   const sum = `${counted(errors, 'error')}, ${counted(problems.length - errors, 'warning')} in ${counted(files, 'file')}`
   return [
-    ...[...problems].sort(byPlace).map((p) => problemText(p, nameOf(p.place.file), colors)),
+    ...[...problems]
+      .sort(byPlace(problems))
+      .map((p) => problemText(p, nameOf(p.place.file), colors)),
     sum,
   ].join('\n\n')
 }

@@ -16,9 +16,13 @@ const mark = 'ovalkeep-workbook 1'
 /** Characters in a cell at most (ECMA-376-1, as spreadsheet programs have it: 32,767). */
 const longest = 30_000
 
+/** Letters that a cut between two cells could not tear apart. */
+const plainLetters = (json: string): string =>
+  json.replace(/[^\x20-\x7e]/g, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`)
+
 /** The texts of the sheet, one in each row. */
 export function baseTexts(base: Base): readonly string[] {
-  const text = JSON.stringify(base)
+  const text = plainLetters(JSON.stringify(base))
   const parts = Array.from({ length: Math.ceil(text.length / longest) }, (_, i) =>
     text.slice(i * longest, (i + 1) * longest),
   )

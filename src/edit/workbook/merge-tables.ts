@@ -2,7 +2,7 @@ import type { Problem } from '../../model/problem.ts'
 import { problemAt } from '../../read/source-file.ts'
 import type { Base, TableTexts } from './base.ts'
 import type { Found, FoundTable } from './found.ts'
-import type { Asked } from './merge.ts'
+import { type Asked, makeAnew } from './merge.ts'
 import { workbookWords as words } from './subjects.ts'
 import { sameTexts, tableFileText, tableKey, tablesNamed } from './tables-named.ts'
 
@@ -106,13 +106,25 @@ function mergeTable(
         )
       : added({ ...found, index: named.length }, data, files)
   const then = base.tables[tableKey(subject, index)]
-  if (sameTexts(then, found.texts)) return nothing
+  if (sameTexts(then, found.texts))
+    return {
+      ...nothing,
+      problems: [
+        problemAt(
+          found.file,
+          place,
+          'facility/odd',
+          `${at.file} says something else by now: it was left as it is`,
+          { hint: makeAnew, severity: 'warning' },
+        ),
+      ],
+    }
   if (!sameTexts(then, now))
     return told(
       found,
       'facility/odd',
       `${at.file} has been changed since this workbook was made`,
-      'make the workbook anew, or change the table itself',
+      makeAnew,
     )
   const file = /\.csv$/i.test(at.file) ? at.file : freeName(subject.file, files)
   const moved: Asked[] =

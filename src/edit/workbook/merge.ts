@@ -15,41 +15,63 @@ export type Asked = Change & { readonly place: Place; readonly before: unknown }
 /** What is to be changed, and where file and workbook were both changed. */
 export type Merged = { readonly asked: readonly Asked[]; readonly problems: readonly Problem[] }
 
-const same = (a: unknown, b: unknown): boolean => cellText(a).trim() === cellText(b).trim()
+export const same = (a: unknown, b: unknown): boolean => cellText(a).trim() === cellText(b).trim()
 
 /** Where a problem of a cell is shown. */
 type Files = (place: Place) => SourceFile
+
+const inWords = (value: unknown): string =>
+  value === undefined || value === null ? 'nothing' : `"${cellText(value)}"`
 
 const conflict = (files: Files, place: Place, before: unknown): Problem =>
   problemAt(
     files(place),
     place,
     'facility/odd',
-    `facility.yaml says ${before === undefined ? 'nothing' : `"${cellText(before)}"`} here by now, and this workbook was made before that`,
-    { hint: 'make the workbook anew, or change the entry in facility.yaml itself' },
+    `the facility says ${inWords(before)} here by now, and this workbook was made before that`,
+    { hint: `${makeAnew}; then type it there` },
   )
+
+export const makeAnew =
+  'npm run workbook with the folder alone makes the workbook anew with what the facility says; the old one is kept'
+
+/** A cell that nobody has changed, of an entry that the file says otherwise by now. */
+const older = (files: Files, { value, place }: FoundValue, now: unknown): Problem =>
+  problemAt(
+    files(place),
+    place,
+    'facility/odd',
+    `the facility says ${inWords(now)} by now, and this cell still ${inWords(value)}: it was left as the facility says`,
+    { hint: makeAnew, severity: 'warning' },
+  )
+
+/** A line of a list that the file has, or no longer has, while nobody has changed the sheet. */
+const olderLine = (files: Files, place: Place, message: string): Problem =>
+  problemAt(files(place), place, 'facility/odd', message, { hint: makeAnew, severity: 'warning' })
 
 /**
  * What a cell asks for, against what the file says now and what it said when the workbook was made:
- * nothing where nobody changed the cell, or the cell is empty in a workbook that was not made here.
+ * nothing where the cell is empty in a workbook that was not made here. Where nobody has changed the
+ * cell and the file says otherwise, it is told.
  */
 function askedOf(
-  { value, place }: FoundValue,
+  found: FoundValue,
   path: Path,
   now: unknown,
   then: { readonly value: unknown } | undefined,
   files: Files,
 ): Asked | Problem | undefined {
+  const { value, place } = found
   if (same(value, now)) return undefined
   if (then === undefined)
     return value === undefined ? undefined : { path, value, place, before: now }
-  if (same(value, then.value)) return undefined
+  if (same(value, then.value)) return older(files, found, now)
   if (!same(now, then.value)) return conflict(files, place, now)
   return { path, value, place, before: now }
 }
 
 /** What one of a list is known by, with a number where several are known by the same. */
-function namesOf(
+export function namesOf(
   rows: readonly ((key: string) => unknown)[],
   knownBy: readonly string[],
 ): string[] {
@@ -62,10 +84,12 @@ function namesOf(
   })
 }
 
-const inList = (field: Field, { at }: ListSubject): Path => field.path.slice(at.length)
+export const inList = (field: Field, { at }: ListSubject): Path => field.path.slice(at.length)
 
 /** The list of a file, and the name of each of it. */
-function listedIn(data: unknown, subject: ListSubject) {
+export type Listed = { readonly items: readonly unknown[]; readonly names: readonly string[] }
+
+export function listedIn(data: unknown, subject: ListSubject): Listed {
   const list = valueAt(data, subject.at)
   const items: readonly unknown[] = Array.isArray(list) ? list : []
   const names = namesOf(
@@ -120,6 +144,7 @@ function mergeList(
     if (at === -1) {
       const item = itemOf(row, subject)
       const isUntouched = before?.value !== undefined && saysSame(row, before.value, subject)
+      if (isUntouched) made.push(olderLine(files, row.place, 'the facility no longer has this'))
       if (item === undefined || isUntouched) continue
       made.push({ path: [...subject.at, next], value: item, place: row.place, before: undefined })
       next += 1
@@ -147,11 +172,44 @@ function mergeList(
     made.push(
       same(JSON.stringify(item), JSON.stringify(then?.items[i]))
         ? { path, value: undefined, place, before: item }
-        : conflict(files, place, names.length === 0 ? undefined : name.split('#')[0]),
+        : conflict(files, place, valuesIn(item)),
     )
   }
-  return parted(made)
+  return parted([...made, ...addedSince(names, { now, then, place, files })])
 }
+
+/** Lines that the file has by now, of which the workbook knows nothing. */
+function addedSince(
+  names: readonly string[],
+  known: {
+    readonly now: Listed
+    readonly then: Listed | undefined
+    readonly place: Place
+    readonly files: Files
+  },
+): readonly Problem[] {
+  const { now, then, place, files } = known
+  if (!then) return []
+  return now.names.flatMap((name, i) =>
+    names.includes(name) || then.names.includes(name)
+      ? []
+      : [
+          olderLine(
+            files,
+            place,
+            `the facility has by now ${inWords(valuesIn(now.items[i]))}, and this sheet has not`,
+          ),
+        ],
+  )
+}
+
+/** What one of a list says, in a row. */
+const valuesIn = (item: unknown): string =>
+  typeof item === 'object' && item !== null
+    ? Object.values(item)
+        .map((value) => (Array.isArray(value) || typeof value !== 'object' ? cellText(value) : '…'))
+        .join(', ')
+    : String(item)
 
 const isProblem = (made: Asked | Problem): made is Problem => 'severity' in made
 

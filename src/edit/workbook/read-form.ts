@@ -5,14 +5,28 @@ import type { Field } from './fields.ts'
 import { type FoundSheet, type FoundValue, nothingFound } from './found.ts'
 import type { Grid, GridCell } from './grid.ts'
 
+/** Entries by what they may be called: path, label, other names of their path. */
+type Called = ReadonlyMap<string, Field>
+
+const called = new WeakMap<readonly Field[], { readonly paths: Called; readonly labels: Called }>()
+
+function calledIn(fields: readonly Field[]) {
+  const known = called.get(fields)
+  if (known) return known
+  const byLast = (nameOf: (field: Field) => string): Called =>
+    new Map(fields.toReversed().map((field) => [nameOf(field), field]))
+  const made = {
+    paths: byLast(({ path }) => path.join('.')),
+    labels: byLast(({ about }) => asKey(about.label)),
+  }
+  called.set(fields, made)
+  return made
+}
+
 /** The entry that a text names: by its path, by its label, or as people call it. */
 export function fieldNamed(text: string, fields: readonly Field[]): Field | undefined {
-  const key = asKey(text)
-  return (
-    fields.find((field) => field.path.join('.') === text.trim()) ??
-    fields.find((field) => asKey(field.about.label) === key) ??
-    fields.find((field) => field.path.join('.') === entryCalled(text))
-  )
+  const { paths, labels } = calledIn(fields)
+  return paths.get(text.trim()) ?? labels.get(asKey(text)) ?? paths.get(entryCalled(text))
 }
 
 /** A line of a sheet of entries: which one it is, and the column of its answer. */
@@ -23,13 +37,16 @@ type Line = { readonly field: Field; readonly answer: number }
  * stands before it.
  */
 function lineOf(row: readonly GridCell[], fields: readonly Field[]): Line | undefined {
-  const path = row.find(
-    (cell) => cell.column > 2 && fields.some((f) => f.path.join('.') === cell.text),
-  )
+  const { paths } = calledIn(fields)
+  const path = row.find((cell) => cell.column > 2 && paths.has(cell.text))
   const [first] = row
   const field = fieldNamed(path?.text ?? first?.text ?? '', fields)
   return field && { field, answer: path ? 2 : (first?.column ?? 1) + 1 }
 }
+
+/** Whether a row asks for an entry. */
+export const isAnswered = (row: readonly GridCell[], fields: readonly Field[]): boolean =>
+  lineOf(row, fields) !== undefined
 
 /** How many lines of a sheet name an entry. */
 export const linesNamed = ({ rows }: Grid, fields: readonly Field[]): number =>

@@ -16,10 +16,11 @@ type Column = { readonly field: Field; readonly column: number; readonly unit: s
 function fieldOfHead(head: string, { at, fields }: ListSubject): Field | undefined {
   const name = asKey(partHead(head).name)
   const whole = asKey(head)
+  const other = entryCalled(head)
   return (
     fields.find((f) => [whole, name].includes(f.key) || f.key === head.trim()) ??
     fields.find((f) => [whole, name].includes(asKey(f.about.label))) ??
-    fields.find((f) => f.path.join('.') === entryCalled(head)) ??
+    fields.find((f) => other !== '' && f.path.join('.') === other) ??
     fields.find((f) => [...at, name].join('.') === f.path.join('.'))
   )
 }

@@ -13,6 +13,7 @@ import { fieldNamed, linesNamed, readForm } from './read-form.ts'
 import { headRow, isHelp, readList } from './read-list.ts'
 import { headsNamed, readTableSheet } from './read-table.ts'
 import { type Subject, subjects, workbookWords as words } from './subjects.ts'
+import { unreadCells } from './unread-cells.ts'
 
 const isNamed = (grid: Grid, { id, title, ...subject }: Subject): boolean => {
   const key = asKey(grid.name.replace(/ \d+$/, ''))
@@ -97,6 +98,16 @@ function stylesOf(
   })
 }
 
+/** A sheet that somebody has added to the workbook for themselves. */
+const ownSheet = (grid: Grid): Problem =>
+  problemAt(
+    grid.file,
+    grid.placeAt(grid.rows[0]?.[0]?.row ?? 1, 1),
+    'schema/unknown-key',
+    `the sheet "${grid.name}" is none of this workbook's: it was not read, and stays as it is`,
+    { severity: 'warning' },
+  )
+
 const unknownSheet = (grid: Grid, all: readonly Subject[]): Problem =>
   problemAt(
     grid.file,
@@ -111,6 +122,13 @@ const unknownSheet = (grid: Grid, all: readonly Subject[]): Problem =>
 /** Sheets that say nothing of a facility. */
 const isAside = (grid: Grid): boolean =>
   grid.rows.length === 0 || [baseSheet, words['read-me'], words.choices].includes(grid.name)
+
+function readSheet(grid: Grid, subject: Subject, styles: CellStyles): FoundSheet {
+  if (subject.is === 'form') return readForm(grid, subject.fields, styles)
+  if (subject.is === 'list') return readList(grid, subject, styles)
+  const number = Number(/ (\d+)$/.exec(grid.name)?.[1] ?? 1)
+  return readTableSheet(grid, subject, number - 1)
+}
 
 /** Reads every sheet by its subject. */
 export function readSheets(
@@ -130,13 +148,12 @@ export function readSheets(
     known,
   )
   return told.map(({ grid, subject }) => {
-    if (!subject)
-      return { grid, subject, found: { ...nothingFound, problems: [unknownSheet(grid, all)] } }
-    if (subject.is === 'form')
-      return { grid, subject, found: readForm(grid, subject.fields, styles(grid)) }
-    if (subject.is === 'list')
-      return { grid, subject, found: readList(grid, subject, styles(grid)) }
-    const number = Number(/ (\d+)$/.exec(grid.name)?.[1] ?? 1)
-    return { grid, subject, found: readTableSheet(grid, subject, number - 1) }
+    if (!subject) {
+      const problem = known.base ? ownSheet(grid) : unknownSheet(grid, all)
+      return { grid, subject, found: { ...nothingFound, problems: [problem] } }
+    }
+    const found = readSheet(grid, subject, styles(grid))
+    const problems = [...found.problems, ...(known.base ? unreadCells(grid, subject) : [])]
+    return { grid, subject, found: { ...found, problems } }
   })
 }

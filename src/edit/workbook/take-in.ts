@@ -1,19 +1,21 @@
 import type { Place, Problem } from '../../model/problem.ts'
-import type { Path, SourceTree } from '../../read/read-yaml.ts'
+import type { SourceTree } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { checkFacility } from '../../validate/check-facility.ts'
 import type { Import } from '../../validate/imports/import.ts'
 import { imports } from '../../validate/imports/imports.ts'
 import { dataWith } from '../data-with.ts'
 import { type Base, baseOf } from './base.ts'
+import { emptyOf, placesOf } from './cell-places.ts'
 import { valueAt } from './cell-text.ts'
 import { completed } from './complete.ts'
-import { type Found, rowOf } from './found.ts'
+import { type Counted, countedOf } from './counted.ts'
+import { type Found, nothingFound, rowOf } from './found.ts'
 import { type Grid, openGrids, type TakenFile } from './grid.ts'
 import { type Asked, merge } from './merge.ts'
 import { mergeTables, type TableChange, type Tables } from './merge-tables.ts'
 import { readSheets } from './read-sheets.ts'
-import { placeKey, takenTree } from './taken-tree.ts'
+import { takenTree } from './taken-tree.ts'
 import { forCells, unspliced } from './told-of-cells.ts'
 import { inOrder, wholeText } from './whole-text.ts'
 
@@ -25,15 +27,18 @@ export type Standing = {
   readonly today: string
 }
 
-/** How many lines of a sheet were read, and in how many something does not fit. */
-export type Counted = { readonly name: string; readonly read: number; readonly not: number }
-
 /** What a workbook or table says, and what taking it in would change. */
 export type TakenIn = {
   readonly problems: readonly Problem[]
   readonly counted: readonly Counted[]
   readonly asked: readonly Asked[]
   readonly tables: readonly TableChange[]
+  /** What the sheets hold that fits. */
+  readonly found: Found
+  /** What the workbook was made of; undefined for one that was not made here. */
+  readonly madeOf: Base | undefined
+  /** Where nothing can be taken in: what there must be before there is a facility at all. */
+  readonly needed: readonly Problem[]
   /** The facility file with what was read; undefined where nothing can be taken in. */
   readonly text: string | undefined
 }
@@ -53,67 +58,6 @@ type Made = {
   readonly asked: readonly Asked[]
   readonly tables: readonly TableChange[]
   readonly problems: readonly Problem[]
-}
-
-/** Numbers of what is taken out of a list, by the path of the list. */
-function takenOut(asked: readonly Asked[]): ReadonlyMap<string, readonly number[]> {
-  const out = new Map<string, readonly number[]>()
-  for (const { path, value } of asked) {
-    const last = path.at(-1)
-    if (value !== undefined || typeof last !== 'number') continue
-    const list = placeKey(path.slice(0, -1))
-    out.set(list, [...(out.get(list) ?? []), last])
-  }
-  return out
-}
-
-/** A path as it is when everything is taken out that goes. */
-const moved = (path: Path, out: ReadonlyMap<string, readonly number[]>): Path =>
-  path.map((step, i) =>
-    typeof step === 'number'
-      ? step - (out.get(placeKey(path.slice(0, i))) ?? []).filter((n) => n < step).length
-      : step,
-  )
-
-/** Places of everything that is asked for, down to single values of a new line. */
-function placesOf(found: Found, asked: readonly Asked[]): ReadonlyMap<string, Place> {
-  const out = takenOut(asked)
-  const places = new Map<string, Place>()
-  const rows = found.lists.flatMap(({ subject, rows: all }) => all.map((row) => ({ subject, row })))
-  for (const { path, value, place } of asked) {
-    if (value === undefined) continue
-    const at = moved(path, out)
-    places.set(placeKey(at), place)
-    const line = rows.find(({ row }) => row.place === place)
-    for (const one of line?.row.values.values() ?? [])
-      if (one.value !== undefined)
-        places.set(placeKey([...at, ...one.field.path.slice(line?.subject.at.length)]), one.place)
-  }
-  return places
-}
-
-/** Places of empty cells, by what could stand in them. */
-function emptyOf(found: Found, asked: readonly Asked[]): ReadonlyMap<string, Place> {
-  const out = takenOut(asked)
-  const lines = found.lists.flatMap(({ subject, rows }) =>
-    asked.flatMap(({ path, place }) =>
-      rows
-        .filter((row) => row.place === place)
-        .flatMap((row) => [...row.values.values()])
-        .filter((one) => one.value === undefined)
-        .map(
-          (one) =>
-            [
-              placeKey([...moved(path, out), ...one.field.path.slice(subject.at.length)]),
-              one.place,
-            ] as const,
-        ),
-    ),
-  )
-  const values = found.values
-    .filter((one) => one.value === undefined)
-    .map((one) => [placeKey(one.field.path), one.place] as const)
-  return new Map([...values, ...lines])
 }
 
 function readTables(made: Made, { today }: Standing): readonly Problem[] {
@@ -185,60 +129,33 @@ const rowsWith = (
         .map(({ found }) => rowOf(found.place)),
     ])
 
-/** Lines of what was read that hold something. */
-const linesOf = (found: Found): ReadonlySet<string> =>
-  new Set([
-    ...found.values.filter((one) => one.value !== undefined).map((one) => rowOf(one.place)),
-    ...found.lists.flatMap((list) => list.rows.map((row) => rowOf(row.place))),
-    ...found.tables.flatMap(({ file, texts, place }) =>
-      texts.slice(1).map((_, i) => `${file.path}#${place.cell?.sheet ?? ''}#table ${i}`),
-    ),
-  ])
-
 const joined = (all: readonly Found[]): Found => ({
   values: all.flatMap((f) => [...f.values]),
   lists: all.flatMap((f) => [...f.lists]),
   tables: all.flatMap((f) => [...f.tables]),
 })
 
-function countedOf(
-  grids: readonly { readonly grid: Grid; readonly found: Found }[],
-  problems: readonly Problem[],
-): readonly Counted[] {
-  return grids.flatMap(({ grid, found }) => {
-    const wrong = new Set(
-      problems
-        .filter(
-          (p) =>
-            p.severity === 'error' &&
-            p.place.file === grid.file.path &&
-            (p.place.cell?.sheet ?? grid.name).trim() === grid.name,
-        )
-        .map((p) => rowOf(p.place)),
-    )
-    const lines = linesOf(found)
-    const sound =
-      found.tables.length > 0
-        ? lines.size - wrong.size
-        : [...lines].filter((line) => !wrong.has(line)).length
-    return lines.size + wrong.size === 0
-      ? []
-      : [{ name: grid.name, read: Math.max(0, sound), not: wrong.size }]
-  })
-}
-
 /**
  * Reads a workbook or a table for a facility, and says what taking it in would change. What does not
  * fit is told with its sheet and cell and left out; the rest can be taken in. Nothing is written.
  */
 export function takeIn(file: TakenFile, standing: Standing): TakenIn {
-  const nothing = { counted: [], asked: [], tables: [], text: undefined }
+  const nothing = {
+    counted: [],
+    asked: [],
+    tables: [],
+    found: nothingFound,
+    madeOf: undefined,
+    needed: [],
+    text: undefined,
+  }
   const { value: opened, problems: faults } = openGrids(file)
   if (!opened) return { ...nothing, problems: faults }
   // What a workbook was made of counts only where the facility is there still.
-  const base = standing.tree && baseOf(opened.sheets)
+  const ownBase = baseOf(opened.sheets)
+  const base = standing.tree && ownBase
   const units = unitsOf(opened.grids, standing)
-  const sheets = readSheets(opened.grids, { units, base: baseOf(opened.sheets) })
+  const sheets = readSheets(opened.grids, { units, base: ownBase })
   const fileOf = (place: Place): SourceFile =>
     opened.grids.find(
       (g) =>
@@ -252,9 +169,9 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
   const bad = new Set(rowsWith(read, []))
   // All of it is looked at once, so that nothing is missed only because something else was left out.
   const first = madeOf(all, work)
-  const told = checked(all, first, work).filter((p) => !bad.has(rowOf(p.place)))
-  for (const row of rowsWith(told, first.tables)) bad.add(row)
-  const problems = [...read, ...told]
+  const faulty = checked(all, first, work).filter((p) => !bad.has(rowOf(p.place)))
+  for (const row of rowsWith(faulty, first.tables)) bad.add(row)
+  const problems = [...read, ...faulty]
   for (;;) {
     const found = without(all, bad)
     const made = madeOf(found, work)
@@ -264,12 +181,40 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
     for (const row of rows) bad.add(row)
     if (left.length > 0 && rows.length > 0) continue
     const counted = countedOf(sheets, problems)
-    if (left.length > 0)
-      return { ...nothing, counted, problems: problems.length > 0 ? problems : left }
+    const told = bySheet(problems.length > 0 ? problems : left, opened.grids)
+    if (left.length > 0) return { ...nothing, counted, problems: told, needed: neededOf(left, all) }
     const whole = wholeText(standing.tree?.file.text, made.asked, made.data)
-    if (!whole.ok) return { ...nothing, counted, problems: [...problems, unspliced(whole.why)] }
-    return { problems, counted, asked: made.asked, tables: made.tables, text: whole.text }
+    if (!whole.ok) return { ...nothing, counted, problems: [...told, unspliced(whole.why)] }
+    return {
+      problems: told,
+      counted,
+      asked: made.asked,
+      tables: made.tables,
+      found,
+      madeOf: ownBase,
+      needed: [],
+      text: whole.text,
+    }
   }
+}
+
+/** Problems in the order of the sheets of a workbook. */
+function bySheet(problems: readonly Problem[], grids: readonly Grid[]): readonly Problem[] {
+  const rank = ({ place }: Problem): number =>
+    grids.findIndex(
+      ({ file }) => file.path === place.file && file.sheet?.name === place.cell?.sheet,
+    )
+  return problems.toSorted((a, b) => rank(a) - rank(b))
+}
+
+/** What is missing, each with the cell in which it could stand; nothing where something else is wrong. */
+function neededOf(left: readonly Problem[], { values }: Found): readonly Problem[] {
+  if (left.some(({ code }) => code !== 'schema/missing' && code !== 'oval/too-little')) return []
+  return left.map((problem) => {
+    const path = problem.path?.join('.')
+    const cell = values.find(({ field }) => field.path.join('.') === path)
+    return cell ? { ...problem, place: cell.place } : problem
+  })
 }
 
 /** Whether a problem is about a sheet or table that is taken in. */

@@ -99,9 +99,20 @@ function readList(bytes: Uint8Array) {
   return { sheets, from1904 }
 }
 
+const mainPart = (archive: Archive): string =>
+  relations(archive, '').find((r) => r.kind === 'officeDocument')?.target ?? ''
+
+/** The part of an archive that holds a sheet; undefined where there is none. */
+export function partOfSheet(archive: Archive, title: string): string | undefined {
+  const main = mainPart(archive)
+  const list = archive.part(main)
+  const id = list && readList(list).sheets.find(({ name }) => name === title)?.id
+  return id === undefined ? undefined : relations(archive, main).find((r) => r.id === id)?.target
+}
+
 function sheetsOf(bytes: Uint8Array): readonly Sheet[] {
   const archive = openArchive(bytes)
-  const main = relations(archive, '').find((r) => r.kind === 'officeDocument')?.target ?? ''
+  const main = mainPart(archive)
   const list = archive.part(main)
   if (!list || !/(^|\/)workbook\d*\.xml$/i.test(main)) return halt('no-workbook')
   const { sheets, from1904 } = readList(list)

@@ -1,7 +1,11 @@
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
+import { unzipSync } from 'fflate'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { baseFor, standingIn } from '../../../src/cli/workbook/standing.ts'
+import { readWorkbook } from '../../../src/read/workbook/read-workbook.ts'
+import { withBase } from '../../../src/render/workbook/with-base.ts'
 import { demoFolder } from '../../support/demo.ts'
 import { fewestAnswers, filledIn } from '../../support/filled-workbooks.ts'
 import { run } from '../support/run.ts'
@@ -49,8 +53,15 @@ describe('npm run workbook', () => {
       'facility.yaml',
     ])
     expect((await run('check', folder)).code).toBe(0)
-    // What could not be read is in the workbook still.
-    expect(await readFile(file)).toEqual(Buffer.from(filled))
+    // What could not be read is in the workbook still; only the note of what it was made of is new.
+    const [now, then] = [await readFile(file), filled].map((bytes) => unzipSync(bytes))
+    const differ = Object.keys(then ?? {}).filter(
+      (part) =>
+        Buffer.compare(Buffer.from(now?.[part] ?? []), Buffer.from(then?.[part] ?? [])) !== 0,
+    )
+    expect(differ).toHaveLength(1)
+    const names = readWorkbook('facility.xlsx', await readFile(file)).value?.map((s) => s.name)
+    expect(differ).toEqual([`xl/worksheets/sheet${names?.length}.xml`])
   })
 
   it('shows what a table says of a facility, enters it when told to, and makes its workbook anew', async () => {
@@ -60,7 +71,7 @@ describe('npm run workbook', () => {
     await writeFile(path.join(root, 'prices.csv'), 'what;price\nprice of fuel;$1,50/L\n')
     const before = await text('brambleford/facility.yaml')
     const shown = await run('workbook', folder, path.join(root, 'prices.csv'))
-    expect(shown.out).toContain('prices.fuel   new: $1.50/L')
+    expect(shown.out).toContain('price of fuel (prices)   new: $1.50/L')
     expect(await text('brambleford/facility.yaml')).toBe(before)
     expect((await run('workbook', folder, path.join(root, 'prices.csv'), '--yes')).code).toBe(0)
     const after = await text('brambleford/facility.yaml')
@@ -94,5 +105,48 @@ describe('npm run workbook', () => {
     await writeFile(path.join(root, 'facility.yaml'), 'id: [\n')
     expect((await run('workbook', root)).code).toBe(1)
     expect((await run('workbook', root, '--units', 'feet')).code).toBe(2)
+  })
+})
+
+describe('what the command says', () => {
+  it('names a folder with spaces in quotes, and says what to type where it is told nothing', async () => {
+    const made = await run('workbook', path.join(root, 'Our Fair'))
+    expect(made.out).toMatch(/npm run workbook -- ".*Our Fair" ".*Our Fair\/facility\.xlsx"/)
+    const bare = await run('workbook')
+    expect([bare.code, bare.err]).toEqual([2, expect.stringContaining('Name the folder')])
+  })
+
+  it('shows every change under its sheet, and keeps the workbook that was there', async () => {
+    const folder = path.join(root, 'brambleford')
+    await cp(demoFolder('brambleford'), folder, { recursive: true })
+    await run('workbook', folder)
+    const { standing } = await standingIn(folder, '2027-06-01')
+    if (!standing) throw new Error('brambleford has faults')
+    const file = path.join(folder, 'facility.xlsx')
+    const typed = [
+      { sheet: 'Oval', at: 'oval.straight', text: '181 m' },
+      { sheet: 'Prices', at: 'prices.fuel', text: '1.50 €/L' },
+    ]
+    await writeFile(file, await filledIn(baseFor(standing), 'metric', typed))
+    const taken = await run('workbook', folder, file, '--yes')
+    expect(taken.out).toMatch(
+      /It would change:\n {2}Oval\n {4}B5 .*180 m → 181 m\n {2}Prices\n {4}B7 /,
+    )
+    expect(taken.out).toContain('This was noted in facility.xlsx')
+    // It is put back as it was: a change like any other.
+    const back = withBase(
+      await filledIn(baseFor(standing), 'metric', []),
+      baseFor((await standingIn(folder, '2027-06-01')).standing ?? standing),
+    )
+    await writeFile(file, back ?? '')
+    expect((await run('workbook', folder, file, '--yes')).out).toMatch(/181 m → 180 m/)
+    await writeFile(
+      path.join(folder, 'facility.yaml'),
+      `${await text('brambleford/facility.yaml')}\n`,
+    )
+    expect((await run('workbook', folder)).out).toContain('is kept as "facility (before ')
+    expect(await readdir(folder)).toContainEqual(
+      expect.stringMatching(/^facility \(before .*\)\.xlsx$/),
+    )
   })
 })

@@ -106,7 +106,7 @@ describe('a filled workbook', () => {
     const later = standingOf((await demoText('brambleford')).replace('180 m', '181 m'))
     const taken = takeWorkbook(bytes, later)
     expect(told(taken)).toEqual([
-      'Oval!B5: facility.yaml says "181 m" here by now, and this workbook was made before that',
+      'Oval!B5: the facility says "181 m" here by now, and this workbook was made before that',
     ])
     expect(changedLines(await demoText('brambleford'), taken.text ?? '')).toEqual([
       '  straight: 181 m',
