@@ -84,6 +84,12 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
     return [tree.problem(inside, params.code, issue.message, { hint: params.hint })]
   }
   if (issue.code === 'invalid_union') {
+    const values = issue.errors.flatMap(([first]) =>
+      first?.code === 'invalid_value' && first.path.length === 0 ? [first.values.map(String)] : [],
+    )
+    // One of several single values: all of them are the choices.
+    if (value !== undefined && values.length === issue.errors.length)
+      return [tree.problem(place, 'schema/choice', ...choiceSaid(values.flat(), value))]
     // Report the branch that got furthest: the one whose faults lie deepest.
     const branches = [...issue.errors].sort(
       (a, b) =>
@@ -98,6 +104,11 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   const raw = tree.lineAt(place).slice(place.column - 1, place.column - 1 + place.length)
   const { code, message, hint } = saidOf(schema, path, { value, raw }, issue)
   return [tree.problem(place, code, message, { hint })]
+}
+
+function choiceSaid(choices: readonly string[], value: unknown) {
+  const { message, hint } = wrongChoice(choices, value)
+  return [message, { hint }] as const
 }
 
 /** What is said of a value that is there and is not right. */

@@ -55,7 +55,7 @@ export async function filledIn(
   system: UnitSystem,
   typed: readonly Typed[],
 ): Promise<Uint8Array> {
-  const laid = layOut(base, system)
+  const laid = layOut(base, system, nowhere.procedures)
   const rows = new Map(laid.sheets.map((s) => [s.title, s.rows.map((row) => [...row])] as const))
   for (const one of typed) {
     const [row, column] = cellOf(laid, one)
@@ -63,6 +63,7 @@ export async function filledIn(
     cells[column] = { text: one.text, role: 'input' }
   }
   return await facilityWorkbook({
+    ...laid,
     sheets: laid.sheets.map((s) => ({ ...s, rows: rows.get(s.title) ?? [] })),
   })
 }
@@ -76,12 +77,11 @@ export async function demoStanding(id: string): Promise<Standing> {
 export const demoText = (id: string): Promise<string> =>
   readFile(path.join(demoFolder(id), 'facility.yaml'), 'utf8')
 
+const { standing: blank } = await standingIn(path.join(demoFolder('larkmoor'), 'none'), date)
+if (!blank) throw new Error('a folder with nothing in it has faults')
+
 /** A folder with nothing in it. */
-export const nowhere: Standing = {
-  tree: undefined,
-  tables: { texts: {}, files: [] },
-  today: date,
-}
+export const nowhere: Standing = blank
 
 /** A facility of which only the file is there. */
 export const standingOf = (text: string): Standing => ({

@@ -69,7 +69,9 @@ export async function makeWorkbook(
     return exit.usage
   }
   await mkdir(root, { recursive: true })
-  const data = await facilityWorkbook(layOut(baseFor(standing), systemOf(standing, units)))
+  const data = await facilityWorkbook(
+    layOut(baseFor(standing), systemOf(standing, units), standing.procedures),
+  )
   const kept = await replace(root, data, io.today)
   io.out(
     [

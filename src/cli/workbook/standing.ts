@@ -1,13 +1,16 @@
 import { readdir, stat } from 'node:fs/promises'
+import { figureIds } from '../../compute/uses/ids.ts'
 import type { Base, TableTexts } from '../../edit/workbook/base.ts'
 import { subjects } from '../../edit/workbook/subjects.ts'
 import { tableKey, tablesNamed } from '../../edit/workbook/tables-named.ts'
 import type { Standing } from '../../edit/workbook/take-in.ts'
+import { factPaths } from '../../model/fact-spec.ts'
 import type { Problem } from '../../model/problem.ts'
 import { readTable } from '../../read/read-table.ts'
 import type { SourceTree } from '../../read/read-yaml.ts'
+import { projectFolders } from '../folders.ts'
 import { type FacilityRoot, readNamed } from '../load/load-imports.ts'
-import { readTree } from '../load/read-tree.ts'
+import { readTree, readTrees } from '../load/read-tree.ts'
 
 /** The facility of a folder, or why it cannot be read; a folder without one is nothing yet. */
 export type Stood =
@@ -40,12 +43,31 @@ async function tablesOf(
   return texts
 }
 
+/** Titles of all procedures, of the library and of the facility's own, by id. */
+async function proceduresFor(root: string): Promise<ReadonlyMap<string, string>> {
+  const { content } = projectFolders()
+  const trees = await Promise.all([
+    readTrees(content, 'procedures', 'content'),
+    readTrees(root, 'procedures', ''),
+  ])
+  const entries = trees.flatMap(({ value }) =>
+    (value ?? []).flatMap(({ data }) => {
+      const { id, title } = (data ?? {}) as { readonly id?: unknown; readonly title?: unknown }
+      return typeof id === 'string' ? [[id, typeof title === 'string' ? title : id] as const] : []
+    }),
+  )
+  return new Map(entries.toSorted(([, a], [, b]) => a.localeCompare(b, 'en')))
+}
+
+const quantities: ReadonlySet<string> = new Set([...figureIds, ...factPaths])
+
 /** Reads what a folder says of its facility now. @param today `YYYY-MM-DD`. */
 export async function standingIn(root: string, today: string): Promise<Stood> {
   const files = (await isThere(root)) ? await readdir(root) : []
+  const named = { procedures: await proceduresFor(root), quantities, today }
   if (!files.includes('facility.yaml'))
     return {
-      standing: { tree: undefined, tables: { texts: {}, files }, today },
+      standing: { tree: undefined, tables: { texts: {}, files }, ...named },
       problems: [],
     }
   const folder = { root, shown: '' }
@@ -55,7 +77,7 @@ export async function standingIn(root: string, today: string): Promise<Stood> {
     standing: {
       tree,
       tables: { texts: await tablesOf(tree, folder), files },
-      today,
+      ...named,
     },
     problems,
   }

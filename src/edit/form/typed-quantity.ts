@@ -39,7 +39,7 @@ function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): 
 }
 
 /** Letters that a facility file would not take as they stand: `1 pm`, `13.30`. */
-function clockMeant(typed: string): string {
+export function clockMeant(typed: string): string {
   const [, hour, minutes = '00', half] =
     /^(\d{1,2})(?:[:.h](\d\d))?\s*([ap]\.?m\.?)?$/i.exec(typed.trim()) ?? []
   if (hour === undefined || (half === undefined && !/[:.h]/.test(typed))) return typed.trim()

@@ -1,4 +1,6 @@
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheet } from '../../read/workbook/sheet.ts'
+import { valueAt } from './cell-text.ts'
 
 /** Texts of a table of readings: its head, then its rows. */
 export type TableTexts = readonly (readonly string[])[]
@@ -40,4 +42,11 @@ export function baseOf(sheets: readonly Sheet[]): Base | undefined {
   } catch {
     return undefined
   }
+}
+
+/** What the facility prints on, else what is usual where its units are. */
+export function paperOf({ data }: Base, system: UnitSystem): 'letter' | 'a4' {
+  const said = valueAt(data, ['paper'])
+  if (said === 'letter' || said === 'a4') return said
+  return system === 'us' ? 'letter' : 'a4'
 }

@@ -2,17 +2,20 @@ import type { Problem } from '../../model/problem.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { type DayStyle, readDay } from '../../validate/imports/day-style.ts'
 import { type NumberStyle, withPoint } from '../../validate/imports/number-style.ts'
-import { choiceCalled } from '../../validate/schema-advice/near-name.ts'
+import { asKey, choiceCalled } from '../../validate/schema-advice/near-name.ts'
 import type { Value } from '../written.ts'
 import { severalOf } from './cell-text.ts'
 import type { Field } from './fields.ts'
 import type { GridCell } from './grid.ts'
+import { saidInCell } from './said-in-cell.ts'
 
 /** How the cells of a file are written. */
 export type CellStyles = {
   /** Of numbers that somebody typed; those that stood there before are read as the file has them. */
   readonly numbers: NumberStyle & { readonly known: ReadonlySet<string> }
   readonly days: DayStyle
+  /** Titles of the procedures that there are, by id. */
+  readonly procedures: ReadonlyMap<string, string>
 }
 
 const bare = /^-?\d+(?:\.\d+)?$/
@@ -32,6 +35,25 @@ function numberOf(text: string, field: Field, unit: string): Value {
 const chosen = (text: string, { choices }: Field): string =>
   choices.length === 0 ? text : (choiceCalled(text, choices) ?? text)
 
+/** Whether people choose it among the titles of procedures. */
+export const isProcedure = ({ path }: Field): boolean => path.join('.') === 'notes.procedure'
+
+const small = (text: string): string => text.trim().toLowerCase()
+
+/** A procedure by its title; what is none comes back. */
+const procedureCalled = (text: string, procedures: ReadonlyMap<string, string>): string =>
+  [...procedures].find(([id, title]) => small(title) === small(text) || id === text)?.[0] ?? text
+
+/** What a spreadsheet takes for a day: 3/4, of which it keeps the fourth of March. */
+function fractionTaken(text: string): string | undefined {
+  const [, month = '', day = ''] = /^\d{4}-(\d\d)-(\d\d)/.exec(text) ?? []
+  return month === '' ? undefined : `${Number(month)}/${Number(day)}`
+}
+
+/** A time of the early hours that says neither AM nor PM: races begin in the afternoon. */
+const isUnclear = (text: string, { path }: Field): boolean =>
+  path.at(-1) === 'first-post' && /^[1-6]:[0-5]\d$/.test(text)
+
 /**
  * What a cell says of an entry, as it stands in the facility file; nothing for an empty cell. Whether
  * it can be so is asked later, of all entries together.
@@ -41,33 +63,85 @@ export function readValue(
   cell: GridCell,
   field: Field,
   file: SourceFile,
-  { numbers, days }: CellStyles,
+  { numbers, days, procedures }: CellStyles,
   unit = '',
 ): Read {
-  const { text } = cell
+  const isKnown = numbers.known.has(cell.text)
+  const said = isKnown ? { text: cell.text, isRough: false } : saidInCell(cell.text, field)
+  const { text } = said
   const fault = (code: Problem['code'], message: string, hint: string): Read => ({
     value: text,
     problem: problemAt(file, cell.place, code, message, { hint }),
   })
   if (text === '') return { value: undefined }
+  if (field.kind === 'quantity' && cell.kind === 'day') {
+    const fraction = fractionTaken(text)
+    return fault(
+      'quantity/number',
+      'the spreadsheet took a fraction for a day here',
+      fraction === undefined
+        ? 'type it again, with its unit'
+        : `type ${fraction} again, with its unit`,
+    )
+  }
+  if (isUnclear(text, field) && !isKnown)
+    return fault(
+      'schema/format',
+      `"${text}" does not say whether it is in the afternoon`,
+      `write ${text} PM, or ${text} AM where it is at night`,
+    )
   if (field.kind === 'yes-no')
     return { value: yes.test(text) ? true : no.test(text) ? false : text }
   if (field.kind === 'several')
     return { value: severalOf(text, field).map((part) => chosen(part, field)) }
   if (field.kind === 'day' || field.kind === 'several-days') {
-    const parts = field.kind === 'day' ? [text] : severalOf(text, field)
+    const parts = field.kind === 'day' ? [text] : daysOf(text)
     const read = parts.map((part) => readDay(part, days))
     const wrong = read.find((day) => typeof day !== 'string')
     if (wrong) return fault('schema/format', wrong.message, wrong.hint)
     const texts = read.filter((day) => typeof day === 'string')
     return { value: field.kind === 'day' ? texts[0] : texts }
   }
-  if (field.kind === 'words') return { value: chosen(text, field) }
-  const number = numbers.known.has(text) ? text : withPoint(cell, numbers)
-  return typeof number === 'string'
-    ? { value: numberOf(number, field, unit) }
-    : fault(number.code, number.message, number.hint)
+  if (field.kind === 'words')
+    return { value: isProcedure(field) ? procedureCalled(text, procedures) : chosen(text, field) }
+  const number = isKnown ? text : withPoint({ ...cell, text }, numbers)
+  if (typeof number !== 'string') return fault(number.code, number.message, number.hint)
+  const value = numberOf(chosen(number, field), field, unit)
+  return said.isRough ? { value, problem: roughProblem(file, cell, String(value)) } : { value }
 }
+
+/** A number that somebody has not measured: it is taken, and told. */
+const roughProblem = (file: SourceFile, cell: GridCell, value: string): Problem =>
+  problemAt(
+    file,
+    cell.place,
+    'facility/odd',
+    `"${cell.text}" is entered as ${value}: the file takes one value`,
+    { hint: 'measure it when you can, and write what you find', severity: 'warning' },
+  )
+
+/** Several days in a cell: 6/22/2027 and 7/27/2027. */
+const daysOf = (text: string): readonly string[] =>
+  text
+    .split(/[;&\r\n]|\band\b|,(?=\s*\d{1,4}[/.-])/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+
+/** A role that was called by another name: it is said which one was taken. */
+export const guessedRole = (
+  cell: GridCell,
+  field: Field,
+  file: SourceFile,
+  value: unknown,
+): Problem[] =>
+  field.key === 'role' && typeof value === 'string' && value !== asKey(cell.text)
+    ? [
+        problemAt(file, cell.place, 'facility/odd', `"${cell.text}" is taken for ${value}`, {
+          hint: `if that is wrong, choose another: ${field.choices.join(', ')}`,
+          severity: 'warning',
+        }),
+      ]
+    : []
 
 /** A telephone that the workbook keeps as a number: a zero in front is gone. */
 export const lostZero = (cell: GridCell, field: Field, file: SourceFile): Problem[] =>

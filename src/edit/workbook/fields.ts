@@ -38,6 +38,19 @@ function kindOf(schema: unknown, path: readonly string[]): FieldKind {
   return isDaySchema(schema) ? 'day' : 'words'
 }
 
+type Options = {
+  readonly innerType?: unknown
+  readonly options?: readonly { readonly _zod?: { readonly def?: { readonly values?: unknown } } }[]
+}
+
+/** The numbers of which one may stand there, where only some may. */
+function literalsOf(schema: unknown): readonly string[] | undefined {
+  const def = (schema as { _zod?: { def?: Options } } | undefined)?._zod?.def
+  if (def?.innerType !== undefined) return literalsOf(def.innerType)
+  const values = def?.options?.map((option) => option._zod?.def?.values)
+  return values?.every(Array.isArray) ? values.flat().map(String) : undefined
+}
+
 const isListOfGroups = (schema: unknown): boolean =>
   typeOf(schema) === 'array' && typeOf(elementOf(schema)) === 'object'
 
@@ -86,7 +99,8 @@ export function fieldsBelow(
       key: keyed(path),
       kind: kindOf(schema, path),
       about: { ...about, example: about.example === undefined ? undefined : typed(about.example) },
-      choices: choicesOf(typeOf(schema) === 'array' ? elementOf(schema) : schema),
+      choices:
+        literalsOf(schema) ?? choicesOf(typeOf(schema) === 'array' ? elementOf(schema) : schema),
       range: factAt(path)?.range,
     },
   ]

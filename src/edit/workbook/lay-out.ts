@@ -1,8 +1,9 @@
 import { entryAbout } from '../../model/entry-about.ts'
 import { factPaths, factSpec } from '../../model/fact-spec.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
-import { type Base, baseSheet, baseTexts, type TableTexts } from './base.ts'
+import { type Base, baseSheet, baseTexts, paperOf, type TableTexts } from './base.ts'
 import { cellText, valueAt } from './cell-text.ts'
+import { isProcedure } from './cell-values.ts'
 import type { Field } from './fields.ts'
 import type { CellRole, Choice, Laid, LaidCell, LaidSheet } from './layout.ts'
 import {
@@ -17,7 +18,11 @@ import {
 import { tableKey, tablesNamed } from './tables-named.ts'
 
 /** Lists to choose from, each a column of a sheet of its own. */
-type Lists = { readonly columns: (readonly string[])[] }
+type Lists = {
+  readonly columns: (readonly string[])[]
+  /** Titles of the procedures that there are, by id. */
+  readonly procedures: ReadonlyMap<string, string>
+}
 
 /** The column in which a list stands, 1 and up; it is added where it is not there yet. */
 function listColumn(lists: Lists, choices: readonly string[]): number {
@@ -63,7 +68,12 @@ function choiceAt(
   at: { readonly column: number; readonly from: number; readonly to: number | undefined },
   lists: Lists,
 ): Choice[] {
-  const choices = field.path.join('.') === 'measurements.of' ? measurable : choicesFor(field)
+  const choices =
+    field.path.join('.') === 'measurements.of'
+      ? measurable
+      : isProcedure(field)
+        ? [...lists.procedures.values()]
+        : choicesFor(field)
   if (choices.length === 0) return []
   const strict = !field.kind.startsWith('several') && choices !== measurable
   return [{ ...at, list: listColumn(lists, choices), strict }]
@@ -114,11 +124,12 @@ function formSheet(subject: FormSubject, data: unknown, lists: Lists): LaidSheet
     choices,
     open: undefined,
     hidden: false,
+    printed: 4,
   }
 }
 
-/** Rows that stand ready to be written in. */
-const ready = 20
+/** Rows that stand ready to be written in, and further ones in text format: 7/8 is no day there. */
+const [ready, spare] = [20, 100]
 const [narrowest, widest] = [14, 44]
 
 /** Lines over which a note may go. */
@@ -142,7 +153,9 @@ function linesSheet(
   columns: readonly { readonly head: string; readonly how: string; readonly suchAs: string }[],
   lines: readonly (readonly string[])[],
 ): Omit<LaidSheet, 'choices'> {
-  const blank = Array.from({ length: ready }, () => columns.map(() => ''))
+  const rowsOf = (rows: readonly (readonly string[])[], role: CellRole): LaidCell[][] =>
+    rows.map((line) => [cell('', 'name'), ...line.map((text) => cell(text, role))])
+  const blank = (length: number) => Array.from({ length }, () => columns.map(() => ''))
   return {
     title,
     widths: [
@@ -159,21 +172,23 @@ function linesSheet(
       [cell('', 'head'), ...columns.map(({ head }) => cell(head, 'head'))],
       [cell(words.how, 'head'), ...columns.map(({ how }) => cell(how, 'note'))],
       [cell(words['such-as'], 'head'), ...columns.map(({ suchAs }) => cell(suchAs, 'example'))],
-      ...[...lines, ...blank].map((line) => [
-        cell('', 'name'),
-        ...line.map((text) => cell(text, 'input')),
-      ]),
+      ...rowsOf([...lines, ...blank(ready)], 'input'),
+      ...rowsOf(blank(spare), 'spare').map((row) => [undefined, ...row.slice(1)]),
     ],
-    heads: { rows: 2, columns: 0 },
+    heads: { rows: 2, columns: 2 },
     open: { from: 2, to: columns.length + 1 },
     hidden: false,
+    printed: columns.length + 1,
   }
 }
 
 function listSheet(subject: ListSubject, data: unknown, lists: Lists): LaidSheet {
   const list = valueAt(data, subject.at)
   const lines = (Array.isArray(list) ? list : []).map((one: unknown) =>
-    subject.fields.map((field) => cellText(valueAt(one, field.path.slice(subject.at.length)))),
+    subject.fields.map((field) => {
+      const text = cellText(valueAt(one, field.path.slice(subject.at.length)))
+      return isProcedure(field) ? (lists.procedures.get(text) ?? text) : text
+    }),
   )
   const columns = subject.fields.map((field) => ({
     head: capitalized(field.about.label),
@@ -233,15 +248,21 @@ const hiddenSheet = (title: string, rows: readonly (readonly string[])[]): LaidS
   choices: [],
   open: undefined,
   hidden: true,
+  printed: 0,
 })
 
 /**
  * The workbook of a facility: a sheet for each subject with what the facility says now, the lists to
  * choose from, and what it was made of.
  * @param base Data of the facility file, and the texts of its tables; empty for a blank workbook.
+ * @param procedures Titles of the procedures that there are, by id.
  */
-export function layOut(base: Base, system: UnitSystem): Laid {
-  const lists: Lists = { columns: [] }
+export function layOut(
+  base: Base,
+  system: UnitSystem,
+  procedures: ReadonlyMap<string, string>,
+): Laid {
+  const lists: Lists = { columns: [], procedures }
   const sheets = subjects(system).flatMap((subject) =>
     subject.is === 'form'
       ? [formSheet(subject, base.data, lists)]
@@ -257,12 +278,14 @@ export function layOut(base: Base, system: UnitSystem): Laid {
     choices: [],
     open: undefined,
     hidden: false,
+    printed: 1,
   }
   const longest = Math.max(0, ...lists.columns.map((column) => column.length))
   const choices = Array.from({ length: longest }, (_, i) =>
     lists.columns.map((column) => column[i] ?? ''),
   )
   return {
+    paper: paperOf(base, system),
     sheets: [
       first,
       ...sheets,

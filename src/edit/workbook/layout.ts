@@ -9,6 +9,8 @@ export type CellRole =
   | 'example'
   | 'name'
   | 'input'
+  /** To be written in too, and not printed while it is empty. */
+  | 'spare'
 
 export type LaidCell = { readonly text: string; readonly role: CellRole } | undefined
 
@@ -36,6 +38,12 @@ export type LaidSheet = {
   /** Columns whose further rows may be written in. */
   readonly open: { readonly from: number; readonly to: number } | undefined
   readonly hidden: boolean
+  /** Columns that are printed; what only the program reads stands behind them. */
+  readonly printed: number
 }
 
-export type Laid = { readonly sheets: readonly LaidSheet[] }
+export type Laid = {
+  readonly sheets: readonly LaidSheet[]
+  /** On which it is printed. */
+  readonly paper: 'letter' | 'a4'
+}

@@ -3,7 +3,7 @@ import type { Problem } from '../../model/problem.ts'
 import { problemAt } from '../../read/source-file.ts'
 import { partHead } from '../../validate/imports/table-columns.ts'
 import { asKey, entryCalled } from '../../validate/schema-advice/near-name.ts'
-import { type CellStyles, lostZero, readValue } from './cell-values.ts'
+import { type CellStyles, guessedRole, lostZero, readValue } from './cell-values.ts'
 import type { Field } from './fields.ts'
 import { type FoundRow, type FoundSheet, type FoundValue, nothingFound } from './found.ts'
 import type { Grid, GridCell } from './grid.ts'
@@ -89,6 +89,7 @@ export function readList(grid: Grid, subject: ListSubject, styles: CellStyles): 
         : { value: undefined, problem: undefined }
       if (cell) problems.push(...lostZero(cell, field, grid.file))
       if (read.problem) problems.push(read.problem)
+      if (cell) problems.push(...guessedRole(cell, field, grid.file, read.value))
       if (!values.has(field.key)) values.set(field.key, { field, value: read.value, place })
     }
     const place = grid.placeAt(number, row[0]?.column ?? 1)

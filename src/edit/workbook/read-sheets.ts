@@ -65,6 +65,8 @@ type Known = {
   readonly units: UnitSystem | undefined
   /** What the workbook was made of, where it was made here: what it says still is known to be right. */
   readonly base: Base | undefined
+  /** Titles of the procedures that there are, by id. */
+  readonly procedures: ReadonlyMap<string, string>
 }
 
 /** All texts of some data. */
@@ -75,7 +77,7 @@ function textsIn(data: unknown): readonly string[] {
 
 function stylesOf(
   sheets: readonly (readonly [Grid, Subject])[],
-  { units, base }: Known,
+  { units, base, procedures }: Known,
 ): (grid: Grid) => CellStyles {
   const isNumber = (field: Field): boolean => field.kind === 'quantity' || field.kind === 'number'
   const isDay = (field: Field): boolean => field.kind === 'day' || field.kind === 'several-days'
@@ -87,6 +89,7 @@ function stylesOf(
   const numbers = { ...style, apart: true, known: before }
   return (grid) => ({
     numbers,
+    procedures,
     days: dayStyle(
       cells(
         isDay,

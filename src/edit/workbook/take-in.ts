@@ -2,6 +2,7 @@ import type { Place, Problem } from '../../model/problem.ts'
 import type { SourceTree } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { checkFacility } from '../../validate/check-facility.ts'
+import { checkNotes } from '../../validate/facility/check-notes.ts'
 import type { Import } from '../../validate/imports/import.ts'
 import { imports } from '../../validate/imports/imports.ts'
 import { dataWith } from '../data-with.ts'
@@ -25,6 +26,10 @@ export type Standing = {
   readonly tables: Tables
   /** What the clock says, `YYYY-MM-DD`: the date of a manual whose file does not say another. */
   readonly today: string
+  /** Titles of the procedures that there are, by id. */
+  readonly procedures: ReadonlyMap<string, string>
+  /** Figures and facts that a note may name. */
+  readonly quantities: ReadonlySet<string>
 }
 
 /** What a workbook or table says, and what taking it in would change. */
@@ -101,6 +106,23 @@ function madeOf(found: Found, { standing, base, fileOf }: Work): Made {
   return { data, asked, tables: tables.tables, problems: [...merged.problems, ...tables.problems] }
 }
 
+const cellKey = ({ cell }: Place): string => `${cell?.sheet}!${cell?.name}`
+
+/** What the file calls the entries of cells. */
+function keysByCell({ values, lists }: Found): ReadonlyMap<string, string> {
+  const cells = [
+    ...values,
+    ...lists.flatMap(({ rows }) => rows.flatMap((row) => [...row.values.values()])),
+  ]
+  return new Map(cells.map(({ field, place }) => [cellKey(place), field.path.at(-1) ?? '']))
+}
+
+/** What notes may name. */
+const targetsOf = ({ procedures, quantities }: Standing) => ({
+  quantities,
+  procedures: new Set(procedures.keys()),
+})
+
 function checked(found: Found, made: Made, { standing, fileOf }: Work): readonly Problem[] {
   const tree = takenTree(made.data, {
     tree: standing.tree,
@@ -108,8 +130,12 @@ function checked(found: Found, made: Made, { standing, fileOf }: Work): readonly
     empty: emptyOf(found, made.asked),
     fileOf,
   })
-  const faults = [...checkFacility(tree).problems, ...readTables(made, standing)]
-  return [...made.problems, ...faults].map(forCells)
+  const { value: facility, problems } = checkFacility(tree)
+  const notes = facility ? checkNotes(facility, targetsOf(standing)) : []
+  const keys = keysByCell(found)
+  return [...made.problems, ...problems, ...notes, ...readTables(made, standing)].map((problem) =>
+    forCells(problem, keys.get(cellKey(problem.place))),
+  )
 }
 
 /** Where a table has a fault, all of it is left out. */
@@ -155,7 +181,7 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
   const ownBase = baseOf(opened.sheets)
   const base = standing.tree && ownBase
   const units = unitsOf(opened.grids, standing)
-  const sheets = readSheets(opened.grids, { units, base: ownBase })
+  const sheets = readSheets(opened.grids, { units, base: ownBase, procedures: standing.procedures })
   const fileOf = (place: Place): SourceFile =>
     opened.grids.find(
       (g) =>

@@ -1,16 +1,44 @@
 import type { Problem } from '../../model/problem.ts'
 import { fileProblem } from '../../read/source-file.ts'
 
-/** Words of the file in a hint, as they are for a cell. */
-export const forCells = (problem: Problem): Problem => {
+/** What is only so where one types the file. */
+const aboutFiles: readonly (readonly [RegExp, string])[] = [
+  [/^add (?:a line|to what stands in \{ \}:) "[\w-]+:" with one of: /, 'write one of: '],
+  [
+    /^add (?:a line|to what stands in \{ \}:) "[\w-]+:" with one or more of these in \[ \]: /,
+    'write one or more of: ',
+  ],
+  [
+    /^add (?:a line|to what stands in \{ \}:) "[\w-]+:" and behind it the value, such as /,
+    'write it, such as ',
+  ],
+  [/^add (?:a line|to what stands in \{ \}:) "[\w-]+:" and behind it the /, 'write the '],
+  [/^add (?:a line|to what stands in \{ \}:) "[\w-]+: (.*)"$/, 'write it, such as $1'],
+  [/\bdelete the line\b/g, 'clear the cell'],
+  [/\bor leave the line out\b/g, 'or clear the cell'],
+  [/\bdelete the whole entry of this contact\b/g, 'clear the line of this contact'],
+  [/\bdelete "[\w-]+: [^"]*"/g, 'clear the cell'],
+  [/; (?:what it varies between|that it is not exact|that it is more) can stand behind #/g, ''],
+  [/^put it in quotes: .*$/, 'set the cell to text and type it again'],
+]
+
+const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+
+/**
+ * Words of the file in a hint, as they are for a cell: only what belongs into it.
+ * @param key Of the entry that stands in the cell, as the file calls it.
+ */
+export const forCells = (problem: Problem, key: string | undefined): Problem => {
   const { hint, place } = problem
   if (hint === undefined || !place.cell) return problem
-  const said = hint
-    .replace(/^add (?:a line|to what stands in \{ \}:) "[\w-]+:" with one of: /, 'write one of: ')
-    .replace(/^add (?:a line|to what stands in \{ \}:) "[\w-]+: (.*)"$/, 'write it, such as $1')
-    .replace(/\bdelete the line\b/g, 'clear the cell')
-    .replace(/can stand behind #/g, 'can stand in a note')
-  return { ...problem, hint: said }
+  const isNumber = key === 'phone' || key === 'number'
+  const said = aboutFiles
+    .reduce((text, [pattern, to]) => text.replace(pattern, to), hint)
+    .replace(
+      new RegExp(`"?\\b${escaped(key ?? '-')}: ("?)([^"]+)\\1"?`, 'g'),
+      (_, __, value: string) => value,
+    )
+  return { ...problem, hint: isNumber ? said.replace(/, such as 555-\d+/, '') : said }
 }
 
 /** A file that is written so that nothing can be put into it without changing something else. */

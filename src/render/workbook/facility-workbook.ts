@@ -2,6 +2,7 @@ import { strFromU8, strToU8, unzipSync } from 'fflate'
 import writeWorkbook from 'write-excel-file/universal'
 import type { CellRole, Laid, LaidCell, LaidSheet } from '../../edit/workbook/layout.ts'
 import { packed } from '../tables/workbook.ts'
+import { withPage, withPrinted } from './printed-pages.ts'
 import { withHidden, withOpenInputs, withRules } from './sheet-rules.ts'
 
 /** Everything that is written is text, or 1/4 would become a day. */
@@ -21,6 +22,7 @@ const styles = {
   example: { ...base, fontStyle: 'italic', textColor: '#444444' },
   name: { ...base, textColor: '#777777', fontSize: 8 },
   input: { ...line, wrap: true, alignVertical: 'top', format: text },
+  spare: { wrap: true, alignVertical: 'top', format: text },
 } as const satisfies Readonly<Record<CellRole, object>>
 
 const cellOf = (cell: LaidCell) =>
@@ -62,7 +64,7 @@ const sheetOf = (sheet: LaidSheet) => ({
   columns: sheet.widths.map((width) => ({ width })),
   ...(sheet.heads.rows > 0 ? { stickyRowsCount: sheet.heads.rows } : {}),
   ...(sheet.heads.columns > 0 ? { stickyColumnsCount: sheet.heads.columns } : {}),
-  showGridLines: false,
+  showGridLines: sheet.open !== undefined,
   orientation: 'landscape' as const,
   data: sheet.rows.map((row) => {
     const height = heightOf(row, sheet.widths)
@@ -78,7 +80,7 @@ const textFormatOf = (xml: string): string =>
  * The workbook to fill in (ECMA-376, .xlsx): heads and notes protected, what may be written in open and
  * in text format, choices as lists. The same facility gives the same bytes.
  */
-export async function facilityWorkbook({ sheets }: Laid): Promise<Uint8Array> {
+export async function facilityWorkbook({ sheets, paper }: Laid): Promise<Uint8Array> {
   const file = writeWorkbook(sheets.map(sheetOf) as Parameters<typeof writeWorkbook>[0])
   const parts = unzipSync(new Uint8Array(await (await file.toBlob()).arrayBuffer()))
   const change = (name: string, by: (xml: string) => string): void => {
@@ -92,9 +94,9 @@ export async function facilityWorkbook({ sheets }: Laid): Promise<Uint8Array> {
   )
   for (const [i, sheet] of sheets.entries())
     change(`xl/worksheets/sheet${i + 1}.xml`, (xml) =>
-      withRules(xml, sheet, { title: lists?.title ?? '', lengths }),
+      withPage(withRules(xml, sheet, { title: lists?.title ?? '', lengths }), sheet, paper),
     )
   change('xl/styles.xml', (xml) => withOpenInputs(xml, textFormatOf(xml)))
-  change('xl/workbook.xml', (xml) => withHidden(xml, sheets))
+  change('xl/workbook.xml', (xml) => withPrinted(withHidden(xml, sheets), sheets))
   return packed(parts)
 }

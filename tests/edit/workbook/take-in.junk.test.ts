@@ -60,10 +60,12 @@ let standing: Awaited<ReturnType<typeof demoStanding>>
 let sheets: readonly Rows[]
 beforeAll(async () => {
   standing = await demoStanding('brambleford')
-  sheets = layOut(baseFor(standing), 'metric').sheets.map(({ title, rows }) => ({
-    title,
-    rows: rows.map((row) => row.map((cell) => cell?.text ?? '')),
-  }))
+  sheets = layOut(baseFor(standing), 'metric', standing.procedures).sheets.map(
+    ({ title, rows }) => ({
+      title,
+      rows: rows.map((row) => row.map((cell) => cell?.text ?? '')),
+    }),
+  )
 })
 
 describe('whatever stands in the cells of a workbook', () => {

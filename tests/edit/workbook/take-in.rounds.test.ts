@@ -69,7 +69,7 @@ prices:
 
 beforeAll(() => {
   standing = standingOf(fair)
-  laid = layOut(baseFor(standing), 'us')
+  laid = layOut(baseFor(standing), 'us', standing.procedures)
     .sheets.filter(({ title }) => ['Emergency', 'Prices', 'Oval', 'People to call'].includes(title))
     .map(({ title, rows }) => ({
       title,

@@ -15,7 +15,8 @@ let bytes: Uint8Array
 let parts: Record<string, string>
 let laid: ReturnType<typeof layOut>
 beforeAll(async () => {
-  laid = layOut(baseFor(await demoStanding('larkmoor')), 'us')
+  const standing = await demoStanding('larkmoor')
+  laid = layOut(baseFor(standing), 'us', standing.procedures)
   bytes = await facilityWorkbook(laid)
   parts = Object.fromEntries(Object.entries(unzipSync(bytes)).map(([k, v]) => [k, strFromU8(v)]))
 })

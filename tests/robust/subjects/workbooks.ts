@@ -29,7 +29,7 @@ async function make(ground: Ground): Promise<Made> {
     standingIn(root, today),
   )
   if (!standing) throw new Error('the small facility has faults')
-  const laid = layOut(baseFor(standing), 'us')
+  const laid = layOut(baseFor(standing), 'us', standing.procedures)
   return { standing, laid, bytes: await facilityWorkbook(laid) }
 }
 

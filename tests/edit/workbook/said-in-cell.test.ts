@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest'
+import { filledIn, nowhere, type Typed, takeWorkbook } from '../../support/filled-workbooks.ts'
+
+/** What a fair must say. */
+const needed: readonly Typed[] = [
+  { sheet: 'Fair', at: 'name', text: 'Our County Fair' },
+  { sheet: 'Fair', at: 'place.town', text: 'Our Town' },
+  { sheet: 'Fair', at: 'units', text: 'us' },
+  { sheet: 'Fair', at: 'paper', text: 'letter' },
+  { sheet: 'Oval', at: 'oval.lap', text: '2,640 ft' },
+  { sheet: 'Oval', at: 'oval.straight', text: '600 ft' },
+  { sheet: 'Cushion and base', at: 'cushion.material', text: 'stone-dust' },
+]
+
+async function typedInto(...typed: readonly Typed[]) {
+  const bytes = await filledIn({ data: {}, tables: {} }, 'us', [...needed, ...typed])
+  const taken = takeWorkbook(bytes, nowhere)
+  return { taken, errors: taken.problems.filter((p) => p.severity === 'error') }
+}
+
+const answerOf = ({ asked }: Awaited<ReturnType<typeof typedInto>>['taken'], at: string): unknown =>
+  asked.find(({ path }) => path.join('.') === at)?.value
+
+describe('what people say in a cell', () => {
+  it.each([
+    ['Fair', 'id', 'Pell Hollow Fair', 'pell-hollow-fair'],
+    ['Fair', 'id', 'id: pell-hollow', 'pell-hollow'],
+    ['Fair', 'place.time-zone', 'Eastern', 'America/New_York'],
+    ['Fair', 'place.time-zone', 'Mountain time', 'America/Denver'],
+    ['Fair', 'currency', 'dollars', 'USD'],
+    ['Fair', 'language', 'English', 'en'],
+    ['Fair', 'binder.sides', 'both', 2],
+    ['Fair', 'place.latitude', '40.6 N', 40.6],
+    ['Fair', 'place.latitude', 'latitude: 40.6', 40.6],
+    ['Emergency', 'emergency.coordinates.latitude', `40°36'22" N`, 40.60611],
+    ['Water and crew', 'crew.race-day', '4 volunteers', 4],
+    ['Water and crew', 'water.hours', '8 am to 6 pm', '10 h'],
+    ['Oval', 'oval.width.straights', 'about 60 feet', '60 feet'],
+  ])('%s, %s: "%s" is %s', async (sheet, at, text, value) => {
+    const other =
+      at === 'emergency.coordinates.latitude'
+        ? [{ sheet, at: 'emergency.coordinates.longitude', text: `82°24'10" W` }]
+        : []
+    const { taken, errors } = await typedInto({ sheet, at, text }, ...other)
+    expect(errors).toEqual([])
+    expect(answerOf(taken, at) ?? answerOf(taken, 'emergency.coordinates.latitude')).toBe(value)
+  })
+
+  it('is told where it can mean two things, or is an estimate', async () => {
+    const day = [
+      { sheet: 'Race days', at: 'day', line: 0, text: '8/12/2027' },
+      { sheet: 'Race days', at: 'races', line: 0, text: '9 races' },
+    ]
+    const early = await typedInto(...day, {
+      sheet: 'Race days',
+      at: 'first post',
+      line: 0,
+      text: '1:30',
+    })
+    expect(early.errors.map((p) => p.hint)).toEqual([
+      'write 1:30 PM, or 1:30 AM where it is at night',
+    ])
+    const rough = await typedInto({
+      sheet: 'Oval',
+      at: 'oval.width.straights',
+      text: 'about 60 ft',
+    })
+    expect(rough.taken.problems.map((p) => p.message)).toContain(
+      '"about 60 ft" is entered as 60 ft: the file takes one value',
+    )
+  })
+
+  it('names a procedure by its title, and a role by what it was taken for', async () => {
+    const { taken, errors } = await typedInto(
+      {
+        sheet: 'Your notes',
+        at: 'procedure',
+        line: 0,
+        text: nowhere.procedures.get('harrow') ?? '',
+      },
+      { sheet: 'Your notes', at: 'what you add', line: 0, text: 'Roll it first.' },
+      { sheet: 'People to call', at: 'what they are there for', line: 0, text: 'secretary' },
+      { sheet: 'People to call', at: 'name', line: 0, text: 'Ann Doe' },
+      { sheet: 'People to call', at: 'telephone', line: 0, text: '740-555-4163' },
+    )
+    expect(errors).toEqual([])
+    expect(taken.problems.map((p) => p.message)).toContain(
+      '"secretary" is taken for race-secretary',
+    )
+    const unknown = await typedInto(
+      { sheet: 'Your notes', at: 'procedure', line: 0, text: 'polishing' },
+      { sheet: 'Your notes', at: 'what you add', line: 0, text: 'Roll it first.' },
+    )
+    expect(unknown.errors.map((p) => p.place.cell?.name)).toEqual(['B5'])
+  })
+})
+
+describe('a hint', () => {
+  /** What a hint says to type: behind "write", up to what is said of it. */
+  const saidToType = (hint: string): string | undefined =>
+    /^(?:write|type)(?: it as in| it, such as| digits alone:?| it in digits:)? ((?:[^;,]|,(?=\d{3}))+?)(?: alone)?(?:[;,] .*)?$/
+      .exec(hint)?.[1]
+      ?.replace(/^"(.*)"$/, '$1')
+
+  const wrong: readonly Typed[] = [
+    ...['id', 'place.time-zone', 'currency', 'language', 'place.latitude', 'site-address'].flatMap(
+      (at) =>
+        ['Pell Hollow!', '12', 'x: y', 'about that'].map((text) => ({ sheet: 'Fair', at, text })),
+    ),
+    ...['oval.lap', 'oval.width.straights', 'oval.radius'].flatMap((at) =>
+      ['12,5 ft', '55', '58 to 62 ft', 'wide', '“60 ft”', '60 000 ft', 'sixty ft'].map((text) => ({
+        sheet: 'Oval',
+        at,
+        text,
+      })),
+    ),
+    ...['prices.fuel', 'prices.labor'].flatMap((at) =>
+      ['3,89', '$3.89', '4.10/gal'].map((text) => ({ sheet: 'Prices', at, text })),
+    ),
+  ]
+
+  it('names no key of the file, and what it says to type is taken', async () => {
+    const faults: string[] = []
+    for (const one of wrong) {
+      const first = await typedInto(one)
+      const key = one.at.split('.').at(-1) ?? ''
+      for (const { hint = '', source = '' } of first.errors) {
+        if (!source.includes(one.text)) continue
+        if (new RegExp(`\\b${key}: `).test(hint)) faults.push(`${one.at} "${one.text}": ${hint}`)
+        const text = saidToType(hint)
+        if (text === undefined || !/^[-$\d]/.test(text) || / or /.test(text)) continue
+        const { errors } = await typedInto({ ...one, text })
+        const again = errors.filter((p) => p.code !== 'quantity/range' && !/^oval/.test(p.code))
+        if (again.length > 0) faults.push(`${one.at} "${one.text}": ${hint} → ${again[0]?.message}`)
+      }
+    }
+    expect(faults).toEqual([])
+  })
+})
