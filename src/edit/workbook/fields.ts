@@ -59,6 +59,7 @@ const typed = (example: string): string =>
   example
     .replace(/^\[(.*)\]$/, (_, all: string) => all.replaceAll(', ', '; '))
     .replace(/^"(.*)"$/, '$1')
+    .replace(/^true$/, 'yes')
 
 /** What passes each sieve has a column for each sieve. */
 const sieveFields = (

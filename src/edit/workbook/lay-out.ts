@@ -41,7 +41,8 @@ const cell = (text: string, role: CellRole): LaidCell => ({ text, role })
 const withoutFile = (howTo: string): string =>
   howTo
     .split(/(?<=\.) /)
-    .filter((sentence) => !/\bquotes\b|^true\b/.test(sentence))
+    .filter((sentence) => !/\bquotes\b/.test(sentence))
+    .map((sentence) => sentence.replace(/^true\b/, 'Yes'))
     .join(' ')
 
 /** What is said of an entry: how to measure it, from what to what, one of what. */

@@ -59,10 +59,16 @@ type Unread = { readonly message: string; readonly hint: string }
 
 const wanted = 'expected a date such as 2027-06-12'
 
+/** A day of no year: Nov 1, 15 Aug, 6/22. */
+const yearless =
+  /^(?:[a-z]{3,9}\.? \d{1,2}(?:st|nd|rd|th)?|\d{1,2}(?:st|nd|rd|th)?\.? [a-z]{3,9}\.?|\d{1,2}\/\d{1,2})$/i
+
 /** A date as it is written everywhere, `YYYY-MM-DD`; or why it cannot be read. */
 export function readDay(written: string, style: DayStyle): string | Unread {
   const text = written.trim().replace(weekday, '').replace(midnight, '')
-  const none = { message: `"${written}" is no date`, hint: wanted }
+  const none = yearless.test(text)
+    ? { message: `"${written}" has no year`, hint: 'write the year behind it' }
+    : { message: `"${written}" is no date`, hint: wanted }
   const [, year, second, third] = yearFirst.exec(text) ?? []
   if (year !== undefined) return dayText(year, Number(second), Number(third)) ?? none
   const [, d, m, y] = points.exec(text) ?? []

@@ -99,7 +99,9 @@ describe('the workbook to fill in', () => {
           expect(at(subject.title, `${columnName(i + 2)}900`)).toEqual(field.choices)
     }
     expect(at('Fair', 'B11')).toEqual(['us', 'metric'])
-    expect(at('Water and crew', 'B11')).toEqual(['yes', 'no'])
+    const water = laid.sheets.find(({ title }) => title === 'Water and crew')?.rows ?? []
+    const lights = water.findIndex((row) => row[4]?.text === 'lights') + 1
+    expect(at('Water and crew', `B${lights}`)).toEqual(['yes', 'no'])
     expect(at('Measurements', 'B30')).toContain('moisture of the cushion found, by dry weight')
     expect(at('Fair', 'B4')).toEqual([])
   })
