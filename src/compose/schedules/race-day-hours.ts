@@ -35,9 +35,9 @@ export function raceDayHourRows(context: ComposeContext): TableRows {
   // A day that ends after midnight is shown as far as the last race.
   const done = engine.si('clock.done') ?? engine.si('clock.after')
   if (!known || done === undefined) return []
-  const full = engine.si('water.storage')
+  const held = engine.siOfAll({ full: 'water.storage', morning: 'store.morning' })
   const store =
-    full === undefined ? {} : { store: { full, recharge: engine.si('water.recharge') ?? 0 } }
+    held === undefined ? {} : { store: { ...held, recharge: engine.si('water.recharge') ?? 0 } }
   const before = known.parade + known.reserve
   return raceDayHours({ ...known, before, done, ...store }).map((h) => [
     printed(h.from, 'clock', context),

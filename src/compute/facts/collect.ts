@@ -260,6 +260,9 @@ export function collectKnown(facility: Facility, capabilities: Iterable<Capabili
   if (line) walkedLine(line, known)
   measurements(facility, known)
   surveyAge(facility, known)
+  // On the first race day the store is full.
+  const store = known.get('water.storage')
+  if (store) known.set('store.morning', store)
   const grader = machineFor(file, 'grade')
   if (grader) graderDays(file, grader.index, tree, known)
   return known

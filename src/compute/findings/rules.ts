@@ -197,9 +197,9 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'store-runs-dry',
-    holds: exceeds('cycle.water', 'day-water.low'),
+    holds: anyOf(exceeds('cycle.water', 'day-water.low'), exceeds('store.drawn', 'store.hand')),
     facts: ['water.storage', 'water.recharge'],
-    figures: ['day-water.low'],
+    figures: ['store.drawn', 'store.hand'],
   },
   {
     id: 'order-late',

@@ -34,10 +34,10 @@ export type RaceDayWaterInput = {
   readonly clear: number
   readonly before: number
   /**
-   * Water in store in the morning, m³, and its refill, m³/s; without a store the supply is taken as
-   * never failing.
+   * What the store holds when full and what is in it in the morning, m³, and its refill, m³/s; without
+   * a store the supply is taken as never failing.
    */
-  readonly store?: { readonly full: number; readonly recharge: number }
+  readonly store?: { readonly full: number; readonly morning: number; readonly recharge: number }
 }
 
 /** One hour of a race day. */
@@ -108,7 +108,7 @@ export function loadsInBreaks(
 export function raceDayHours(x: RaceDayWaterInput): readonly RaceDayHour[] {
   const hours: RaceDayHour[] = []
   let behind = 0
-  let left = x.store?.full
+  let left = x.store?.morning
   for (let from = Math.floor(x.start / 3600) * 3600; from < x.done; from += 3600) {
     const to = from + 3600
     const lost =

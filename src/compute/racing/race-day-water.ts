@@ -1,7 +1,7 @@
 import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec, type Steps } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
-import { type RaceDayHour, raceDayHours } from './race-day-hours.ts'
+import { type RaceDayHour, type RaceDayWaterInput, raceDayHours } from './race-day-hours.ts'
 
 const clock = (symbol: string): InputSpec => ({
   symbol,
@@ -71,7 +71,7 @@ const terms = ['behind', 'truck', 'store']
 
 type Inputs = Readonly<Record<keyof typeof inputs, number>>
 
-type Store = { readonly full: number; readonly recharge: number }
+type Store = NonNullable<RaceDayWaterInput['store']>
 
 function hoursOf(x: Inputs, store: Store | undefined): readonly RaceDayHour[] {
   const before = x.parade + x.reserve
@@ -127,6 +127,7 @@ export const raceDayWaterFromStore = calculation({
   inputs: {
     ...inputs,
     full: { symbol: 'S', kind: 'waterVolume', range: [0, 40_000] },
+    morning: { symbol: 'S_m', kind: 'waterVolume', range: [0, 40_000] },
     recharge: { symbol: 'q_r', kind: 'waterFlow', range: [0, 0.4] },
   },
   outputs: {
@@ -134,7 +135,8 @@ export const raceDayWaterFromStore = calculation({
     low: { symbol: 'S_0', kind: 'waterVolume', tex: '\\min_h S_h', round: 'down', restsOn: 'all' },
   },
   steps: {
-    hours: ({ full, recharge, ...x }) => hourSteps(hoursOf(x, { full, recharge })),
+    hours: ({ full, morning, recharge, ...x }) =>
+      hourSteps(hoursOf(x, { full, morning, recharge })),
   },
-  compute: ({ full, recharge, ...x }) => amounts(x, { full, recharge }),
+  compute: ({ full, morning, recharge, ...x }) => amounts(x, { full, morning, recharge }),
 })

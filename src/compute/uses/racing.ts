@@ -115,6 +115,7 @@ function water(known: ReadonlySet<string>): Use[] {
       ? use('day-water', raceDayWaterFromStore, {
           ...bindings,
           full: fact('water.storage'),
+          morning: fact('store.morning'),
           recharge,
         })
       : use('day-water', raceDayWater, bindings),

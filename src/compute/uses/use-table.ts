@@ -64,6 +64,7 @@ import { dailyDemand } from '../water/daily-demand.ts'
 import { fleet, fleetOfThree, fleetOfTwo } from '../water/fleet.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { waterRound, waterRoundOfThree, waterRoundOfTwo } from '../water/round.ts'
+import { storeDay } from '../water/store.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle } from '../water/truck.ts'
 import { chill } from '../weather/chill.ts'
 import { drying } from '../weather/drying.ts'
@@ -129,6 +130,7 @@ export const useTable = {
   'back-rolled': [dryingClock],
   'layer-dry': [layerDrying],
   supply: [raceDaySupply],
+  store: [storeDay],
   seal: [sealingTime],
   press: [contactPressure],
   air: [evapotranspiration, evapotranspirationByTemperature],

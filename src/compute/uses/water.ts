@@ -1,6 +1,7 @@
 import { fleet, fleetOfThree, fleetOfTwo } from '../water/fleet.ts'
 import { moistureByTruck, moistureToAdd, onePoint } from '../water/moisture.ts'
 import { waterRound, waterRoundOfThree, waterRoundOfTwo } from '../water/round.ts'
+import { storeDay } from '../water/store.ts'
 import { raceDaySupply, sprayPass, tankRun, truckCycle } from '../water/truck.ts'
 import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
 
@@ -74,6 +75,16 @@ function byKinds(known: ReadonlySet<string>): readonly Use[] {
   return [use('round', waterRound, round), use('fleet', fleet, all)]
 }
 
+const store = (known: ReadonlySet<string>): Use =>
+  use('store', storeDay, {
+    full: fact('water.storage'),
+    morning: fact('store.morning'),
+    need: figure('supply.need'),
+    usable: fact('gear.spray.usable'),
+    recharge: known.has('water.recharge') ? fact('water.recharge') : fixed(0, 'no-refill'),
+    hours: fact('water.hours'),
+  })
+
 /** Figures of watering: what the cushion needs, what the truck gives, what the supply allows. */
 export function waterUses(known: ReadonlySet<string>): readonly Use[] {
   const point = use('point', onePoint, layer)
@@ -125,5 +136,6 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       fillFlow,
       points: fact('water.fill-points'),
     }),
+    ...(known.has('water.storage') ? [store(known)] : []),
   ]
 }

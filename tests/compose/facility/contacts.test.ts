@@ -18,3 +18,16 @@ it('contacts stand in the order of the file, with the title of their role', asyn
     },
   ])
 })
+
+it('a number that was typed without spaces is printed as it is read out', async () => {
+  const phones = ['"5557702"', '"2175557702"', '"911"', '555-7702 ext 2']
+  const context = await contextFor(
+    `${halfMile}contacts:\n${phones.map((p) => `  - { role: fire, name: F, phone: ${p} }\n`).join('')}`,
+  )
+  expect(composeContacts(context).map((c) => c.phone)).toEqual([
+    '555-7702',
+    '217-555-7702',
+    '911',
+    '555-7702 ext 2',
+  ])
+})

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { raceDayGroups } from '../../../src/compose/schedules/race-day-groups.ts'
+import { composeFindings } from '../../../src/compose/findings.ts'
+import { eachRaceDay, raceDayGroups } from '../../../src/compose/schedules/race-day-groups.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
 describe('race days', () => {
@@ -29,4 +30,26 @@ describe('race days', () => {
   it('are none where none are given', async () => {
     expect(raceDayGroups(await contextFor(halfMile))).toEqual([])
   })
+})
+
+it('begins each race day with what the day before has left in store', async () => {
+  const fair = `${halfMile}equipment: [{ id: t, name: t, can: [spray], from: own, tank: "1,500 gal" }]
+water: { storage: "40,000 gal" }
+race-days:
+  - { date: 2027-08-08, first-post: "13:00", races: 8 }
+  - { date: 2027-08-09, first-post: "13:00", races: 8 }
+`
+  const context = await contextFor(fair, {}, { findings: [] })
+  const mornings = eachRaceDay(context).map((d) => d.context.engine.si('store.morning') ?? 0)
+  const drawn = context.engine.si('store.drawn') ?? 0
+  const full = context.engine.si('water.storage') ?? 0
+  expect(drawn).toBeLessThan(full)
+  expect(2 * drawn).toBeGreaterThan(full)
+  expect(mornings).toEqual([full, full - drawn])
+  // 40,000 gal are enough for one day and not for two: the finding names the second.
+  const found = composeFindings(context).find((f) => f.id === 'store-runs-dry')
+  expect(found?.text).toMatch(/^Mon, Aug 9: /)
+  const more = fair.replace('40,000 gal', '250,000 gal')
+  const enough = await contextFor(more, {}, { findings: [] })
+  expect(composeFindings(enough).map((f) => f.id)).not.toContain('store-runs-dry')
 })

@@ -85,7 +85,7 @@ describe('a race day by the hour', () => {
             cycle: cycle * min,
             spread: (cycle / 2) * min,
             trucks,
-            store: { full, recharge: 0.001 },
+            store: { full, morning: full, recharge: 0.001 },
           })
           const lost = hours.reduce((sum, x) => sum + x.lost, 0)
           const given = hours.reduce((sum, x) => sum + x.given, 0)
