@@ -13,6 +13,7 @@ const inputs = {
 } as const satisfies Readonly<Record<string, InputSpec>>
 
 const outputs = {
+  step: { symbol: 'd_s', kind: 'fineDepth', tex: '@depth' },
   mass: { symbol: 'M', kind: 'mass', tex: '@area \\cdot @depth \\cdot @unitWeight' },
   order: orderOf('mass'),
   loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@order}{@load} \\right\\rceil' },
@@ -22,10 +23,10 @@ const cost: OutputSpec = { symbol: 'K', kind: 'money', tex: '@order \\cdot @pric
 
 const amounts = (
   x: Readonly<Record<keyof typeof inputs, number>>,
-): { mass: number; order: number; loads: number } => {
+): { step: number; mass: number; order: number; loads: number } => {
   const mass = x.area * x.depth * x.unitWeight
   const order = asWeighed(mass, x.moisture)
-  return { mass, order, loads: wholeUp(order / x.load) }
+  return { step: x.depth, mass, order, loads: wholeUp(order / x.load) }
 }
 
 /** Mass, truckloads and price of a layer over the whole track. */

@@ -13,6 +13,17 @@ describe('what to measure first', () => {
     expect(rows.map((r) => r.label)).not.toContain('length of one straight')
   })
 
+  it('is what a tape, a watch and a bucket can tell, before what takes a laboratory', async () => {
+    const rows = composeToMeasure(await contextFor(halfMile))
+    const lab = rows.findIndex((r) => r.of === 'cushion.unit-weight.solids')
+    expect(lab).toBeGreaterThan(0)
+    for (const path of ['oval.width.turns', 'cushion.unit-weight.worked'])
+      expect(
+        rows.findIndex((r) => r.of === path),
+        path,
+      ).toBeLessThan(lab)
+  })
+
   it('is nothing that has been measured', async () => {
     const taped = halfMile.replace(
       '600 ft }',
