@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { composeToMeasure } from '../../../src/compose/figures/to-measure.ts'
+import { demoManual } from '../../support/demo.ts'
 import { contextFor, halfMile } from '../support/context.ts'
 
 describe('what to measure first', () => {
@@ -14,7 +15,7 @@ describe('what to measure first', () => {
   })
 
   it('is what a tape, a watch and a bucket can tell, before what takes a laboratory', async () => {
-    const rows = composeToMeasure(await contextFor(halfMile))
+    const { toMeasure: rows } = (await demoManual('brambleford')).manual
     const lab = rows.findIndex((r) => r.of === 'cushion.unit-weight.solids')
     expect(lab).toBeGreaterThan(0)
     for (const path of ['oval.width.turns', 'cushion.unit-weight.worked'])
