@@ -15,14 +15,12 @@ describe('what to measure first', () => {
   })
 
   it('is what a tape, a watch and a bucket can tell, before what takes a laboratory', async () => {
-    const { toMeasure: rows } = (await demoManual('brambleford')).manual
-    const lab = rows.findIndex((r) => r.of === 'cushion.unit-weight.solids')
-    expect(lab).toBeGreaterThan(0)
-    for (const path of ['oval.width.turns', 'cushion.unit-weight.worked'])
-      expect(
-        rows.findIndex((r) => r.of === path),
-        path,
-      ).toBeLessThan(lab)
+    const { manual } = await demoManual('larkmoor')
+    const lab = manual.toMeasure.map((r) => r.of.startsWith('practice.wetting.'))
+    expect(lab[0]).toBe(false)
+    expect(lab).toContain(true)
+    const width = manual.toMeasure.findIndex((r) => !/^(?:practice|cushion)\./.test(r.of))
+    expect(width).toBeLessThan(lab.indexOf(true))
   })
 
   it('is nothing that has been measured', async () => {
