@@ -9,11 +9,13 @@ export function nearest(name: string, known: readonly string[]): string | undefi
   const small = name.toLowerCase()
   const changed = new Set(swapped(small))
   let best: string | undefined
-  let least = Math.max(1, Math.floor(name.length / 3)) + 1
+  // Of one or two letters, those that changed places tell; one changed letter makes another word.
+  let least = Math.floor(name.length / 3) + 1
   for (const candidate of known) {
     // Two letters that changed places are one slip of the fingers, not two.
-    const d = changed.has(candidate.toLowerCase()) ? 1 : distance(small, candidate.toLowerCase())
-    if (d < least) {
+    const isSwapped = changed.has(candidate.toLowerCase())
+    const d = isSwapped ? 1 : distance(small, candidate.toLowerCase())
+    if (d < least || (isSwapped && best === undefined)) {
       least = d
       best = candidate
     }

@@ -16,18 +16,27 @@ const isPlain = (spec: FactSpec): boolean => ['ratio', 'count', 'whole'].include
 
 const isWhole = (spec: FactSpec): boolean => ['count', 'whole'].includes(spec.kind)
 
-/** A number with the unit of an example: `; in that unit it is written "600 ft"`. */
-const unitHint = (number: number, example: string): string => {
-  const unit = /^[\d\s.,/]*\d\s*(\D+)$/.exec(example)?.[1]
-  return unit && `${number} ${unit.trim()}` !== example
-    ? `; in that unit it is written "${number} ${unit.trim()}"`
-    : ''
+/** A number as it is typed in a unit of the kind. */
+function inUnit(number: string, { unit, form }: { unit: string; form?: string }): string[] {
+  if (unit === '' || form === 'clock' || form === 'date') return []
+  const money = /^money(.*)$/.exec(unit)
+  return [money ? `$${number}${money[1]}` : `${number} ${unit === '°' ? 'deg' : unit}`]
 }
+
+/** What a bare number looks like with a unit behind it; which one only its writer knows. */
+function withUnit(spec: FactSpec, number: string): string | undefined {
+  const { us, metric } = kindOf(spec.kind)
+  const ways = [...new Set([us, metric].flatMap((way) => inUnit(number, way)))]
+  return ways.length === 0 ? undefined : `write it with its unit: ${ways.join(' or ')}`
+}
+
+/** The number before what is counted: `3 volunteers`. */
+const counted = /^\s*(\d+)\s+[a-z][a-z -]*$/i
 
 /** What a point before three digits may have meant. */
 const pointHint = (written: string | number): string => {
   const [, whole, rest] = /^\s*(\d{1,3})\.(\d{3}(?:\D.*)?)$/.exec(String(written)) ?? []
-  return whole === undefined ? '' : `; thousands are parted by a comma: "${whole},${rest}"`
+  return whole === undefined ? '' : `; where thousands are meant, write ${whole},${rest}`
 }
 
 export type Fault = { message: string; params: IssueParams }
@@ -51,7 +60,7 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
       message: `${written} has no unit`,
       params: {
         code: 'quantity/no-unit',
-        hint: `${expected}${unitHint(written, kind.example)}`,
+        hint: withUnit(spec, String(written)) ?? expected,
       },
     }
   if (typeof written !== 'string' && typeof written !== 'number')
@@ -62,6 +71,15 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
   const parsed = parseQuantity(String(written), { plain: isPlain(spec) })
   if (!parsed.ok) {
     const { code, message, hint, at, length, saysAll } = parsed.fault
+    const text = String(written).trim()
+    const [, count] = isWhole(spec) ? (counted.exec(text) ?? []) : []
+    if (count !== undefined)
+      return {
+        message: `"${text}" is more than a number`,
+        params: { code: 'quantity/number', hint: `write ${count} alone` },
+      }
+    const bare = code === 'quantity/no-unit' ? withUnit(spec, text) : undefined
+    if (bare !== undefined) return { message, params: { code, at, length, hint: bare } }
     return {
       message,
       params: {

@@ -80,10 +80,10 @@ function readFactor(words: string): { unit: Unit; power: number } | undefined {
 
 type UnitProduct = { factor: number; dims: Dims; offset: number }
 
-/** Reads a unit expression such as `gal/min`, `lb/cu ft`, `gal per h`, `kg/m3`. */
+/** Reads a unit expression such as `gal/min`, `lb/cu ft`, `gal per h`, `gallons a minute`, `kg/m3`. */
 function readUnits(text: string, at: number): UnitProduct | QuantityFault {
   const whole = readFactor(text)
-  const parts = whole ? [text] : text.split(/\s*\/\s*|\s+per\s+/)
+  const parts = whole ? [text] : text.split(/\s*\/\s*|\s+(?:per|an?)\s+/)
   let product: UnitProduct = { factor: 1, dims: dimensionless, offset: 0 }
   let from = 0
   for (const [i, part] of parts.entries()) {
@@ -160,6 +160,7 @@ export function readQuantity(
     )
   let total = 0
   let dims: Dims | undefined
+  let least = 0
   while (rest.trim() !== '') {
     const number = readNumber(rest)
     if (!number)
@@ -191,6 +192,16 @@ export function readQuantity(
     if ('code' in units) return { ok: false, fault: units }
     if (dims && !sameDims(dims, units.dims))
       return fault('quantity/dimension', `"${text.trim()}" adds unlike units`, at, unitText.length)
+    // `3 hr 4 days` was most likely meant as something else.
+    if (dims && units.factor > least)
+      return fault(
+        'quantity/number',
+        `"${text.trim()}" has a smaller unit before a larger one`,
+        0,
+        text.length,
+        'write one value; of two parts the larger unit stands first, as in 4 ft 6 in',
+      )
+    least = units.factor
     dims = units.dims
     total += (number.value + units.offset) * units.factor
     at += unitText.length

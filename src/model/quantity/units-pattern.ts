@@ -49,7 +49,9 @@ function unitsOf(dims: Dims): string {
   const ratios = groups.flatMap((over) =>
     groups
       .filter((under) => sameDims(multiplyDims(over.dims, under.dims, -1), dims))
-      .map((under) => `${either(over.names)}(?:\\s*/\\s*|\\s+per\\s+)${either(under.names)}`),
+      .map(
+        (under) => `${either(over.names)}(?:\\s*/\\s*|\\s+(?:per|an?)\\s+)${either(under.names)}`,
+      ),
   )
   return either([...single, ...ratios])
 }
@@ -81,7 +83,7 @@ export function quantityPattern(dims: Dims, isPlain: boolean): string {
       ? [
           dims.filter((d) => d !== 0).length === 1
             ? `[$€£]\\s*${number}`
-            : `[$€£]\\s*${number}(?:\\s*/\\s*|\\s+per\\s+)${under}`,
+            : `[$€£]\\s*${number}(?:\\s*/\\s*|\\s+(?:per|an?)\\s+)${under}`,
         ]
       : []),
   ]

@@ -26,6 +26,8 @@ function inWords(text: string): string | undefined {
 /** What to write for a date in another style; nothing where it is no date at all. */
 export function dateMeant(typed: string): string | undefined {
   const text = typed.trim()
+  if (/^(?:[A-Za-z]{3,9}\.? \d{1,2}|\d{1,2}\.? [A-Za-z]{3,9}|\d{1,2}\/\d{1,2})$/.test(text))
+    return 'the year is missing: write year, month, day'
   const worded = inWords(text)
   if (worded !== undefined) return `write year, month, day: ${worded}`
   const [, a = '', b = '', c = ''] = /^(\d{1,4})[/.\- ](\d{1,2})[/.\- ](\d{1,4})$/.exec(text) ?? []
@@ -43,3 +45,12 @@ export function dateMeant(typed: string): string | undefined {
     ? `write year, month, day: ${usual}, or ${other} if the day stands first`
     : `write year, month, day: ${usual ?? other}`
 }
+
+const dates =
+  /\d{4}[-/.]\d{1,2}[-/.]\d{1,2}|\d{1,2}[/.-]\d{1,2}[/.-]\d{2,4}|[A-Za-z]{3,9}\.? \d{1,2}(?:st|nd|rd|th)?,? \d{4}|\d{1,2}(?:st|nd|rd|th)?\.? [A-Za-z]{3,9}\.?,? \d{4}/g
+
+/** All days that a text names, in order; of one that can be read in two ways the month first. */
+export const datesIn = (text: string): readonly string[] =>
+  (text.match(dates) ?? []).flatMap((found) =>
+    isDay(found) ? [found] : (/\d{4}-\d\d-\d\d/.exec(dateMeant(found) ?? '')?.[0] ?? []),
+  )

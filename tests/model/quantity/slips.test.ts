@@ -6,8 +6,42 @@ import { foot, inch } from '../../../src/model/quantity/units.ts'
 describe('slipOf', () => {
   it.each([
     ['12,5 ft', 'write 12.5 ft; a comma parts thousands, as in 2,640 ft'],
-    ['12-14 ft', 'write one value, such as 13 ft; what it varies between can stand behind #'],
-    ['2 to 3 in', 'write one value, such as 2.5 in; what it varies between can stand behind #'],
+    [
+      '12-14 ft',
+      'write one value, such as 13 ft, the middle; what it varies between can stand behind #',
+    ],
+    [
+      '2 to 3 in',
+      'write one value, such as 2.5 in, the middle; what it varies between can stand behind #',
+    ],
+    [
+      '3/4–1 1/4 in',
+      'write one value, such as 1 in, the middle; what it varies between can stand behind #',
+    ],
+    [
+      '3/4 to 1 1/4 in',
+      'write one value, such as 1 in, the middle; what it varies between can stand behind #',
+    ],
+    [
+      '1–1 1/2 in',
+      'write one value, such as 1 1/4 in, the middle; what it varies between can stand behind #',
+    ],
+    [
+      '1" to 1 1/2"',
+      'write one value, such as 1 1/4", the middle; what it varies between can stand behind #',
+    ],
+    [
+      '3 or 4 days',
+      'write one value, such as 3.5 days, the middle; what it varies between can stand behind #',
+    ],
+    ['6 in to 1 ft', 'write one value; what it varies between can stand behind #'],
+    [
+      '3.95/gal',
+      'write $3.95/gal; the sign of the money stands first, or a unit behind the number',
+    ],
+    ['80 x 120 x 6 ft', 'write what it holds: 57,600 ft3'],
+    ['10 x 4 ft', 'write the one number that is asked for'],
+    ['1300+ gal', 'write 1300 gal; that it is more can stand behind #'],
     ['half a mile', 'write it in digits: 1/2 mile'],
     ['a quarter of a mile', 'write it in digits: 1/4 mile'],
     ['twelve feet', 'write it in digits: 12 feet'],
