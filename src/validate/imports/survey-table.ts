@@ -122,15 +122,30 @@ function tooFew(
     const stations = byStation(day.readings)
     const first = rows.find((r) => r.date === day.date)
     if (!first || (stations.length >= 3 && stations.every((s) => s.readings.length >= 2))) return []
-    return [
-      problemAt(
-        table.file,
-        first.cells.station.place,
-        'schema/missing',
-        `the survey of ${day.date} has too few readings`,
-        { hint: 'at least three stations, each with at least two readings from the rail outward' },
-      ),
-    ]
+    const wanted = 'at least three stations, each with at least two readings from the rail outward'
+    if (stations.length < 3)
+      return [
+        problemAt(
+          table.file,
+          first.cells.station.place,
+          'schema/missing',
+          `the survey of ${day.date} has too few stations: ${stations.length}`,
+          { hint: wanted },
+        ),
+      ]
+    return stations.flatMap(({ station, readings }) => {
+      const row = rows.find((r) => r.date === day.date && r.station === station)
+      if (readings.length >= 2 || !row) return []
+      return [
+        problemAt(
+          table.file,
+          row.cells.station.place,
+          'schema/missing',
+          `station ${row.cells.station.text} has one reading alone on ${day.date}`,
+          { hint: `add a second one of that station, or delete this row; a survey has ${wanted}` },
+        ),
+      ]
+    })
   })
 }
 

@@ -1,7 +1,7 @@
 import { didYouMean } from '../../model/closest.ts'
 import { type FactPath, factSpec } from '../../model/fact-spec.ts'
 import type { Problem, Result } from '../../model/problem.ts'
-import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { kindOf, type UnitSystem } from '../../model/quantity/kinds.ts'
 import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
 import { problemAt } from '../../read/source-file.ts'
 import { dayFault } from '../day-fault.ts'
@@ -146,6 +146,9 @@ function stylesOf(
   }
 }
 
+/** Advice for a file that has remarks; a table has none. */
+const onlyInYaml = /; [^;]* can stand behind #$/
+
 /** A cell as a quantity, with the unit of its column where the cell has none of its own. */
 function readQuantity(
   table: CsvTable,
@@ -158,7 +161,13 @@ function readQuantity(
   const read = readMeasured(path, isBare(text) && unit !== '' ? `${text} ${unit}` : text)
   return 'si' in read
     ? read.si
-    : cellProblem(table, cell, read.params.code, read.message, read.params.hint)
+    : cellProblem(
+        table,
+        cell,
+        read.params.code,
+        read.message,
+        read.params.hint?.replace(onlyInYaml, ''),
+      )
 }
 
 function readCell(
@@ -212,7 +221,40 @@ export function readRows<const Specs extends ColumnSpecs>(
     }
     return sound ? [{ values, cells } as unknown as TableRow<Specs>] : []
   })
-  return { rows, problems }
+  return { rows, problems: unitsOnce(table, problems, { columns, specs, units }) }
+}
+
+type Columns = {
+  readonly columns: ReadonlyMap<string, Found>
+  readonly specs: ColumnSpecs
+  readonly units: UnitSystem | undefined
+}
+
+/** Numbers of one column that have no unit are told once: it is written in the head. */
+function unitsOnce(
+  table: CsvTable,
+  problems: readonly Problem[],
+  { columns, specs, units = 'us' }: Columns,
+): readonly Problem[] {
+  const lacking = problems.filter((p) => p.code === 'quantity/no-unit')
+  const isIn = (problem: Problem, index: number): boolean =>
+    table.rows.some((row) => {
+      const { line, column } = row[index]?.place ?? {}
+      return line === problem.place.line && column === problem.place.column
+    })
+  const once = [...columns].flatMap(([name, { index }]) => {
+    const [first, ...more] = lacking.filter((p) => isIn(p, index))
+    const spec = specs[name]
+    const kind = typeof spec === 'object' ? factSpec(spec.fact)?.kind : undefined
+    if (first === undefined || kind === undefined) return []
+    const others =
+      more.length === 0
+        ? ''
+        : `, nor ${more.length === 1 ? 'has one' : `have ${more.length}`} more below it`
+    const hint = `write the unit of the whole column in its head: ${name} (${kindOf(kind)[units].unit})`
+    return [{ ...first, message: `${first.message}${others}`, hint }]
+  })
+  return [...problems.filter((p) => p.code !== 'quantity/no-unit'), ...once]
 }
 
 /** The first day on which nothing can have been seen, or long ago, and how many more there are. */

@@ -86,4 +86,13 @@ describe('a table of levels', async () => {
     const heights = rises(levels.start)
     rises(staff.join('\n')).forEach((rise, i) => expect(rise).toBeCloseTo(heights[i] ?? 0, 9))
   })
+
+  it('with numbers that have no unit is told once for each column, with the head to write', () => {
+    const bare = 'station,offset,depth (in),date\n0,5,1,2027-06-12\n0,30,1,2027-06-12\n'
+    const { problems } = check(bare)
+    expect(problems.map((p) => [p.place.line, p.place.column, p.hint])).toEqual([
+      [2, 1, 'write the unit of the whole column in its head: station (ft)'],
+      [2, 3, 'write the unit of the whole column in its head: offset (ft)'],
+    ])
+  })
 })
