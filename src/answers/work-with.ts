@@ -120,7 +120,7 @@ export function workWith(given: WorkGiven): (files: Files) => Worked {
   }
   const targets = {
     quantities: new Set<string>([...figureIds, ...factPaths]),
-    procedures: new Set(library.procedures.map((p) => p.value.id)),
+    procedures: new Map(library.procedures.map((p) => [p.value.id, p.value.title])),
   }
   const tables = tablesOf()
   return (files) => {

@@ -1,4 +1,5 @@
-import { didYouMean } from './closest.ts'
+import otherNames from '../../shared/other-names.json' with { type: 'json' }
+import { nearest } from './closest.ts'
 import { factPaths, factSpec } from './fact-spec.ts'
 
 const plain = (text: string): string =>
@@ -20,12 +21,25 @@ export function factCalled(name: string): string | undefined {
   return paths.length === 1 ? paths[0] : undefined
 }
 
+/** What people call a fact that has another name, by words parted with spaces. */
+const byOtherName = new Map<string, string>(
+  Object.entries(otherNames.facts).map(([name, path]) => [plain(name), path]),
+)
+
 /** More names than these are no help to anyone. */
 const mostListed = 3
 
+/** A fact by its path, with what the manual calls it: paths alone look too much alike. */
+function withLabel(path: string): string {
+  const label = factSpec(path)?.label ?? ''
+  return plain(path).endsWith(plain(label)) ? `"${path}"` : `"${path}" (${label})`
+}
+
 /** What to ask whoever named a fact that there is not: the nearest path, or those with all its words. */
 export function factMeant(name: string): string {
-  const near = didYouMean(name, factPaths)
+  const other = byOtherName.get(plain(name))
+  if (other !== undefined) return `did you mean ${withLabel(other)}?`
+  const near = nearest(name, factPaths)
   const same = byLabel.get(plain(name)) ?? []
   const words = plain(name)
     .split(' ')
@@ -35,8 +49,8 @@ export function factMeant(name: string): string {
     return words.length > 0 && words.every((word) => text.includes(word))
   })
   const found = [...same, ...within].slice(0, mostListed)
-  if (near !== undefined && same.length === 0) return near
+  if (near !== undefined && same.length === 0) return `did you mean ${withLabel(near)}?`
   return found.length > 0
-    ? `did you mean ${found.map((path) => `"${path}"`).join(' or ')}?`
+    ? `did you mean ${found.map(withLabel).join(' or ')}?`
     : 'write the path of an entry of this file, such as cushion.depth.found'
 }

@@ -9,7 +9,8 @@ import { typedQuantity } from './typed-quantity.ts'
 export type NameTargets = {
   /** Every figure id and fact path there can be, for any facility. */
   readonly quantities: ReadonlySet<string>
-  readonly procedures: ReadonlySet<string>
+  /** Procedures by id, with their titles. */
+  readonly procedures: ReadonlyMap<string, string>
 }
 
 const html = /<\/?[a-zA-Z!][^>]*>?/
@@ -59,7 +60,7 @@ function checkString(
     if (scheme === 'procedure' && !targets.procedures.has(id))
       problems.push(
         item.tree.problem(at(target), 'text/link', `there is no procedure "${id}"`, {
-          hint: didYouMeanOneOf(id, [...targets.procedures]),
+          hint: didYouMeanOneOf(id, [...targets.procedures.keys()]),
         }),
       )
     else if (scheme !== 'procedure')

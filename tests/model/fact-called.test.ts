@@ -13,11 +13,16 @@ describe('a fact', () => {
 
   it('of which several have the label is asked for by path', () => {
     expect(factCalled('working width')).toBeUndefined()
-    expect(factMeant('working width')).toContain('"gear.grade.width" or ')
+    expect(factMeant('working width')).toContain('"gear.grade.width" (working width) or ')
   })
 
   it('that there is not is met with those that have its words', () => {
-    expect(factMeant('cushion.depth.fond')).toBe('did you mean "cushion.depth.found"?')
+    expect(factMeant('cushion.depth.fond')).toBe(
+      'did you mean "cushion.depth.found" (depth of the cushion found)?',
+    )
+    expect(factMeant('rail lip')).toBe(
+      'did you mean "rail-ridge.height" (height of the ridge at the rail)?',
+    )
     expect(factMeant('cushion depth')).toContain('"cushion.depth.found"')
     expect(factMeant('zebra stripes')).toContain('write the path')
   })

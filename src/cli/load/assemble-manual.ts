@@ -21,7 +21,7 @@ import type { LoadedFacility } from './load-facility.ts'
 /** What texts may name: figures and facts, procedures. */
 const targetsIn = (library: Library) => ({
   quantities: new Set([...figureIds, ...factPaths]),
-  procedures: new Set(library.procedures.map((p) => p.value.id)),
+  procedures: new Map(library.procedures.map((p) => [p.value.id, p.value.title])),
 })
 
 /** What is wrong with a library whose files have passed their schemas, at whatever facility. */

@@ -23,7 +23,7 @@ describe('a list of cards with mistakes', () => {
     const named = checked.value
       ? checkText(checked.value.cards, {
           quantities: new Set([...figureIds, ...factPaths]),
-          procedures: new Set(),
+          procedures: new Map(),
         })
       : []
     return [...checked.problems, ...named]
