@@ -79,6 +79,10 @@ function keysOfList(path: readonly string[], schema: unknown, blank: Blank): rea
   })
 }
 
+/** What stands behind the #: of a time zone only its beginning, since a whole one would be believed. */
+const exampleFor = (path: readonly string[], { example }: EntryAbout): string =>
+  path.at(-1) === 'time-zone' ? (example?.replace(/\/.*$/, '/…') ?? '') : (example ?? 'some text')
+
 /** Lines of one entry: what it is, and itself, behind # where it says nothing yet. */
 function entryLines(
   path: readonly string[],
@@ -110,7 +114,7 @@ function entryLines(
       line(`${key}:`),
       line(`  ${listed(path, schema, blank)}`),
     ]
-  return [...above, line(isOpen ? `${key}:` : `${key}: ${about.example ?? 'some text'}`)]
+  return [...above, line(isOpen ? `${key}:` : `${key}: ${exampleFor(path, about)}`)]
 }
 
 /** Entries without which there is no manual; of the oval two dimensions. */

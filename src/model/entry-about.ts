@@ -17,6 +17,10 @@ const entries = new Map<string, { label: string; howTo?: string; example?: strin
   Object.entries(table.entries),
 )
 
+/** The examples of entries that state no quantity, by path. */
+export const entryExamples = (): readonly { readonly path: string; readonly example: string }[] =>
+  [...entries].flatMap(([path, { example }]) => (example === undefined ? [] : [{ path, example }]))
+
 /** The fact whose quantity stands at a path; in lists a fact has a name of its own. */
 export function factAt(path: readonly string[]): FactSpec | undefined {
   const whole = factSpec(path.join('.'))

@@ -1,7 +1,7 @@
 import { type Document, isScalar, visit } from 'yaml'
 import type { Problem } from '../model/problem.ts'
 import { placeAt, problemAt, type SourceFile } from './source-file.ts'
-import { quoted, shortened } from './yaml-faults/fault.ts'
+import { inQuotes, keyBefore, quoted } from './yaml-faults/fault.ts'
 
 /** A text in curly quotes; one that begins with a digit is a quantity, which says so itself. */
 const curly = /^[“”„‘’](?!\d)[^“”„]*[“”„‘’]$/
@@ -35,7 +35,7 @@ export function silentSlips(file: SourceFile, doc: Document): Problem[] {
             at,
             remark.length + 1,
             'the text ends before this #, and the rest is taken as a remark',
-            `if it belongs to the text, put all in quotes: ${quoted(shortened(file.text.slice(from, at + 1 + remark.length).trimEnd()))}; else put a space behind #`,
+            `if it belongs to the text, ${inQuotes(file.text.slice(from, at + 1 + remark.length).trimEnd(), keyBefore(file.text, from))}; else put a space behind #`,
           )
       }
       if (typeof node.value === 'string' && node.type === 'PLAIN' && curly.test(node.value.trim()))
@@ -43,7 +43,7 @@ export function silentSlips(file: SourceFile, doc: Document): Problem[] {
           from,
           to - from,
           'the curly quotes round this text will be printed',
-          `leave them out, or type straight ones: ${quoted(node.value.trim().slice(1, -1))}`,
+          `leave them out, or type straight ones: ${quoted(node.value.trim().slice(1, -1).trim())}`,
         )
     },
   })

@@ -5,8 +5,11 @@ import { checkSchema } from './check-schema.ts'
 import { checkDuplicates } from './facility/check-duplicates.ts'
 import { checkEmergency } from './facility/check-emergency.ts'
 import { checkGates } from './facility/check-gates.ts'
+import { checkHeads } from './facility/check-heads.ts'
+import { checkMachines } from './facility/check-machines.ts'
 import { checkMeasurements } from './facility/check-measurements.ts'
 import { checkOval } from './facility/check-oval.ts'
+import { checkSaid } from './facility/check-said.ts'
 import { checkZone } from './facility/check-zone.ts'
 import type { ParsedFacility } from './facility/parsed-facility.ts'
 import { checkClimate } from './facility/plausible/check-climate.ts'
@@ -43,6 +46,8 @@ const checks = [
   checkGates,
   checkZone,
   checkEmergency,
+  checkSaid,
+  checkMachines,
   checkDuplicates,
   checkMeasurements,
   checkClocks,
@@ -65,7 +70,8 @@ const checks = [
  */
 export function checkFacility(tree: SourceTree): Result<Facility> {
   const { value: file, problems } = checkSchema(tree, facility)
-  if (!file) return { value: undefined, problems }
+  const heads = checkHeads(tree, new Set(problems.map((p) => p.place.line)))
+  if (!file) return { value: undefined, problems: [...problems, ...heads] }
   const sieves = readSieveTests(file.cushion.sieve ?? [], tree)
   const densities = readDensityTests(file.base?.density ?? [])
   return {
@@ -75,6 +81,6 @@ export function checkFacility(tree: SourceTree): Result<Facility> {
       imported: nothingImported,
       tests: { sieves: sieves.value, densities },
     },
-    problems: [...checks.flatMap((check) => check({ file, tree })), ...sieves.problems],
+    problems: [...heads, ...checks.flatMap((check) => check({ file, tree })), ...sieves.problems],
   }
 }

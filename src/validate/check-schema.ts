@@ -1,6 +1,7 @@
 import type * as z from 'zod'
-import type { Problem, ProblemCode, Result } from '../model/problem.ts'
+import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
+import { type HiddenHead, hiddenHeadHint, hiddenHeads } from '../read/yaml-faults/hidden-head.ts'
 import { missing } from './schema-advice/missing.ts'
 import { schemaAt, shapeOf } from './schema-advice/schema-keys.ts'
 import { emptyGroupFor, nameMeant, unknownKey } from './schema-advice/unknown-key.ts'
@@ -33,6 +34,23 @@ function valueAt(data: unknown, path: Path): unknown {
 /** Whoever has so many entries that do not exist has another file; each takes a while to think about. */
 const mostTold = 100
 
+const headsAbove = (tree: SourceTree, line: number): readonly HiddenHead[] =>
+  hiddenHeads(tree.file.text.split(/\r?\n/), line, true)
+
+/** An entry that has come into another group, since the head of its own is still behind #. */
+const underRemark = (
+  tree: SourceTree,
+  place: Place,
+  key: string,
+  heads: readonly HiddenHead[],
+): Problem =>
+  tree.problem(
+    place,
+    'schema/unknown-key',
+    `"${key}" belongs to "${heads.map(({ name }) => name).join('.')}", whose head is still a remark`,
+    { hint: hiddenHeadHint(heads) },
+  )
+
 function unknownKeys(
   tree: SourceTree,
   schema: object,
@@ -41,8 +59,11 @@ function unknownKeys(
   const at = plainPath(issue.path)
   const data = valueAt(tree.data, at)
   return issue.keys.slice(0, mostTold).map((key) => {
+    const place = tree.keyPlaceOf([...at, key])
+    const heads = headsAbove(tree, place.line)
+    if (heads.length > 0) return underRemark(tree, place, key, heads)
     const { message, hint } = unknownKey({ key, schema, at, data })
-    return tree.problem(tree.keyPlaceOf([...at, key]), 'schema/unknown-key', message, { hint })
+    return tree.problem(place, 'schema/unknown-key', message, { hint })
   })
 }
 
@@ -123,7 +144,10 @@ function saidOf(
   if (issue.code === 'invalid_type')
     return { code: 'schema/type', ...wrongType(schema, path, given, issue.expected) } as const
   if (issue.code === 'invalid_value')
-    return { code: 'schema/choice', ...wrongChoice(issue.values.map(String), value) } as const
+    return {
+      code: 'schema/choice',
+      ...wrongChoice(issue.values.map(String), value, typeof path.at(-1) === 'number'),
+    } as const
   return { code: 'schema/format', ...wrongForm(schema, path, value, issue.message) } as const
 }
 
@@ -152,16 +176,27 @@ function meantBy(tree: SourceTree, schema: object, issue: Issue): string[] {
   })
 }
 
+/** Of a line whose group still has its head behind #, only that is told: the rest comes of it. */
+function withoutConsequences(tree: SourceTree, problems: readonly Problem[]): Problem[] {
+  const inLine = (p: Problem): readonly Problem[] =>
+    problems.filter((q) => q.place.line === p.place.line)
+  return problems.filter((p) => {
+    const first = inLine(p).find((q) => q.code === 'schema/unknown-key' && isUnderRemark(tree, q))
+    return first === undefined || first === p
+  })
+}
+
+const isUnderRemark = (tree: SourceTree, { place }: Problem): boolean =>
+  headsAbove(tree, place.line).length > 0
+
 /** Checks a tree against a schema; every fault is reported at its line. */
 export function checkSchema<T extends z.ZodType>(tree: SourceTree, schema: T): Result<z.output<T>> {
   const parsed = schema.safeParse(tree.data)
   if (parsed.success) return { value: parsed.data, problems: [] }
   const { issues } = parsed.error
   const told = new Set(issues.flatMap((issue) => meantBy(tree, schema, issue)))
-  return {
-    value: undefined,
-    problems: issues
-      .filter((issue) => !told.has(issue.path.join('.')))
-      .flatMap((issue) => problemsOf(tree, schema, issue)),
-  }
+  const problems = issues
+    .filter((issue) => !told.has(issue.path.join('.')))
+    .flatMap((issue) => problemsOf(tree, schema, issue))
+  return { value: undefined, problems: withoutConsequences(tree, problems) }
 }

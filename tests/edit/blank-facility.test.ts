@@ -3,6 +3,7 @@ import { parse } from 'yaml'
 import { blankFacility } from '../../src/edit/blank-facility.ts'
 import { readYaml } from '../../src/read/read-yaml.ts'
 import { checkFacility } from '../../src/validate/check-facility.ts'
+import { saidEntries } from '../../src/validate/facility/said-entries.ts'
 import { groupsOf } from '../../src/validate/schema-advice/schema-keys.ts'
 import { facility } from '../../src/validate/schemas/facility.ts'
 
@@ -42,7 +43,8 @@ describe.each(['us', 'metric'] as const)('a blank facility file in %s units', (s
     const filled = allOpen(text)
       .replace(/^id:$/m, 'id: our-fair')
       .replace(/^name:$/m, 'name: Our Fair')
-      .replace(/^( {2}town):$/m, '$1: Our Town')
+      .replace(/^( {2}town):$/m, '$1: Hollow Creek')
+      .replace('America/…', 'America/Chicago')
       .replace(/^units:$/m, `units: ${system}`)
       .replace(/^paper:$/m, 'paper: a4')
       .replace(/^( {2}lap):$/m, '$1: 2,640 ft')
@@ -53,6 +55,38 @@ describe.each(['us', 'metric'] as const)('a blank facility file in %s units', (s
     const found = value ? checkFacility(value).problems : []
     const unread = found.filter((p) => /^(schema|quantity|yaml)\//.test(p.code))
     expect(unread.map((p) => `${p.source}: ${p.message}`)).toEqual([])
+  })
+
+  it('has no example of a place, of people or of help that is taken as it stands', () => {
+    const filled = allOpen(text)
+      .replace(/^id:$/m, 'id: own-fair')
+      .replace(/^name:$/m, 'name: Hollow Creek Fair')
+      .replace(/^( {2}town):$/m, '$1: Our Town')
+      .replace(/^units:$/m, `units: ${system}`)
+      .replace(/^paper:$/m, 'paper: a4')
+      .replace(/^( {2}lap):$/m, '$1: 2,640 ft')
+      .replace(/^( {2}straight):$/m, '$1: 600 ft')
+      .replace(/^( {2}material):$/m, '$1: clay')
+    const problems = (opened: string) => {
+      const { value } = readYaml({ path: 'facility.yaml', text: opened })
+      return value ? { value, problems: checkFacility(value).problems } : { value, problems: [] }
+    }
+    // A time zone is only begun, so that it must be finished.
+    const zone = problems(filled).problems.filter((p) => p.source?.includes('time-zone: America/…'))
+    expect(zone.map((p) => p.severity)).toEqual(['error'])
+    const { value, problems: found } = problems(filled.replace('America/…', 'America/Chicago'))
+    const told = new Set(found.filter((p) => p.severity === 'error').map((p) => p.path?.join('.')))
+    const data = value?.data as Readonly<Record<string, unknown>>
+    const leaves = ['place', 'contacts', 'emergency'].flatMap((g) => saidEntries(data[g], [g]))
+    expect(leaves.length).toBeGreaterThan(25)
+    expect(leaves.map(({ at }) => at.join('.')).filter((at) => !told.has(at))).toEqual([
+      'place.elevation',
+      'place.time-zone',
+      // Right in most places, or a choice; who may stop racing must be among the contacts.
+      'contacts.0.role',
+      'emergency.number',
+      'emergency.stops-racing.1',
+    ])
   })
 
   it('tells of each how to measure it', () => {

@@ -71,7 +71,7 @@ describe.each(pages)('%s', (file) => {
     const base = {
       id: 'our-fair',
       name: 'Our County Fair',
-      place: { town: 'Our Town' },
+      place: { town: 'Hollow Creek' },
       units: 'us',
       paper: 'letter',
       oval: { lap: '2,640 ft', straight: '600 ft' },
@@ -79,7 +79,7 @@ describe.each(pages)('%s', (file) => {
     }
     for (const { lang, text } of fences) {
       if (lang !== 'yaml') continue
-      const all = JSON.stringify({ ...base, ...(parse(text) as object) })
+      const all = JSON.stringify({ ...base, ...(parse(text.replaceAll('A. Name', 'Pat Roe')) as object) })
       const { value } = readYaml({ path: 'facility.yaml', text: all })
       if (!value) throw new Error(text)
       const { problems } = checkFacility(value)

@@ -22,7 +22,7 @@ const views: readonly View[] = [{ name: 'today', page: 'today.html', width: 390,
 /** What the form shows in its pictures. */
 const answers = `name: Our County Fair
 id: our-county-fair
-place: { town: Our Town }
+place: { town: Hollow Creek }
 units: us
 paper: letter
 emergency: { number: "911", address: "12 Mill Road", gate: Gate A }

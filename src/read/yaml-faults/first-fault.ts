@@ -1,6 +1,7 @@
 import { type Document, isScalar, visit, type YAMLError } from 'yaml'
 import { disguise } from './disguise.ts'
 import type { YamlFault } from './fault.ts'
+import { hiddenHeadHint, hiddenHeads } from './hidden-head.ts'
 import { lineFault } from './line-fault.ts'
 
 const lineOf = (text: string, offset: number): number => text.slice(0, offset).split('\n').length
@@ -45,13 +46,42 @@ const advice: Readonly<Record<string, readonly [message: string, hint: string]>>
     'a comma, quote or bracket is missing here',
     'look at what was opened before this',
   ],
-  TAB_AS_INDENT: ['the line begins with a tab', 'type ordinary spaces instead'],
+  TAB_AS_INDENT: [
+    'the line begins with a tab',
+    'type spaces with the space bar instead, as many as the line above has',
+  ],
 }
 
 const fallback: readonly [string, string] = [
   'this cannot be read',
   'a line is "key: value" or "- value"; a text that holds a colon, a comma in { } or a mark such as # stands in quotes',
 ]
+
+const isRemark = (line: string): boolean => /^\s*(?:#.*)?$/.test(line)
+
+/**
+ * An entry whose group still has its head behind a #, at a fault or the first one behind it: the
+ * fault then is that the head says nothing.
+ */
+function underRemark(text: string, at: number): YamlFault | undefined {
+  const lines = text.split('\n')
+  let line = lineOf(text, at)
+  while (line <= lines.length && isRemark(lines[line - 1] ?? '')) line++
+  const heads = hiddenHeads(lines, line, true)
+  const group = heads.map(({ name }) => name).join('.')
+  if (group === '') return undefined
+  const shown = (lines[line - 1] ?? '').trim()
+  const name = /^(?:- *\{? *)?([^\s:]+):/.exec(shown)?.[1] ?? shown
+  return {
+    at:
+      lines.slice(0, line - 1).join('\n').length +
+      (line > 1 ? 1 : 0) +
+      (lines[line - 1] ?? '').search(/\S/),
+    length: Math.max(1, shown.length),
+    message: `"${name}" belongs to "${group}", whose head is still a remark`,
+    hint: hiddenHeadHint(heads),
+  }
+}
 
 /** Nesting deeper than any file of this kind would make a search over the whole of it slow. */
 const longest = 400_000
@@ -62,12 +92,18 @@ export function firstFault(text: string, doc: Document, errors: readonly YAMLErr
   if (known) return known
   const first = errors.toSorted((a, b) => a.pos[0] - b.pos[0])[0]
   const line = text.length > longest ? undefined : lineFault(text)
+  const from = Math.min(first?.pos[0] ?? 0, text.length)
+  const under =
+    text.length > longest
+      ? undefined
+      : [from, line?.at ?? from].map((offset) => underRemark(text, offset)).find((f) => f)
+  if (under) return under
   if (first?.code === 'DUPLICATE_KEY' && (line === undefined || line.at > first.pos[0])) {
     const twice = duplicate(text, doc, first.pos[0])
     if (twice) return twice
   }
   if (line) return line
-  const at = Math.min(first?.pos[0] ?? 0, text.length)
+  const at = from
   const [message, hint] = advice[first?.code ?? ''] ?? fallback
   return { at, length: Math.max(1, Math.min((first?.pos[1] ?? 1) - at, 80)), message, hint }
 }

@@ -1,5 +1,5 @@
 import { type Document, isAlias, isNode, visit } from 'yaml'
-import { quoted, shortened } from './fault.ts'
+import { inQuotes, keyBefore } from './fault.ts'
 
 /** Where an anchor, alias or tag stands, and what to type instead. */
 type Mark = { readonly at: number; readonly length: number; readonly hint: string }
@@ -32,7 +32,10 @@ export function firstMark(text: string, doc: Document): Mark | undefined {
       found = {
         at,
         length: Math.max(1, node.range[0] - at),
-        hint: `if it belongs to the text, put the text in quotes: ${quoted(shortened(line))}`,
+        // A mark before a group or a list is no part of a text.
+        hint: /^\S+\s+[{[]/.test(line)
+          ? `delete ${line.split(/\s/)[0]}`
+          : `if it belongs to the text, ${inQuotes(line, keyBefore(text, at))}`,
       }
       return visit.BREAK
     },

@@ -1,20 +1,7 @@
-import { shortened, type YamlFault } from './fault.ts'
+import { isEntryIn, isEntryName } from '../../model/entry-names.ts'
+import type { YamlFault } from './fault.ts'
+import { isPlainText, isPoint, type Line, opensGroup, readLine } from './line.ts'
 import { valueEnd } from './value-fault.ts'
-
-/** How a line that holds something is made. */
-type Line = {
-  /** Offset of the line. */
-  readonly at: number
-  /** Columns before its first character, and before what stands behind its dashes. */
-  readonly indent: number
-  readonly inner: number
-  /** Columns of its dashes. */
-  readonly dashes: readonly number[]
-  readonly key: string | undefined
-  /** What stands behind the key and its colon, or behind the dash; '' for nothing. */
-  readonly value: string
-  readonly valueAt: number
-}
 
 /** What the lines read so far allow of the next one. */
 type State = {
@@ -28,30 +15,6 @@ type State = {
   /** Lines deeper than this are the text of the entry above. */
   textDeeper: number | undefined
 }
-
-const keyPattern =
-  /^("[^"\n]*"|'[^'\n]*'|[^\s#{}[\],&*!|>'"%@`][^:\n]*?|[^\s#{}[\],&*!|>'"%@`]\S*?)\s*:(?=\s|$)/
-
-function readLine(raw: string, at: number): Line {
-  const indent = raw.search(/\S/)
-  let rest = raw.slice(indent)
-  let inner = indent
-  const dashes: number[] = []
-  for (let m = /^-(?:\s+|$)/.exec(rest); m; m = /^-(?:\s+|$)/.exec(rest)) {
-    dashes.push(inner)
-    inner += m[0].length
-    rest = rest.slice(m[0].length)
-  }
-  const key = keyPattern.exec(rest)
-  const behind = key ? rest.slice(key[0].length) : rest
-  const lead = behind.length - behind.trimStart().length
-  const value = behind.trim().replace(/^#.*/, '')
-  const valueAt = at + inner + (key?.[0].length ?? 0) + lead
-  return { at, indent, inner, dashes, key: key?.[1], value, valueAt }
-}
-
-/** Whether a line begins a point of a list. */
-const isPoint = ({ dashes }: Line): boolean => dashes.length > 0
 
 const spaces = (n: number): string => (n === 1 ? '1 space' : `${n} spaces`)
 
@@ -88,30 +51,28 @@ function noKey(line: Line, raw: Raw): YamlFault {
       line,
       text,
       `there is no space behind the colon of "${close[2]}"`,
-      `write "${close[2]}: ${shortened(close[3] ?? '')}"`,
+      `write ${close[1] ?? ''}${close[2]}: ${close[3] ?? ''}`,
     )
   if (/^-\S/.test(text))
-    return at(
-      line,
-      text,
-      'there is no space behind the dash',
-      `write "- ${shortened(text.slice(1))}"`,
-    )
+    return at(line, text, 'there is no space behind the dash', `write - ${text.slice(1)}`)
   const [, word = '', rest = ''] = /^(?:-\s+)?([A-Za-z][\w-]*)(?:\s+(.+))?$/.exec(text) ?? []
-  if (word === '')
+  const aLine = 'a line is "key: value" or "- value"; a remark begins with #'
+  if (word === '') return at(line, text, 'this line belongs to no entry', aLine)
+  if (rest === '' && isEntryName(word))
+    return at(line, text, `there is no colon behind "${word}"`, `write ${word}:`)
+  // Words that begin with no name of an entry are a text that goes on, or no part of the file.
+  if (rest !== '' && (isEntryName(word) || /^\d/.test(rest)))
     return at(
       line,
       text,
-      'this line belongs to no entry',
-      'a line is "key: value" or "- value"; a remark begins with #',
+      'there is no colon in this line',
+      `write ${/^-\s+/.exec(text)?.[0] ?? ''}${word}: ${rest}; if it goes on with the line above, put both on one line`,
     )
   return at(
     line,
     text,
-    rest === '' ? `there is no colon behind "${word}"` : `there is no colon in this line`,
-    rest === ''
-      ? `write "${word}:"`
-      : `write "${word}: ${shortened(rest)}"; if it goes on with the line above, put both on one line`,
+    'there is no colon in this line',
+    `if it goes on with the line above, put both on one line; else ${aLine}`,
   )
 }
 
@@ -128,9 +89,26 @@ const movedDash = (line: Line, last: Line | undefined): Line | undefined =>
     ? last
     : undefined
 
+/** A value behind the head of a group, whose entries follow: `crew: 3 volunteers`. */
+function valueOfGroup(head: Line, line: Line, raw: Raw): YamlFault | undefined {
+  const isGroup =
+    isPlainText(head) && isEntryIn(head.key ?? '', line.key ?? '') && line.indent === head.inner + 2
+  if (!isGroup) return undefined
+  return {
+    at: head.valueAt,
+    length: Math.max(1, head.value.length),
+    message: `"${head.key}" is a group, and its entries stand below it: nothing stands behind its colon`,
+    hint: `write ${raw(head)
+      .slice(head.indent, head.valueAt - head.at)
+      .trimEnd()} # ${head.value}`,
+  }
+}
+
 /** A line that lies deeper than those above it, where nothing was opened. */
 function tooDeep(line: Line, state: State, raw: Raw): YamlFault {
   const { last, before } = state
+  const both = last && valueOfGroup(last, line, raw)
+  if (both) return both
   // The line above lost what would have opened a group.
   if (last && isPoint(last) && last.key === undefined && last.inner === line.indent)
     return noKey(last, raw)
@@ -159,11 +137,6 @@ function between(line: Line, level: number, state: State, raw: Raw): YamlFault {
   return first && steps ? oddIndent(last, raw, line.indent) : oddIndent(line, raw, level)
 }
 
-const opensGroup = (line: Line | undefined): boolean =>
-  line === undefined ||
-  (line.key !== undefined && line.value === '') ||
-  (isPoint(line) && line.key === undefined && line.value === '')
-
 /** Takes up the level of a line, or says why it has none. */
 function takeLevel(line: Line, state: State, raw: Raw): YamlFault | undefined {
   const { levels, last } = state
@@ -181,10 +154,6 @@ function takeLevel(line: Line, state: State, raw: Raw): YamlFault | undefined {
   if (isPoint(line) && line.key !== undefined) levels.push(line.inner)
   return undefined
 }
-
-/** A text behind a key may go on in deeper lines. */
-const isPlainText = (line: Line | undefined): boolean =>
-  line !== undefined && line.value !== '' && !/^["'{[|>]/.test(line.value)
 
 function judge(line: Line, state: State, raw: Raw, text: string): YamlFault | undefined {
   const { last } = state
@@ -214,23 +183,29 @@ function doubled(line: Line, text: string): YamlFault | undefined {
     at: line.valueAt,
     length: line.value.length,
     message: `a list cannot begin on the line of "${line.key}"`,
-    hint: `write "${text.slice(line.valueAt, line.valueAt + line.value.length)}" on a line of its own below, 2 spaces further in`,
+    hint: `begin a new line behind "${line.key}:", 2 spaces further in: ${text.slice(line.valueAt, line.valueAt + line.value.length)}`,
   }
 }
 
+/** How many spaces most likely belong before a line: as many as the line above has, or 2 more. */
+const usualIndent = ({ last }: State): number =>
+  last === undefined ? 0 : opensGroup(last) ? last.inner + 2 : last.indent
+
 /** Tabs and spaces that only look like one, before the first character of a line. */
-function oddSpace(raw: string, offset: number): YamlFault | undefined {
+function oddSpace(raw: string, offset: number, state: State): YamlFault | undefined {
   const lead = /^[^\S\n\r]*/.exec(raw)?.[0] ?? ''
   const odd = lead.search(/[^ ]/)
   if (odd === -1 || raw.trim() === '') return undefined
-  const tab = lead[odd] === '\t'
+  const wanted = usualIndent(state)
+  const beside = state.last !== undefined && !opensGroup(state.last)
   return {
     at: offset + odd,
     length: 1,
-    message: tab
-      ? 'the line begins with a tab'
-      : 'the line begins with a space that only looks like one',
-    hint: 'delete what stands before the first word and type ordinary spaces instead',
+    message:
+      lead[odd] === '\t'
+        ? 'the line begins with a tab'
+        : 'the line begins with a space that only looks like one',
+    hint: `begin the line with ${wanted === 0 ? 'no space' : `${spaces(wanted)}, typed with the space bar`}${beside && wanted > 0 ? '; so many stand before the line above' : ''}`,
   }
 }
 
@@ -258,7 +233,7 @@ export function lineFault(text: string): YamlFault | undefined {
     if (/^\s*(?:#.*)?$/.test(shown)) continue
     if (state.textDeeper !== undefined && shown.search(/\S/) > state.textDeeper) continue
     state.textDeeper = undefined
-    const space = oddSpace(shown, from)
+    const space = oddSpace(shown, from, state)
     if (space) return space
     if (isMarker(shown)) {
       if (state.last === undefined) continue

@@ -1,4 +1,5 @@
-import { quoted, shortened, type YamlFault } from './fault.ts'
+import { isEntryName } from '../../model/entry-names.ts'
+import { inQuotes, keyBefore, type YamlFault } from './fault.ts'
 
 /** Where a value ends, or what is wrong with it. */
 export type ValueEnd = { readonly end: number; readonly fault: YamlFault | undefined }
@@ -65,11 +66,14 @@ function quotedEnd(text: string, at: number, inFlow: boolean): ValueEnd {
       at,
       line.length,
       'the quote that begins here is never closed',
-      `put ${mark} at the end of the text: ${mark}${shortened(inside)}${mark}`,
+      inside.length > 200
+        ? `put ${mark} at the end of the text`
+        : `put ${mark} at the end of the text: ${mark}${inside}${mark}`,
     )
   }
   const after = text.slice(close + 1, lineEnd(text, close + 1)).replace(/\r$/, '')
   if (follows(inFlow).test(after)) return fine(close + 1)
+  const apostrophe = /^'([^"]*)'\s*$/.exec(line)?.[1]?.replaceAll("''", "'")
   return fault(
     close,
     1,
@@ -77,7 +81,9 @@ function quotedEnd(text: string, at: number, inFlow: boolean): ValueEnd {
       ? "an apostrophe inside '…' ends the text here"
       : 'the text in quotes ends here, and something stands behind it',
     mark === "'"
-      ? 'put the text in "…" instead of \'…\', or write the apostrophe twice'
+      ? !inFlow && apostrophe !== undefined
+        ? inQuotes(apostrophe, keyBefore(text, at))
+        : 'put the text in "…" instead of \'…\', or write the apostrophe twice'
       : "use '…' round a text that holds \", or delete this quote",
   )
 }
@@ -95,17 +101,38 @@ function flowWord(text: string, at: number, limit: number): number {
   return i
 }
 
-/** A second colon inside one entry of a group: the comma before its key is missing. */
+/** What is said in a group in braces behind a colon, up to the end of its line or the last brace. */
+const restOf = (text: string, from: number): string =>
+  text
+    .slice(from, lineEnd(text, from))
+    .replace(/\s*[\]}]*\s*\r?$/, '')
+    .trim()
+
+/** Whether a word names an entry in the same file. */
+const isUsed = (text: string, word: string): boolean =>
+  isEntryName(word) || new RegExp(`(?:^[\\s#-]*|[{,]\\s*)${word}:(?=\\s|$)`, 'm').test(text)
+
+/**
+ * A second colon inside one entry of a group: the comma before its key is missing, or it belongs to
+ * the text.
+ */
 function missingComma(text: string, from: number, colon: number): YamlFault | undefined {
   const said = text.slice(from, colon)
   const second = /(?:^|\s)([a-z][a-z0-9-]*)$/.exec(said)
   if (!second) return undefined
   const word = second[1] ?? ''
+  if (!isUsed(text, word))
+    return {
+      at: colon,
+      length: 1,
+      message: 'there is a colon inside this text',
+      hint: inQuotes(restOf(text, from), keyBefore(text, from)),
+    }
   return {
     at: colon - word.length,
     length: word.length + 1,
     message: `a comma is missing before "${word}"`,
-    hint: `write ", ${word}:"; a text that holds a colon is put in quotes`,
+    hint: `put a comma behind "${said.slice(0, said.length - word.length).trim()}"; or, where the colon is part of the text, ${inQuotes(restOf(text, from), keyBefore(text, from))}`,
   }
 }
 
@@ -141,7 +168,7 @@ function flowEnd(text: string, start: number): ValueEnd {
       i++
       valueFrom = i
     } else if (c === '#' && /\s/.test(text[i - 1] ?? ' ')) {
-      const cut = cutBy(text, i)
+      const cut = cutBy(text, i, valueFrom)
       if (cut) return { end: i, fault: cut }
       i = lineEnd(text, i)
     } else if (/\s/.test(c)) i++
@@ -157,24 +184,29 @@ function flowEnd(text: string, start: number): ValueEnd {
 function unclosed(text: string, at: number, instead = ''): ValueEnd {
   const mark = text[at] ?? '{'
   const line = text.slice(at, lineEnd(text, at)).replace(/\s+$/, '')
+  const whole = line.endsWith(instead) ? line.slice(0, line.length - instead.length).trimEnd() : ''
+  const isOneLine = reach(text, at) === lineEnd(text, at) && !/[{[#]/.test(whole.slice(1))
   return fault(
     at,
     line.length,
     `the ${mark} that begins here is never closed`,
-    `put ${names[mark]} at the end of ${mark === '{' ? 'the group' : 'the list'}${instead === '' ? '' : `, before or instead of ${instead}`}`,
+    whole.length > 1 && whole.length < 200 && isOneLine
+      ? `write ${whole}${mark === '{' ? ' }' : ']'}`
+      : `put ${names[mark]} at the end of ${mark === '{' ? 'the group' : 'the list'}${instead === '' ? '' : `, before or instead of ${instead}`}`,
   )
 }
 
 /** A remark inside brackets that takes their end with it: `[Gate #2, Gate #3]`. */
-function cutBy(text: string, at: number): YamlFault | undefined {
+function cutBy(text: string, at: number, valueFrom: number): YamlFault | undefined {
   const rest = text.slice(at, lineEnd(text, at))
   if (/\s/.test(rest[1] ?? ' ') || !/[\]}]\s*$/.test(rest)) return undefined
   const word = /^#[^,\]}]*/.exec(rest)?.[0].trimEnd() ?? '#'
+  const before = /[^,[\]{}:]*$/.exec(text.slice(Math.max(valueFrom, 0), at))?.[0] ?? ''
   return {
     at,
     length: word.length,
     message: 'a # behind a space begins a remark, which takes the rest of the line with it',
-    hint: `put the text in quotes: "… ${word}"`,
+    hint: inQuotes(`${before.trimStart()}${word}`, keyBefore(text, at - before.trimStart().length)),
   }
 }
 
@@ -187,8 +219,17 @@ function specialStart(text: string, at: number): YamlFault | undefined {
     at,
     length: word.length,
     message: `a text cannot begin with ${c}`,
-    hint: `put it in quotes: ${quoted(shortened(word))}`,
+    hint: inQuotes(word, keyBefore(text, at)),
   }
+}
+
+/** The line of a value with the brace that it lacks: behind its dash, or before the value. */
+function withBrace(text: string, at: number): string {
+  const from = text.lastIndexOf('\n', at - 1) + 1
+  const line = text.slice(from, lineEnd(text, at)).replace(/\r$/, '')
+  return /^\s*- /.test(line)
+    ? line.trim().replace(/^- /, '- { ')
+    : `${line.slice(0, at - from).trim()} { ${line.slice(at - from)}`
 }
 
 /** A value on one line without quotes or brackets. */
@@ -204,9 +245,7 @@ function plainEnd(text: string, at: number): ValueEnd {
     at + colon.index,
     1,
     braces ? 'this group has no { at its beginning' : 'there is a colon inside this text',
-    braces
-      ? `write { before "${shortened(value, 20)}"`
-      : `put the text in quotes: ${quoted(shortened(value))}`,
+    braces ? `write ${withBrace(text, at)}` : inQuotes(value, keyBefore(text, at)),
   )
 }
 

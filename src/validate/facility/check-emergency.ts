@@ -1,5 +1,6 @@
 import { distanceBetween } from '../../model/geodesy.ts'
 import type { Problem } from '../../model/problem.ts'
+import { mile } from '../../model/quantity/units.ts'
 import type { ParsedFacility } from './parsed-facility.ts'
 
 /**
@@ -37,7 +38,7 @@ function farOff({ file, tree }: ParsedFacility): Problem[] {
     tree.problem(
       tree.placeOf(['emergency', 'coordinates', 'latitude']),
       'quantity/range',
-      `the gate lies ${Math.round(far / 1000)} km from the place in this file`,
+      `the gate lies ${file.units === 'us' ? `${Math.round(far / mile)} miles` : `${Math.round(far / 1000)} km`} from the place in this file`,
       { hint: 'read both numbers again at the gate; west and south are negative' },
     ),
   ]

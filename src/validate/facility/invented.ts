@@ -1,3 +1,4 @@
+import { entryExamples } from '../../model/entry-about.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import { demoIds } from './demos.ts'
 
@@ -35,11 +36,47 @@ const inventedPositions: readonly number[] = [40.82942, -89.08101, 44.31127, -88
 
 const groups: readonly unknown[] = ['name', 'place', 'contacts', 'emergency', 'site-address']
 
+/** Entries whose example is right in many places: a choice, or what is dialed in all of a country. */
+const rightElsewhere: readonly string[] = [
+  'place.time-zone',
+  'contacts.role',
+  'emergency.number',
+  'emergency.stops-racing',
+]
+
+/** Groups that are printed where somebody is to be called or found. */
+const filledIn: readonly unknown[] = ['place', 'contacts', 'emergency']
+
+/** What stands as an example in the file in which every entry is explained, in these groups. */
+const examples: ReadonlySet<string> = new Set(
+  entryExamples()
+    .filter(({ path }) => filledIn.includes(path.split('.')[0]) && !rightElsewhere.includes(path))
+    .flatMap(({ example }) =>
+      /^\[.*\]$/.test(example) ? example.slice(1, -1).split(', ') : [example],
+    ),
+)
+
+/** What no place is called, and nobody. */
+const noName = /\bOur (?:Town|Fair)\b|^A\. Name$|^some text$|^[.…\s]+$/
+
 /**
- * Whether something that must be rung, driven to or looked up is that of a demo.
+ * Whether something is an example of the file in which every entry is explained, left or taken as it
+ * stands there.
+ * @param at Where it stands; only the place, contacts, the emergency page and who measured are meant.
+ */
+export function isExample(at: Path, value: unknown): boolean {
+  if (value === 'A. Name') return true
+  if (!filledIn.includes(at[0])) return false
+  const text = String(value).trim()
+  return examples.has(text) || (typeof value === 'string' && noName.test(text))
+}
+
+/**
+ * Whether something that must be rung, driven to or looked up is that of a demo, or an example.
  * @param at Where it stands; what is no contact, place or emergency is never meant.
  */
 export function isInvented(at: Path, value: unknown): boolean {
+  if (isExample(at, value)) return true
   if (!groups.includes(at[0])) return false
   if (typeof value === 'number') return at[0] === 'emergency' && inventedPositions.includes(value)
   if (typeof value !== 'string') return false

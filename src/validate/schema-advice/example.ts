@@ -1,12 +1,12 @@
 import { entryAbout, factAt } from '../../model/entry-about.ts'
 import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
+import { inDigits } from '../../model/quantity/slips.ts'
 import type { Path } from '../../read/read-yaml.ts'
+import { choiceCalled, nearName } from './near-name.ts'
+import { inside, isOwn, ownGroup } from './own-words.ts'
 import { choicesOf, elementOf, isOptional, shapeOf, typeOf } from './schema-keys.ts'
 
 const keysOf = (path: Path): readonly string[] => path.filter((p) => typeof p === 'string')
-
-/** Whether a text needs quotes inside { }. */
-const quotedInside = (text: string): string => (/[,[\]{}]|: /.test(text) ? `"${text}"` : text)
 
 /** More entries than these make an example long. */
 const mostShown = 3
@@ -21,28 +21,42 @@ function shown(shape: Readonly<Record<string, unknown>>, isGiven: boolean): read
   return (needed.length > 0 ? needed : keys).slice(0, Math.max(mostShown, needed.length))
 }
 
+/** A choice: the one that somebody has typed, where it is one. */
+function choiceIn(choices: readonly string[], given: string | undefined): string {
+  const meant = given && (choiceCalled(given, choices) ?? nearName(given, choices))
+  return meant ?? choices[0] ?? ''
+}
+
+/** A quantity that somebody has typed where a group was expected, in the form that is read. */
+function quantityIn(given: string, example: string): string | undefined {
+  const read = parseQuantity(inDigits(given) ?? given)
+  if (read.ok) return fits(read.quantity.dims, example) ? read.quantity.text : undefined
+  // So many of them, with what is counted behind: `3 volunteers`.
+  return /^\d+$/.test(example) ? /^\d+(?=\s+[a-z]|$)/i.exec(given)?.[0] : undefined
+}
+
 /**
  * A value such as stands at a path, as it is typed on one line.
  * @param given What somebody has typed where a group was expected: it stands in for all its
- *   quantities of that dimension.
+ *   quantities of that dimension. Facts of one place are made of it alone.
  */
 export function exampleAt(schema: unknown, path: Path, given?: string): string {
   const type = typeOf(schema)
+  if (type === 'object' && isOwn(path)) return ownGroup(schema, path, given ?? '')
   if (type === 'object') {
     const shape = shapeOf(schema)
     const parts = shown(shape, given !== undefined).map(
-      (key) => `${key}: ${quotedInside(exampleAt(shape[key], [...path, key], given))}`,
+      (key) => `${key}: ${inside(exampleAt(shape[key], [...path, key], given))}`,
     )
     return `{ ${parts.join(', ')} }`
   }
   if (type === 'array') return `[${exampleAt(elementOf(schema), path, given)}]`
-  if (type === 'enum') return choicesOf(schema)[0] ?? ''
+  if (type === 'enum') return choiceIn(choicesOf(schema), given)
   if (type === 'boolean') return 'true'
   const about = entryAbout(keysOf(path))
-  const quantity = about?.example ?? 'some text'
-  if (!factAt(keysOf(path))) return quantity
-  const typed = given === undefined ? undefined : parseQuantity(given)
-  return typed?.ok && fits(typed.quantity.dims, quantity) ? typed.quantity.text : quantity
+  const example = about?.example ?? 'some text'
+  if (!factAt(keysOf(path)) || given === undefined) return example
+  return quantityIn(given, example) ?? example
 }
 
 /** Whether something typed is of the same dimension as an example. */

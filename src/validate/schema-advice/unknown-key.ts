@@ -1,6 +1,7 @@
 import type { Path } from '../../read/read-yaml.ts'
+import { exampleAt } from './example.ts'
 import { asKey, entryCalled, nearName } from './near-name.ts'
-import { type Group, groupsOf, schemaAt, shapeOf } from './schema-keys.ts'
+import { type Group, groupsOf, schemaAt, shapeOf, typeOf } from './schema-keys.ts'
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
@@ -67,14 +68,14 @@ function otherName(unknown: Unknown): string | undefined {
   const path = target.split('.')
   const here = unknown.at.filter((p) => typeof p === 'string').join('.')
   if (here !== '' && path.length > 1 && !target.startsWith(`${here}.`)) return undefined
-  return `write it as ${whereIs(path, false)}`
+  return `it is called ${whereIs(path, false)}`
 }
 
 /** An entry with its value run together: `kind:gate`. */
 function runTogether(key: string, allowed: readonly string[]): string | undefined {
   const [, name = '', value = ''] = /^([\w-]+):(.+)$/.exec(key) ?? []
   return name !== '' && nearName(name, allowed) !== undefined
-    ? `put a space behind the colon: "${name}: ${value}"`
+    ? `write ${name}: ${value}`
     : undefined
 }
 
@@ -85,18 +86,35 @@ function joined(key: string, unknown: Unknown): string | undefined {
       .filter((k) => g.path.length > 0 && asKey(key) === `${g.path.at(-1)}-${k}`)
       .map((k) => [...g.path, k]),
   )[0]
-  return found && `write it as ${whereIs(found, false)}`
+  return found && `it is called ${whereIs(found, false)}`
+}
+
+/** The usual slip in `{ station: 1,700 ft }`: inside braces the comma ends the entry. */
+function cutNumber({ key, data }: Unknown): string {
+  const names = Object.keys(isObject(data) ? data : {})
+  const before = names[names.indexOf(key) - 1] ?? ''
+  const begun = isObject(data) ? data[before] : undefined
+  return typeof begun === 'number'
+    ? `write ${before}: "${begun},${key.replace(/"$/, '')}"; inside { } a comma ends an entry`
+    : 'inside { } a comma ends an entry: put the value in quotes'
+}
+
+/** A value behind another name of a group: what it looks like as that group. */
+function groupMeant({ key, schema, at, data }: Unknown, meant: string): string | undefined {
+  const inner = schemaAt(schema, [...at, meant])
+  const value = isObject(data) ? data[key] : undefined
+  if (typeOf(inner) !== 'object' || (typeof value !== 'string' && typeof value !== 'number'))
+    return undefined
+  return `write ${meant}: ${exampleAt(inner, [...at, meant], String(value))}`
 }
 
 function hintFor(unknown: Unknown, allowed: readonly string[]): string {
   const { key } = unknown
-  // The usual slip in `{ station: 1,700 ft }`: inside braces the comma ends the entry.
-  if (/^\d/.test(key) && unknown.at.length > 0)
-    return 'inside { } a comma ends an entry: put the value in quotes, such as "1,700 ft"'
+  if (/^\d/.test(key) && unknown.at.length > 0) return cutNumber(unknown)
   const together = runTogether(key, allowed)
   if (together !== undefined) return together
   const meant = nameMeant(key, unknown.at, allowed)
-  if (meant !== undefined) return `did you mean "${meant}"?`
+  if (meant !== undefined) return groupMeant(unknown, meant) ?? `did you mean "${meant}"?`
   const other = otherName(unknown) ?? joined(key, unknown)
   if (other !== undefined) return other
   const groups = elsewhere(asKey(key), unknown)

@@ -1,7 +1,9 @@
+import { saysNothing } from '../../model/quantity/slips.ts'
 import { readTimeOfDay } from '../../model/time-of-day.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import { dateMeant } from './date-meant.ts'
 import { exampleAt } from './example.ts'
+import { isOwn, whatBelongs } from './own-words.ts'
 import { schemaAt } from './schema-keys.ts'
 import { nameOf, shown } from './wrong-type.ts'
 
@@ -44,8 +46,9 @@ const slug = (text: string): string =>
     .replace(/^[-0-9]+|-+$/g, '')
 
 /** What a text in the wrong form was meant to be, by the name of its entry. */
-function meant(name: string, text: string): string | undefined {
-  if (name === 'id') return slug(text) === text ? undefined : slug(text) || undefined
+function meant(name: string, text: string, message: string): string | undefined {
+  if (name === 'id' || message.startsWith('an id'))
+    return slug(text) === text ? undefined : slug(text) || undefined
   if (name === 'first-post') return timeMeant(text)
   if (name === 'currency') return currencies[text.toLowerCase()]
   if (name === 'time-zone') return zones[/^([ECMPA])[SD]?T$/.exec(text.toUpperCase())?.[1] ?? '']
@@ -62,6 +65,20 @@ const limit = (message: string): string => {
   return side === 'big' ? `at most ${digits}` : `at least ${digits}`
 }
 
+/** What to do where something that one place alone knows is not in its form. */
+function ownHint(path: Path, text: string): string {
+  const what = `write the ${whatBelongs(path)}`
+  const isPhone = ['phone', 'number'].includes(nameOf(path))
+  if (!isPhone && !saysNothing.test(text)) return what
+  const without =
+    path[0] === 'contacts'
+      ? 'delete the whole entry of this contact'
+      : `delete "${nameOf(path)}: ${text}"`
+  return saysNothing.test(text)
+    ? `${without}: the emergency page then has a line to fill in by hand`
+    : `${what}; where there is none, ${without}: the emergency page then has a line to fill in by hand`
+}
+
 /**
  * A text or number that is not in the form that its place asks for.
  * @param message What its place asks for.
@@ -73,14 +90,13 @@ export function wrongForm(root: object, path: Path, value: unknown, message: str
   const typed = (what: string): string => (inList ? what : `${name}: ${what}`)
   const isDate = message.startsWith('a date')
   const day = isDate ? dateMeant(text) : undefined
-  const intended = meant(name, text.trim())
+  const intended = meant(name, text.trim(), message)
   const said = `${shown(value)} is not right here: ${limit(message)}`
   if (day !== undefined) return { message: said, hint: day }
-  return {
-    message: said,
-    hint:
-      intended === undefined
-        ? `write it as in ${typed(exampleAt(schemaAt(root, path), path))}`
-        : `write ${typed(intended)}`,
-  }
+  if (intended !== undefined) return { message: said, hint: `write ${typed(intended)}` }
+  if (typeof value === 'number') return { message: said, hint: 'write a number in that range' }
+  const hint = isOwn(path)
+    ? ownHint(path, text.trim())
+    : `write it as in ${typed(exampleAt(schemaAt(root, path), path))}`
+  return { message: said, hint }
 }

@@ -1,7 +1,11 @@
+import { degreesMeant } from '../../model/degrees.ts'
+import { inDigits } from '../../model/quantity/slips.ts'
 import type { Path } from '../../read/read-yaml.ts'
+import { datesIn } from './date-meant.ts'
 import { exampleAt } from './example.ts'
 import { choiceCalled, nearName } from './near-name.ts'
-import { schemaAt } from './schema-keys.ts'
+import { inside, isOwn, whatBelongs } from './own-words.ts'
+import { choicesOf, elementOf, isOptional, schemaAt, shapeOf } from './schema-keys.ts'
 
 /** What is said of a value of the wrong kind. */
 type Advice = { readonly message: string; readonly hint: string }
@@ -45,19 +49,48 @@ const plain = (value: unknown): string =>
 
 function whereGroup(schema: unknown, path: Path, value: unknown): string {
   const inList = typeof path.at(-1) === 'number'
-  const example = exampleAt(schema, path, plain(value) || undefined)
   if (path.length === 0) return 'the file consists of lines such as "name: Our Fair"'
-  if (Array.isArray(value)) return `write it without the dash, as "${nameOf(path)}: ${example}"`
-  return inList ? `write "- ${example}"` : `write it as "${nameOf(path)}: ${example}"`
+  if (isOwn(path) && plain(value) === '')
+    return `below it, 2 spaces further in, stand its entries: ${Object.keys(shapeOf(schema)).join(', ')}`
+  if (Array.isArray(value))
+    return `delete the dash and the space behind it: what belongs to "${nameOf(path)}:" stands below it, 2 spaces further in`
+  const example = exampleAt(schema, path, plain(value) || undefined)
+  const empty = [...example.matchAll(/([\w-]+):(?=[,\s]*\}|, )/g)].map(([, key]) => `"${key}:"`)
+  const rest =
+    empty.length === 0 ? '' : `; what belongs behind ${empty.join(' and ')} you know alone`
+  return `write ${inList ? '' : `${nameOf(path)}: `}${example}${rest}`
+}
+
+/** Parts of a line that was meant as a list, each as it is written in one. */
+export function partsOf(element: unknown, given: string): readonly string[] {
+  const choices = choicesOf(element)
+  if (isDateEntry(element)) return datesIn(given)
+  return given
+    .split(/\s*(?:[,;/&]|\band\b|\bor\b)\s*/)
+    .filter((part) => part !== '')
+    .map((part) =>
+      choices.length === 0
+        ? inside(part)
+        : (choiceCalled(part, choices) ?? nearName(part, choices) ?? part),
+    )
+}
+
+/** Whether a day stands in a place. */
+function isDateEntry(schema: unknown): boolean {
+  const check = schema as { safeParse?: (value: unknown) => { success: boolean } } | undefined
+  const takes = (value: string): boolean => check?.safeParse?.(value).success === true
+  return takes('2027-08-03') && !takes('some words')
 }
 
 function whereList(schema: unknown, path: Path, value: unknown): string {
   if (isObject(value))
     return 'it holds a list: begin each entry of it on a line of its own with "- "'
   const given = plain(value).replace(/^\[|\]$/g, '')
-  const items = given.split(/\s*(?:,|;|\band\b)\s*/).filter((s) => s !== '')
-  const list = items.length > 0 ? `[${items.join(', ')}]` : exampleAt(schema, path)
-  return `write it as "${nameOf(path)}: ${list.length < 80 ? list : exampleAt(schema, path)}"`
+  const items = partsOf(elementOf(schema), given)
+  if (items.length > 0) return `write ${nameOf(path)}: [${items.join(', ')}]`
+  return isOwn(path)
+    ? `write behind it, in [ ] and with commas between them, ${whatBelongs(path)}`
+    : `write it as in ${nameOf(path)}: ${exampleAt(schema, path)}`
 }
 
 const yes = /^(y|yes|on|ja|oui|x)$/i
@@ -66,7 +99,7 @@ const no = /^(n|no|off|none|nein|non)$/i
 function whereBoolean(path: Path, value: unknown): string {
   const given = plain(value)
   const meant = yes.test(given) ? 'true' : no.test(given) ? 'false' : undefined
-  return meant ? `write "${nameOf(path)}: ${meant}"` : 'write true or false'
+  return meant ? `write ${nameOf(path)}: ${meant}` : 'write true or false'
 }
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']
@@ -75,17 +108,32 @@ function whereNumber(schema: unknown, path: Path, value: unknown): string {
   const given = plain(value)
   const name = nameOf(path)
   const month = months.indexOf(given.slice(0, 3).toLowerCase()) + 1
-  if (name === 'month' && month > 0) return `write its number: "month: ${month}"`
-  const [digits] = /-?\d+(?:[.,]\d+)?/.exec(given) ?? []
+  if (name === 'month' && month > 0) return `write its number: month: ${month}`
+  if (/itude$/.test(name)) {
+    const degrees = degreesMeant(given)
+    return Number.isFinite(Number(degrees)) && degrees !== ''
+      ? `write digits alone: ${name}: ${degrees}; south and west are negative`
+      : 'write degrees in digits alone, with a point; south and west are negative'
+  }
+  const [digits] = /-?\d+(?:[.,]\d+)?/.exec(inDigits(`${given} `) ?? given) ?? []
   if (digits === undefined)
-    return `write digits alone, such as "${name}: ${exampleAt(schema, path)}"`
-  const southWest = /[SW]\b/i.test(given.replace(digits, '')) && !digits.startsWith('-')
-  return `write digits alone: "${name}: ${southWest ? '-' : ''}${digits.replace(',', '.')}"${/latitude|longitude/.test(name) ? '; south and west are negative' : ''}`
+    return isOwn(path)
+      ? 'write digits alone'
+      : `write digits alone, such as ${name}: ${exampleAt(schema, path)}`
+  return `write digits alone: ${name}: ${digits.replace(',', '.')}`
 }
 
-function whereText(path: Path, value: unknown, raw: string): string {
+/** Whether nothing works without what stands at a path. */
+const isNeeded = (root: object, path: Path): boolean => {
+  const name = path.at(-1)
+  const shape = shapeOf(schemaAt(root, path.slice(0, -1)))
+  return typeof name === 'string' && name in shape && !isOptional(shape[name])
+}
+
+function whereText(root: object, path: Path, value: unknown, raw: string): string {
   if (Array.isArray(value) || isObject(value)) return 'write one text on one line'
-  if (value === null || value === undefined) return 'write some text, or delete the line'
+  if (value === null || value === undefined)
+    return `write behind it the ${whatBelongs(path)}${isNeeded(root, path) ? '' : '; or delete the line'}`
   return `put it in quotes: ${typeof path.at(-1) === 'number' ? '' : `${nameOf(path)}: `}"${raw}"`
 }
 
@@ -111,23 +159,29 @@ export function wrongType(
           ? whereBoolean(path, value)
           : type === 'number' || type === 'int'
             ? whereNumber(schema, path, value)
-            : whereText(path, value, raw)
+            : whereText(root, path, value, raw)
   return {
     message: empty
       ? `nothing stands behind "${nameOf(path)}:"`
       : `${shown(value)} where ${expectedIn(type)} was expected`,
-    hint: empty && type !== 'string' ? `${hint}, or delete the line` : hint,
+    hint:
+      empty && type !== 'string' && !isNeeded(root, path) ? `${hint}; or delete the line` : hint,
   }
 }
 
 /** A value that is none of the choices. */
-export function wrongChoice(choices: readonly string[], value: unknown): Advice {
+export function wrongChoice(choices: readonly string[], value: unknown, inList: boolean): Advice {
   const given = plain(value)
+  const message = `${shown(value)} is not one of the choices`
   const meant =
     given === '' ? undefined : (choiceCalled(given, choices) ?? nearName(given, choices))
   const list = `expected one of: ${choices.join(', ')}`
-  return {
-    message: `${shown(value)} is not one of the choices`,
-    hint: meant === undefined ? list : `did you mean "${meant}"? ${list}`,
-  }
+  if (meant !== undefined) return { message, hint: `did you mean "${meant}"? ${list}` }
+  const parts = given
+    .split(/\s*(?:[,;/&]|\band\b|\bor\b)\s*/)
+    .map((part) => choiceCalled(part, choices) ?? nearName(part, choices))
+  const known = parts.filter((part) => part !== undefined)
+  return inList && parts.length > 1 && known.length === parts.length
+    ? { message, hint: `write ${known.join(', ')}; ${list}` }
+    : { message, hint: list }
 }

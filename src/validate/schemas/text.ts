@@ -45,7 +45,7 @@ export const line = z
 
 /** A telephone number as it is dialed: digits, with what people put between them. */
 export const phone = line.regex(/^[^"“”]*\d[^"“”]*$/, {
-  error: 'a telephone number such as 555-0110; one of digits alone is put in quotes: "911"',
+  error: 'a telephone number; one of digits alone is put in quotes: "911"',
 })
 
 /** Markdown that may hold `{figure.id}` and links such as `[seal it](procedure:seal)`. */

@@ -70,12 +70,12 @@ describe('the form', () => {
       'document.activeElement.closest("[data-at]")?.dataset.at === "ambulance.phone"',
     )
     await page.keyboard.type('2170')
-    await type(page, 'superintendent.name', 'A. Name')
+    await type(page, 'superintendent.name', 'Pat Roe')
     await type(page, 'superintendent.phone', '2171')
     await page.locator('[data-first="veterinarian"] .not-yet input').click()
     await page.locator('main .onward').click()
     await type(page, 'name', 'Our Fair')
-    await type(page, 'place.town', 'Our Town')
+    await type(page, 'place.town', 'Hollow Creek')
     await page.locator('[data-at="units"] input[value="us"]').click()
     await page.evaluate('location.hash = "oval"')
     await type(page, 'oval.lap', '2640')
@@ -100,11 +100,11 @@ describe('the form', () => {
         '  stops-racing: [superintendent]',
         'contacts:',
         '  - { role: ambulance, name: County ambulance, phone: "2170" }',
-        '  - { role: superintendent, name: A. Name, phone: "2171" }',
+        '  - { role: superintendent, name: Pat Roe, phone: "2171" }',
         'name: Our Fair',
         'id: our-fair',
         'place:',
-        '  town: Our Town',
+        '  town: Hollow Creek',
         'units: us',
         'paper: letter',
         'oval:',

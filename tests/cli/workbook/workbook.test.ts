@@ -27,7 +27,7 @@ describe('npm run workbook', () => {
     const filled = await filledIn({ data: {}, tables: {} }, 'us', [
       ...fewestAnswers({
         name: 'Our County Fair',
-        town: 'Our Town',
+        town: 'Hollow Creek',
         units: 'us',
         paper: 'letter',
         lap: '2,640 ft',

@@ -32,7 +32,7 @@ it('the first twelve answers suffice for a manual', async () => {
     [['emergency', 'address'], '12 Mill Road'],
     [['emergency', 'gate'], 'Gate A'],
     [['name'], 'Our Fair'],
-    [['place', 'town'], 'Our Town'],
+    [['place', 'town'], 'Hollow Creek'],
     [['units'], 'us'],
     [['oval', 'lap'], '2640'],
     [['oval', 'straight'], '600'],
@@ -44,7 +44,7 @@ it('the first twelve answers suffice for a manual', async () => {
     draft = typing(draft, at, typed)
   for (const role of ['ambulance', 'superintendent', 'veterinarian'] as const)
     for (const [field, value] of [
-      ['name', 'A. Name'],
+      ['name', 'Pat Roe'],
       ['phone', '217-0100'],
     ] as const)
       draft = put(draft, personChanges(draft.data, role, field, value, role === 'superintendent'))

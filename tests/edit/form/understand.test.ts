@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { degreesMeant } from '../../../src/edit/form/degrees.ts'
 import { type Question, questionAt, questionsOf } from '../../../src/edit/form/question.ts'
 import { understand } from '../../../src/edit/form/understand.ts'
+import { degreesMeant } from '../../../src/model/degrees.ts'
 import type { Path } from '../../../src/read/read-yaml.ts'
 import { facility } from '../../../src/validate/schemas/facility.ts'
 

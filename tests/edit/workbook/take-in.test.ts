@@ -172,7 +172,9 @@ describe('faults of a workbook', () => {
       'People to call!B20: "role" is missing in entry 16 of "contacts"',
       'People to call!D20: "phone" is missing in entry 16 of "contacts"',
     ])
-    expect(taken.problems[1]?.hint).toBe('write it')
+    expect(taken.problems[1]?.hint).toBe(
+      'write the telephone (one number, as it is dialed from the grounds)',
+    )
     expect(taken.asked).toEqual([])
   })
 

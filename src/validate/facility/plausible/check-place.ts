@@ -23,12 +23,36 @@ const countries: Readonly<Record<string, Box>> = {
 const within = (value: number | undefined, [low, high]: readonly [number, number]): boolean =>
   value === undefined || (value >= low && value <= high)
 
+/** In feet and inches people race in America, whose longitudes are negative: a lost minus is asked about. */
+function east({ file, tree }: ParsedFacility): Problem[] {
+  const { longitude, 'time-zone': zone } = file.place
+  const gate = file.emergency?.coordinates?.longitude
+  // Where the two can be held against each other, or against the clock of race days, this is done.
+  const isHeld = zone !== undefined && (file['race-days'] ?? []).length > 0
+  const [path, value] =
+    longitude === undefined
+      ? [['emergency', 'coordinates', 'longitude'], gate]
+      : [['place', 'longitude'], isHeld ? undefined : longitude]
+  if (file.units !== 'us' || value === undefined || value <= 0) return []
+  return [
+    tree.problem(
+      tree.placeOf(path),
+      'facility/odd',
+      `longitude ${value} is east of Greenwich, and all of America lies west of it: is the minus missing?`,
+      {
+        hint: `write longitude: -${value}; where the fair is not in America, leave it`,
+        severity: 'warning',
+      },
+    ),
+  ]
+}
+
 /** The place lies where the currency is money: a sign or two digits that changed places show. */
 export function checkPlace(parsed: ParsedFacility): Problem[] {
   const { file, tree } = parsed
   const { currency } = file
   const box = currency === undefined ? undefined : countries[currency]
-  if (!box) return []
+  if (!box) return east(parsed)
   return (['latitude', 'longitude'] as const).flatMap((key) =>
     within(file.place[key], box[key])
       ? []
