@@ -79,7 +79,10 @@ describe.each(pages)('%s', (file) => {
     }
     for (const { lang, text } of fences) {
       if (lang !== 'yaml') continue
-      const all = JSON.stringify({ ...base, ...(parse(text.replaceAll('A. Name', 'Pat Roe')) as object) })
+      const all = JSON.stringify({
+        ...base,
+        ...(parse(text.replaceAll('A. Name', 'Pat Roe')) as object),
+      })
       const { value } = readYaml({ path: 'facility.yaml', text: all })
       if (!value) throw new Error(text)
       const { problems } = checkFacility(value)
