@@ -32,5 +32,5 @@ export const keyBefore = (text: string, at: number): string =>
   /(?:^|[\n{,]|- )\s*([\w-]+):\s*$/.exec(text.slice(Math.max(0, at - 200), at))?.[1] ?? ''
 
 /** A text of any length as part of a message. */
-export const shortened = (text: string, longest = 60): string =>
+const shortened = (text: string, longest = 60): string =>
   text.length > longest ? `${text.slice(0, longest - 1).trimEnd()}…` : text

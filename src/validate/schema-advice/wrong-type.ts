@@ -62,7 +62,7 @@ function whereGroup(schema: unknown, path: Path, value: unknown): string {
 }
 
 /** Parts of a line that was meant as a list, each as it is written in one. */
-export function partsOf(element: unknown, given: string): readonly string[] {
+function partsOf(element: unknown, given: string): readonly string[] {
   const choices = choicesOf(element)
   if (isDateEntry(element)) return datesIn(given)
   return given
