@@ -128,7 +128,7 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
 }
 
 function choiceSaid(choices: readonly string[], value: unknown) {
-  const { message, hint } = wrongChoice(choices, value)
+  const { message, hint } = wrongChoice(choices, value, false)
   return [message, { hint }] as const
 }
 

@@ -78,6 +78,11 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
         message: `"${text}" is more than a number`,
         params: { code: 'quantity/number', hint: `write ${count} alone` },
       }
+    // A price of something else than is asked for here is not offered.
+    const [, price] = /^write (\$\S+?)(?:;|$)/.exec(hint ?? '') ?? []
+    const offered = price === undefined ? undefined : parseQuantity(price)
+    if (offered?.ok && !sameDims(offered.quantity.dims, kind.dims))
+      return { message, params: { code, at, length, hint: expected } }
     const bare = code === 'quantity/no-unit' ? withUnit(spec, text) : undefined
     if (bare !== undefined) return { message, params: { code, at, length, hint: bare } }
     return {

@@ -1,6 +1,6 @@
+import { degreesMeant } from '../../model/degrees.ts'
 import { factAt } from '../../model/entry-about.ts'
 import { idFor } from '../../model/id-for.ts'
-import { degreesMeant } from '../../model/degrees.ts'
 import { clockMeant, digitsMeant } from '../form/typed-quantity.ts'
 import type { Field } from './fields.ts'
 

@@ -118,10 +118,7 @@ function keysByCell({ values, lists }: Found): ReadonlyMap<string, string> {
 }
 
 /** What notes may name. */
-const targetsOf = ({ procedures, quantities }: Standing) => ({
-  quantities,
-  procedures: new Set(procedures.keys()),
-})
+const targetsOf = ({ procedures, quantities }: Standing) => ({ quantities, procedures })
 
 function checked(found: Found, made: Made, { standing, fileOf }: Work): readonly Problem[] {
   const tree = takenTree(made.data, {

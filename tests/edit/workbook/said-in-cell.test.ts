@@ -4,7 +4,7 @@ import { filledIn, nowhere, type Typed, takeWorkbook } from '../../support/fille
 /** What a fair must say. */
 const needed: readonly Typed[] = [
   { sheet: 'Fair', at: 'name', text: 'Our County Fair' },
-  { sheet: 'Fair', at: 'place.town', text: 'Our Town' },
+  { sheet: 'Fair', at: 'place.town', text: 'Hollow Creek' },
   { sheet: 'Fair', at: 'units', text: 'us' },
   { sheet: 'Fair', at: 'paper', text: 'letter' },
   { sheet: 'Oval', at: 'oval.lap', text: '2,640 ft' },
