@@ -60,14 +60,17 @@ const heading = (cut: Cut, at: Point, context: Context, { size }: Room): string 
   say(at, context.words[cut.where], { size: size + 3, bold: true }) +
   say([at[0], at[1] + size * 1.35], measures(cut, context), { size })
 
+/** How far right of a section its height is drawn, and of that the words; points. */
+const beside = { line: 20, label: 6 } as const
+
 /** How much higher the outside edge lies than the rail, and where it was found. */
 function rise(cut: Cut, { from, to }: Surface, scale: Scale, c: Context, room: Room): string {
   const { words, q } = c
-  const x = to[0] + (room.glass ? 20 : 8)
+  const x = to[0] + (room.glass ? beside.line : 8)
   const middle = Math.min((from[1] + to[1]) / 2, from[1] - room.size * 1.2)
   const found = q(`levels.${cut.where}`)
   const label = (row: number, said: string, bold = false): string =>
-    say([x + 6, middle + row * room.size * 1.2], said, { size: room.size, bold })
+    say([x + beside.label, middle + row * room.size * 1.2], said, { size: room.size, bold })
   return [
     line(from, [x + 4, from[1]], { pen: 'hair', dash: '4 3' }),
     line(to, [x + 4, to[1]], { pen: 'hair' }),
@@ -106,27 +109,37 @@ const baseSaid = ({ manual, words, q }: Context): string =>
 const cushionSaid = ({ words, q }: Context): string =>
   `${words.cushion} ${q('cushion.depth.target')}`
 
+/** Radius of the glass, and how far from the edge its middle stands. */
+const lens = { radius: 44, inset: 48 } as const
+
 /** The two layers through a glass, with what they are. */
 function magnified(at: Point, mark: Point, context: Context, size: number): string {
   const { manual, words } = context
   const g = manual.geometry
-  const radius = 44
-  const seen = glass(g, at, radius)
+  const seen = glass(g, at, lens.radius)
   return [
-    line(mark, [at[0] - radius * 0.8, at[1] - radius * 0.6], { pen: 'hair' }),
+    line(mark, [at[0] - lens.radius * 0.8, at[1] - lens.radius * 0.6], { pen: 'hair' }),
     disc(mark, 5),
     seen.drawn,
     say(seen.cushion, cushionSaid(context), { anchor: 'middle', size, bold: true, halo: true }),
     say(seen.base, baseSaid(context), { anchor: 'middle', size, bold: true, halo: true }),
-    say([at[0], at[1] + radius + 12], words.glass, { anchor: 'middle', size }),
+    say([at[0], at[1] + lens.radius + 12], words.glass, { anchor: 'middle', size }),
   ].join('')
+}
+
+/** How wide the wider section is drawn: what is said beside the straight ends before the glass. */
+function acrossBeside([turns, straights]: readonly [Cut, Cut], { words }: Context, room: Room) {
+  if (!room.glass) return room.across
+  const said = beside.line + beside.label + words.higher.length * room.size * 0.5
+  const straight = room.width - lens.inset - lens.radius - room.left - said
+  return Math.min(room.across, straight * Math.max(1, turns.width / straights.width))
 }
 
 function draw(context: Context, room: Room): string {
   const { manual, words, alt } = context
   const g = manual.geometry
   const cuts = cutsOf(g)
-  const scale = scaleOf(cuts, room.across, room.high)
+  const scale = scaleOf(cuts, acrossBeside(cuts, context, room), room.high)
   const { size } = room
   const [turns, straights] = cuts
   const high = (cut: Cut): number => cut.width * cut.slope * scale.ky
@@ -148,7 +161,12 @@ function draw(context: Context, room: Room): string {
       section(turns, first, scale, context, room),
       section(straights, second, scale, context, room),
       room.glass
-        ? magnified([room.width - 48, second - 22], [edge[0] - 14, edge[1] + 2], context, size)
+        ? magnified(
+            [room.width - lens.inset, second - 22],
+            [edge[0] - 14, edge[1] + 2],
+            context,
+            size,
+          )
         : '',
       ...notes.map((note, i) => say([room.left, foot + i * size * 1.25], note, { size })),
     ].join(''),
