@@ -49,6 +49,15 @@ function partsOf(file: string) {
   return { links, fences, code, sentences }
 }
 
+/** Names under which headings of a page are reached. */
+const headingsOf = (file: string): readonly string[] =>
+  [...read(file).matchAll(/^#+ (.*)$/gm)].map(([, words = '']) =>
+    words
+      .toLowerCase()
+      .replace(/[^\w\s-]/g, '')
+      .replaceAll(' ', '-'),
+  )
+
 const wordsIn = (text: string): readonly string[] => text.match(/[A-Za-z][A-Za-z'’]*/g) ?? []
 
 const scripts = Object.keys((JSON.parse(read('package.json')) as { scripts: object }).scripts)
@@ -58,7 +67,14 @@ describe.each(pages)('%s', (file) => {
 
   it('leads nowhere that is not there', () => {
     const inside = links.filter((url) => !/^https?:/.test(url))
-    const gone = inside.filter((url) => !existsSync(path.join(root, path.dirname(file), url)))
+    const gone = inside.filter((url) => {
+      const [name = '', heading] = url.split('#')
+      const target = name === '' ? file : path.join(path.dirname(file), name)
+      return (
+        !existsSync(path.join(root, target)) ||
+        (heading !== undefined && !headingsOf(target).includes(heading))
+      )
+    })
     expect(gone).toEqual([])
   })
 

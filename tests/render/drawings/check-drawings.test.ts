@@ -39,7 +39,7 @@ it('gives no number to two drawings', async () => {
 it('asks for the title of every drawing, at its group', async () => {
   const title = '    title: A washout cut square\n'
   expect(await problems(words.replace(title, ''))).toEqual([
-    `words.yaml:${lineOf('  washout:')} "title" is missing in "drawings.washout"; add a line "title: some text"`,
+    `words.yaml:${lineOf('  washout:')} "title" is missing in "drawings.washout"; add a line "title:" and behind it the value, such as some text`,
   ])
 })
 

@@ -71,7 +71,7 @@ describe('the JSON Schema of a facility file', () => {
   it('refuses what a schema can see', () => {
     const read = mistakesOfTyping().filter((m) => taken(m.text) === false)
     const seen = read.filter((m) => !accepts(parse(m.text)))
-    // What it cannot: values out of range, references, two things of one id, the shape of an oval.
+    // What it cannot: values out of range, references, two things of one id, the shape of an oval, remarks.
     expect(read.filter((m) => !seen.includes(m)).map((m) => m.name)).toEqual([
       'a point for thousands',
       'a value that cannot be',
@@ -84,6 +84,15 @@ describe('the JSON Schema of a facility file', () => {
       'an id that Windows takes for a device',
       'a table with the name of a device',
       'a line of the rail with the name of a device',
+      'the address of the annotated file',
+      'the gate of the annotated file',
+      'the town of the annotated file',
+      'a person of the annotated file',
+      'the position of the annotated file',
+      'a telephone under a head that is still a remark',
+      'a smaller unit before a larger one',
+      'a ridge by another name',
+      'a gate far from the place',
     ])
     expect(seen.length).toBeGreaterThanOrEqual(55)
   })
