@@ -59,7 +59,7 @@ function inOneFile(manual: Manual, assets: SiteAssets): readonly Output[] {
   return [
     { path: 'manual.html', text: scripts === made.data.length + 1 ? page : '<zq-scripts>' },
     { path: 'manual.css', text: made.css },
-    { path: 'manual.js', text: made.data.map(({ json }) => json).join('\n') },
+    ...made.data.map(({ json }, i) => ({ path: `manual-${i}.json`, text: json })),
   ]
 }
 

@@ -35,10 +35,11 @@ export function siteWeights(files: readonly OutputFile[]) {
 export const heaviest: ReturnType<typeof siteWeights> = {
   everyPage: 3,
   // The aim is 60.
-  today: 62,
+  today: 66,
   search: 70,
   chooser: 3,
   home: 80,
   formulas: 40,
-  kept: 1000,
+  // A megabyte; rounds of unlike water trucks and the store over the days took the last of it.
+  kept: 1024,
 }
