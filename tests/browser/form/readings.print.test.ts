@@ -56,7 +56,7 @@ async function typesDepths(of: Browser): Promise<void> {
   await page.keyboard.press('Enter')
   await page.keyboard.press('Tab')
   await page.keyboard.press('Tab')
-  await page.keyboard.type('A. Name')
+  await page.keyboard.type('J. Marsh')
   await page.focus('.start-machine > button')
   await page.keyboard.press('Enter')
   await page.waitForSelector('.readings td input')
@@ -95,7 +95,7 @@ async function typesDepths(of: Browser): Promise<void> {
     /: 35 mm = 1\.378 in$/,
   )
   expect((await kept(page))['facility.yaml']).toContain(
-    'surveys:\n  - { of: cushion-depth, file: depths.csv, by: A. Name }\n',
+    'surveys:\n  - { of: cushion-depth, file: depths.csv, by: J. Marsh }\n',
   )
   await page.close()
 }
