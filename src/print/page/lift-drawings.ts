@@ -1,4 +1,4 @@
-import type { BrowserPage } from './open-page.ts'
+import type { LayingPage } from './open-page.ts'
 
 // Drawings are a third of what a page is made of, and every size of type that is tried would set
 // their words anew. While a document is laid out they are empty; what they are made of is put back
@@ -31,4 +31,4 @@ function install(): void {
 }
 
 /** Makes a page ready to lift drawings. */
-export const installDrawings = (page: BrowserPage): Promise<void> => page.evaluate(install)
+export const installDrawings = (page: LayingPage): Promise<void> => page.evaluate(install)

@@ -3,6 +3,7 @@ import type { PrintWork } from '../../model/print-view.ts'
 import { fitCards } from '../cards/fit-cards.ts'
 import { bookletSides, pagesOfLeaf } from '../field-book/booklet-order.ts'
 import { fitFieldBook } from '../field-book/fit-field-book.ts'
+import { installDrawings } from '../page/lift-drawings.ts'
 import { fitSheets, sheetsToFit } from '../sheets/fit-sheets.ts'
 import { here } from './here.ts'
 import { layBinder } from './lay-binder.ts'
@@ -10,10 +11,12 @@ import { layBinder } from './lay-binder.ts'
 type Of<K extends PrintWork['kind']> = Extract<PrintWork, { kind: K }>
 
 async function laySheets(book: PageElement, work: Of<'sheets'>): Promise<number> {
+  await installDrawings(here)
   book.innerHTML = sheetsToFit(work.sheets)
   const fits = await fitSheets(here, work.capitals, (points) =>
     readingDistanceWords(points, work.system),
   )
+  drawings.putBack()
   return fits.reduce((sum, { pages }) => sum + pages.length, 0)
 }
 
