@@ -83,8 +83,9 @@ describe('Larkmoor by hand', () => {
   })
 
   it('costs so much on a race day', async () => {
-    // Two early from 5:55 to 13:00, six until 17:25, two late until 19:30.
-    const hours = 2 * (7 + 5 / 60) + 6 * (4 + 25 / 60) + 2 * (2 + 5 / 60)
+    // Superintendent and harrow driver from 5:55 to 19:30, truck driver from 7:40, gate and two on
+    // foot from 11:40 until 17:25.
+    const hours = 2 * (13 + 35 / 60) + (11 + 50 / 60) + 3 * (5 + 45 / 60)
     const labor = hours * 22 * 1.0765
     expect(await rounds('race-day.labor')).toBe(`$${upTo(labor, 5).toLocaleString('en-US')}`)
 
@@ -180,8 +181,9 @@ describe('Brambleford by hand', () => {
   })
 
   it('has these hours on a race day', async () => {
-    // Two early from 4:50 to 13:30, four until 15:30, two late until 19:25.
-    const hours = 2 * (8 + 40 / 60) + 4 * 2 + 2 * (3 + 55 / 60)
+    // Superintendent and harrow driver from 4:50 to 19:25, truck driver from 6:40, gate and two on
+    // foot from 12:10 until 15:30.
+    const hours = 2 * (14 + 35 / 60) + (12 + 45 / 60) + 3 * (3 + 20 / 60)
     expect(await rounds('race-day.hours')).toBe(`${hours.toFixed(1)} h`)
   })
 

@@ -1,4 +1,3 @@
-import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec, refuse } from '../calculation.ts'
 
 const money = (symbol: string): InputSpec => ({
@@ -16,28 +15,17 @@ const count = (symbol: string): InputSpec => ({
   kind: 'count',
   range: [0, 1000],
 })
-const clock = (symbol: string): InputSpec => ({
-  symbol,
-  kind: 'clock',
-  range: [0, secondsPerDay],
-})
 
 /**
  * What a race day and the whole fair cost (money): everybody for all the hours that the rota has
  * them there, machines with their fuel for pulling back, harrowing, rounds of water and the laps
- * between races, and the water.
+ * between races and in breaks, and the water.
  */
 export const raceDayCost = calculation({
   id: 'race-day-cost',
   sources: ['common-practice'],
   inputs: {
-    start: clock('t_0'),
-    first: clock('t_1'),
-    after: clock('t_7'),
-    done: clock('t_8'),
-    early: count('p_0'),
-    people: count('p'),
-    late: count('p_2'),
+    crew: { symbol: 'T_c', kind: 'hours', range: [0, 1e8] },
     wage: { symbol: 'c_p', kind: 'hourlyRate', range: [0, 1] },
     tax: { symbol: 'u', kind: 'fineShare', range: [0, 1] },
     pullBack: money('C_1'),
@@ -45,6 +33,8 @@ export const raceDayCost = calculation({
     harrowings: count('n_2'),
     harrowLaps: { symbol: 'n_w', kind: 'whole', range: [1, 1000] },
     lapsBetween: { symbol: 'n_b', kind: 'whole', range: [0, 1000] },
+    lapsInBreak: { symbol: 'n_p', kind: 'whole', range: [0, 1000] },
+    breaks: { symbol: 'b', kind: 'whole', range: [0, 40] },
     races: count('r'),
     round: money('C_3'),
     roundLoads: { symbol: 'n_1', kind: 'whole', range: [1, 1000] },
@@ -58,16 +48,12 @@ export const raceDayCost = calculation({
     fuelPrice: { symbol: 'c_f', kind: 'volumePrice', range: [0, 20_000] },
   },
   outputs: {
-    hours: {
-      symbol: 'T',
-      kind: 'hours',
-      tex: '@early\\,(@first - @start) + @people\\,(@after - @first) + @late\\,(@done - @after)',
-    },
+    hours: { symbol: 'T', kind: 'hours', tex: '@crew' },
     labor: { symbol: 'C_p', kind: 'money', tex: '@hours\\,@wage\\,(1 + @tax)', round: 'up' },
     'whole-harrowings': {
       symbol: "n_2'",
       kind: 'tenths',
-      tex: '@harrowings + \\frac{(@races - 1)\\,@lapsBetween}{@harrowLaps}',
+      tex: '@harrowings + \\frac{(@races - 1 - @breaks)\\,@lapsBetween + @breaks\\,@lapsInBreak}{@harrowLaps}',
     },
     'whole-rounds': { symbol: 'n_3', kind: 'tenths', tex: '\\frac{@loads}{@roundLoads}' },
     machines: {
@@ -89,10 +75,10 @@ export const raceDayCost = calculation({
   },
   refusals: ['no-price', 'no-fuel', 'no-water-counted'],
   compute: (x) => {
-    const hours =
-      x.early * (x.first - x.start) + x.people * (x.after - x.first) + x.late * (x.done - x.after)
+    const hours = x.crew
     const labor = hours * x.wage * (1 + x.tax)
-    const harrowings = x.harrowings + ((x.races - 1) * x.lapsBetween) / x.harrowLaps
+    const laps = (x.races - 1 - x.breaks) * x.lapsBetween + x.breaks * x.lapsInBreak
+    const harrowings = x.harrowings + laps / x.harrowLaps
     const rounds = x.loads / x.roundLoads
     const machines = x.pullBack + harrowings * x.harrow + rounds * x.round
     const water = x.water * x.waterPrice

@@ -7,8 +7,8 @@ const price = (symbol: string): InputSpec => ({
 })
 
 /**
- * What one run of a task costs (money): machines, fuel (m³ and money) and drivers, for the hours
- * that it takes.
+ * What one run of a task costs (money): machines, fuel (m³ and money) and drivers with the tax on
+ * their wages, for the hours that it takes.
  */
 export const taskCost = calculation({
   id: 'task-cost',
@@ -20,6 +20,7 @@ export const taskCost = calculation({
     fuelRate: { symbol: 'f', kind: 'fuelRate', range: [0, 1e-4] },
     fuelPrice: { symbol: 'c_f', kind: 'volumePrice', range: [0, 20_000] },
     labor: price('c_p'),
+    tax: { symbol: 'u', kind: 'fineShare', range: [0, 1] },
   },
   outputs: {
     fuel: { symbol: 'V', kind: 'fuelVolume', tex: '@machines\\,@time\\,@fuelRate' },
@@ -32,13 +33,13 @@ export const taskCost = calculation({
     cost: {
       symbol: 'C',
       kind: 'money',
-      tex: '@machine + @machines\\,@time\\,@labor',
+      tex: '@machine + @machines\\,@time\\,@labor\\,(1 + @tax)',
       round: 'up',
     },
   },
   compute: (x) => {
     const fuel = x.machines * x.time * x.fuelRate
     const machine = x.machines * x.time * x.rate + fuel * x.fuelPrice
-    return { fuel, machine, cost: machine + x.machines * x.time * x.labor }
+    return { fuel, machine, cost: machine + x.machines * x.time * x.labor * (1 + x.tax) }
   },
 })

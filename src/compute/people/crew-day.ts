@@ -1,34 +1,32 @@
 import { secondsPerDay } from '../../model/day.ts'
 import { calculation, type InputSpec } from '../calculation.ts'
 
-const time = (symbol: string): InputSpec => ({
-  symbol,
-  kind: 'duration',
-  range: [0, 1e6],
-})
 const people = (symbol: string, least = 0): InputSpec => ({
   symbol,
   kind: 'count',
   range: [least, 200],
 })
-const clock = (symbol: string): InputSpec => ({ symbol, kind: 'clock', range: [0, secondsPerDay] })
+const clock = (symbol: string): InputSpec => ({
+  symbol,
+  kind: 'clock',
+  range: [0, 2 * secondsPerDay],
+})
 
 /**
- * Hours of work on a race day, what they come to for each person at hand, and how many people the
- * rota takes: superintendent and drivers once for each crew, gate and people on foot once.
+ * Hours (s) that the rota has everybody there on a race day, what they come to for each person at
+ * hand, and how many people it takes: superintendent and drivers once for each crew, gate and people
+ * on foot once. A late crew comes when the early one leaves, so that it adds people and no hours.
  */
 export const crewDay = calculation({
   id: 'crew-day',
   sources: ['common-practice'],
   inputs: {
-    harrow: time('t_h'),
-    round: time('t_r'),
-    rounds: people('n'),
-    walk: { symbol: 't_w', kind: 'minutes', range: [0, secondsPerDay] },
-    walkers: people('k'),
-    first: clock('t_1'),
+    start: clock('t_0'),
+    water: clock('t_3'),
+    look: clock('t_4'),
     after: clock('t_7'),
     done: clock('t_8'),
+    walkers: people('k'),
     harrows: people('d_h'),
     trucks: people('d_t'),
     shifts: people('s', 1),
@@ -38,10 +36,15 @@ export const crewDay = calculation({
     driving: {
       symbol: 'T_d',
       kind: 'hours',
-      tex: '@harrow + @trucks\\,@rounds\\,@round + (@done - @first)',
+      tex: '@harrows\\,(@done - @start) + @trucks\\,(@done - @water)',
     },
-    foot: { symbol: 'T_f', kind: 'hours', tex: '@walkers\\,(@walk + @after - @first)' },
-    each: { symbol: 'T', kind: 'hours', tex: '\\frac{@driving + @foot}{@people}' },
+    foot: {
+      symbol: 'T_f',
+      kind: 'hours',
+      tex: '(@done - @start) + (1 + @walkers)(@after - @look)',
+    },
+    all: { symbol: 'T', kind: 'hours', tex: '@driving + @foot' },
+    each: { symbol: 'T_1', kind: 'hours', tex: '\\frac{@all}{@people}' },
     places: {
       symbol: 'p_1',
       kind: 'whole',
@@ -49,12 +52,14 @@ export const crewDay = calculation({
     },
   },
   compute: (x) => {
-    const driving = x.harrow + x.trucks * x.rounds * x.round + (x.done - x.first)
-    const foot = x.walkers * (x.walk + x.after - x.first)
+    const driving = x.harrows * (x.done - x.start) + x.trucks * (x.done - x.water)
+    const foot = x.done - x.start + (1 + x.walkers) * (x.after - x.look)
+    const all = driving + foot
     return {
       driving,
       foot,
-      each: (driving + foot) / x.people,
+      all,
+      each: all / x.people,
       places: x.shifts * (1 + x.harrows + x.trucks) + 1 + x.walkers,
     }
   },

@@ -106,6 +106,7 @@ const taskUse = ({ id, can, time }: Task, known: ReadonlySet<string>): Use =>
     fuelRate: fuelOf(can, known) ?? fact(`gear.${can}.fuel`),
     fuelPrice: fact('prices.fuel'),
     labor: fact('prices.labor'),
+    tax: fact('prices.payroll-tax'),
   })
 
 /** What a task's machines cost, or nothing where nobody knows a price. */
@@ -124,13 +125,7 @@ function waterOf(known: ReadonlySet<string>): Binding {
 const raceDay = (known: ReadonlySet<string>, priced: ReadonlySet<TaskId>): Use => {
   const harrows = known.has('gear.harrow.width')
   return use('race-day', raceDayCost, {
-    start: figure('clock.start'),
-    first: fact('race-days.first-post'),
-    after: figure('clock.after'),
-    done: figure('clock.done'),
-    early: fact('practice.early-crew'),
-    people: fact('crew.race-day'),
-    late: fact('practice.late-crew'),
+    crew: figure('crew-day.all'),
     wage: known.has('prices.labor') ? fact('prices.labor') : fixed(0, 'no-price-known'),
     tax: fact('prices.payroll-tax'),
     pullBack: ofTask('band-cost', 'machine', priced),
@@ -138,6 +133,8 @@ const raceDay = (known: ReadonlySet<string>, priced: ReadonlySet<TaskId>): Use =
     harrowings: fixed(2, 'before-and-after-card'),
     harrowLaps: harrows ? figure('harrow.laps') : fixed(1, 'nothing-harrows'),
     lapsBetween: harrows ? figure('between.laps') : fixed(0, 'nothing-harrows'),
+    lapsInBreak: harrows ? figure('break.laps') : fixed(0, 'nothing-harrows'),
+    breaks: figure('clock.breaks'),
     races: fact('race-days.races'),
     round: ofTask('round-cost', 'machine', priced),
     roundLoads: known.has('gear.spray.tank') ? figure('round.loads') : fixed(1, 'no-water-truck'),

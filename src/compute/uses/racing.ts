@@ -152,15 +152,13 @@ const drivers = (known: ReadonlySet<string>): Record<'harrows' | 'trucks', Bindi
 export function racingUses(known: ReadonlySet<string>): readonly Use[] {
   if (!known.has('race-days.first-post')) return [...between(known), training]
   const day = dayOf(known)
-  const first = fact('race-days.first-post')
-  const walk = fact('practice.opening-walk')
   const rounds = known.has('gear.spray.tank')
     ? fact('practice.race-day.rounds')
     : none('no-water-truck')
   return [
     ...between(known),
     use('clock', raceDayClock, {
-      first,
+      first: fact('race-days.first-post'),
       races: fact('race-days.races'),
       interval,
       breakEvery: fact('race-days.break-every'),
@@ -168,7 +166,7 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
       warmUp: fact('practice.warm-up'),
       check: fact('practice.opening-check'),
       ...day,
-      walk,
+      walk: fact('practice.opening-walk'),
       soak: fact('practice.water.soak'),
       rounds,
       light: light(known),
@@ -177,14 +175,12 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
     ...water(known),
     training,
     use('crew-day', crewDay, {
-      harrow: day.harrow,
-      round: day.round,
-      rounds,
-      walk,
-      walkers: fact('practice.walkers'),
-      first,
+      start: figure('clock.start'),
+      water: figure('clock.water'),
+      look: figure('clock.look'),
       after: figure('clock.after'),
       done: figure('clock.done'),
+      walkers: fact('practice.walkers'),
       ...drivers(known),
       shifts: figure('clock.shifts'),
       people: fact('crew.race-day'),

@@ -4,13 +4,7 @@ import { numberOf } from '../support/answers.ts'
 
 const h = 3600
 const day = {
-  start: 7 * h,
-  first: 13 * h,
-  after: 18 * h,
-  done: 22 * h,
-  early: 2,
-  people: 6,
-  late: 2,
+  crew: 50 * h,
   wage: 22 / h,
   tax: 0.0765,
   pullBack: 140,
@@ -18,6 +12,8 @@ const day = {
   harrowings: 2,
   harrowLaps: 8,
   lapsBetween: 1,
+  lapsInBreak: 0,
+  breaks: 0,
   races: 9,
   round: 60,
   roundLoads: 4,
@@ -32,7 +28,7 @@ const day = {
 }
 
 it('pays everybody for all hours of the rota, not for driving alone', () => {
-  // 2 × 6 + 6 × 5 + 2 × 4 = 50 h; × 22 × 1.0765
+  // 50 h × 22 × 1.0765
   const out = raceDayCost.compute(day)
   expect(numberOf(out.hours) / h).toBe(50)
   expect(numberOf(out.labor)).toBeCloseTo(1184.15, 2)
@@ -45,6 +41,12 @@ it('counts the laps between races as parts of a harrowing', () => {
   expect(out.machines).toBe(140 + 150 + 180)
   expect(numberOf(out.day)).toBeCloseTo(1184.15 + 470 + 60, 2)
   expect(numberOf(out.fuel)).toBeCloseTo(3 * (0.02 + 0.03 + 0.03), 9)
+})
+
+it('counts the laps in breaks, which stand in place of intervals', () => {
+  // 9 races with 2 breaks: 6 intervals of one lap and 2 breaks of three are 12 laps of 8.
+  const out = raceDayCost.compute({ ...day, breaks: 2, lapsInBreak: 3 })
+  expect(out['whole-harrowings']).toBe(3.5)
 })
 
 it('still gives the people where no machine has a price', () => {

@@ -6,21 +6,33 @@ const h = 3600
 
 describe('hours of a crew', () => {
   const crew = {
-    harrow: h,
-    round: h,
-    rounds: 4,
-    walk: h,
-    walkers: 2,
-    first: 13 * h,
+    start: 6 * h,
+    water: 8 * h,
+    look: 11 * h,
     after: 17 * h,
     done: 19 * h,
+    walkers: 2,
     harrows: 1,
     trucks: 1,
     shifts: 1,
     people: 4,
   }
 
-  it('fall with more people and rise with more races', () => {
+  it('add up to what the rows of the crew schedule say, from coming to going', () => {
+    // Superintendent and harrow driver 6 to 19, truck driver 8 to 19, gate and two on foot 11 to 17.
+    const out = crewDay.compute(crew)
+    expect(numberOf(out.driving) / h).toBe(13 + 11)
+    expect(numberOf(out.foot) / h).toBe(13 + 3 * 6)
+    expect(numberOf(out.all) / h).toBe(55)
+    expect(numberOf(out.each) / h).toBe(55 / 4)
+  })
+
+  it('stay the same when a late crew takes over, and with more people', () => {
+    expect(crewDay.compute({ ...crew, shifts: 2 }).all).toBe(crewDay.compute(crew).all)
+    expect(crewDay.compute({ ...crew, people: 8 }).all).toBe(crewDay.compute(crew).all)
+  })
+
+  it('fall for each with more people and rise with more races', () => {
     expect(crewDay.compute({ ...crew, people: 8 }).each).toBeCloseTo(
       numberOf(crewDay.compute(crew).each) / 2,
       9,
