@@ -131,15 +131,15 @@ describe('a day on a phone, from disk', () => {
     await page.close()
   })
 
-  it('rain at ten past five gives the time at which sealing starts', async () => {
+  it('rain at ten past five gives the times at which sealing starts, or flattening alone', async () => {
     const page = await open('larkmoor', 'today.html')
     await type(page, 'Rain comes at', '5:10')
     expect(await textOf(page, '[data-clock="rain"] .at')).toBe(
-      '3:30 PM in 1 h 25 min | 5:00 PM in 2 h 55 min',
+      '3:30 PM in 1 h 25 min | 4:20 PM in 2 h 15 min | 5:00 PM in 2 h 55 min',
     )
     await type(page, 'people here today', '4')
     // With a driver for each machine they work behind each other.
-    expect(await textOf(page, '[data-clock="rain"] .day-at')).toBe('4:00 PM | 5:00 PM')
+    expect(await textOf(page, '[data-clock="rain"] .day-at')).toBe('4:00 PM | 4:20 PM | 5:00 PM')
     await type(page, 'The race finished at', '2:03')
     expect(await textOf(page, '[data-clock="between"] .day-at')).toBe(
       '2:06 PM | 2:12 PM | 2:13 PM | 2:23 PM',

@@ -23,6 +23,13 @@ describe('boxes of cautions', () => {
     for (const { demo, all } of rows) expect(all, demo).toBeLessThanOrEqual(mostBoxes)
   })
 
+  // As ANSI Z535.6 defines them: what is not avoided will kill or maim, or could.
+  it('have the signal word that their sentence says: what will happen is a DANGER, what could is none', async () => {
+    const { cautions } = (await demoManual('larkmoor')).manual
+    for (const { id, signal, hazard } of cautions.filter((c) => c.signal !== 'notice'))
+      expect(/\bwill\b/.test(hazard), id).toBe(signal === 'danger')
+  })
+
   it.each(demos)('stand once in a procedure, the worst signal first, at %s', async (demo) => {
     for (const p of (await demoManual(demo)).manual.procedures) {
       const ids = [...p.cautions, ...ofSteps(p)].map((c) => c.id)

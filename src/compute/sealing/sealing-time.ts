@@ -11,7 +11,7 @@ const people = (symbol: string): InputSpec => ({ symbol, kind: 'count', range: [
 const onFoot = 1
 
 /**
- * How long sealing takes, and how long before rain it must begin. With a driver for the screen and
+ * How long sealing takes, and how long before rain it must begin, flattening alone included. With a driver for the screen and
  * for each roller they work behind each other, the rollers one lap of the screen behind; with fewer
  * people one thing follows the other.
  */
@@ -46,12 +46,23 @@ export const sealingTime = calculation({
       kind: 'duration',
       tex: '@time + @margin',
     },
+    'flat-before': {
+      symbol: 't_1',
+      kind: 'duration',
+      tex: '@flatten + @margin',
+    },
   },
   sources: ['common-practice'],
   compute: ({ flatten, roll, laps, rollers, people, margin }) => {
     const wanted = 1 + rollers + onFoot
     const atOnce = people >= wanted ? 1 : 0
     const time = flatten + roll - atOnce * Math.max(0, Math.min(flatten, roll) - flatten / laps)
-    return { need: wanted, 'at-once': atOnce, time, 'start-before': time + margin }
+    return {
+      need: wanted,
+      'at-once': atOnce,
+      time,
+      'start-before': time + margin,
+      'flat-before': flatten + margin,
+    }
   },
 })

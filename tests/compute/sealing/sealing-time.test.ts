@@ -21,6 +21,7 @@ describe('time to seal', () => {
       'at-once': 0,
       time: 90 * min,
       'start-before': 100 * min,
+      'flat-before': 50 * min,
     })
   })
 
