@@ -18,6 +18,7 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 600_000,
     maxWorkers: 2,
+    execArgv: ['--max-semi-space-size=64'],
     globalSetup: 'tests/fixtures/small/set-up.ts',
     projects: [
       {

@@ -1,13 +1,14 @@
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { accessFaults, type Page, smallTargets } from '../support/accessible.ts'
+import { smallTargets } from '../support/accessible.ts'
+import { faultsOfPage, looks, type Tab } from '../support/faults-of-page.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteFolder } from '../support/site-folder.ts'
 
 let browser: Awaited<ReturnType<typeof loopbackBrowser>>
 let site: Awaited<ReturnType<typeof siteFolder>>
-let page: Page
+let page: Tab
 
 beforeAll(async () => {
   browser = await loopbackBrowser()
@@ -67,7 +68,7 @@ describe('lessons of a role, by keyboard', () => {
     }
     expect(await text('.first')).toContain('6 of 8')
     await page.type('#learner', 'Somebody')
-    expect(await accessFaults(page)).toEqual([])
+    expect(await faultsOfPage(page, looks)).toEqual([])
     await page.reload()
     expect(await page.evaluate('document.getElementById("learner").value')).toBe('')
     expect(await text('#course-guides button')).toBe('Begin')
@@ -106,7 +107,7 @@ describe('lessons of a role, by keyboard', () => {
     await page.locator('.next').click()
     expect(await isShown('.stage .drawing')).toBe(true)
     expect(await smallTargets(page, '.study')).toEqual([])
-    expect(await accessFaults(page)).toEqual([])
+    expect(await faultsOfPage(page, looks)).toEqual([])
   })
 
   it('stand there as text where no script runs', async () => {

@@ -1,7 +1,8 @@
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { accessFaults, smallTargets } from '../support/accessible.ts'
+import { smallTargets } from '../support/accessible.ts'
+import { faultsOfPage, looks } from '../support/faults-of-page.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteFolder } from '../support/site-folder.ts'
 
@@ -114,7 +115,7 @@ describe('records on a phone, from disk', () => {
       expect(await smallTargets(page, '.records')).toEqual([])
       // The program that looks for faults says things of its own.
       expect(faults).toEqual([])
-      expect(await accessFaults(page)).toEqual([])
+      expect(await faultsOfPage(page, looks)).toEqual([])
       await page.close()
     },
   )

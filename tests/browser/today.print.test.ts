@@ -1,11 +1,10 @@
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import path from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { useIdOf } from '../../src/compute/uses/use.ts'
 import { demoManual, demos, folders } from '../support/demo.ts'
+import { faultsOfPage, looks, show } from '../support/faults-of-page.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
 import { siteFolder } from '../support/site-folder.ts'
 
@@ -225,49 +224,33 @@ describe('a day on a phone, from disk', () => {
 
 describe('numbers of the day', () => {
   it('have no faults that a program finds, large places to touch, and figures to read in the sun', async () => {
-    const axe = await readFile(
-      createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
-      'utf8',
-    )
     const page = await open('larkmoor', 'today.html')
     await type(page, 'moisture now', '4')
     await type(page, 'people here today', '4')
     await type(page, 'wind today', '200')
     await type(page, 'Rain comes at', '5:10')
+    await show(page, { width: 375, scheme: 'light' })
     for (const name of [
       'today.html',
       'procedures/water.html',
       'worksheets/layer.html',
       'index.html',
-    ])
-      for (const [width, scheme] of [
-        [375, 'light'],
-        [375, 'dark'],
-        [1280, 'light'],
-        [1280, 'dark'],
-      ] as const) {
-        await page.setViewport({ width, height: 800 })
-        await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
-        await page.goto(address('larkmoor', name))
-        await page.waitForSelector('.day-now')
-        await page.evaluate(axe)
-        const found = await page.evaluate(
-          'axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag22aa", "best-practice"] }).then((r) => r.violations.map((v) => v.id + ": " + v.nodes[0].html.slice(0, 120)))',
-        )
-        expect(found, `${name} ${width} ${scheme}`).toEqual([])
+    ]) {
+      await page.goto(address('larkmoor', name))
+      await page.waitForSelector('.day-now')
+      expect(await faultsOfPage(page, looks), name).toEqual([])
+      for (const { width, scheme } of looks) {
+        await show(page, { width, scheme })
         const pale = await page.evaluate(
           'axe.run({ include: [[".day-now"], [".day-field"]].filter(([s]) => document.querySelector(s)) }, { runOnly: ["color-contrast-enhanced"] }).then((r) => r.violations.flatMap((v) => v.nodes.map((n) => n.html.slice(0, 120))))',
         )
         expect(pale, `${name} ${width} ${scheme}`).toEqual([])
-        expect(
-          await page.evaluate('document.documentElement.scrollWidth - window.innerWidth'),
-          `${name} ${width}`,
-        ).toBeLessThanOrEqual(0)
         const small = await page.evaluate(
           '[...document.querySelectorAll(".day-panel button, .day-page button, .day-page input, .day-page summary, .day-field input")].filter((e) => e.checkVisibility() && (e.offsetHeight < 48 || e.offsetWidth < 48)).map((e) => e.outerHTML)',
         )
         expect(small, `${name} ${width}`).toEqual([])
       }
+    }
     await page.close()
   })
 })

@@ -44,6 +44,13 @@ const run = ({ colorsOnly }: Look): string => `axe.run({ exclude: [["math"], ["s
 /** Until then a page has not heard that its width is another. */
 const twoFrames = 'new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))'
 
+/** Shows a page in a look. */
+export async function show(tab: Tab, { width, scheme }: Look): Promise<void> {
+  await tab.setViewport({ width, height: 800 })
+  await tab.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
+  await tab.evaluate(twoFrames)
+}
+
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 /**
@@ -51,13 +58,12 @@ const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.
  * @returns faults with the look in which they are met; empty when there are none.
  */
 export async function faultsOfPage(tab: Tab, among: readonly Look[]): Promise<readonly string[]> {
-  await tab.evaluate(axe)
   const faults: string[] = []
   for (const look of among) {
     const { width, scheme } = look
-    await tab.setViewport({ width, height: 800 })
-    await tab.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
-    await tab.evaluate(twoFrames)
+    await show(tab, look)
+    // A page that is no longer one of a phone has been loaded anew.
+    if (!(await tab.evaluate('"axe" in globalThis'))) await tab.evaluate(axe)
     const broken = (await tab.evaluate(run(look))) as readonly string[]
     const over = Number(
       await tab.evaluate('document.documentElement.scrollWidth - window.innerWidth'),

@@ -49,6 +49,12 @@ function cellOf({ sheets }: Laid, { sheet, at, line }: Typed): readonly [number,
   return found
 }
 
+/** The cell that is meant, by the name that it has in its sheet, such as `B7`. */
+export function cellName(laid: Laid, typed: Typed): string {
+  const [row, column] = cellOf(laid, typed)
+  return `${String.fromCharCode('A'.charCodeAt(0) + column)}${row + 1}`
+}
+
 /** A workbook as somebody has filled it in. */
 export async function filledIn(
   base: Base,

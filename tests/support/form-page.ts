@@ -75,7 +75,7 @@ startForm(host, work, document.getElementById('form'), {
 })
 `
 
-async function script(): Promise<string> {
+async function bundled(): Promise<string> {
   const { outputFiles } = await build({
     stdin: { contents: entry, resolveDir: folders.project, loader: 'ts' },
     bundle: true,
@@ -86,19 +86,28 @@ async function script(): Promise<string> {
   return (outputFiles[0]?.text ?? '').replaceAll('</script', '<\\/script')
 }
 
+/** Its own scripts, which ask the program behind it, and what forbids all others give way. */
+async function made(): Promise<{ readonly bare: string; readonly script: string }> {
+  const { html } = await loadFormPage(folders)
+  const bare = html
+    .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
+    .replace(/<script>[\s\S]*<\/script>/, '')
+  return { bare, script: await bundled() }
+}
+
+/** Made once for all tests of a process. */
+let page: ReturnType<typeof made> | undefined
+
 /**
  * Writes the form's page into a folder of its own, to be opened from disk.
  * @param files What lies in the folder of the fair, by name; none for a new one.
  */
 export async function formPage(files: Readonly<Record<string, string>>) {
+  page ??= made()
+  const { bare, script } = await page
   const folder = await mkdtemp(path.join(os.tmpdir(), 'form-'))
-  const { html } = await loadFormPage(folders)
   const given = JSON.stringify(Object.entries(files)).replaceAll('<', '\\u003c')
-  // Its own scripts, which ask the program behind it, and what forbids all others give way.
-  const bare = html
-    .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
-    .replace(/<script>[\s\S]*<\/script>/, '')
-  const scripts = `<script type="application/json" id="given">${given}</script><script>${await script()}</script>`
+  const scripts = `<script type="application/json" id="given">${given}</script><script>${script}</script>`
   const at = bare.lastIndexOf('</body>')
   await writeFile(path.join(folder, 'form.html'), bare.slice(0, at) + scripts + bare.slice(at))
   return {

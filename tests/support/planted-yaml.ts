@@ -42,6 +42,29 @@ function additionsTo(line: string): readonly (readonly [what: string, line: stri
   ]
 }
 
+/** The first line of every entry of the file, and the line behind the last. */
+const headsOf = (lines: readonly string[]): readonly number[] => [
+  ...lines.flatMap((line, i) => (/^[^\s#]/.test(line) ? [i] : [])),
+  lines.length,
+]
+
+/**
+ * The lines by which is seen whether a change of one says something else: its entry of the file, and a
+ * neighbour, which shows whether a head has lost its place. All others say what they have said.
+ */
+function around(heads: readonly number[], line: number): readonly [from: number, to: number] {
+  const next = heads.findIndex((head) => head > line)
+  return [heads[Math.max(0, next - 2)] ?? 0, heads[Math.max(2, next)] ?? line + 1]
+}
+
+const saidBy = (lines: readonly string[]): string | undefined => {
+  try {
+    return JSON.stringify(parse(lines.join('\n')))
+  } catch {
+    return undefined
+  }
+}
+
 /**
  * Every single fault of typing that can be planted in a text and that changes what it says: quotes,
  * colons, spaces behind colons and dashes, brackets and indents lost, spaces and tabs put before
@@ -49,28 +72,23 @@ function additionsTo(line: string): readonly (readonly [what: string, line: stri
  */
 export function plantedFaults(text: string): readonly Planted[] {
   const lines = text.split('\n')
-  const before = JSON.stringify(parse(text))
-  const without = (i: number, changed: string): string =>
-    [...lines.slice(0, i), changed, ...lines.slice(i + 1)].join('\n')
-  const saysTheSame = (spoiled: string): boolean => {
-    try {
-      return JSON.stringify(parse(spoiled)) === before
-    } catch {
-      return false
-    }
-  }
+  const heads = headsOf(lines)
   return lines.flatMap((line, i) => {
     if (isRemark(line)) return []
-    const lost = lossesIn(line).map(([what, at, length]) => ({
-      what: `${what} lost`,
-      text: without(i, line.slice(0, at) + line.slice(at + length)),
-      line: i + 1,
-    }))
-    const added = additionsTo(line).map(([what, changed]) => ({
-      what,
-      text: without(i, changed),
-      line: i + 1,
-    }))
-    return [...lost, ...added].filter((p) => !saysTheSame(p.text))
+    const [from, to] = around(heads, i)
+    const saidWith = (changed: string): string | undefined =>
+      saidBy([...lines.slice(from, i), changed, ...lines.slice(i + 1, to)])
+    const before = saidWith(line)
+    const lost = lossesIn(line).map(
+      ([what, at, length]) =>
+        [`${what} lost`, line.slice(0, at) + line.slice(at + length)] as const,
+    )
+    return [...lost, ...additionsTo(line)]
+      .filter(([, changed]) => saidWith(changed) !== before)
+      .map(([what, changed]) => ({
+        what,
+        text: lines.with(i, changed).join('\n'),
+        line: i + 1,
+      }))
   })
 }

@@ -1,31 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { formPage } from '../../support/form-page.ts'
-import { loopbackBrowser } from '../../support/loopback-browser.ts'
+import { describe, expect, it } from 'vitest'
+import { type FormTab, useForms } from '../../support/use-forms.ts'
 
-type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
-type Page = Awaited<ReturnType<Browser['newPage']>>
-
-let browser: Browser
-let fresh: Awaited<ReturnType<typeof formPage>>
-
-beforeAll(async () => {
-  browser = await loopbackBrowser()
-  fresh = await formPage({})
-})
-
-afterAll(async () => {
-  await browser.close()
-  await fresh.remove()
-})
-
-async function open(hash: string): Promise<Page> {
-  const context = await browser.createBrowserContext()
-  const page = await context.newPage()
-  await page.setViewport({ width: 1280, height: 900 })
-  await page.goto(`${fresh.address}#${hash}`)
-  await page.waitForSelector('main h1')
-  return page
-}
+const { open } = useForms()
 
 const vet = '[data-first="veterinarian"]'
 const [name, phone, box] = [
@@ -33,22 +9,22 @@ const [name, phone, box] = [
   '[data-at="veterinarian.phone"] input',
   `${vet} .not-yet input`,
 ]
-const shownIn = (page: Page, selector: string): Promise<string> =>
+const shownIn = (page: FormTab, selector: string): Promise<string> =>
   page.$eval(selector, (input) => (input as unknown as { value: string }).value)
-const isTicked = (page: Page): Promise<boolean> =>
+const isTicked = (page: FormTab): Promise<boolean> =>
   page.$eval(box, (input) => (input as unknown as { checked: boolean }).checked)
-const textOf = (page: Page, selector: string): Promise<string> =>
+const textOf = (page: FormTab, selector: string): Promise<string> =>
   page.$eval(selector, (node) => node.textContent ?? '')
-const draft = async (page: Page): Promise<string> =>
+const draft = async (page: FormTab): Promise<string> =>
   String(await page.evaluate('localStorage.getItem("draft") ?? ""'))
-async function type(page: Page, selector: string, text: string): Promise<void> {
+async function type(page: FormTab, selector: string, text: string): Promise<void> {
   await page.locator(selector).fill(text)
   await page.keyboard.press('Tab')
 }
 
 describe('what nobody knows yet', () => {
   it('keeps half an answer in its box, out of the file, and gives it back', async () => {
-    const page = await open('help')
+    const { page } = await open('fresh', 'help')
     await type(page, name, 'Dr. B. Name')
     await page.locator(box).click()
     expect(await draft(page)).not.toContain('B. Name')
@@ -67,7 +43,7 @@ describe('what nobody knows yet', () => {
   })
 
   it('may be typed, is said beside the field, and goes one step back', async () => {
-    const page = await open('help')
+    const { page } = await open('fresh', 'help')
     await type(page, name, 'Dr. B. Name')
     await type(page, phone, '2173')
     const before = await draft(page)
@@ -87,7 +63,7 @@ describe('what nobody knows yet', () => {
   })
 
   it('that has no box is said to be left out', async () => {
-    const page = await open('fair')
+    const { page } = await open('fresh', 'fair')
     await type(page, '[data-at="name"] input', 'not sure')
     await page.waitForFunction(
       'document.querySelector("[data-at=name] .understood").textContent.startsWith("Taken as")',

@@ -1,41 +1,17 @@
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { accessFaults, smallTargets } from '../../support/accessible.ts'
+import { expect, it } from 'vitest'
+import { smallTargets } from '../../support/accessible.ts'
+import { faultsOfPage, looks } from '../../support/faults-of-page.ts'
 import { firefox, openFirefox } from '../../support/firefox.ts'
-import { demoFiles, formPage } from '../../support/form-page.ts'
-import { loopbackBrowser } from '../../support/loopback-browser.ts'
+import { demoFiles } from '../../support/form-page.ts'
+import { type FormTab, useForms } from '../../support/use-forms.ts'
 
-type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
-type Page = Awaited<ReturnType<Browser['newPage']>>
+const depths = demoFiles('larkmoor')['depths.csv'] ?? ''
 
-const files = demoFiles('larkmoor')
-const depths = files['depths.csv'] ?? ''
+const { open } = useForms()
 
-let browser: Browser
-let fresh: Awaited<ReturnType<typeof formPage>>
-let full: Awaited<ReturnType<typeof formPage>>
-
-beforeAll(async () => {
-  browser = await loopbackBrowser()
-  fresh = await formPage({})
-  full = await formPage(files)
-})
-afterAll(async () => {
-  await browser.close()
-  await Promise.all([fresh.remove(), full.remove()])
-})
-
-async function open(of: Browser, address: string, hash: string): Promise<Page> {
-  const context = await of.createBrowserContext()
-  const page = await context.newPage()
-  await page.setViewport({ width: 1280, height: 900 })
-  await page.goto(`${address}#${hash}`)
-  await page.waitForSelector('main h1')
-  return page
-}
-
-const here = async (page: Page): Promise<string> =>
+const here = async (page: FormTab): Promise<string> =>
   String(await page.evaluate('document.activeElement.getAttribute("aria-label") ?? ""'))
-const kept = async (page: Page): Promise<Record<string, string>> =>
+const kept = async (page: FormTab): Promise<Record<string, string>> =>
   JSON.parse(
     String(
       await page.evaluate(
@@ -46,12 +22,12 @@ const kept = async (page: Page): Promise<Record<string, string>> =>
 const cell = (station: number, offset: number): string =>
   `[aria-label="Station ${station} ft, ${offset} ft from the rail"]`
 
-const typedAt = async (page: Page, at: string): Promise<string> =>
+const typedAt = async (page: FormTab, at: string): Promise<string> =>
   String(await page.evaluate(`document.querySelector(${JSON.stringify(at)}).value`))
 
 /** Begins a table of depths by the keyboard alone, and types twelve readings. */
-async function typesDepths(of: Browser): Promise<void> {
-  const page = await open(of, fresh.address, 'measured')
+async function typesDepths(opening: Parameters<typeof open>[2]): Promise<void> {
+  const { page } = await open('fresh', 'measured', opening)
   await page.focus('.start-machine summary')
   await page.keyboard.press('Enter')
   await page.keyboard.press('Tab')
@@ -100,19 +76,19 @@ async function typesDepths(of: Browser): Promise<void> {
   await page.close()
 }
 
-it('takes readings in by the keyboard alone, and draws them', () => typesDepths(browser))
+it('takes readings in by the keyboard alone, and draws them', () => typesDepths({}))
 
 it.skipIf(!firefox)('does so in Firefox', async () => {
   const other = await openFirefox()
   try {
-    await typesDepths(other)
+    await typesDepths({ of: other })
   } finally {
     await other.close()
   }
 })
 
 it('changes a table line by line, saves it beside the file, and takes steps back and forward', async () => {
-  const page = await open(browser, full.address, 'at-surveys.0')
+  const { page } = await open('larkmoor', 'at-surveys.0')
   await page.locator('.readings select').fill('2027-05-15')
   await page.waitForFunction(
     `document.querySelector('.readings [type="date"]').value === '2027-05-15'`,
@@ -137,7 +113,7 @@ it('changes a table line by line, saves it beside the file, and takes steps back
 })
 
 it('asks where somebody else has read the same place meanwhile', async () => {
-  const page = await open(browser, full.address, 'at-surveys.0')
+  const { page } = await open('larkmoor', 'at-surveys.0')
   await page.waitForSelector(cell(330, 32))
   await page.locator(cell(330, 32)).fill('1 7/8')
   await page.locator(cell(0, 5)).fill('1 7/8')
@@ -157,16 +133,12 @@ it('asks where somebody else has read the same place meanwhile', async () => {
   await page.close()
 })
 
-it.each(['light', 'dark'])(
-  'has no fault that a program finds, and fits narrow phones: %s',
-  async (scheme) => {
-    const page = await open(browser, full.address, 'at-surveys.0')
-    await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
-    await page.waitForSelector('.readings-drawn svg')
-    expect(await accessFaults(page)).toEqual([])
-    expect(await smallTargets(page, 'main', 44)).toEqual([])
-    await page.setViewport({ width: 320, height: 700 })
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(320)
-    await page.close()
-  },
-)
+it('has no fault that a program finds, and fits narrow phones', async () => {
+  const { page } = await open('larkmoor', 'at-surveys.0')
+  await page.waitForSelector('.readings-drawn svg')
+  expect(await faultsOfPage(page, looks)).toEqual([])
+  expect(await smallTargets(page, 'main', 44)).toEqual([])
+  await page.setViewport({ width: 320, height: 700 })
+  expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(320)
+  await page.close()
+})

@@ -1,28 +1,12 @@
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { formPage } from '../../support/form-page.ts'
-import { loopbackBrowser } from '../../support/loopback-browser.ts'
+import { expect, it } from 'vitest'
+import { useForms } from '../../support/use-forms.ts'
 
-let browser: Awaited<ReturnType<typeof loopbackBrowser>>
-let fresh: Awaited<ReturnType<typeof formPage>>
-
-beforeAll(async () => {
-  browser = await loopbackBrowser()
-  fresh = await formPage({})
-})
-
-afterAll(async () => {
-  await browser.close()
-  await fresh.remove()
-})
+const { open } = useForms()
 
 it.each([390, 1280])(
   'begins with its heading, keeps its buttons in view, and counts answers: %d px',
   async (width) => {
-    const context = await browser.createBrowserContext()
-    const page = await context.newPage()
-    await page.setViewport({ width, height: 700 })
-    await page.goto(`${fresh.address}#help`)
-    await page.waitForSelector('main h1')
+    const { page } = await open('fresh', 'help', { width })
     const said = (selector: string): Promise<string> =>
       page.$eval(selector, (node) => node.textContent ?? '')
     const fill = async (at: string, text: string): Promise<void> => {

@@ -1,15 +1,13 @@
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { form } from '../../../src/validate/schemas/form.ts'
-import { accessFaults, smallTargets } from '../../support/accessible.ts'
+import { smallTargets } from '../../support/accessible.ts'
 import { folders } from '../../support/demo.ts'
-import { demoFiles, formPage } from '../../support/form-page.ts'
-import { loopbackBrowser } from '../../support/loopback-browser.ts'
-
-type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
-type Page = Awaited<ReturnType<Browser['newPage']>>
+import { faultsOfPage, looks } from '../../support/faults-of-page.ts'
+import { demoFiles } from '../../support/form-page.ts'
+import { type FormTab, useForms } from '../../support/use-forms.ts'
 
 const files = demoFiles('larkmoor')
 const larkmoor = files['facility.yaml'] ?? ''
@@ -19,48 +17,23 @@ const screens = ['start', ...said.subjects.map(({ id }) => id), 'result'].filter
   (s) => s !== 'rest',
 )
 
-let browser: Browser
-let fresh: Awaited<ReturnType<typeof formPage>>
-let full: Awaited<ReturnType<typeof formPage>>
+const { address, open } = useForms()
 
-beforeAll(async () => {
-  browser = await loopbackBrowser()
-  fresh = await formPage({})
-  full = await formPage(files)
-})
-
-afterAll(async () => {
-  await browser.close()
-  await Promise.all([fresh.remove(), full.remove()])
-})
-
-/** A page of its own that keeps nothing from the one before; faults of scripts are noted. */
-async function open(address: string, hash = ''): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.createBrowserContext()
-  const page = await context.newPage()
-  const faults: string[] = []
-  page.on('pageerror', (error) => faults.push(String(error)))
-  await page.setViewport({ width: 1280, height: 900 })
-  await page.goto(`${address}#${hash}`)
-  await page.waitForSelector('main h1')
-  return { page, faults }
-}
-
-const textOf = async (page: Page, selector: string): Promise<string> =>
+const textOf = async (page: FormTab, selector: string): Promise<string> =>
   String(
     await page.evaluate(`document.querySelector(${JSON.stringify(selector)})?.textContent ?? ''`),
   )
 /** What the file says now: the page keeps it with every key. */
-const draft = async (page: Page): Promise<string> =>
+const draft = async (page: FormTab): Promise<string> =>
   String(await page.evaluate('localStorage.getItem("draft") ?? ""'))
-const type = async (page: Page, at: string, text: string): Promise<void> => {
+const type = async (page: FormTab, at: string, text: string): Promise<void> => {
   await page.locator(`[data-at="${at}"] input`).fill(text)
   await page.keyboard.press('Tab')
 }
 
 describe('the form', () => {
   it('makes a file from twelve answers, typed as people say them', async () => {
-    const { page, faults } = await open(fresh.address, 'help')
+    const { page, faults } = await open('fresh', 'help')
     await type(page, 'emergency.number', '911')
     await type(page, 'emergency.address', '12 Mill Road')
     await type(page, 'emergency.gate', 'Gate A')
@@ -119,14 +92,14 @@ describe('the form', () => {
     )
     // Closing the page loses nothing.
     await page.goto('about:blank')
-    await page.goto(`${fresh.address}#fair`)
+    await page.goto(address('fresh', 'fair'))
     expect(await page.$eval('[data-at="name"] input', (i) => i.value)).toBe('Our Fair')
     expect(faults).toEqual([])
     await page.close()
   })
 
   it('says at the field what is wrong, in plain words, while it is typed', async () => {
-    const { page } = await open(fresh.address, 'oval')
+    const { page } = await open('fresh', 'oval')
     await page.locator('[data-at="oval.lap"] input').fill('26')
     expect(await textOf(page, '[data-at="oval.lap"] .fault')).toMatch(
       /^Look again: "26 ft" is outside/,
@@ -142,7 +115,7 @@ describe('the form', () => {
   })
 
   it('changes the measurement that goes before a stated value, and says so', async () => {
-    const { page } = await open(full.address, 'oval')
+    const { page } = await open('larkmoor', 'oval')
     const field = '[data-at="oval.cross-fall.turns"]'
     expect(await page.$eval(`${field} input`, (i) => i.value)).toBe('6.4 %')
     expect(await textOf(page, `${field} .measured`)).toMatch(
@@ -154,7 +127,7 @@ describe('the form', () => {
   })
 
   it('shows what will change before it is written, and takes a step back', async () => {
-    const { page } = await open(full.address, 'oval')
+    const { page } = await open('larkmoor', 'oval')
     await type(page, 'oval.lap', '2,641 ft')
     await page.locator('.bar button.strong').click()
     expect(await textOf(page, 'dialog .before')).toContain('lap: 2,640 ft')
@@ -169,7 +142,7 @@ describe('the form', () => {
   })
 
   it('loses nothing where somebody else has changed the file meanwhile', async () => {
-    const { page } = await open(full.address, 'oval')
+    const { page } = await open('larkmoor', 'oval')
     await type(page, 'oval.lap', '2,641 ft')
     await type(page, 'oval.straight', '601 ft')
     const theirs = larkmoor
@@ -188,7 +161,7 @@ describe('the form', () => {
   })
 
   it('adds, changes, orders and takes out the entries of a list, and brings them back', async () => {
-    const { page } = await open(full.address, 'people')
+    const { page } = await open('larkmoor', 'people')
     const titles = () => page.$$eval('.entry-title', (all) => all.map((t) => t.textContent))
     const before = await titles()
     await page.locator('.add').click()
@@ -207,7 +180,7 @@ describe('the form', () => {
   })
 
   it('asks of a machine what its works need, with what is usual for its kind', async () => {
-    const { page, faults } = await open(fresh.address, 'machines')
+    const { page, faults } = await open('fresh', 'machines')
     await page
       .locator('.start-machine input[type="text"], .start-machine input:not([type])')
       .fill('the old water truck')
@@ -238,7 +211,7 @@ describe('the form', () => {
   })
 
   it('can be filled in by the keyboard alone', async () => {
-    const { page } = await open(fresh.address)
+    const { page } = await open('fresh', 'start')
     const here = () =>
       page.evaluate('document.activeElement.textContent || document.activeElement.value')
     for (let i = 0; i < 60 && !String(await here()).startsWith('Begin'); i++)
@@ -255,14 +228,14 @@ describe('the form', () => {
   })
 
   it('goes to the place that is asked for', async () => {
-    const { page } = await open(full.address, 'at-equipment.5.flow')
+    const { page } = await open('larkmoor', 'at-equipment.5.flow')
     const at = await page.evaluate('document.activeElement.closest("[data-at]").dataset.at')
     expect(at).toBe('equipment.5.flow')
     await page.close()
   })
 
   it('makes the manual and says where it is', async () => {
-    const { page } = await open(full.address, 'result')
+    const { page } = await open('larkmoor', 'result')
     await page.waitForSelector('.make button:not([hidden])')
     await page.locator('.make button').click()
     await page.waitForSelector('.making a')
@@ -270,24 +243,30 @@ describe('the form', () => {
     expect(await textOf(page, '.making')).toContain('The manual is ready. in its folder')
     await page.close()
   })
+})
+
+describe.each(['fresh', 'larkmoor'] as const)('every screen of the form of %s', (fair) => {
+  let form: Awaited<ReturnType<typeof open>>
+  beforeAll(async () => {
+    form = await open(fair, 'start')
+  })
 
   it.each(screens)(
     'has no fault that a program finds, and fits narrow phones: %s',
     async (screen) => {
-      for (const { address } of [fresh, full]) {
-        const { page, faults } = await open(address, screen)
-        await page.evaluate(
-          'for (const fold of document.querySelectorAll("main details")) fold.open = true',
-        )
-        const entry = await page.$('.entry-head')
-        await entry?.click()
-        expect(await accessFaults(page)).toEqual([])
-        expect(await smallTargets(page, 'main', 44)).toEqual([])
-        await page.setViewport({ width: 320, height: 700 })
-        expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(320)
-        expect(faults).toEqual([])
-        await page.close()
-      }
+      const { page, faults } = form
+      await page.evaluate(`location.hash = '${screen}'`)
+      await page.waitForFunction(`document.body.dataset.screen === '${screen}'`)
+      await page.evaluate(
+        'for (const fold of document.querySelectorAll("main details")) fold.open = true',
+      )
+      const entry = await page.$('.entry-head')
+      await entry?.click()
+      expect(await faultsOfPage(page, looks)).toEqual([])
+      expect(await smallTargets(page, 'main', 44)).toEqual([])
+      await page.setViewport({ width: 320, height: 700 })
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(320)
+      expect(faults).toEqual([])
     },
   )
 })
