@@ -42,6 +42,8 @@ const promised: readonly (readonly [number, string, string])[] = [
   [62, 'deep', 'excess volume mass windrow-height loads time'],
   [63, 'hard', 'missing mass loads cost cut'],
   [65, 'grit', 'add loads'],
+  [101, 'harrow-power', 'pull drawbar need'],
+  [102, 'haul', 'trip balance rate'],
   [66, 'drain', 'flow time'],
 ]
 

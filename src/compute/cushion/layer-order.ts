@@ -19,7 +19,7 @@ const outputs = {
   loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@order}{@load} \\right\\rceil' },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 
-const cost: OutputSpec = { symbol: 'K', kind: 'money', tex: '@order \\cdot @price' }
+const cost: OutputSpec = { symbol: 'K', kind: 'money', tex: '@order \\cdot @price', round: 'up' }
 
 const amounts = (
   x: Readonly<Record<keyof typeof inputs, number>>,

@@ -21,6 +21,8 @@ export const sheetFlow = calculation({
     roughness: { symbol: 'n', kind: 'ratio', range: [0.01, 0.5], formulaUnit: '' },
     runoff: { symbol: 'C', kind: 'share', range: [0.05, 1], formulaUnit: '' },
     rail: { symbol: 'L_1', kind: 'distance', range: [1, 500], formulaUnit: 'ft' },
+    widthTurns: { symbol: 'W_t', kind: 'width', range: [2, 46], formulaUnit: 'ft' },
+    radius: { symbol: 'R', kind: 'distance', range: [15, 1000], formulaUnit: 'ft' },
   },
   outputs: {
     rate: {
@@ -39,9 +41,25 @@ export const sheetFlow = calculation({
       kind: 'waterFlow',
       tex: '0.01039 \\cdot @runoff \\cdot @rate \\cdot @length \\cdot @rail\\,\\text{gal/min}',
     },
+    // Behind each foot of rail a turn widens outward: a ring of the turn's width.
+    'turn-flow': {
+      symbol: 'Q_t',
+      kind: 'waterFlow',
+      tex: '0.01039 \\cdot @runoff \\cdot @rate \\cdot @widthTurns\\left(1 + \\frac{@widthTurns}{2 \\cdot @radius}\\right) \\cdot @rail\\,\\text{gal/min}',
+    },
   },
   sources: ['fhwa-hec-22', 'nrcs-tr-55', 'weather-bureau-tp-40'],
-  compute: ({ length, slope, hourRain, burstShare, roughness, runoff, rail }) => {
+  compute: ({
+    length,
+    slope,
+    hourRain,
+    burstShare,
+    roughness,
+    runoff,
+    rail,
+    widthTurns,
+    radius,
+  }) => {
     const rate = (burstShare * hourRain) / burst
     return {
       rate,
@@ -50,6 +68,7 @@ export const sheetFlow = calculation({
         minutes *
         ((roughness * toUnit(length, 'ft')) ** 0.6 / (toUnit(rate, 'in/h') ** 0.4 * slope ** 0.3)),
       flow: runoff * rate * length * rail,
+      'turn-flow': runoff * rate * widthTurns * (1 + widthTurns / (2 * radius)) * rail,
     }
   },
 })

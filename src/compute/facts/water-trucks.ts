@@ -92,9 +92,30 @@ function mixed(kinds: readonly Truck[]): Truck | undefined {
   }
 }
 
+/** What an hour of each costs or burns, as the file says; nothing unless it says it of all. */
+function meanHour(
+  field: 'cost' | 'fuel',
+  sprays: readonly number[],
+  file: FacilityFile,
+  tree: SourceTree,
+): Field | undefined {
+  const said = sprays.flatMap((i) => {
+    const machine = file.equipment?.[i] as Readonly<Record<string, unknown>> | undefined
+    const si = (machine?.[field] as Quantity | undefined)?.si
+    return si === undefined ? [] : [{ si, count: fieldOf('count', i, file, tree).si }]
+  })
+  const differ = said.some((s) => s.si !== said[0]?.si)
+  if (said.length < sprays.length || !differ) return undefined
+  const all = said.reduce((sum, s) => sum + s.count, 0)
+  const at = tree.placeOf(['equipment', sprays[1] ?? 0, field])
+  const si = said.reduce((sum, s) => sum + s.count * s.si, 0) / all
+  return { si, provenance: { kind: 'stated', at } }
+}
+
 /**
  * All machines that spray. The first in the file is the water truck of all figures; trucks like it
- * add to its number, others are a second kind, and whatever is left a third.
+ * add to its number, others are a second kind, and whatever is left a third. What an hour of them
+ * costs and burns is their mean where they differ in it.
  */
 export function waterTrucks(file: FacilityFile, tree: SourceTree, known: Known): void {
   const machines: Machines = file.equipment ?? []
@@ -117,6 +138,10 @@ export function waterTrucks(file: FacilityFile, tree: SourceTree, known: Known):
       const path: FactPath = `${prefix}.${name}`
       known.set(path, truck[name])
     }
+  }
+  for (const field of ['cost', 'fuel'] as const) {
+    const hour = meanHour(field, sprays, file, tree)
+    if (hour) known.set(`water-trucks.${field}`, hour)
   }
   put('second-truck', second)
   put('third-truck', mixed(others))

@@ -1,5 +1,5 @@
 import { secondsPerDay } from '../../model/day.ts'
-import { calculation, type InputSpec, refuse } from '../calculation.ts'
+import { calculation, type InputSpec, type OutputSpec, refuse } from '../calculation.ts'
 
 const money = (symbol: string): InputSpec => ({ symbol, kind: 'money', range: [0, 1e7] })
 
@@ -68,64 +68,88 @@ export const evenCost = calculation({
   },
 })
 
-/**
- * What a season costs (money): the race days, getting ready for them, and every cure that has a
- * price, against what is set aside.
- */
-export const seasonCost = calculation({
-  id: 'season-cost',
-  sources: ['common-practice'],
-  inputs: {
-    fair: money('C_n'),
-    before: { symbol: 'n', kind: 'days', range: [0, 366 * secondsPerDay] },
-    harrow: money('C_2'),
-    round: money('C_3'),
-    water: { symbol: 'V', kind: 'waterVolume', range: [0, 1e5] },
-    waterPrice: { symbol: 'c_w', kind: 'volumePrice', range: [0, 300] },
-    shaping: money('C_4'),
-    takeOff: money('C_5'),
-    material: money('C_6'),
-    grit: money('C_7'),
-    moving: money('C_8'),
-    budget: money('B'),
+const seasonInputs = {
+  fair: money('C_n'),
+  before: { symbol: 'n', kind: 'days', range: [0, 366 * secondsPerDay] },
+  harrow: money('C_2'),
+  round: money('C_3'),
+  water: { symbol: 'V', kind: 'waterVolume', range: [0, 1e5] },
+  waterPrice: { symbol: 'c_w', kind: 'volumePrice', range: [0, 300] },
+  shaping: money('C_4'),
+  takeOff: money('C_5'),
+  material: money('C_6'),
+  grit: money('C_7'),
+  moving: money('C_8'),
+} as const satisfies Readonly<Record<string, InputSpec>>
+
+const seasonOutputs = {
+  daily: {
+    symbol: 'C_d',
+    kind: 'money',
+    tex: '@harrow + @round + @water\\,@waterPrice',
+    round: 'up',
   },
-  outputs: {
-    daily: {
-      symbol: 'C_d',
-      kind: 'money',
-      tex: '@harrow + @round + @water\\,@waterPrice',
-      round: 'up',
-    },
-    ready: {
-      symbol: 'C_r',
-      kind: 'money',
-      tex: '\\frac{@before}{1\\,\\text{d}}\\,@daily + @shaping',
-      round: 'up',
-    },
-    cures: {
-      symbol: 'C_c',
-      kind: 'money',
-      tex: '@takeOff + @material + @grit + @moving',
-      round: 'up',
-    },
-    total: { symbol: 'C', kind: 'money', tex: '@fair + @ready + @cures', round: 'up' },
-    short: { symbol: "C'", kind: 'money', tex: '@total - @budget', round: 'up' },
+  ready: {
+    symbol: 'C_r',
+    kind: 'money',
+    tex: '\\frac{@before}{1\\,\\text{d}}\\,@daily + @shaping',
+    round: 'up',
   },
-  refusals: ['no-price', 'no-budget', 'budget-enough'],
-  compute: (x) => {
-    const daily = x.harrow + x.round + x.water * x.waterPrice
-    const ready = (x.before / secondsPerDay) * daily + x.shaping
-    const cures = x.takeOff + x.material + x.grit + x.moving
-    const total = x.fair + ready + cures
-    // Nothing is not a price: what nobody has asked for is not printed as free.
-    const priced = (sum: number) => (sum > 0 ? sum : refuse('no-price'))
-    const short = () => (total > x.budget ? total - x.budget : refuse('budget-enough'))
-    return {
+  cures: {
+    symbol: 'C_c',
+    kind: 'money',
+    tex: '@takeOff + @material + @grit + @moving',
+    round: 'up',
+  },
+  total: { symbol: 'C', kind: 'money', tex: '@fair + @ready + @cures', round: 'up' },
+} as const satisfies Readonly<Record<string, OutputSpec>>
+
+function sums(x: Readonly<Record<keyof typeof seasonInputs, number>>) {
+  const daily = x.harrow + x.round + x.water * x.waterPrice
+  const ready = (x.before / secondsPerDay) * daily + x.shaping
+  const cures = x.takeOff + x.material + x.grit + x.moving
+  const total = x.fair + ready + cures
+  // Nothing is not a price: what nobody has asked for is not printed as free.
+  const priced = (sum: number) => (sum > 0 ? sum : refuse('no-price'))
+  return {
+    all: total,
+    printed: {
       daily: priced(daily),
       ready: priced(ready),
       cures: priced(cures),
       total: priced(total),
-      short: x.budget > 0 ? short() : refuse('no-budget'),
-    }
+    },
+  }
+}
+
+/**
+ * What a season costs (money): the race days, getting ready for them, and every cure that has a
+ * price, against what is set aside, be it nothing.
+ */
+export const seasonCost = calculation({
+  id: 'season-cost',
+  sources: ['common-practice'],
+  inputs: { ...seasonInputs, budget: money('B') },
+  outputs: {
+    ...seasonOutputs,
+    short: { symbol: "C'", kind: 'money', tex: '@total - @budget', round: 'up' },
   },
+  refusals: ['no-price', 'budget-enough'],
+  compute: (x) => {
+    const { all, printed } = sums(x)
+    return { ...printed, short: all > x.budget ? all - x.budget : refuse('budget-enough') }
+  },
+})
+
+/** The same where nobody has said what is set aside. */
+export const seasonCostUnset = calculation({
+  id: 'season-cost-unset',
+  sources: ['common-practice'],
+  inputs: seasonInputs,
+  outputs: {
+    ...seasonOutputs,
+    short: { symbol: "C'", kind: 'money', tex: '@total - B', round: 'up' },
+  },
+  refusals: ['no-price', 'no-budget'],
+  compute: (x) => ({ ...sums(x).printed, short: refuse('no-budget') }),
 })

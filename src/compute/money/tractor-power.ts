@@ -8,7 +8,7 @@ export const tractorPower = calculation({
   inputs: {
     width: { symbol: 'w', kind: 'width', range: [0.2, 20] },
     draft: { symbol: 'q', kind: 'draft', range: [100, 20_000] },
-    speed: { symbol: 'v', kind: 'speed', range: [0.1, 10] },
+    speed: { symbol: 'v', kind: 'speed', range: [0.1, 13.5] },
     traction: { symbol: 'e', kind: 'share', range: [0.3, 1] },
   },
   outputs: {

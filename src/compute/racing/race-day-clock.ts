@@ -35,7 +35,8 @@ const inputs = {
   harrow: time('t_h', 1e6),
   walk: time('t_w'),
   pullBack: time('t_p', 1e6),
-  light: { symbol: 'l', kind: 'clock', range: [0, secondsPerDay] },
+  // In the far north the last light comes after midnight.
+  light: { symbol: 'l', kind: 'clock', range: [0, 2 * secondsPerDay] },
   longest: { symbol: 'T_1', kind: 'hours', range: [3600, secondsPerDay] },
 } as const satisfies Readonly<Record<string, InputSpec>>
 
@@ -63,9 +64,21 @@ const outputs = {
     tex: '@first + (@races - 1)\\,@interval + @breaks\\,(@pause - @interval)',
   },
   after: { symbol: 't_7', kind: 'clock', tex: '@last + @interval' },
-  pulled: { symbol: 't_a', kind: 'clock', tex: '@after + @pulling \\le @light' },
-  harrowed: { symbol: 't_b', kind: 'clock', tex: '@pulled + @harrowing \\le @light' },
-  watered: { symbol: 't_c', kind: 'clock', tex: '@harrowed + @watering \\le @light' },
+  pulled: {
+    symbol: 't_a',
+    kind: 'clock',
+    tex: '@after + @pulling \\le \\min(@light,\\,24\\,\\text{h})',
+  },
+  harrowed: {
+    symbol: 't_b',
+    kind: 'clock',
+    tex: '@pulled + @harrowing \\le \\min(@light,\\,24\\,\\text{h})',
+  },
+  watered: {
+    symbol: 't_c',
+    kind: 'clock',
+    tex: '@harrowed + @watering \\le \\min(@light,\\,24\\,\\text{h})',
+  },
   truck: { symbol: 't_d', kind: 'clock', tex: '\\min(@harrowed,\\,@done)' },
   done: { symbol: 't_8', kind: 'clock', tex: '\\max(@after,\\,@pulled,\\,@harrowed,\\,@watered)' },
   long: { symbol: 'T', kind: 'hours', tex: '@done - @start' },
@@ -103,7 +116,7 @@ export const raceDayClock = calculation({
     const breaks = breaksBefore(x.races, x)
     const last = postTime(x.races, x)
     const after = last + x.interval
-    const work = evening(after, x.light, { harrowing, pulling, watering })
+    const work = evening(after, Math.min(x.light, secondsPerDay), { harrowing, pulling, watering })
     const early = refuse('begins-day-before')
     const midnight = refuse('ends-after-midnight')
     const from = (s: number) => (start < 0 ? early : s)

@@ -6,7 +6,7 @@ import { type RaceDayHour, type RaceDayWaterInput, raceDayHours } from './race-d
 const clock = (symbol: string): InputSpec => ({
   symbol,
   kind: 'clock',
-  range: [0, secondsPerDay],
+  range: [0, 2 * secondsPerDay],
 })
 const minutes = (symbol: string, least = 0): InputSpec => ({
   symbol,
@@ -50,12 +50,13 @@ const outputs = {
     tex: '\\textstyle\\sum_h 1.2\\,@rate\\,\\tfrac12\\left(\\cos\\pi\\tfrac{h - a}{b - a} - \\cos\\pi\\tfrac{h + 1 - a}{b - a}\\right)',
     restsOn: dayAndSun,
   },
-  water: { symbol: 'V', kind: 'waterVolume', tex: '@lost\\,@area' },
+  water: { symbol: 'V', kind: 'waterVolume', tex: '@lost\\,@area', round: 'up' },
   loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil' },
   given: {
     symbol: 'V_g',
     kind: 'waterVolume',
     tex: '\\textstyle\\sum_h \\min(\\text{behind},\\,\\text{truck},\\,\\text{store})',
+    round: 'down',
     restsOn: 'all',
   },
   behind: {

@@ -31,7 +31,7 @@ const outputs = {
   mass: { symbol: 'M', kind: 'mass', tex: '@area \\cdot @missing \\cdot @unitWeight' },
   order: orderOf('mass'),
   loads: { symbol: 'n', kind: 'whole', tex: '\\left\\lceil \\frac{@order}{@load} \\right\\rceil' },
-  cost: { symbol: 'K', kind: 'money', tex: '@order \\cdot @price' },
+  cost: { symbol: 'K', kind: 'money', tex: '@order \\cdot @price', round: 'up' },
   cut: { symbol: 'd_c', kind: 'fineDepth', tex: '\\frac{@missing}{1 + @swell}' },
 } as const satisfies Readonly<Record<string, OutputSpec>>
 

@@ -21,7 +21,12 @@ export const squareCut = calculation({
   outputs: {
     volume: { symbol: 'V', kind: 'patchVolume', tex: '@width \\cdot @depth \\cdot @length' },
     mass: { symbol: 'M', kind: 'patchMass', tex: '@volume \\cdot @packedWeight' },
-    loose: { symbol: 'V_l', kind: 'patchVolume', tex: '\\frac{@mass}{@looseWeight}' },
+    loose: {
+      symbol: 'V_l',
+      kind: 'patchVolume',
+      tex: '\\frac{@mass}{@looseWeight}',
+      round: 'up',
+    },
     lifts: {
       symbol: 'n_l',
       kind: 'whole',

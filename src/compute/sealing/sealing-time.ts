@@ -1,4 +1,5 @@
 import { calculation, type InputSpec } from '../calculation.ts'
+import { wholeUp } from '../whole-up.ts'
 
 const work = (symbol: string): InputSpec => ({
   symbol,
@@ -7,13 +8,17 @@ const work = (symbol: string): InputSpec => ({
 })
 const people = (symbol: string): InputSpec => ({ symbol, kind: 'count', range: [1, 200] })
 
+/** Laps of whoever has the most of them. */
+const eachLaps = (drivers: string): string =>
+  `\\left\\lceil \\frac{@rollLaps}{\\max(1,\\,${drivers})} \\right\\rceil`
+
 /** On foot, beside the drivers: opens drains, watches the sky and the prints. */
 const onFoot = 1
 
 /**
- * How long sealing takes, and how long before rain it must begin, flattening alone included. With a driver for the screen and
- * for each roller they work behind each other, the rollers one lap of the screen behind; with fewer
- * people one thing follows the other.
+ * How long sealing takes, and how long before rain it must begin, flattening alone included. With a
+ * driver for the screen and for each roller they work behind each other, the rollers one lap of the
+ * screen behind; with fewer people one thing follows the other, and a roller without a driver stands.
  */
 export const sealingTime = calculation({
   id: 'sealing-time',
@@ -22,6 +27,7 @@ export const sealingTime = calculation({
     roll: work('t_r'),
     laps: { symbol: 'N_f', kind: 'count', range: [1, 1000] },
     rollers: { symbol: 'n', kind: 'count', range: [0, 40] },
+    rollLaps: { symbol: 'N_r', kind: 'count', range: [1, 1000] },
     people: people('P'),
     margin: {
       ...work('t_m'),
@@ -36,10 +42,15 @@ export const sealingTime = calculation({
       kind: 'count',
       tex: '\\min\\left(1,\\,\\left\\lfloor \\frac{@people}{@need} \\right\\rfloor\\right)',
     },
+    rolling: {
+      symbol: "t_r'",
+      kind: 'duration',
+      tex: `\\frac{${eachLaps('\\min(@rollers,\\,@people)')}}{${eachLaps('@rollers')}}\\,@roll`,
+    },
     time: {
       symbol: 't',
       kind: 'duration',
-      tex: '@flatten + @roll - @at-once \\cdot \\max\\left(0,\\,\\min(@flatten,\\,@roll) - \\frac{@flatten}{@laps}\\right)',
+      tex: '@flatten + @rolling - @at-once \\cdot \\max\\left(0,\\,\\min(@flatten,\\,@rolling) - \\frac{@flatten}{@laps}\\right)',
     },
     'start-before': {
       symbol: 't_0',
@@ -53,13 +64,17 @@ export const sealingTime = calculation({
     },
   },
   sources: ['common-practice'],
-  compute: ({ flatten, roll, laps, rollers, people, margin }) => {
+  compute: ({ flatten, roll, laps, rollers, rollLaps, people, margin }) => {
     const wanted = 1 + rollers + onFoot
     const atOnce = people >= wanted ? 1 : 0
-    const time = flatten + roll - atOnce * Math.max(0, Math.min(flatten, roll) - flatten / laps)
+    const each = (drivers: number): number => wholeUp(rollLaps / Math.max(1, drivers))
+    const rolling = (roll * each(Math.min(rollers, people))) / each(rollers)
+    const saved = Math.max(0, Math.min(flatten, rolling) - flatten / laps)
+    const time = flatten + rolling - atOnce * saved
     return {
       need: wanted,
       'at-once': atOnce,
+      rolling,
       time,
       'start-before': time + margin,
       'flat-before': flatten + margin,

@@ -1,7 +1,7 @@
 import { sheetFlow } from '../drainage/sheet-flow.ts'
-import { fact, fixed, type Use, use } from './use.ts'
+import { fact, figure, fixed, type Use, use } from './use.ts'
 
-/** Rain that runs to the rail of a sealed straight. */
+/** Rain that runs to the rail of a sealed straight and of a sealed turn. */
 export const drainageUses = (): readonly Use[] => [
   use('drain', sheetFlow, {
     length: fact('oval.width.straights'),
@@ -11,5 +11,7 @@ export const drainageUses = (): readonly Use[] => [
     roughness: fixed(0.011, 'bare-ground'),
     runoff: fixed(0.9, 'sealed-surface'),
     rail: fact('oval.station-spacing'),
+    widthTurns: fact('oval.width.turns'),
+    radius: figure('shape.radius'),
   }),
 ]

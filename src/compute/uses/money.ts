@@ -49,6 +49,7 @@ const worksOutFuel = (can: Capability, known: ReadonlySet<string>): boolean =>
 
 /** What an hour of a machine costs: as stated, else worked out from its price. */
 function hourOf(can: Capability, known: ReadonlySet<string>): Binding | undefined {
+  if (can === 'spray' && known.has('water-trucks.cost')) return fact('water-trucks.cost')
   if (known.has(`gear.${can}.cost`)) return fact(`gear.${can}.cost`)
   const own = owned.find((o) => o === can && worksOutHour(can, known))
   return own && figure(`${own}-hour.hour`)
@@ -56,6 +57,7 @@ function hourOf(can: Capability, known: ReadonlySet<string>): Binding | undefine
 
 /** What a machine burns in an hour: as stated, else worked out from its power. */
 function fuelOf(can: Capability, known: ReadonlySet<string>): Binding | undefined {
+  if (can === 'spray' && known.has('water-trucks.fuel')) return fact('water-trucks.fuel')
   if (known.has(`gear.${can}.fuel`)) return fact(`gear.${can}.fuel`)
   const own = pulled.find((o) => o === can && worksOutFuel(can, known))
   return own && figure(`${own}-fuel.rate`)

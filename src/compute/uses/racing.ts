@@ -6,7 +6,7 @@ import { intervalClock } from '../racing/interval-clock.ts'
 import { raceDayClock } from '../racing/race-day-clock.ts'
 import { raceDayWater, raceDayWaterFromStore } from '../racing/race-day-water.ts'
 import type { ReasonId } from './reasons.ts'
-import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
+import { type Binding, fact, figure, figureOr, fixed, type Use, use } from './use.ts'
 
 const none = (why: ReasonId): Binding => fixed(0, why)
 /** The interval, and what of it belongs to horses. */
@@ -138,7 +138,7 @@ function light(known: ReadonlySet<string>): Binding {
   if (known.has('lights')) return fixed(secondsPerDay, 'lit-track')
   const sun = ['place.latitude', 'place.longitude', 'fair.zone', 'fair.day']
   return sun.every((path) => known.has(path))
-    ? figure('daylight.dusk')
+    ? figureOr('daylight.dusk', 'light-all-night', secondsPerDay)
     : fixed(secondsPerDay, 'light-unknown')
 }
 

@@ -1,6 +1,6 @@
 import type { FactPath } from '../../model/fact-spec.ts'
 import { foot } from '../../model/quantity/units.ts'
-import { excess } from '../repairs/excess.ts'
+import { excess, excessHauled } from '../repairs/excess.ts'
 import { gritBlend } from '../repairs/grit-blend.ts'
 import { missingDepth, missingDepthUnpriced } from '../repairs/missing-depth.ts'
 import { squareCut } from '../repairs/square-cut.ts'
@@ -30,7 +30,7 @@ const washout = (): Use =>
 function deep(known: ReadonlySet<string>): Use {
   const or = (path: FactPath, otherwise: Binding): Binding =>
     known.has(path) ? fact(path) : otherwise
-  return use('deep', excess, {
+  const bindings = {
     area,
     found: fact('cushion.depth.found'),
     target,
@@ -41,6 +41,11 @@ function deep(known: ReadonlySet<string>): Use {
     moisture: fact('cushion.moisture.target'),
     load: or('gear.haul.bed', load),
     grading: known.has('gear.grade.width') ? figure('grade.time') : fixed(0, 'no-blade'),
+  }
+  if (known.has('gear.haul.bed') && known.has('gear.load.bucket'))
+    return use('deep', excessHauled, { ...bindings, rate: figure('haul.rate') })
+  return use('deep', excess, {
+    ...bindings,
     bucket: or('gear.load.bucket', fixed(27 * foot ** 3, 'rented-bucket')),
     bucketTime: fixed(60, 'bucket-a-minute'),
     loaders: or('gear.load.count', fixed(1, 'rented-loader')),

@@ -8,11 +8,19 @@ import { type Binding, fact, figure, fixed, type Use, use } from './use.ts'
  */
 function rolling(
   known: ReadonlySet<string>,
-): { readonly time: Binding; readonly count: Binding } | undefined {
+): Record<'time' | 'count' | 'laps', Binding> | undefined {
   if (known.has('gear.roll-tires.tire-width'))
-    return { time: figure('roll.time'), count: fact('gear.roll-tires.count') }
+    return {
+      time: figure('roll.time'),
+      count: fact('gear.roll-tires.count'),
+      laps: figure('roll.laps'),
+    }
   return known.has('gear.roll-drum.width')
-    ? { time: figure('drum.time'), count: fact('gear.roll-drum.count') }
+    ? {
+        time: figure('drum.time'),
+        count: fact('gear.roll-drum.count'),
+        laps: figure('drum.laps'),
+      }
     : undefined
 }
 
@@ -32,6 +40,7 @@ export function sealingUses(known: ReadonlySet<string>): readonly Use[] {
         roll: roll?.time ?? fixed(0, 'nothing-rolls'),
         laps: flatten ? figure('screen.laps') : fixed(1, 'nothing-flattens'),
         rollers: roll?.count ?? fixed(0, 'nothing-rolls'),
+        rollLaps: roll?.laps ?? fixed(1, 'nothing-rolls'),
         people: fact('crew.people'),
         margin: fact('practice.seal.margin'),
       }),

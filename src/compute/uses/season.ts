@@ -1,5 +1,11 @@
 import type { FactPath } from '../../model/fact-spec.ts'
-import { evenCost, materialCost, seasonCost, takeOffCost } from '../money/season-cost.ts'
+import {
+  evenCost,
+  materialCost,
+  seasonCost,
+  seasonCostUnset,
+  takeOffCost,
+} from '../money/season-cost.ts'
 import { wheelDays } from '../people/wheel-days.ts'
 import { graderBooking } from '../repairs/grader-booking.ts'
 import type { FigureId } from './ids.ts'
@@ -66,8 +72,8 @@ function cureUses(known: ReadonlySet<string>): readonly Use[] {
 
 const orNone = (id: FigureId): Binding => figureOr(id, 'not-here-or-no-price')
 
-const season = (known: ReadonlySet<string>): Use =>
-  use('season', seasonCost, {
+function season(known: ReadonlySet<string>): Use {
+  const costs = {
     fair: orNone('race-day.fair'),
     before: fact('practice.prepare-before'),
     harrow: orNone('harrow-cost.cost'),
@@ -79,8 +85,11 @@ const season = (known: ReadonlySet<string>): Use =>
     material: orNone('hard.cost'),
     grit: orNone('grit-cost.cost'),
     moving: orNone('even-cost.cost'),
-    budget: known.has('prices.budget') ? fact('prices.budget') : fixed(0, 'no-budget-known'),
-  })
+  }
+  return known.has('prices.budget')
+    ? use('season', seasonCost, { ...costs, budget: fact('prices.budget') })
+    : use('season', seasonCostUnset, costs)
+}
 
 /** Days that a new driver takes, by the everyday work of the machine. */
 const wheelUses = (known: ReadonlySet<string>): readonly Use[] => {

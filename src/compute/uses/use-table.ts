@@ -12,7 +12,13 @@ import { stonePile } from '../materials/stone-pile.ts'
 import { haul } from '../money/haul.ts'
 import { machineHour } from '../money/machine-hour.ts'
 import { raceDayCost } from '../money/race-day-cost.ts'
-import { evenCost, materialCost, seasonCost, takeOffCost } from '../money/season-cost.ts'
+import {
+  evenCost,
+  materialCost,
+  seasonCost,
+  seasonCostUnset,
+  takeOffCost,
+} from '../money/season-cost.ts'
 import { taskCost } from '../money/task-cost.ts'
 import { tractorFuel } from '../money/tractor-fuel.ts'
 import { tractorPower } from '../money/tractor-power.ts'
@@ -41,7 +47,7 @@ import { intervalClock } from '../racing/interval-clock.ts'
 import { raceDayClock } from '../racing/race-day-clock.ts'
 import { raceDayWater, raceDayWaterFromStore } from '../racing/race-day-water.ts'
 import { baseCut } from '../repairs/base-cut.ts'
-import { excess } from '../repairs/excess.ts'
+import { excess, excessHauled } from '../repairs/excess.ts'
 import { graderBooking } from '../repairs/grader-booking.ts'
 import { gritBlend } from '../repairs/grit-blend.ts'
 import { missingDepth, missingDepthUnpriced } from '../repairs/missing-depth.ts'
@@ -142,7 +148,7 @@ export const useTable = {
   newcomer: [heatShift],
   drinks: [drinkingWater],
   washout: [squareCut],
-  deep: [excess],
+  deep: [excess, excessHauled],
   hard: [missingDepth, missingDepthUnpriced],
   'base-cut': [baseCut],
   grit: [gritBlend],
@@ -161,7 +167,7 @@ export const useTable = {
   'deep-cost': [takeOffCost],
   'grit-cost': [materialCost],
   'even-cost': [evenCost],
-  season: [seasonCost],
+  season: [seasonCost, seasonCostUnset],
   booking: [graderBooking],
   'harrow-fuel': [tractorFuel],
   'screen-fuel': [tractorFuel],

@@ -17,9 +17,9 @@ export type Binding =
 export const fact = (path: FactPath): Binding => ({ fact: path })
 export const figure = (id: FigureId): Binding => ({ figure: id })
 /** A figure, and nothing where it has no value; the worksheet says why nothing is put in. */
-export const figureOr = (id: FigureId, why: ReasonId): Binding => ({
+export const figureOr = (id: FigureId, why: ReasonId, si = 0): Binding => ({
   figure: id,
-  otherwise: { fixed: 0, why },
+  otherwise: { fixed: si, why },
 })
 /**
  * A number (SI) that belongs to the question, not to the facility, such as the quarter inch in

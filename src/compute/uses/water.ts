@@ -96,11 +96,10 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
   const usable = fact('gear.spray.usable')
   const depth = fact('practice.water.pass-depth')
   const fillFlow = fact('water.fill-flow')
-  const delivery = {
-    load: figure('fleet.mean'),
-    cycle: figure('fleet.turn'),
-    trucks: figure('fleet.all'),
-  }
+  // Trucks that are not alike count as so many of their mean, each with its wait at the hose.
+  const delivery = known.has('second-truck.count')
+    ? { load: figure('fleet.mean'), cycle: figure('fleet.turn'), trucks: figure('fleet.all') }
+    : { load: figure('cycle.water'), cycle: figure('cycle.time'), trucks: fact('gear.spray.count') }
   return [
     use('layer', moistureByTruck, {
       ...layer,
@@ -108,6 +107,8 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       passDepth: depth,
       extra: figure('round.extra'),
       ...delivery,
+      fillFlow,
+      points: fact('water.fill-points'),
       soak: fact('practice.water.soak'),
     }),
     point,

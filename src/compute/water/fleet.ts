@@ -94,15 +94,17 @@ const formulas = (...kinds: readonly ('' | '2' | '3')[]) => {
       symbol: 'Q',
       kind: 'waterFlow',
       tex: `\\min\\left(${carried},\\; @points\\,@fillFlow\\right)`,
+      round: 'down',
     },
     mean: {
       symbol: '\\bar V',
-      kind: 'waterVolume',
+      kind: 'tankLoad',
+      round: 'down',
       tex: `\\frac{${carried}}{${sum((k) => `\\frac{@trucks${k}}{@cycle${k}}`)}}`,
     },
     turn: { symbol: '\\bar t', kind: 'minutes', tex: '\\frac{@all\\,@mean}{@rate}' },
     pace: { symbol: '\\bar v', kind: 'speed', tex: mean('speed') },
-    range: { symbol: '\\bar D', kind: 'reach', tex: mean('reach') },
+    range: { symbol: '\\bar D', kind: 'reach', tex: mean('reach'), round: 'down' },
   } as const
 }
 
@@ -116,7 +118,7 @@ const ownFormulas = (k: '2' | '3') => {
       tex: `\\frac{@load${k}}{@fillFlow} + @away${k}`,
     },
     speed: { symbol: `v_${k}`, kind: 'speed', tex: `\\frac{@flow${k}}{${bar}}` },
-    reach: { symbol: `D_${k}`, kind: 'reach', tex: `\\frac{@load${k}}{${bar}}` },
+    reach: { symbol: `D_${k}`, kind: 'reach', tex: `\\frac{@load${k}}{${bar}}`, round: 'down' },
   } as const
 }
 

@@ -1,5 +1,7 @@
 import { calculation, type InputSpec, isRefusal, type Refusal, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
+import { fillFlow, fillPoints } from './fleet.ts'
+import { timeOfLoads } from './water-trucks.ts'
 
 /** Density of water, kg/m³, at field temperatures. */
 export const waterDensity = 1000
@@ -56,12 +58,22 @@ const soak: InputSpec = { symbol: 't_w', kind: 'minutes', range: [0, 43200] }
 
 /**
  * The same with the truck at hand: whole loads, passes that soak in, and time (s) with the waits
- * between them.
+ * between them and for the hose.
  */
 export const moistureByTruck = calculation({
   id: 'moisture-by-truck',
   sources: ['nrcs-feel', 'fm-5-434', 'common-practice'],
-  inputs: { ...moistureInputs, passDepth, extra, load, cycle, trucks, soak },
+  inputs: {
+    ...moistureInputs,
+    passDepth,
+    extra,
+    load,
+    cycle,
+    trucks,
+    fillFlow,
+    points: fillPoints,
+    soak,
+  },
   outputs: {
     ...moistureOutputs,
     loads: {
@@ -77,7 +89,7 @@ export const moistureByTruck = calculation({
     time: {
       symbol: 't',
       kind: 'duration',
-      tex: '\\max\\left(\\left\\lceil \\frac{@loads}{@trucks} \\right\\rceil\\,@cycle,\\; (@passes - 1)\\,@soak\\right)',
+      tex: '\\max\\left(\\max_{k\\,@trucks < @loads}\\left(k\\,@cycle + \\left\\lfloor \\frac{@loads - 1 - k\\,@trucks}{@points} \\right\\rfloor \\frac{@load}{@fillFlow}\\right) + @cycle,\\; (@passes - 1)\\,@soak\\right)',
     },
   },
   refusals: ['wetter-than-wanted'],
@@ -86,12 +98,14 @@ export const moistureByTruck = calculation({
     if (isRefusal(water)) return { water, depth, loads: water, passes: water, time: water }
     const loads = wholeUp((x.extra * water) / x.load)
     const passes = wholeUp(water / (x.area * x.passDepth))
+    const fill = x.load / x.fillFlow
+    const kind = { count: x.trucks, fill, away: Math.max(0, x.cycle - fill) }
     return {
       water,
       depth,
       loads,
       passes,
-      time: Math.max(wholeUp(loads / x.trucks) * x.cycle, Math.max(0, passes - 1) * x.soak),
+      time: Math.max(timeOfLoads(loads, kind, x.points), Math.max(0, passes - 1) * x.soak),
     }
   },
 })

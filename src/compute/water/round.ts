@@ -75,7 +75,7 @@ export const waterRound = calculation({
       kind: 'whole',
       tex: '\\left\\lceil \\frac{@water}{@load} \\right\\rceil',
     },
-    each: { symbol: 'V_e', kind: 'waterVolume', tex: '@load' },
+    each: { symbol: 'V_e', kind: 'tankLoad', tex: '@load', round: 'down' },
     time: {
       symbol: 't',
       kind: 'duration',
@@ -114,7 +114,8 @@ const ofSeveral = {
   loads: { symbol: 'n', kind: 'whole', tex: '\\textstyle\\sum_j 1', restsOn: 'all' },
   each: {
     symbol: 'V_e',
-    kind: 'waterVolume',
+    kind: 'tankLoad',
+    round: 'down',
     tex: '\\frac{1}{n} \\textstyle\\sum_j V_j',
     restsOn: 'all',
   },

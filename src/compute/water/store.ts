@@ -24,7 +24,12 @@ export const storeDay = calculation({
       tex: '@morning + @recharge\\,@hours',
       round: 'down',
     },
-    left: { symbol: 'S_1', kind: 'waterVolume', tex: '@hand - @drawn', round: 'down' },
+    left: {
+      symbol: 'S_1',
+      kind: 'waterVolume',
+      tex: '\\min(@full,\\,@hand - @drawn)',
+      round: 'down',
+    },
     next: {
       symbol: "S_0'",
       kind: 'waterVolume',
@@ -41,7 +46,8 @@ export const storeDay = calculation({
     return {
       drawn,
       hand,
-      left: left >= 0 ? left : refuse('store-empty'),
+      // What runs into a full store runs over.
+      left: left >= 0 ? Math.min(x.full, left) : refuse('store-empty'),
       next: Math.min(x.full, Math.max(0, left) + night),
     }
   },

@@ -38,7 +38,12 @@ export const tankRun = calculation({
   sources: ['osu-b817', 'geometry'],
   inputs: { tank, usable, depth, sprayWidth, flow },
   outputs: {
-    distance: { symbol: 'D', kind: 'reach', tex: '\\frac{@usable\\,@tank}{@depth\\,@sprayWidth}' },
+    distance: {
+      symbol: 'D',
+      kind: 'reach',
+      tex: '\\frac{@usable\\,@tank}{@depth\\,@sprayWidth}',
+      round: 'down',
+    },
     time: { symbol: 't', kind: 'minutes', tex: '\\frac{@usable\\,@tank}{@flow}' },
   },
   compute: (x) => ({
@@ -62,7 +67,7 @@ export const truckCycle = calculation({
     fill: { symbol: 't_f', kind: 'minutes', tex: '\\frac{@usable\\,@tank}{@fillFlow}' },
     spread: { symbol: 't_s', kind: 'minutes', tex: '\\frac{@usable\\,@tank}{@flow}' },
     time: { symbol: 't', kind: 'minutes', tex: '@fill + @travel + @spread' },
-    water: { symbol: 'V', kind: 'waterVolume', tex: '@usable\\,@tank', round: 'down' },
+    water: { symbol: 'V', kind: 'tankLoad', tex: '@usable\\,@tank', round: 'down' },
   },
   compute: (x) => {
     const water = x.usable * x.tank

@@ -5,7 +5,7 @@ const hours = (symbol: string): InputSpec => ({
   kind: 'daylightHours',
   range: [0, 8_640_000],
 })
-const clock = (symbol: string): InputSpec => ({ symbol, kind: 'clock', range: [0, 86_400] })
+const clock = (symbol: string): InputSpec => ({ symbol, kind: 'clock', range: [0, 172_800] })
 
 const day = (time: string): string =>
   `1 + \\left\\lfloor \\frac{${time}}{@daylight} \\right\\rfloor`

@@ -72,7 +72,7 @@ export const layerDrying = calculation({
     workable: {
       symbol: 't_w',
       kind: 'dryDays',
-      tex: 't(@held - @target),\\quad t(D) = \\frac{@readily}{1.2\\,@rate} + \\frac{@total - @readily}{1.2\\,@rate} \\ln\\frac{@total - @readily}{@total - D}',
+      tex: 't(@held - @target),\\quad t(D) = \\frac{\\min(D,\\,@readily)}{1.2\\,@rate} + \\frac{@total - @readily}{1.2\\,@rate} \\ln\\frac{@total - @readily}{@total - \\max(D,\\,@readily)}',
     },
     dust: { symbol: 't_d', kind: 'dryDays', tex: 't(@held - @dusty) - @workable' },
   },

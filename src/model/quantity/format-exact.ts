@@ -39,8 +39,9 @@ export function formatExact(
   const style = styleOf(kind, locale.system)
   const value = toUnit(si, style.unit)
   const rounded = roundTo(value, { step: style.step, mode: 'nearest' })
+  // Times that are printed in quarters of an hour are worked out to the minute.
+  if (style.form === 'clock') return formatQuantity(si, 'clock', locale, 'nearest').text
   if (
-    style.form === 'clock' ||
     style.form === 'date' ||
     Math.abs(rounded - value) <= 1e-6 * Math.max(Math.abs(value), style.step)
   )

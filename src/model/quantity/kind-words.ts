@@ -26,6 +26,7 @@ const words: Readonly<Record<KindName, KindWords>> = {
   fillVolume: { means: 'a volume of material', example: '40 yd3' },
   heap: { means: 'a heap of material', example: '1.5 yd3' },
   waterVolume: { means: 'a volume of water', example: '2,000 gal' },
+  tankLoad: { means: 'a truckload of water', example: '1,840 gal' },
   smallWater: { means: 'a small volume of water', example: '5 gal' },
   mass: { means: 'a mass of material', example: '40 tons' },
   patchMass: { means: 'a small mass of material', example: '0.5 ton' },

@@ -149,6 +149,11 @@ export const kinds = {
     us: style('gal', 50),
     metric: style('L', 100),
   },
+  tankLoad: {
+    dims: [3, 0, 0, 0, 0, 0],
+    us: style('gal', 10),
+    metric: style('L', 50),
+  },
   smallWater: {
     dims: [3, 0, 0, 0, 0, 0],
     us: style('gal', 1, { mode: 'up' }),

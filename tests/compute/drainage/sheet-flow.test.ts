@@ -12,6 +12,8 @@ const sealed = {
   roughness: 0.011,
   runoff: 0.9,
   rail: 100 * FT,
+  widthTurns: 70 * FT,
+  radius: 226 * FT,
 }
 
 describe('rain running to the rail', () => {
@@ -23,6 +25,16 @@ describe('rain running to the rail', () => {
     expect((numberOf(rate) * 3600) / IN).toBeCloseTo(6.96, 6)
     expect(numberOf(time) / 60).toBeCloseTo(1.1353, 2)
     expect((60 * numberOf(flow)) / GAL).toBeCloseTo(423, 0)
+  })
+
+  it('brings more to the rail of a turn, by the ring behind it', () => {
+    // A whole circle: π (296² − 226²) ft² behind 2π × 226 ft of rail; 6.96 in/h × 0.9.
+    const circle = Math.PI * (296 ** 2 - 226 ** 2)
+    const each = (circle / (2 * Math.PI * 226)) * 100
+    const gallons = (each * 0.9 * (6.96 / 12) * 1728) / 231 / 60
+    const out = sheetFlow.compute(sealed)
+    expect((60 * numberOf(out['turn-flow'])) / GAL).toBeCloseTo(gallons, 6)
+    expect(numberOf(out['turn-flow'])).toBeGreaterThan(numberOf(out.flow))
   })
 
   it('takes longer over a wider track, and less on a steeper one; flow adds up along the rail', () => {

@@ -42,6 +42,26 @@ describe('machines that spray', () => {
     expect(engine.figure('round.time')?.value.ok).toBe(true)
   })
 
+  it('cost in an hour what they cost on average, where each has a price', async () => {
+    const each = (cost: string, fuel: string) => `, cost: ${cost}, fuel: ${fuel}`
+    const trucks = [
+      truck('a', '2,000 gal', each('$45/h', '4 gal/h')),
+      truck('b', '1,000 gal', `${each('$90/h', '6 gal/h')}, count: 2`),
+    ]
+    const prices = 'prices: { fuel: $4/gal, labor: $20/h }\n'
+    const engineWith = async (...of: readonly string[]) =>
+      (await contextFor(`${halfMile}${prices}equipment:\n${of.join('')}`)).engine
+    const both = await engineWith(...trucks)
+    // (45 + 2 × 90) / 3 = $75 and (4 + 2 × 6) / 3 gal in each truck's hour; three trucks.
+    const hours = ((both.si('round.time') ?? 0) / 3600) * 3
+    const fuel = (hours * 16) / 3
+    expect(both.si('round-cost.machine')).toBeCloseTo(hours * 75 + fuel * 4, 6)
+    // Where one has no price, the first stands for all.
+    const half = await engineWith(trucks[0] ?? '', truck('b', '1,000 gal', ', count: 2'))
+    const first = ((half.si('round.time') ?? 0) / 3600) * 3
+    expect(half.si('round-cost.machine')).toBeCloseTo(first * (45 + 4 * 4), 6)
+  })
+
   it('count once where the entry comes before another machine', async () => {
     const engine = await engineOf(
       truck('a', '2,000 gal'),

@@ -4,6 +4,7 @@ import {
   evenCost,
   materialCost,
   seasonCost,
+  seasonCostUnset,
   takeOffCost,
 } from '../../../src/compute/money/season-cost.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
@@ -40,9 +41,13 @@ describe('cost of a season', () => {
 
   it('says that enough is set aside, that nobody has said what is, or that nothing has a price', () => {
     expectRefused([seasonCost.compute({ ...season, budget: 30_000 }).short], /budget-enough/)
-    expectRefused([seasonCost.compute({ ...season, budget: 0 }).short], /no-budget/)
+    expectRefused([seasonCostUnset.compute(season).short], /no-budget/)
+    // Nothing set aside is an amount: all of it is still to find.
+    const none = seasonCost.compute({ ...season, budget: 0 })
+    expect(none.short).toBe(none.total)
+    expect(seasonCostUnset.compute(season).total).toBe(none.total)
     const nothing = Object.fromEntries(Object.keys(season).map((k) => [k, 0])) as typeof season
-    const { short: _, ...rest } = seasonCost.compute(nothing)
+    const { short: _, ...rest } = seasonCostUnset.compute(nothing)
     expectRefused(rest, /no-price/)
   })
 

@@ -64,6 +64,18 @@ describe('a race day by the clock', () => {
     expect(numberOf(at.last) / min).toBe(16 * 60 + 45)
   })
 
+  it('works until midnight where the last light comes after it', () => {
+    // 60 degrees north in June: half an hour after midnight. Clear at 20:20, done at 24:20 but for water.
+    const late = { ...day, first: 17 * h, light: 24.5 * h }
+    const at = raceDayClock.compute(late)
+    expect([at.pulled, at.harrowed, at.done].map((t) => numberOf(t) / min)).toEqual([
+      21 * 60 + 50,
+      22 * 60 + 50,
+      22 * 60 + 50,
+    ])
+    expectRefused([at.watered], /after-light/)
+  })
+
   it('plans nothing that would end after the last light', () => {
     // Clear at 16:20; pulled back at 17:50, harrowed at 18:50; watering would end at 20:20.
     const at = raceDayClock.compute({ ...day, light: 20 * h })

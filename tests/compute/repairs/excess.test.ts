@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { excess } from '../../../src/compute/repairs/excess.ts'
+import { excess, excessHauled } from '../../../src/compute/repairs/excess.ts'
 import { missingDepthUnpriced } from '../../../src/compute/repairs/missing-depth.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, FT, IN, inches, PCF, TON, YD3 } from '../support/realistic.ts'
@@ -44,6 +44,14 @@ describe('cushion too deep', () => {
     expect(numberOf(answers.time)).toBe(7200 + 292 * 60)
     // 7,875 ÷ 3,000 = 2.625 ft² = h² ÷ tan 35°; h = √(2.625 × 0.7002) = 1.356 ft
     expect(numberOf(answers['windrow-height']) / FT).toBeCloseTo(1.3558, 3)
+  })
+
+  it('takes as long as the slower of loader and trucks', () => {
+    // 393.75 tons at 43 tons an hour, the pace of one truck: 9.157 h.
+    const answers = excessHauled.compute({ ...deep, rate: (43 * TON) / 3600 })
+    expect(numberOf(answers.loading) / 3600).toBeCloseTo(393.75 / 43, 9)
+    expect(numberOf(answers.time)).toBeCloseTo(7200 + numberOf(answers.loading), 6)
+    expect(answers.mass).toBe(excess.compute(deep).mass)
   })
 
   it('piles a windrow that holds what comes off', () => {

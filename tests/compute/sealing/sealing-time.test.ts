@@ -10,6 +10,7 @@ const usual = {
   laps: 5,
   roll: 50 * min,
   rollers: 2,
+  rollLaps: 36,
   people: 3,
   margin: 10 * min,
 }
@@ -19,6 +20,7 @@ describe('time to seal', () => {
     expect(sealingTime.compute(usual)).toEqual({
       need: 4,
       'at-once': 0,
+      rolling: 50 * min,
       time: 90 * min,
       'start-before': 100 * min,
       'flat-before': 50 * min,
@@ -36,9 +38,33 @@ describe('time to seal', () => {
     expect(out['start-before']).toBe(50 * min)
   })
 
+  it('lets a truck without a driver stand', () => {
+    // 36 laps at 18 a truck take 50 min; one driver alone takes them all, then 40 min of flattening.
+    const alone = sealingTime.compute({ ...usual, people: 1 })
+    expect(alone.rolling).toBe(100 * min)
+    expect(alone.time).toBe(140 * min)
+    // Five trucks take 3 laps each of 11; three drivers take 4.
+    const five = { ...usual, rollers: 5, rollLaps: 11 }
+    expect(numberOf(sealingTime.compute({ ...five, people: 3 }).rolling)).toBeCloseTo(
+      (50 * min * 4) / 3,
+      9,
+    )
+  })
+
+  it('never takes longer with one person more', () => {
+    fc.assert(
+      fc.property(whole(0, 6), whole(1, 60), whole(1, 9), (rollers, rollLaps, people) => {
+        const time = (hands: number): number =>
+          numberOf(sealingTime.compute({ ...usual, rollers, rollLaps, people: hands }).time)
+        expect(time(people + 1)).toBeLessThanOrEqual(time(people))
+      }),
+      FEW,
+    )
+  })
+
   it('never takes less than the longer part, nor more than both', () => {
     fc.assert(
-      fc.property(whole(0, 200), whole(0, 200), whole(1, 30), whole(1, 9), (f, r, laps, people) => {
+      fc.property(whole(0, 200), whole(0, 200), whole(1, 30), whole(2, 9), (f, r, laps, people) => {
         const time = numberOf(
           sealingTime.compute({ ...usual, flatten: f, roll: r, laps, people }).time,
         )

@@ -3,6 +3,7 @@ import { buildFacts } from '../../../src/compute/facts/build-facts.ts'
 import type { KnownValue } from '../../../src/compute/facts/known.ts'
 import { cushionUses } from '../../../src/compute/uses/cushion.ts'
 import { drainageUses } from '../../../src/compute/uses/drainage.ts'
+import { moneyUses } from '../../../src/compute/uses/money.ts'
 import { ovalUses } from '../../../src/compute/uses/oval.ts'
 import { pullbackUses } from '../../../src/compute/uses/pullback.ts'
 import { repairUses } from '../../../src/compute/uses/repairs.ts'
@@ -21,6 +22,7 @@ const subjects = [
   pullbackUses,
   sealingUses,
   repairUses,
+  moneyUses,
   drainageUses,
 ]
 

@@ -158,6 +158,8 @@ function travelMinutes(x: Inputs, rate: number, length = 'ft', rain = 'in'): num
     burstShare: 1 / 12,
     runoff: 1,
     rail: 1,
+    widthTurns: 20,
+    radius: 70,
   })
   return given(out, 'time') / 60
 }
