@@ -1,3 +1,4 @@
+import { isClose } from '../../model/day.ts'
 import { nextDue } from './next-due.ts'
 
 /** The day that a phone shows, as it is written in the pages. */
@@ -6,8 +7,15 @@ const dayOf = (now: Date): string =>
     .map((part) => String(part).padStart(2, '0'))
     .join('-')
 
+/** Shows the plan for the last days where today is one of them. */
+function showLastDays(today: string): void {
+  const door = document.querySelector<HTMLElement>('.doors [data-race]')
+  if (door) door.hidden = !isClose(door.dataset['race'], today)
+}
+
 /** Shows what is due from today on in place of what was due when the manual was made. */
 export function showDue(now: Date): void {
+  showLastDays(dayOf(now))
   const section = document.querySelector<HTMLElement>('.due')
   if (!section) return
   const items = [...section.querySelectorAll('li')]

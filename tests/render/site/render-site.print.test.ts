@@ -75,7 +75,7 @@ describe('the search page, from disk', () => {
 describe('a phone that has been told the day', () => {
   it('shows on the first page what comes next from that day on', async () => {
     const site = await siteFolder('larkmoor')
-    const shown = async (date: string): Promise<unknown> => {
+    const shown = async (date: string): Promise<{ days: unknown; first: unknown }> => {
       const tab = await found.browser.newPage()
       await tab.evaluateOnNewDocument(`{
         const Real = Date
@@ -85,10 +85,21 @@ describe('a phone that has been told the day', () => {
       const days = await tab.evaluate(
         '[...document.querySelectorAll(".due li:not([hidden]) time")].map((t) => t.dateTime)',
       )
+      const first = await tab.evaluate(
+        'document.querySelector(".doors li:not([hidden]) b").innerText',
+      )
       await tab.close()
-      return days
+      return { days, first }
     }
-    expect(await shown('2027-08-04')).toEqual(['2027-08-04', '2027-08-06', expect.any(String)])
+    expect((await shown('2027-08-04')).days).toEqual([
+      '2027-08-04',
+      '2027-08-06',
+      expect.any(String),
+    ])
+    // Ten days before the first race somebody may just have been hired; after it nobody starts.
+    expect((await shown('2027-07-24')).first).toBe('Start in ten days')
+    expect((await shown('2027-08-04')).first).not.toBe('Start in ten days')
+    expect((await shown('2027-06-20')).first).not.toBe('Start in ten days')
     await site.remove()
   })
 })

@@ -25,13 +25,16 @@ const tasks = ({ manual, pen }: SiteContext) =>
       tasks: manual.procedures.filter((p) => p.section === s.id).map((p) => task(p, pen)),
     }))
 
-/** Where the first race is close, the plan for the last days goes before all else. */
+/**
+ * Where the first race is close, the plan for the last days goes before all else: on the day of the
+ * manual, and with a script on the day on which it is read.
+ */
 function lastDays({ manual, words }: SiteContext) {
   const plan = manual.schedules.find((s) => s.id === 'ten-days')
-  const first = manual.raceDays.map((d) => d.date).sort()[0]
-  return plan && isClose(first, manual.date)
-    ? [{ id: `plans/${plan.id}`, link: plan.title, about: words.site.lastDays }]
-    : []
+  const race = manual.raceDays.map((d) => d.date).sort()[0]
+  if (!plan || race === undefined) return []
+  const closed = !isClose(race, manual.date)
+  return [{ id: `plans/${plan.id}`, link: plan.title, about: words.site.lastDays, race, closed }]
 }
 
 /** The first page: what people come for, what is due, everyday tasks, and all else. */
