@@ -4,6 +4,7 @@ import type { BuildOptions } from './build.ts'
 import { exitHelp, severalHelp } from './exit-help.ts'
 import type { FormOptions } from './form/form.ts'
 import { type ExitCode, exit, type Io, processIo } from './io.ts'
+import { keepTexts } from './kept/kept-texts.ts'
 import type { MakerOptions } from './maker.ts'
 import type { PreviewOptions } from './preview/preview.ts'
 import { problemsText } from './problem-text.ts'
@@ -175,5 +176,7 @@ export async function main(args: readonly string[], io: Io = processIo()): Promi
     io.err(error instanceof Error ? (error.stack ?? error.message) : String(error))
     io.err('This is a fault of the program itself; please report it with the lines above.')
     return exit.bug
+  } finally {
+    keepTexts()
   }
 }

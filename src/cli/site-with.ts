@@ -4,8 +4,6 @@ import { keepDrawings } from '../render/drawings/drawings.ts'
 import type { PrintedFiles } from '../render/site/papers.ts'
 import { oneFileOf, siteOf } from '../render/site/site-files.ts'
 import type { Words } from '../validate/schemas/words.ts'
-import { keptResults } from './kept/kept-results.ts'
-import { keepTexts } from './kept/kept-texts.ts'
 import type { Kept } from './kept-prints.ts'
 import type { Folders } from './load/load-manual.ts'
 import { loadMakings } from './site-files.ts'
@@ -33,7 +31,6 @@ export async function siteWith(
     ...earlier.map((f) => [f.path, { bytes: bytesOf(f), older }] as const),
   ])
   const site = await siteOf(manual, words, makings, sizes, insides)
-  keepTexts(keptResults())
   keepDrawings(manual)
   return { site, beside: [oneFile, ...printed, ...earlier] }
 }

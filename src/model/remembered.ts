@@ -58,7 +58,9 @@ export function recall(made: () => Remembered | undefined): void {
 
 /** What was made of texts, and whether any of it is new since the program has started. */
 export function remembered(): { readonly all: Remembered; readonly isNew: boolean } {
-  const isNew = kinds.some((kind) => [...now[kind].keys()].some((text) => !earlier[kind].has(text)))
+  const isNew = kinds.some((kind) =>
+    [...now[kind].keys()].some((text) => !before()[kind].has(text)),
+  )
   const together = (kind: Kind): ReadonlyMap<string, string> => {
     const own = new Map([...older[kind], ...now[kind]])
     const all = new Map([...earlier[kind], ...own])

@@ -1,5 +1,5 @@
 import { type Remembered, recall, remembered } from '../../model/remembered.ts'
-import type { KeptResults } from './kept-results.ts'
+import { type KeptResults, keptResults } from './kept-results.ts'
 
 const kind = 'texts'
 
@@ -8,8 +8,11 @@ export function recallTexts(results: KeptResults): void {
   recall(() => results.find(kind, [])?.value as Remembered | undefined)
 }
 
-/** Keeps what the stages have made of texts, where that is more than was kept. */
-export function keepTexts(results: KeptResults | undefined): void {
+/**
+ * Keeps what the stages have made of texts, where that is more than was kept. All of it is written, so a
+ * process does so when it ends, however many facilities it has made.
+ */
+export function keepTexts(): void {
   const { all, isNew } = remembered()
-  if (isNew) results?.keep(kind, [], all)
+  if (isNew) keptResults()?.keep(kind, [], all)
 }

@@ -5,7 +5,7 @@ import { printCache } from '../../print/press/print-cache.ts'
 import { keepDrawingsIn } from '../../render/drawings/kept-drawings.ts'
 import type { Io } from '../io.ts'
 import { type KeptResults, openResults, useResults } from '../kept/kept-results.ts'
-import { keepTexts, recallTexts } from '../kept/kept-texts.ts'
+import { recallTexts } from '../kept/kept-texts.ts'
 import { programHash, programId } from '../kept/program-id.ts'
 import { knownTrees, useKnownTrees } from './known-trees.ts'
 import { type Folders, type LoadedManual, loadManual } from './load-manual.ts'
@@ -44,6 +44,5 @@ export async function loadKept(
   )
   const loaded = await loadManual(facility, folders, today, wanted)
   knownTrees()?.save()
-  keepTexts(results)
   return loaded
 }

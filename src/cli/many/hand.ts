@@ -1,6 +1,7 @@
 import { keepBrowser } from '../../print/browser/keep-browser.ts'
 import { noBrowser } from '../../print/browser/no-browser.ts'
 import { type ExitCode, exit, type Io } from '../io.ts'
+import { keepTexts } from '../kept/kept-texts.ts'
 import type { Folders } from '../load/load-manual.ts'
 import type { ListedFacility } from './facility-list.ts'
 import { makeOne } from './make-one.ts'
@@ -30,5 +31,10 @@ export function lendHand(io: Io): Promise<ExitCode> {
     process.send?.(await makeOne(facility, { ...job, browser, io: { ...io, today, colors, cwd } }))
   }
   process.on('message', (task: Task) => void make(task))
-  return new Promise((resolve) => process.once('disconnect', () => resolve(exit.fine)))
+  return new Promise((resolve) =>
+    process.once('disconnect', () => {
+      keepTexts()
+      resolve(exit.fine)
+    }),
+  )
 }

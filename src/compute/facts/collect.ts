@@ -18,7 +18,7 @@ import { type FittedOval, fitOval } from '../oval/rail-line/fit-oval.ts'
 import { graderDays } from './grader-days.ts'
 import type { KnownValue, KnownValues } from './known.ts'
 import { surveyedDepths } from './surveyed-depths.ts'
-import { waterTrucks } from './water-trucks.ts'
+import { waterTrucks } from './truck-kinds.ts'
 
 const isQuantity = (x: unknown): x is Quantity =>
   typeof x === 'object' && x !== null && 'si' in x && 'dims' in x

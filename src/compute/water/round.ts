@@ -1,13 +1,7 @@
 import { calculation, type InputSpec, type Steps } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
 import { depthOfPass, fillFlow, fillPoints, furtherTrucks } from './fleet.ts'
-import {
-  type Trip,
-  type TruckKind,
-  timeOfLoads,
-  timeOfRound,
-  tripsOfRound,
-} from './water-trucks.ts'
+import { type Trip, type TruckKind, timeOfLoads, timeOfRound, tripsOfRound } from './truck-trips.ts'
 
 const inputs = {
   area: { symbol: 'A', kind: 'area', range: [500, 200_000] },

@@ -3,7 +3,7 @@ import os from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openResults, useResults } from '../../../src/cli/kept/kept-results.ts'
-import { recallTexts } from '../../../src/cli/kept/kept-texts.ts'
+import { keepTexts, recallTexts } from '../../../src/cli/kept/kept-texts.ts'
 import { type Folders, loadManual } from '../../../src/cli/load/load-manual.ts'
 import { siteWith } from '../../../src/cli/site-with.ts'
 import { keepDrawingsIn } from '../../../src/render/drawings/kept-drawings.ts'
@@ -46,7 +46,9 @@ async function madeWarm(): Promise<ReadonlyMap<string, Buffer>> {
   useResults(results)
   recallTexts(results)
   keepDrawingsIn(results)
-  return made()
+  const files = await made()
+  keepTexts()
+  return files
 }
 
 const edit = async (file: string, from: RegExp, to: string): Promise<void> => {

@@ -5,7 +5,7 @@ import {
   timeOfLoads,
   timeOfRound,
   tripsOfRound,
-} from '../../../src/compute/water/water-trucks.ts'
+} from '../../../src/compute/water/truck-trips.ts'
 
 const kinds: fc.Arbitrary<TruckKind> = fc.record({
   count: fc.integer({ min: 1, max: 2 }),
