@@ -1,46 +1,18 @@
-import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
-import os from 'node:os'
+import { readdir } from 'node:fs/promises'
 import path from 'node:path'
 import type { PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { madeUpFair } from '../support/made-up-fairs.ts'
-import { buildInto } from '../support/printed-demos.ts'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { openPdf } from '../support/read-pdf.ts'
+import { strangersManual } from '../support/strangers-manual.ts'
 
-const { id, text } = madeUpFair(31)
-
-/** Words in which a program that looks for addresses would find some. */
-const addresses =
-  'https://zq.example/a www.zq.example mailto:zq@zq.example javascript:zq() \\\\server\\zq file:///etc/zq =HYPERLINK("https://zq.example/")'
-
-const stranger = `${text
-  .replace(
-    /^name: .*$/m,
-    `name: ${JSON.stringify('Fair <zq-a> https://zq.example/ javascript:zq()')}`,
-  )
-  .replace(
-    'contacts:\n',
-    `contacts:\n  - { role: fire, name: ${JSON.stringify('"><zq-b> https://zq.example/')}, phone: "701-2233" }\n`,
-  )}
-notes:
-  - procedure: harrow
-    text: ${JSON.stringify(`See ${addresses}`)}
-site-address: https://fair.example/manual/
-`
-
-let root: string
+let folder: string
 let files: readonly string[]
 
 beforeAll(async () => {
-  root = await mkdtemp(path.join(os.tmpdir(), 'stranger-'))
-  const fair = path.join(root, 'fair')
-  await mkdir(fair)
-  await writeFile(path.join(fair, 'facility.yaml'), stranger)
-  await buildInto(path.join(root, 'out'), fair, { quiet: true })
-  const made = await readdir(path.join(root, 'out', id), { recursive: true })
+  folder = await strangersManual()
+  const made = await readdir(folder, { recursive: true })
   files = made.filter((name) => name.endsWith('.pdf')).sort()
 })
-afterAll(() => rm(root, { recursive: true, force: true }))
 
 /** Where the links of a document lead outside of it. */
 async function leadsOf(pdf: PDFDocumentProxy): Promise<readonly string[]> {
@@ -63,7 +35,7 @@ describe('what is printed of a facility that a stranger has written', () => {
     expect(files.length).toBeGreaterThan(30)
     const leads = new Map<string, string>()
     for (const name of files)
-      for (const lead of await leadsOf(await openPdf(path.join(root, 'out', id, name))))
+      for (const lead of await leadsOf(await openPdf(path.join(folder, name))))
         leads.set(lead, name)
     const own =
       /^(?:tel:[\d+-]+|https:\/\/fair\.example\/manual\/|https:\/\/www\.openstreetmap\.org\/|geo:)/
@@ -72,7 +44,7 @@ describe('what is printed of a facility that a stranger has written', () => {
 
   it('runs nothing, carries no files and opens nothing by itself', async () => {
     for (const name of files) {
-      const pdf = await openPdf(path.join(root, 'out', id, name))
+      const pdf = await openPdf(path.join(folder, name))
       expect(await pdf.getJSActions(), name).toBeNull()
       expect(await pdf.getAttachments(), name).toBeNull()
       const open = (await pdf.getOpenAction()) as { readonly action?: string } | null

@@ -1,25 +1,23 @@
-import { readdirSync } from 'node:fs'
-import { cp, mkdtemp, readFile, rm } from 'node:fs/promises'
+import { mkdtemp, readFile, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
 import type { Io } from '../../src/cli/io.ts'
 import { makeManual } from '../../src/cli/make-manual.ts'
 import type { Progress } from '../../src/cli/progress.ts'
-import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
 import { type BrowserFound, findBrowser } from '../../src/print/browser/find-browser.ts'
 import { keepBrowser } from '../../src/print/browser/keep-browser.ts'
-import { thisMachine } from '../../src/print/browser/machine.ts'
 import { folders, testsFolder } from '../support/demo.ts'
+import { ownCache } from '../support/own-cache.ts'
 
 let root: string
-const env = (): Io['env'] => ({ ...process.env, XDG_CACHE_HOME: path.join(root, 'cache') })
+let own: Io['env']
 
 /** Makes the small manual; the browser is killed in the middle of its first prints. */
 async function make(date: string, deaths: number) {
   const started: BrowserFound[] = []
   const browser = keepBrowser(async () => {
-    const found = await findBrowser(env())
+    const found = await findBrowser(own)
     if (found.kind === 'found') started.push(found)
     return found
   })
@@ -38,7 +36,7 @@ async function make(date: string, deaths: number) {
     err: () => undefined,
     colors: false,
     terminal: false,
-    env: env(),
+    env: own,
     cwd: root,
     today: date,
   }
@@ -62,12 +60,7 @@ const binder = (): Promise<Buffer> => readFile(path.join(root, 'dist', 'small', 
 
 beforeAll(async () => {
   root = await mkdtemp(path.join(os.tmpdir(), 'dying-'))
-  const cache = await cacheFolder(thisMachine(process.env))
-  // The browser is there already; prints are not.
-  for (const name of readdirSync(cache).filter((n) => n.startsWith('chromium')))
-    await cp(path.join(cache, name), path.join(root, 'cache', 'ovalkeep', name), {
-      recursive: true,
-    })
+  own = await ownCache(path.join(root, 'cache'))
 })
 afterAll(() => rm(root, { recursive: true, force: true }))
 

@@ -64,15 +64,27 @@ async function waitFor(file: string): Promise<string> {
   }
 }
 
-/** Built once in a run, by the first test file that asks for it; the others wait. */
-export async function printedDemo(id: (typeof printedDemos)[number]): Promise<PrintedDemo> {
+/**
+ * Made once in a run, by the first test file that asks for it; the others wait.
+ * @param make Makes it below a folder. @returns what `make` has said.
+ */
+export async function onceInRun(
+  name: string,
+  make: (root: string) => Promise<readonly string[]>,
+): Promise<{ readonly root: string; readonly said: readonly string[] }> {
   const root = inject('printedFolder')
-  const log = path.join(root, `${id}.log`)
-  if (await isFirst(path.join(root, `${id}.lock`))) {
-    const said = await buildInto(root, demoFolder(id)).catch((e: unknown) => [`failed: ${e}`])
+  const log = path.join(root, `${name}.log`)
+  if (await isFirst(path.join(root, `${name}.lock`))) {
+    const said = await make(root).catch((e: unknown) => [`failed: ${e}`])
     await writeFile(log, `${JSON.stringify(said)}\n`)
   }
   const said: readonly string[] = JSON.parse(await waitFor(log))
   if (said[0]?.startsWith('failed: ')) throw new Error(said[0])
+  return { root, said }
+}
+
+/** A demo with everything that is printed of it. */
+export async function printedDemo(id: (typeof printedDemos)[number]): Promise<PrintedDemo> {
+  const { root, said } = await onceInRun(id, (into) => buildInto(into, demoFolder(id)))
   return { folder: path.join(root, id), said }
 }
