@@ -1,7 +1,7 @@
 import { calculation, type InputSpec, isRefusal, type Refusal, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
 import { fillFlow, fillPoints } from './fleet.ts'
-import { timeOfLoads } from './water-trucks.ts'
+import { timeOfLoads } from './truck-trips.ts'
 
 /** Density of water, kg/m³, at field temperatures. */
 export const waterDensity = 1000
