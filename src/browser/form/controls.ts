@@ -36,13 +36,34 @@ export function textControl(lines: number, mode = 'text'): Control {
   }
 }
 
-/** A day by the browser's own calendar, where what stands there is a day. */
+/** A year of two digits, as the browser's calendar keeps it: `27` is `0027` there. */
+const shortYear = /^00(\d\d)(?=-)/
+
+/**
+ * A day by the browser's own calendar, where what stands there is a day. It says that something was
+ * typed with the first digit of a year: until it is left, a year that begins with 0 is no answer.
+ */
 export function dayControl(typed: string): Control {
   const control = textControl(1)
   const [input] = control.inputs
-  if (input instanceof HTMLInputElement && /^(?:\d{4}-\d\d-\d\d)?$/.test(typed)) input.type = 'date'
-  return control
+  if (!(input instanceof HTMLInputElement) || !/^(?:\d{4}-\d\d-\d\d)?$/.test(typed)) return control
+  input.type = 'date'
+  let isTyping = false
+  input.addEventListener('input', () => {
+    isTyping = input.value.startsWith('0')
+  })
+  input.addEventListener('blur', () => {
+    if (!isTyping) return
+    isTyping = false
+    input.value = input.value.replace(shortYear, '20$1')
+    input.dispatchEvent(new Event('change', { bubbles: true }))
+  })
+  return { ...control, read: () => (isTyping ? '' : input.value) }
 }
+
+/** A day is typed in parts: what is put anew meanwhile would begin with the first of them again. */
+export const isDayField = (node: EventTarget | null): boolean =>
+  node instanceof HTMLInputElement && node.type === 'date'
 
 /** A choice with its words. */
 export type Choice = { readonly value: string; readonly said: string; readonly group?: string }

@@ -4,6 +4,7 @@ import { worded } from '../../edit/form/understood.ts'
 import { fill } from '../../model/pattern.ts'
 import { classed, element } from '../element.ts'
 import type { Host, Opened, Work } from './contract.ts'
+import { isDayField } from './controls.ts'
 import type { Part } from './fields/field.ts'
 import { returnTo, showPlace, spotIn } from './focus.ts'
 import { type Frame, frameIn } from './frame.ts'
@@ -168,11 +169,16 @@ export async function startForm(
     const worked = event === 'worked' ? sitting.worked() : undefined
     if (worked) live.show(worked)
   })
-  root.addEventListener('change', () =>
+  const renew = ({ target }: Event): void => {
     setTimeout(() => {
-      if (shown.isStale()) shown.remake()
-    }),
-  )
+      if (!(isDayField(target) && target === document.activeElement) && shown.isStale())
+        shown.remake()
+    })
+  }
+  root.addEventListener('change', renew)
+  root.addEventListener('focusout', (event) => {
+    if (isDayField(event.target)) renew(event)
+  })
   globalThis.addEventListener('hashchange', () => shown.go(location.hash))
   shown.go(location.hash)
 }
