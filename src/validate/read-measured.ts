@@ -1,8 +1,9 @@
 import { type FactSpec, factSpec } from '../model/fact-spec.ts'
+import { asSaid, inFigures } from '../model/quantity/as-said.ts'
 import { kindWords } from '../model/quantity/kind-words.ts'
 import { kindOf } from '../model/quantity/kinds.ts'
 import { parseQuantity } from '../model/quantity/parse-quantity.ts'
-import type { Quantity } from '../model/quantity/read-quantity.ts'
+import type { ParsedQuantity, Quantity } from '../model/quantity/read-quantity.ts'
 import { sameDims } from '../model/quantity/units.ts'
 import type { IssueParams } from './check-schema.ts'
 
@@ -33,6 +34,38 @@ function withUnit(spec: FactSpec, number: string): string | undefined {
 /** The number before what is counted: `3 volunteers`. */
 const counted = /^\s*(\d+)\s+[a-z][a-z -]*$/i
 
+const often: Readonly<Record<string, string>> = { once: '1', twice: '2' }
+
+/** What is counted, as a number alone: `3 volunteers`, `ten`, `twice`. */
+function countIn(text: string): string {
+  const alone = often[text.trim().toLowerCase()] ?? inFigures(text) ?? asSaid(text)
+  return counted.exec(alone)?.[1] ?? alone
+}
+
+const yard = /\b(?:yd|yds|yards?)\b(?!\s*[23²³])/i
+
+/** Of stone a yard is a cubic yard: where only that fits, it is taken for one. */
+function readIn(text: string, spec: FactSpec): ParsedQuantity {
+  const parsed = parseQuantity(text, { plain: isPlain(spec) })
+  const { dims, us } = kindOf(spec.kind)
+  if (us.form === 'money' && /^\s*(?:free|no charge)\s*$/i.test(text))
+    return { ok: true, quantity: { si: 0, dims, text } }
+  if (!parsed.ok || sameDims(parsed.quantity.dims, dims) || !yard.test(text)) return parsed
+  if (/\b(?:sq|square|cu|cubic)\b/i.test(text)) return parsed
+  const cubic = parseQuantity(text.replace(yard, 'cubic yard'))
+  return cubic.ok && sameDims(cubic.quantity.dims, dims) ? cubic : parsed
+}
+
+/** A share that somebody may have said as a part of one: 0.06 for 6 %. */
+function sharesOf(spec: FactSpec, number: string): string | undefined {
+  const part = Number(number)
+  const isPart = kindOf(spec.kind).us.unit === '%' && part > 0 && part < 1
+  const percent = `${Number((part * 100).toPrecision(12))} %`
+  return isPart
+    ? `write it with its unit: ${percent}, or ${number} % where it is so little`
+    : undefined
+}
+
 /** What a point before three digits may have meant. */
 const pointHint = (written: string | number): string => {
   const [, whole, rest] = /^\s*(\d{1,3})\.(\d{3}(?:\D.*)?)$/.exec(String(written)) ?? []
@@ -60,7 +93,7 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
       message: `${written} has no unit`,
       params: {
         code: 'quantity/no-unit',
-        hint: withUnit(spec, String(written)) ?? expected,
+        hint: sharesOf(spec, String(written)) ?? withUnit(spec, String(written)) ?? expected,
       },
     }
   if (typeof written !== 'string' && typeof written !== 'number')
@@ -68,22 +101,21 @@ export function readAs(spec: FactSpec, written: unknown): Quantity | Fault {
       message: `${spec.label} is written as a number with its unit`,
       params: { code: 'schema/type', hint: expected },
     }
-  const parsed = parseQuantity(String(written), { plain: isPlain(spec) })
+  const parsed = readIn(isWhole(spec) ? countIn(String(written)) : String(written), spec)
   if (!parsed.ok) {
-    const { code, message, hint, at, length, saysAll } = parsed.fault
+    const { code, message, at, length, saysAll } = parsed.fault
+    // Of what is counted there is no half.
+    const hint = isWhole(spec)
+      ? parsed.fault.hint?.replace(/, such as [\d ./]+, the middle/, '')
+      : parsed.fault.hint
     const text = String(written).trim()
-    const [, count] = isWhole(spec) ? (counted.exec(text) ?? []) : []
-    if (count !== undefined)
-      return {
-        message: `"${text}" is more than a number`,
-        params: { code: 'quantity/number', hint: `write ${count} alone` },
-      }
     // A price of something else than is asked for here is not offered.
     const [, price] = /^write (\$\S+?)(?:;|$)/.exec(hint ?? '') ?? []
     const offered = price === undefined ? undefined : parseQuantity(price)
     if (offered?.ok && !sameDims(offered.quantity.dims, kind.dims))
       return { message, params: { code, at, length, hint: expected } }
-    const bare = code === 'quantity/no-unit' ? withUnit(spec, text) : undefined
+    const bare =
+      code === 'quantity/no-unit' ? (sharesOf(spec, text) ?? withUnit(spec, text)) : undefined
     if (bare !== undefined) return { message, params: { code, at, length, hint: bare } }
     return {
       message,

@@ -1,13 +1,13 @@
 import type { FactSpec } from '../../model/fact-spec.ts'
+import { asSaid, inFigures, withoutAbout } from '../../model/quantity/as-said.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import { kindOf, type UnitSystem } from '../../model/quantity/kinds.ts'
-import { inDigits } from '../../model/quantity/slips.ts'
-import { readTimeOfDay } from '../../model/time-of-day.ts'
 import { readAs } from '../../validate/read-measured.ts'
+import { clockMeant } from './typed-time.ts'
 import { type Understood, worded } from './understood.ts'
 
-const onlyNumber = /^[-+−]?(?:\d[\d,]*)?(?:\.\d+)?(?:\s*\d+\s*[/⁄]\s*\d+|\s*[½¼¾⅛⅜⅝⅞⅓⅔])?$/
+const onlyNumber = /^[-+−]?(?:\d[\d,]*)?(?:\.\d+)?(?:[\s-]*\d+\s*[/⁄]\s*\d+|\s*[½¼¾⅛⅜⅝⅞⅓⅔])?$/
 
 const signs: Readonly<Record<string, string>> = { EUR: '€', GBP: '£' }
 
@@ -20,51 +20,17 @@ function unitOf(spec: FactSpec, system: UnitSystem): string {
   return unit === '°' ? 'deg' : unit
 }
 
-/** A number said in words, alone or before what is counted: `ten` is `10`. */
-export function digitsMeant(typed: string): string {
-  const alone = typed.length > 2 ? inDigits(`${typed} `) : undefined
-  return inDigits(typed) ?? alone?.trim() ?? typed
-}
-
 /** What somebody typed with the unit that a bare number has here. */
-function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): string {
+export function withUnit(spec: FactSpec, typed: string, { system, currency }: Locale): string {
   const said = typed.trim()
-  const text = digitsMeant(said)
+  const text = inFigures(said) ?? asSaid(said)
   if (text === '' || !onlyNumber.test(text)) return text
   const unit = unitOf(spec, system)
-  if (unit === '') return text
+  // A share said as a part of one is asked about.
+  if (unit === '' || (unit === '%' && Number(text) > 0 && Number(text) < 1)) return text
   return unit.startsWith('money')
     ? `${signOf(currency)}${text}${unit.slice('money'.length)}`
     : `${text} ${unit}`
-}
-
-/** Letters that a facility file would not take as they stand: `1 pm`, `13.30`. */
-export function clockMeant(typed: string): string {
-  const [, hour, minutes = '00', half] =
-    /^(\d{1,2})(?:[:.h](\d\d))?\s*([ap]\.?m\.?)?$/i.exec(typed.trim()) ?? []
-  if (hour === undefined || (half === undefined && !/[:.h]/.test(typed))) return typed.trim()
-  const text = `${hour}:${minutes}${half ? ` ${half.replaceAll('.', '').toUpperCase()}` : ''}`
-  return readTimeOfDay(text) === undefined ? typed.trim() : text
-}
-
-/** The one time of day that a longer text has in it: `Aug 3 2027 1pm`. */
-function clockIn(typed: string): string | undefined {
-  const found = typed.match(
-    /(?<![\d:.])\d{1,2}(?:[:.]\d\d)?\s*[ap]\.?m\b\.?|(?<![\d:.])\d{1,2}:\d\d(?![\d:])/gi,
-  )
-  const text = found?.length === 1 ? clockMeant(found[0] ?? '') : undefined
-  return text === undefined || readTimeOfDay(text) === undefined ? undefined : text
-}
-
-/** A time of day as people type it. */
-export function understandTime(typed: string, expected: string): Understood {
-  const text = clockMeant(typed)
-  if (text === '') return { value: undefined, typed: text }
-  if (readTimeOfDay(text) !== undefined) return { value: text, typed: text }
-  const taken = clockIn(typed)
-  return taken === undefined
-    ? { value: text, typed: text, fault: expected }
-    : { value: taken, typed: taken, shown: `${typed.trim()} = ${taken}` }
 }
 
 const bare = (text: string): string =>
@@ -83,15 +49,23 @@ function shownFor(spec: FactSpec, si: number, typed: string, locale: Locale): st
 
 const plainKinds: readonly string[] = ['ratio', 'count', 'whole']
 
+/** `4 volunteers` and `twice` as the file has them. */
+const countedKinds: readonly string[] = ['count', 'whole']
+
 /** A quantity as people type it: 65, 12 ft 6 in, 2 1/2 in, half a mile. */
 export function understandQuantity(spec: FactSpec, typed: string, locale: Locale): Understood {
   const isClock = kindOf(spec.kind)[locale.system].form === 'clock'
-  const text = isClock ? clockMeant(typed) : withUnit(spec, typed, locale)
+  const exact = withoutAbout(typed)
+  const said = isClock ? clockMeant(exact.text) : withUnit(spec, exact.text, locale)
+  // What is no more than an estimate stays one in the file, and every number marks it that rests on it.
+  const text = exact.isRough && said !== '' ? `about ${said}` : said
   if (text === '') return { value: undefined, typed: text }
   const read = readAs(spec, text)
   const isPlain = plainKinds.includes(spec.kind) && /^-?\d+(\.\d+)?$/.test(text)
   const value = isPlain ? Number(text) : text
   if ('params' in read) return { value, typed: text, fault: worded(read.message, read.params.hint) }
+  if (countedKinds.includes(spec.kind) && !isPlain)
+    return { value: read.si, typed: String(read.si), shown: `${typed} = ${read.si}` }
   const shown = isClock ? undefined : shownFor(spec, read.si, text, locale)
   return shown === undefined ? { value, typed: text } : { value, typed: text, shown }
 }

@@ -2,6 +2,7 @@ import { isDay } from '../../model/day.ts'
 import { degreesMeant } from '../../model/degrees.ts'
 import { factCalled } from '../../model/fact-called.ts'
 import { type FactSpec, factSpec } from '../../model/fact-spec.ts'
+import { asSaid, inFigures, withoutAbout } from '../../model/quantity/as-said.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import { isInvented } from '../../validate/facility/invented.ts'
@@ -9,7 +10,8 @@ import { dateMeant } from '../../validate/schema-advice/date-meant.ts'
 import { schemaAt } from '../../validate/schema-advice/schema-keys.ts'
 import { facility } from '../../validate/schemas/facility.ts'
 import type { Question } from './question.ts'
-import { digitsMeant, understandQuantity, understandTime } from './typed-quantity.ts'
+import { understandQuantity } from './typed-quantity.ts'
+import { understandTime } from './typed-time.ts'
 import { type Understood, worded } from './understood.ts'
 
 /** What understanding must know beside the question. */
@@ -70,7 +72,7 @@ function understandDate(typed: string): Understood {
 
 /** The number of `10 races` and `ten races`. */
 const countIn = (text: string): string | undefined =>
-  /^(\d+(?:\.\d+)?)(?:\s*[a-z][a-z ]*)?$/i.exec(digitsMeant(text))?.[1]
+  /^(\d+(?:\.\d+)?)(?:\s*[a-z][a-z ]*)?$/i.exec(inFigures(text) ?? asSaid(text))?.[1]
 
 function understandNumber({ at }: Asked, typed: string): Understood {
   const name = String(at.at(-1))
@@ -126,14 +128,12 @@ export function understand(asked: Asked, typed: string): Understood {
     : found
 }
 
-const numeric: readonly string[] = ['number', 'quantity', 'fact-value', 'time']
-const roughly =
-  /^(?:about|around|roughly|approx(?:imately|\.)?|circa|ca\.?|c\.|some|maybe|~|≈)\s*(?=\S)/i
+const rounded: readonly string[] = ['number', 'time']
 
-/** `about 6` is 6, and says so: a file takes one value, and whoever answers has no better one. */
+/** `about 6` races are 6: what is counted takes one number, and whoever answers has no better one. */
 function meantAbout(asked: Asked, typed: string): Understood {
   const text = typed.trim()
-  const exact = numeric.includes(asked.question.kind) ? text.replace(roughly, '') : text
+  const exact = rounded.includes(asked.question.kind) ? withoutAbout(text).text : text
   const found = meant(asked, exact === text ? typed : exact)
   if (exact === text || found.value === undefined || found.fault !== undefined) return found
   return { ...found, shown: `${text} = ${found.shown?.split(' = ').at(1) ?? found.typed}` }
@@ -155,7 +155,11 @@ function meant(asked: Asked, typed: string): Understood {
     case 'date':
       return understandDate(text)
     case 'time':
-      return understandTime(text, 'This should be a time of day such as 1:30 PM or 13:30.')
+      return understandTime(
+        text,
+        at.at(-1),
+        'This should be a time of day such as 1:30 PM or 13:30.',
+      )
     case 'texts':
     case 'dates':
       return understandLines(asked, typed)

@@ -1,8 +1,12 @@
+import { factAt } from '../../model/entry-about.ts'
 import type { Problem } from '../../model/problem.ts'
+import type { Locale } from '../../model/quantity/format-quantity.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
 import { type DayStyle, readDay } from '../../validate/imports/day-style.ts'
 import { type NumberStyle, withPoint } from '../../validate/imports/number-style.ts'
 import { asKey, choiceCalled } from '../../validate/schema-advice/near-name.ts'
+import { withUnit } from '../form/typed-quantity.ts'
+import { isUnclearTime, unclearTime } from '../form/typed-time.ts'
 import type { Value } from '../written.ts'
 import { severalOf } from './cell-text.ts'
 import type { Field } from './fields.ts'
@@ -16,6 +20,8 @@ export type CellStyles = {
   readonly days: DayStyle
   /** Titles of the procedures that there are, by id. */
   readonly procedures: ReadonlyMap<string, string>
+  /** In which a number is meant that says no unit; nothing where nobody has said yet. */
+  readonly locale: Locale | undefined
 }
 
 const bare = /^-?\d+(?:\.\d+)?$/
@@ -25,8 +31,13 @@ const no = /^(?:no|n|false|-)$/i
 /** What a cell says; where it cannot be read, its text all the same, with the problem. */
 type Read = { readonly value: Value | undefined; readonly problem?: Problem }
 
-function numberOf(text: string, field: Field, unit: string): Value {
+function numberOf(text: string, field: Field, unit: string, locale: Locale | undefined): Value {
   if (field.kind === 'number') return bare.test(text) ? Number(text) : text
+  const fact = unit === '' && locale ? factAt(field.path) : undefined
+  if (fact && locale) {
+    const said = withUnit(fact, text, locale)
+    if (said !== text) return said
+  }
   // What has a unit in its head is that many of them.
   if (unit !== '' && /^[-+.\d][\d.,/ -]*$/.test(text)) return `${text} ${unit}`
   return bare.test(text) ? Number(text) : text
@@ -50,10 +61,6 @@ function fractionTaken(text: string): string | undefined {
   return month === '' ? undefined : `${Number(month)}/${Number(day)}`
 }
 
-/** A time of the early hours that says neither AM nor PM: races begin in the afternoon. */
-const isUnclear = (text: string, { path }: Field): boolean =>
-  path.at(-1) === 'first-post' && /^[1-6]:[0-5]\d$/.test(text)
-
 /**
  * What a cell says of an entry, as it stands in the facility file; nothing for an empty cell. Whether
  * it can be so is asked later, of all entries together.
@@ -63,7 +70,7 @@ export function readValue(
   cell: GridCell,
   field: Field,
   file: SourceFile,
-  { numbers, days, procedures }: CellStyles,
+  { numbers, days, procedures, locale }: CellStyles,
   unit = '',
 ): Read {
   const isKnown = numbers.known.has(cell.text)
@@ -84,12 +91,8 @@ export function readValue(
         : `type ${fraction} again, with its unit`,
     )
   }
-  if (isUnclear(text, field) && !isKnown)
-    return fault(
-      'schema/format',
-      `"${text}" does not say whether it is in the afternoon`,
-      `write ${text} PM, or ${text} AM where it is at night`,
-    )
+  if (isUnclearTime(text, field.path.at(-1)) && !isKnown)
+    return fault('schema/format', ...unclearTime(text))
   if (field.kind === 'yes-no')
     return { value: yes.test(text) ? true : no.test(text) ? false : text }
   if (field.kind === 'several')
@@ -106,9 +109,19 @@ export function readValue(
     return { value: isProcedure(field) ? procedureCalled(text, procedures) : chosen(text, field) }
   const number = isKnown ? text : withPoint({ ...cell, text }, numbers)
   if (typeof number !== 'string') return fault(number.code, number.message, number.hint)
-  const value = numberOf(chosen(number, field), field, unit)
+  const value = numberOf(chosen(number, field), field, unit, locale)
+  if (said.isRough && field.kind === 'quantity') return { value: `about ${value}` }
+  const hasUnit = field.kind === 'quantity' && unit === '' && bare.test(number) && value !== number
+  if (hasUnit && typeof value === 'string') return { value, problem: unitTaken(file, cell, value) }
   return said.isRough ? { value, problem: roughProblem(file, cell, String(value)) } : { value }
 }
+
+/** A number without its unit: it is taken in the one that is usual here, and told. */
+const unitTaken = (file: SourceFile, cell: GridCell, value: string): Problem =>
+  problemAt(file, cell.place, 'facility/odd', `${cell.text} is entered as ${value}`, {
+    hint: 'if it was meant in another unit, write that behind the number',
+    severity: 'warning',
+  })
 
 /** A number that somebody has not measured: it is taken, and told. */
 const roughProblem = (file: SourceFile, cell: GridCell, value: string): Problem =>
@@ -134,7 +147,7 @@ export const guessedRole = (
   file: SourceFile,
   value: unknown,
 ): Problem[] =>
-  field.key === 'role' && typeof value === 'string' && value !== asKey(cell.text)
+  field.key === 'role' && field.choices.includes(String(value)) && value !== asKey(cell.text)
     ? [
         problemAt(file, cell.place, 'facility/odd', `"${cell.text}" is taken for ${value}`, {
           hint: `if that is wrong, choose another: ${field.choices.join(', ')}`,
@@ -143,9 +156,12 @@ export const guessedRole = (
       ]
     : []
 
+/** Numbers that are whole as they stand: of ten digits, and what is dialed in need. */
+const wholeNumber = /^(?:[2-9]\d{9}|911|112|999)$/
+
 /** A telephone that the workbook keeps as a number: a zero in front is gone. */
 export const lostZero = (cell: GridCell, field: Field, file: SourceFile): Problem[] =>
-  cell.kind === 'number' && /(^|\.)(phone|number)$/.test(field.key)
+  cell.kind === 'number' && /(^|\.)(phone|number)$/.test(field.key) && !wholeNumber.test(cell.text)
     ? [
         problemAt(file, cell.place, 'facility/odd', 'this telephone was kept as a number', {
           hint: 'where it begins with 0, the 0 is gone: set the cell to text and type it again',

@@ -55,3 +55,6 @@ export const nothingFound: Found = { values: [], lists: [], tables: [] }
 
 /** The row of a file or sheet in which something stands: `Contacts#7`. */
 export const rowOf = ({ file, cell, line }: Place): string => `${file}#${cell?.sheet ?? ''}#${line}`
+
+/** The cell in which something stands: `Contacts#7#D7`. */
+export const cellOf = (place: Place): string => `${rowOf(place)}#${place.cell?.name ?? ''}`

@@ -63,6 +63,8 @@ function cellsOf(grid: Grid, subject: Subject, wanted: (field: Field) => boolean
 type Known = {
   /** Of the facility, where they are known. */
   readonly units: UnitSystem | undefined
+  /** Its money, where somebody has said. */
+  readonly currency: string | undefined
   /** What the workbook was made of, where it was made here: what it says still is known to be right. */
   readonly base: Base | undefined
   /** Titles of the procedures that there are, by id. */
@@ -77,7 +79,7 @@ function textsIn(data: unknown): readonly string[] {
 
 function stylesOf(
   sheets: readonly (readonly [Grid, Subject])[],
-  { units, base, procedures }: Known,
+  { units, currency, base, procedures }: Known,
 ): (grid: Grid) => CellStyles {
   const isNumber = (field: Field): boolean => field.kind === 'quantity' || field.kind === 'number'
   const isDay = (field: Field): boolean => field.kind === 'day' || field.kind === 'several-days'
@@ -90,6 +92,10 @@ function stylesOf(
   return (grid) => ({
     numbers,
     procedures,
+    locale: units && {
+      system: units,
+      currency: currency ?? (units === 'us' ? 'USD' : 'EUR'),
+    },
     days: dayStyle(
       cells(
         isDay,

@@ -1,7 +1,8 @@
 import { degreesMeant } from '../../model/degrees.ts'
 import { factAt } from '../../model/entry-about.ts'
 import { idFor } from '../../model/id-for.ts'
-import { clockMeant, digitsMeant } from '../form/typed-quantity.ts'
+import { asSaid, inFigures, withoutAbout } from '../../model/quantity/as-said.ts'
+import { clockMeant } from '../form/typed-time.ts'
 import type { Field } from './fields.ts'
 
 /** Time zones by what people in North America call them. */
@@ -41,8 +42,10 @@ const sidesCalled = (text: string): string =>
   /^(?:both|two|double)\b/i.test(text) ? '2' : /^(?:one|single)\b/i.test(text) ? '1' : text
 
 /** The number before what is counted: `9 races`, `ten`, `4 volunteers`. */
-const countOf = (text: string): string =>
-  /^(-?\d+)\s+[a-z][a-z -]*$/i.exec(digitsMeant(text))?.[1] ?? digitsMeant(text)
+function countOf(text: string): string {
+  const said = inFigures(text) ?? asSaid(text)
+  return /^(-?\d+)\s+[a-z][a-z -]*$/i.exec(said)?.[1] ?? said
+}
 
 /** Hours from one time of day to another: `8 am to 6 pm` is `10 h`. */
 function hoursBetween(text: string): string | undefined {
@@ -62,9 +65,6 @@ function hoursBetween(text: string): string | undefined {
 
 const isId = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/
 
-/** What people put before a number that they have not measured. */
-const roughly = /^(?:about|around|roughly|approx(?:imately|\.)?|circa|ca\.|~|≈)\s*(?=[\d.½¼¾$])/i
-
 /** A name of an entry in front, as a file has it: `latitude: 40.6`. */
 function withoutName(text: string, { path, about }: Field): string {
   const [, name = '', rest = ''] = /^["']?([\w -]{2,60}):\s+(.*?)["']?$/.exec(text) ?? []
@@ -76,8 +76,7 @@ function withoutName(text: string, { path, about }: Field): string {
 export type Said = { readonly text: string; readonly isRough: boolean }
 
 function saidOfNumber(text: string, { path, kind }: Field): Said {
-  const exact = text.replace(roughly, '')
-  const isRough = exact !== text
+  const { text: exact, isRough } = withoutAbout(text)
   const name = path.at(-1) ?? ''
   if (/itude$/.test(name)) return { text: degreesMeant(exact), isRough }
   if (name === 'sides') return { text: sidesCalled(exact), isRough }
@@ -85,7 +84,7 @@ function saidOfNumber(text: string, { path, kind }: Field): Said {
   const fact = factAt(path)
   const isCount = kind === 'number' || fact?.kind === 'count' || fact?.kind === 'whole'
   if (isCount) return { text: countOf(exact), isRough }
-  return { text: hoursBetween(exact) ?? digitsMeant(exact), isRough }
+  return { text: hoursBetween(exact) ?? inFigures(exact) ?? asSaid(exact), isRough }
 }
 
 /** What somebody has said in a cell, as the file has it; what is nothing known comes back as it is. */
@@ -104,7 +103,7 @@ export function saidInCell(cell: string, field: Field): Said {
     case 'language':
       return so(named(text, languages))
     case 'first-post':
-      return so(/^noon$/i.test(text) ? '12:00 PM' : clockMeant(text))
+      return so(clockMeant(text))
     default:
       return so(text)
   }

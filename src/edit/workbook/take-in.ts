@@ -11,7 +11,7 @@ import { emptyOf, placesOf } from './cell-places.ts'
 import { valueAt } from './cell-text.ts'
 import { completed } from './complete.ts'
 import { type Counted, countedOf } from './counted.ts'
-import { type Found, nothingFound, rowOf } from './found.ts'
+import { cellOf, type Found, type FoundRow, nothingFound, rowOf } from './found.ts'
 import { type Grid, openGrids, type TakenFile } from './grid.ts'
 import { type Asked, merge } from './merge.ts'
 import { mergeTables, type TableChange, type Tables } from './merge-tables.ts'
@@ -48,13 +48,16 @@ export type TakenIn = {
   readonly text: string | undefined
 }
 
-/** What was read, without the rows that something does not fit in. */
+/** A line without the cells in which something does not fit. */
+const sound = (row: FoundRow, bad: ReadonlySet<string>): FoundRow =>
+  bad.has(rowOf(row.place))
+    ? { ...row, faulty: true }
+    : { ...row, values: new Map([...row.values].filter(([, one]) => !bad.has(cellOf(one.place)))) }
+
+/** What was read, without what does not fit: entries, cells of a line, or the line where all of it falls with it. */
 const without = (found: Found, bad: ReadonlySet<string>): Found => ({
   values: found.values.filter((one) => !bad.has(rowOf(one.place))),
-  lists: found.lists.map((list) => ({
-    ...list,
-    rows: list.rows.map((row) => (bad.has(rowOf(row.place)) ? { ...row, faulty: true } : row)),
-  })),
+  lists: found.lists.map((list) => ({ ...list, rows: list.rows.map((row) => sound(row, bad)) })),
   tables: found.tables.filter((table) => !bad.has(rowOf(table.place))),
 })
 
@@ -135,22 +138,39 @@ function checked(found: Found, made: Made, { standing, fileOf }: Work): readonly
   )
 }
 
-/** Where a table has a fault, all of it is left out. */
-const rowsWith = (
+/** Cells of lists that can be left out while the rest of their line is taken in. */
+const spareCells = ({ lists }: Found): ReadonlySet<string> =>
+  new Set(
+    lists.flatMap(({ subject, rows }) =>
+      rows.flatMap((row) =>
+        [...row.values]
+          .filter(([key]) => !subject.knownBy.includes(key))
+          .map(([, { place }]) => cellOf(place)),
+      ),
+    ),
+  )
+
+/** What falls with a problem: its cell, else its row. Where a table has a fault, all of it is left out. */
+const fallenWith = (
   problems: readonly Problem[],
   tables: readonly TableChange[],
+  { spare, bad }: { readonly spare: ReadonlySet<string>; readonly bad: ReadonlySet<string> },
 ): readonly string[] =>
   problems
     .filter((p) => p.severity === 'error')
-    .flatMap(({ place }) => [
-      rowOf(place),
-      ...tables
-        .filter(
-          ({ found }) =>
-            found.place.file === place.file && found.place.cell?.sheet === place.cell?.sheet,
-        )
-        .map(({ found }) => rowOf(found.place)),
-    ])
+    .flatMap(({ place }) => {
+      const cell = cellOf(place)
+      return [
+        // What is still missed without its cell takes the whole line along.
+        spare.has(cell) && !bad.has(cell) ? cell : rowOf(place),
+        ...tables
+          .filter(
+            ({ found }) =>
+              found.place.file === place.file && found.place.cell?.sheet === place.cell?.sheet,
+          )
+          .map(({ found }) => rowOf(found.place)),
+      ]
+    })
 
 const joined = (all: readonly Found[]): Found => ({
   values: all.flatMap((f) => [...f.values]),
@@ -178,7 +198,13 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
   const ownBase = baseOf(opened.sheets)
   const base = standing.tree && ownBase
   const units = unitsOf(opened.grids, standing)
-  const sheets = readSheets(opened.grids, { units, base: ownBase, procedures: standing.procedures })
+  const currency = valueAt(standing.tree?.data, ['currency'])
+  const sheets = readSheets(opened.grids, {
+    units,
+    currency: typeof currency === 'string' ? currency : undefined,
+    base: ownBase,
+    procedures: standing.procedures,
+  })
   const fileOf = (place: Place): SourceFile =>
     opened.grids.find(
       (g) =>
@@ -189,20 +215,25 @@ export function takeIn(file: TakenFile, standing: Standing): TakenIn {
   const work = { standing, base, fileOf }
   const all = completed(joined(sheets.map((s) => s.found)), standing.tree?.data)
   const read = [...faults, ...sheets.flatMap((s) => s.found.problems)]
-  const bad = new Set(rowsWith(read, []))
+  const spare = spareCells(all)
+  const bad = new Set<string>(fallenWith(read, [], { spare, bad: new Set() }))
+  const isNews = ({ place }: Problem): boolean => !bad.has(rowOf(place)) && !bad.has(cellOf(place))
   // All of it is looked at once, so that nothing is missed only because something else was left out.
   const first = madeOf(all, work)
-  const faulty = checked(all, first, work).filter((p) => !bad.has(rowOf(p.place)))
-  for (const row of rowsWith(faulty, first.tables)) bad.add(row)
+  const faulty = checked(all, first, work).filter(isNews)
+  for (const one of fallenWith(faulty, first.tables, { spare, bad: new Set() })) bad.add(one)
   const problems = [...read, ...faulty]
   for (;;) {
     const found = without(all, bad)
     const made = madeOf(found, work)
     const left = checked(found, made, work).filter((p) => p.severity === 'error')
-    const rows = rowsWith(left, made.tables).filter((row) => !bad.has(row))
-    problems.push(...left.filter((p) => rows.includes(rowOf(p.place)) && isOfSheet(p, standing)))
-    for (const row of rows) bad.add(row)
-    if (left.length > 0 && rows.length > 0) continue
+    const fallen = fallenWith(left, made.tables, { spare, bad }).filter((one) => !bad.has(one))
+    // That a line lacks what was left out of it has been told.
+    const isTold = ({ place }: Problem): boolean =>
+      [...bad].some((one) => one.startsWith(`${rowOf(place)}#`))
+    problems.push(...left.filter((p) => isNews(p) && !isTold(p) && isOfSheet(p, standing)))
+    for (const one of fallen) bad.add(one)
+    if (left.length > 0 && fallen.length > 0) continue
     const counted = countedOf(sheets, problems)
     const told = bySheet(problems.length > 0 ? problems : left, opened.grids)
     if (left.length > 0) return { ...nothing, counted, problems: told, needed: neededOf(left, all) }
@@ -251,8 +282,8 @@ function unitsOf(grids: readonly Grid[], { tree }: Standing): 'us' | 'metric' | 
   for (const { rows } of grids)
     for (const row of rows) {
       const isUnits = row.some((cell) => cell.text === 'units')
-      const value = row.find((cell) => cell.text === 'us' || cell.text === 'metric')
-      if (isUnits && value) return value.text as 'us' | 'metric'
+      const value = row.find(({ text }) => /^(?:us|metric)$/i.test(text))
+      if (isUnits && value) return value.text.toLowerCase() as 'us' | 'metric'
     }
   return undefined
 }

@@ -6,7 +6,13 @@ import { type Dims, dimensionless, findUnit, multiplyDims, sameDims, type Unit }
  * A quantity read from text: its value in SI (kelvin, kilograms, square meters …) and its
  * dimensions.
  */
-export type Quantity = { readonly si: number; readonly dims: Dims; readonly text: string }
+export type Quantity = {
+  readonly si: number
+  readonly dims: Dims
+  readonly text: string
+  /** Whether it was said as no more than an estimate: `about 60 ft`. */
+  readonly isRough?: boolean
+}
 
 /** Why a text is no quantity; `at` and `length` point into that text. */
 type QuantityFault = {
@@ -121,7 +127,7 @@ const fault = (
 })
 
 /** Longer than any quantity; patterns that look for one would take long over it. */
-const longest = 200
+export const longest = 200
 
 const timeDims = findUnit('s')?.dims ?? dimensionless
 
@@ -176,7 +182,7 @@ export function readQuantity(
     const next = /([a-zA-Z"'″′²³°%\d]|[a-z]\.)\s+(?=[-+.\d])|['′](?=\d)/.exec(rest)
     const unitText = next ? rest.slice(0, next.index + (next[1]?.length ?? 1)) : rest
     const lead = unitText.search(/\S/)
-    const written = money ? `$${unitText.trim()}` : unitText.trim()
+    const written = money ? `$ ${unitText.trim()}`.trim() : unitText.trim()
     if (written === '') {
       if (options.plain)
         return { ok: true, quantity: { si: number.value, dims: dimensionless, text: text.trim() } }
@@ -188,7 +194,7 @@ export function readQuantity(
         'every quantity is written with its unit, such as "3 in"',
       )
     }
-    const units = readUnits(written, at + Math.max(0, lead) - (money ? 1 : 0))
+    const units = readUnits(written, at + Math.max(0, lead) - (money ? 2 : 0))
     if ('code' in units) return { ok: false, fault: units }
     if (dims && !sameDims(dims, units.dims))
       return fault('quantity/dimension', `"${text.trim()}" adds unlike units`, at, unitText.length)

@@ -1,42 +1,13 @@
 /** A quantity in a form that is not read, with what to type instead. */
 type Slip = { readonly message: string; readonly hint: string }
 
-const words: Readonly<Record<string, string>> = {
-  a: '1',
-  an: '1',
-  one: '1',
-  two: '2',
-  three: '3',
-  four: '4',
-  five: '5',
-  six: '6',
-  seven: '7',
-  eight: '8',
-  nine: '9',
-  ten: '10',
-  eleven: '11',
-  twelve: '12',
-  fifteen: '15',
-  twenty: '20',
-  thirty: '30',
-  half: '1/2',
-  'half a': '1/2',
-  'half an': '1/2',
-  'a half': '1/2',
-  'one half': '1/2',
-  quarter: '1/4',
-  'a quarter': '1/4',
-  'quarter of a': '1/4',
-  'a quarter of a': '1/4',
-  'three quarters of a': '3/4',
-  'three quarter': '3/4',
-}
-
 const decimalComma = /^([-+]?\d+),(\d{1,2}|\d{4,})(?=\D|$)(.*)$/
 const end = String.raw`\d+[ -]\d+\/\d+|\d+\/\d+|\d+(?:[.,]\d+)*`
 const range = new RegExp(
   String.raw`^(?:from |between )?(${end})\s*([^\d\s–—-]*)\s*(?:-|–|—|to|or|and|\.\.+)\s*(${end})(?![\d/])\s*(.*)$`,
 )
+/** `1-1/8` is one and an eighth, and no range. */
+const mixedNumber = /^\d+-\d+\/\d+(?!\s*(?:-|–|—|to|or|and)\b)/
 const spaced = /^(\d{1,3})[ \u00A0\u202F](\d{3})(?!\d)(.*)$/
 const about =
   /^(?:about|around|roughly|approx(?:imately|\.)?|circa|ca\.?|c\.|~|≈|<|>|±|less than|more than|at least|up to|over|under)\s*(.+)$/i
@@ -80,7 +51,7 @@ const sameUnit = (one: string, other: string): boolean =>
 /** A value between two ends: one is asked for, and the middle offered. */
 function between(text: string): Slip | undefined {
   const [, from = '', unit = '', to = '', of = ''] = range.exec(text) ?? []
-  if (from === '' || of.startsWith('/')) return undefined
+  if (from === '' || of.startsWith('/') || mixedNumber.test(text)) return undefined
   const one = sameUnit(unit, of) ? middle(from, to) : undefined
   const such =
     one === undefined
@@ -110,22 +81,6 @@ function size(text: string): Slip | undefined {
     message,
     hint: `write what it holds: ${thousands}${rest === undefined ? '' : `.${rest}`} ${names[unit] ?? unit}3`,
   }
-}
-
-/** A quantity whose number is said in words, in digits: `half a mile` is `1/2 mile`. */
-export function inDigits(text: string): string | undefined {
-  const lower = text.toLowerCase()
-  const found = Object.keys(words)
-    .filter((word) => lower.startsWith(`${word} `) || lower.startsWith(`${word}-`))
-    .sort((a, b) => b.length - a.length)[0]
-  return found === undefined ? undefined : `${words[found]} ${text.slice(found.length + 1).trim()}`
-}
-
-function inWords(text: string): Slip | undefined {
-  const digits = inDigits(text)
-  return digits === undefined
-    ? undefined
-    : { message: `"${text}" is in words`, hint: `write it in digits: ${digits}` }
 }
 
 /** How a quantity was meant that cannot be read as it is written; nothing where nobody can tell. */
@@ -174,5 +129,5 @@ export function slipOf(written: string): Slip | undefined {
       message: `"${text}" does not say of what there is so much`,
       hint: `write $${text}; the sign of the money stands first, or a unit behind the number`,
     }
-  return inWords(text)
+  return undefined
 }

@@ -1,4 +1,6 @@
-import { type Dims, findUnit, multiplyDims, sameDims, unitNames } from './units.ts'
+import { aboutBefore, aboutBehind } from './as-said.ts'
+import { type Dims, dimensionless, findUnit, multiplyDims, sameDims, unitNames } from './units.ts'
+import { wordsOfNumbers } from './words-of-numbers.ts'
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')
 
@@ -37,6 +39,9 @@ function grouped(): readonly Group[] {
       `(?:${anyCase(name)}(?:\\^?3|³)|(?:cu|cubic)\\.?\\s+${anyCase(name)})`,
     )
   }
+  // Of stone a yard is a cubic yard.
+  for (const name of unitNames.filter((n) => findUnit(n)?.id === 'yd'))
+    add([3, 0, 0, 0, 0, 0], anyCase(name))
   return groups
 }
 
@@ -50,7 +55,8 @@ function unitsOf(dims: Dims): string {
     groups
       .filter((under) => sameDims(multiplyDims(over.dims, under.dims, -1), dims))
       .map(
-        (under) => `${either(over.names)}(?:\\s*/\\s*|\\s+(?:per|an?)\\s+)${either(under.names)}`,
+        (under) =>
+          `${either(over.names)}(?:\\s*/\\s*|\\s+(?:per|an?)\\s+)(?:\\d[\\d,]*\\s*|k)?${either(under.names)}`,
       ),
   )
   return either([...single, ...ratios])
@@ -60,11 +66,18 @@ const fraction = '\\d+\\s*[/⁄]\\s*\\d+'
 const number = `[-+−]?(?:${fraction}|(?:(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?|\\.\\d+)(?:[ -]+${fraction}|\\s*[½¼¾⅛⅜⅝⅞⅓⅔])?|[½¼¾⅛⅜⅝⅞⅓⅔])`
 const clock = '\\d{1,2}:[0-5]\\d(?:\\s*[apAP]\\.?[mM]\\.?)?'
 
+const inAnyCase = (pattern: string): string =>
+  pattern.replace(/\\.|[a-z]/g, (c) => (c.length > 1 ? c : `[${c}${c.toUpperCase()}]`))
+
+/** Quantities that are said in words, wholly or in part: which of them are read, no pattern tells. */
+const inWords = `(?:.*[\\d\\s$€£-])?${inAnyCase(either(wordsOfNumbers))}s?(?:[\\s-].*)?`
+const [about, orSo] = [inAnyCase(aboutBefore), inAnyCase(aboutBehind)]
+
 const known = new Map<string, string>()
 
 /**
  * A pattern of quantities of a dimension as people write them, each unit in all its ways. Whatever
- * the program reads fits; it says nothing of ranges.
+ * the program reads fits; it says nothing of ranges, and lets through what is said in words.
  * @param isPlain Whether a number alone will do.
  */
 export function quantityPattern(dims: Dims, isPlain: boolean): string {
@@ -77,17 +90,19 @@ export function quantityPattern(dims: Dims, isPlain: boolean): string {
   const under = money === 1 ? unitsOf(multiplyDims([0, 0, 0, 0, 1, 0], dims, -1)) : ''
   const ways = [
     `${part}(?:\\s*${part})*`,
-    ...(isPlain ? [number] : []),
+    inWords,
+    ...(isPlain ? [`${number}(?:\\s+[a-zA-Z][a-zA-Z -]*)?`] : []),
+    ...(sameDims(dims, dimensionless) ? [`.*\\d.*\\s(?:in|per|over|for every)\\s.*\\d.*`] : []),
     ...(sameDims(dims, [0, 0, 1, 0, 0, 0]) && time === 1 ? [clock] : []),
     ...(money === 1
       ? [
           dims.filter((d) => d !== 0).length === 1
             ? `[$€£]\\s*${number}`
-            : `[$€£]\\s*${number}(?:\\s*/\\s*|\\s+(?:per|an?)\\s+)${under}`,
+            : `[$€£]\\s*${number}(?:\\s*/\\s*|\\s+(?:per|an?)\\s+)(?:\\d[\\d,]*\\s*|k)?${under}`,
         ]
       : []),
   ]
-  const pattern = `^\\s*(?:${ways.join('|')})\\s*$`
+  const pattern = `^\\s*(?:${about}\\s*)?(?:${ways.join('|')})(?:\\s*,?\\s*${orSo})?\\s*$`
   known.set(key, pattern)
   return pattern
 }

@@ -1,6 +1,6 @@
 import { entryAbout, factAt } from '../../model/entry-about.ts'
+import { asSaid } from '../../model/quantity/as-said.ts'
 import { parseQuantity } from '../../model/quantity/parse-quantity.ts'
-import { inDigits } from '../../model/quantity/slips.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import { choiceCalled, nearName } from './near-name.ts'
 import { inside, isOwn, ownGroup } from './own-words.ts'
@@ -29,7 +29,7 @@ function choiceIn(choices: readonly string[], given: string | undefined): string
 
 /** A quantity that somebody has typed where a group was expected, in the form that is read. */
 function quantityIn(given: string, example: string): string | undefined {
-  const read = parseQuantity(inDigits(given) ?? given)
+  const read = parseQuantity(asSaid(given))
   if (read.ok) return fits(read.quantity.dims, example) ? read.quantity.text : undefined
   // So many of them, with what is counted behind: `3 volunteers`.
   return /^\d+$/.test(example) ? /^\d+(?=\s+[a-z]|$)/i.exec(given)?.[0] : undefined

@@ -1,5 +1,5 @@
 import { degreesMeant } from '../../model/degrees.ts'
-import { inDigits } from '../../model/quantity/slips.ts'
+import { asSaid } from '../../model/quantity/as-said.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import { datesIn } from './date-meant.ts'
 import { exampleAt } from './example.ts'
@@ -115,7 +115,7 @@ function whereNumber(schema: unknown, path: Path, value: unknown): string {
       ? `write digits alone: ${name}: ${degrees}; south and west are negative`
       : 'write degrees in digits alone, with a point; south and west are negative'
   }
-  const [digits] = /-?\d+(?:[.,]\d+)?/.exec(inDigits(`${given} `) ?? given) ?? []
+  const [digits] = /-?\d+(?:[.,]\d+)?/.exec(asSaid(given)) ?? []
   if (digits === undefined)
     return isOwn(path)
       ? 'write digits alone'

@@ -27,16 +27,27 @@ describe('a quantity', () => {
     [['equipment', 0, 'travel'], '90', '90 min', '90 min = 1 h 30 min'],
     [['equipment', 0, 'blade-angle'], '35', '35 deg', '35 deg = 35°'],
     [['climate', 0, 'tmax'], '85', '85 °F', '85 °F = 29.44 °C'],
-    [['oval', 'lap'], 'about 2640 ft', '2640 ft', 'about 2640 ft = 804.7 m'],
+    [['oval', 'lap'], 'about 2640 ft', 'about 2640 ft', 'about 2640 ft = 2,640 ft = 804.7 m'],
     [['equipment', 0, 'travel'], 'ten minutes', '10 minutes', '10 minutes = 10 min'],
     [['equipment', 0, 'travel'], 'ten', '10 min', undefined],
     [['cushion', 'depth', 'target'], 'two inches', '2 inches', /= 50\.8 mm$/],
+    [['crew', 'race-day'], '4 volunteers', 4, '4 volunteers = 4'],
+    [['equipment', 0, 'passes'], 'twice', 2, 'twice = 2'],
+    [
+      ['prices', 'water'],
+      '$6 per thousand gallons',
+      '$0.006/gallons',
+      '$0.006/gallons = $0.006/gal',
+    ],
+    [['prices', 'material'], '$24 a ton', '$24 a ton', '$24 a ton = $24.00/ton'],
+    [['prices', 'water'], 'free', 'free', 'free = $0.00/gal'],
+    [['oval', 'cross-fall', 'turns'], '6 in in 10 ft', '6 in in 10 ft', '6 in in 10 ft = 5 %'],
     [['oval', 'lap'], 'half a mile', '1/2 mile', '1/2 mile = 2,640 ft = 804.7 m'],
     [['oval', 'straight'], '180 m', '180 m', /^180 m = 590\.6 ft$|^180 m = 591 ft$/],
   ] as const)('%j: %s is understood as %s', (at, text, left, shown) => {
     const found = typed(at, text)
     expect(found.fault).toBeUndefined()
-    expect(found.typed).toBe(left)
+    expect(found.typed).toBe(String(left))
     expect(found.value).toBe(left)
     if (shown instanceof RegExp) expect(found.shown).toMatch(shown)
     else expect(found.shown).toBe(shown)
@@ -72,6 +83,11 @@ describe('other answers', () => {
     [['race-days', 0, 'first-post'], '1 pm', '1:00 PM'],
     [['race-days', 0, 'first-post'], '6.30 p.m.', '6:30 PM'],
     [['race-days', 0, 'first-post'], '13:30', '13:30'],
+    [['race-days', 0, 'first-post'], 'noon', '12:00 PM'],
+    [['race-days', 0, 'first-post'], '12 noon', '12:00 PM'],
+    [['race-days', 0, 'first-post'], '6:30 in the evening', '6:30 PM'],
+    [['race-days', 0, 'first-post'], 'half past six in the evening', '6:30 PM'],
+    [['race-days', 0, 'first-post'], "7 o'clock at night", '7:00 PM'],
     [['race-days', 0, 'races'], '10', 10],
     [['race-days', 0, 'races'], '10 races', 10],
     [['race-days', 0, 'races'], 'ten races', 10],
@@ -136,7 +152,12 @@ describe('other answers', () => {
   it.each([
     [['race-days', 0, 'date'], '8/3/2027', /2027-08-03, or 2027-03-08/],
     [['race-days', 0, 'date'], 'soon', /a date such as/],
-    [['race-days', 0, 'first-post'], 'noon', /a time of day such as/],
+    [['race-days', 0, 'first-post'], 'after lunch', /a time of day such as/],
+    [
+      ['race-days', 0, 'first-post'],
+      '6:30',
+      /whether it is in the afternoon: write 6:30 PM, or 6:30 AM/,
+    ],
     [['race-days', 0, 'races'], '400', /At most 40/],
     [['race-days', 0, 'races'], '2.5', /whole number/],
     [['place', 'latitude'], '95', /degrees, north positive, from -66 to 66/],

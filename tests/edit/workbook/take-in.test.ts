@@ -136,12 +136,10 @@ describe('faults of a workbook', () => {
       .filter((p) => p.severity === 'error')
       .map((p) => `${p.place.cell?.sheet}!${p.place.cell?.name}`)
     expect([...new Set(cells)].sort()).toEqual([
-      'Along the track!D5',
       'Depths!D7',
       'Fair!B11',
       'Machines!D5',
       'Measurements!B5',
-      'Oval!B17',
       'Oval!B18',
       'People to call!B8',
       'People to call!D9',
@@ -154,13 +152,38 @@ describe('faults of a workbook', () => {
     expect(taken.counted.filter((c) => c.not > 0).map((c) => [c.name, c.read, c.not])).toEqual([
       ['Fair', 14, 1],
       ['People to call', 13, 2],
-      ['Oval', 13, 2],
-      ['Along the track', 8, 1],
+      ['Oval', 14, 1],
       ['Race days', 1, 2],
       ['Machines', 7, 1],
       ['Prices', 7, 1],
       ['Measurements', 6, 1],
       ['Depths', 47, 1],
+    ])
+  })
+
+  it('take in the rest of a line, and a number without its unit in the usual one', async () => {
+    const taken = await retyped('larkmoor', [
+      { sheet: 'Machines', at: 'working width', line: 0, text: 'wide' },
+      { sheet: 'Machines', at: 'working speed', line: 0, text: '4' },
+      { sheet: 'Race days', at: 'time from race to race', line: 0, text: '22' },
+      { sheet: 'Prices', at: 'prices.fuel', text: '3.89' },
+      { sheet: 'Cushion and base', at: 'cushion.moisture.target', text: '0.08' },
+    ])
+    const errors = taken.problems.filter((p) => p.severity === 'error')
+    expect(errors.map((p) => `${p.place.cell?.sheet}!${p.place.cell?.name}`)).toEqual([
+      'Machines!J5',
+      'Cushion and base!B15',
+    ])
+    expect(errors[1]?.hint).toBe('write it with its unit: 8 %, or 0.08 % where it is so little')
+    expect(taken.asked.map(({ path, value }) => [path.join('.'), value])).toEqual([
+      ['prices.fuel', '$3.89/gal'],
+      ['race-days.0.interval', '22 min'],
+      ['equipment.0.speed', '4 mph'],
+    ])
+    expect(taken.problems.filter((p) => p.severity === 'warning').map((p) => p.message)).toEqual([
+      '22 is entered as 22 min',
+      '4 is entered as 4 mph',
+      '3.89 is entered as $3.89/gal',
     ])
   })
 
