@@ -57,6 +57,18 @@ export const setStyle = (page: BrowserPage, css: string): Promise<void> =>
   }, css)
 
 /**
+ * Puts a page's window away, so that nothing is painted for a screen that nobody looks at, sixty
+ * times a second beside all that is laid out.
+ */
+async function putAway(page: Page): Promise<void> {
+  const session = await page.createCDPSession()
+  const { windowId } = await session.send('Browser.getWindowForTarget')
+  const bounds = { windowState: 'minimized' } as const
+  await session.send('Browser.setWindowBounds', { windowId, bounds })
+  await session.detach()
+}
+
+/**
  * Opens a page for printing, in a context of its own, which gives it a renderer of its own. The
  * browser is started so that it cannot reach any host.
  * @param html A document with a style element `fonts`, which is filled with `fontCss`.
@@ -68,6 +80,7 @@ export async function openPage(
 ): Promise<OpenPage> {
   const context = await browser.createBrowserContext()
   const page = await context.newPage()
+  await putAway(page)
   const outside: string[] = []
   // Only watched, not intercepted: stopping every font's data URL for a word costs seconds.
   page.on('request', (request) => {
