@@ -23,6 +23,9 @@ type Numbering = {
   readonly size: number
 }
 
+/** Pages that one page of the declaration has become; nothing where they were too many. */
+type LaidOut = readonly PageElement[] | undefined
+
 /** A page as it has come out. */
 type FittedPage = {
   readonly id: string
@@ -85,19 +88,23 @@ function layOutInPage({ sizes, mostPages }: Limits): string[] {
     next.prepend(last)
     return true
   }
-  /** Lays a page out in a size of type. @returns its pages, or nothing where a block is too large. */
-  const layOut = (leaf: PageElement, size: number): readonly PageElement[] | undefined => {
+  /**
+   * Lays a page out in a size of type.
+   * @returns its pages, or nothing where they are more than so many, or a block is too large.
+   */
+  const layOut = (leaf: PageElement, size: number, most: number): LaidOut => {
     leaf.style.setProperty('--fs', `${size}pt`)
     if (!over(leaf)) return [leaf]
+    if (most === 1) return undefined
     const next = leaf.cloneNode(true)
     next.id = ''
     next.dataset['of'] = leaf.dataset['of'] ?? leaf.id
     blocksOf(next).replaceChildren()
-    leaf.after(next)
+    // It is laid out when it has all that goes on there.
     while (over(leaf)) if (!moveLast(blocksOf(leaf), blocksOf(next))) return undefined
-    const begun = next.querySelector('[data-goes-on]')
-    if (begun) begun.removeAttribute('data-goes-on')
-    const others = layOut(next, size)
+    leaf.after(next)
+    next.querySelector('[data-goes-on]')?.removeAttribute('data-goes-on')
+    const others = layOut(next, size, most - 1)
     return others && [leaf, ...others]
   }
   /** As few pages as possible, and of these the largest type. @returns whether that was possible. */
@@ -109,8 +116,8 @@ function layOutInPage({ sizes, mostPages }: Limits): string[] {
         const trial = leaf.cloneNode(true)
         holder.replaceChildren(trial)
         trial.dataset['size'] = String(size)
-        const pages = layOut(trial, size)
-        if (!pages || pages.length > count) continue
+        const pages = layOut(trial, size, count)
+        if (!pages) continue
         holder.replaceWith(...pages)
         return true
       }
