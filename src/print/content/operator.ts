@@ -1,4 +1,4 @@
-const space = 32
+const [space, letterC] = [32, 67]
 
 /**
  * The operator that ends a line of page content, which the browser writes one a line; it may follow
@@ -15,3 +15,9 @@ export function operatorOf(line: string): string {
 /** Whether an operator begins marked content. */
 export const beginsMarked = (operator: string): boolean =>
   operator.endsWith('BDC') || operator.endsWith('BMC')
+
+/** Whether a line may begin or end marked content: a quick look, since most lines do not. */
+export function mayMark(line: string): boolean {
+  const last = line.charCodeAt(line.length - 1)
+  return last === letterC || last <= space
+}

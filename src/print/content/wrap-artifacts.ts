@@ -1,13 +1,14 @@
-import { beginsMarked, operatorOf } from './operator.ts'
+import { beginsMarked, mayMark, operatorOf } from './operator.ts'
 
 const paint = new Set(['f', 'F', 'f*', 'S', 's', 'B', 'B*', 'b', 'b*', 'n'])
 const shape = new Set(['m', 'l', 'c', 'v', 'y', 'h', 're', 'W', 'W*'])
 
 /**
  * Wraps everything that is painted outside any tag (rules, backgrounds, running heads) as an
- * artifact, so that readers for the blind pass it over. The browser writes one operator a line.
+ * artifact, so that readers for the blind pass it over.
+ * @param content Of a page as the browser writes it: lines of one operator each.
  */
-export function wrapArtifacts(content: string): string {
+export function wrapArtifacts(content: readonly string[]): readonly string[] {
   const out: string[] = []
   let depth = 0
   let held: string[] = []
@@ -17,7 +18,11 @@ export function wrapArtifacts(content: string): string {
     held = []
     holding = undefined
   }
-  for (const line of content.split('\n')) {
+  for (const line of content) {
+    if (depth > 0 && !mayMark(line)) {
+      out.push(line)
+      continue
+    }
     const operator = operatorOf(line)
     if (beginsMarked(operator)) depth++
     if (operator === 'EMC') depth--
@@ -38,5 +43,5 @@ export function wrapArtifacts(content: string): string {
     } else if (operator === 'Do' || operator === 'sh') out.push('/Artifact BMC', line, 'EMC')
     else out.push(line)
   }
-  return [...out, ...held].join('\n')
+  return [...out, ...held]
 }

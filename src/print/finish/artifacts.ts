@@ -22,9 +22,10 @@ export function markArtifacts(
     const stream = referenceAt(page.dictionary, 'Contents')
     const text = streamText(resolve(document, stream))
     if (!stream || text === undefined) continue
-    const { content, removed } = unmarkDecoration(text, (mcid) => isKept(page.reference, mcid))
+    const isPicture = (mcid: number): boolean => isKept(page.reference, mcid)
+    const { content, removed } = unmarkDecoration(text.split('\n'), isPicture)
     decoration.set(page.reference, new Set(removed))
-    setObject(document, stream, contentStream(document, wrapArtifacts(content)))
+    setObject(document, stream, contentStream(document, wrapArtifacts(content).join('\n')))
   }
   return decoration
 }
