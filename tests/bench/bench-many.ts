@@ -1,17 +1,15 @@
 import { cp, mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
-import { projectFolders } from '../../src/cli/folders.ts'
 import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
 import { thisMachine } from '../../src/print/browser/machine.ts'
 import { writeMadeUpFairs } from '../support/made-up-fairs.ts'
-import { runWhole } from './whole-process.ts'
+import { runCommand } from './whole-process.ts'
 
 // Many made-up facilities by one command, as whole processes with cold caches: time by facility and the
 // most memory of node, the browser apart. Aim: a hundred take a hundred times as long as one, and no
 // more memory than ten. With PDFs a few show the same.
 
-const start = path.join(projectFolders().project, 'src', 'cli', 'start.mjs')
 const root = await mkdtemp(path.join(os.tmpdir(), 'bench-many-'))
 const fairs = await writeMadeUpFairs(path.join(root, 'fairs'), 100)
 const cache = await cacheFolder(thisMachine(process.env))
@@ -30,8 +28,8 @@ async function line(count: number, kind: string, env: NodeJS.ProcessEnv): Promis
   const own = await emptyCache(`cache-${kind}-${count}`)
   const into = path.join(root, `out-${kind}-${count}`)
   const named = fairs.slice(0, count)
-  const args = ['build', ...named, '--quiet', '--date', '2027-06-14', '--into', into]
-  const { wall, cpu, peak, peaks } = runWhole([start, ...args], {
+  const args = [...named, '--quiet', '--date', '2027-06-14', '--into', into]
+  const { wall, cpu, peak, peaks } = runCommand(['build', ...args], {
     env: { ...process.env, ...env, XDG_CACHE_HOME: own },
     fine: [0, 3],
   })

@@ -5,7 +5,7 @@ import { projectFolders } from '../../src/cli/folders.ts'
 import { loadKept } from '../../src/cli/load/load-kept.ts'
 import { siteOnDemand } from '../../src/cli/site-files.ts'
 import { generatorIn, writeSources } from './general-site.ts'
-import { aimed, median, runWhole, type Taken } from './whole-process.ts'
+import { aimed, median, runCommand, runWhole, type Taken } from './whole-process.ts'
 
 // Site and figures of a facility as nobody has built it before, as a whole process, against a general
 // site generator on the same pages' words (aim: not slower); and what an author waits for in the
@@ -28,9 +28,8 @@ async function change(round: number): Promise<void> {
 }
 
 const env = { ...process.env, OVALKEEP_BROWSER: at('none') }
-const start = path.join(folders.project, 'src', 'cli', 'start.mjs')
 const ours = () =>
-  runWhole([start, 'build', at('fair'), '--quiet', '--date', date, '--into', at('dist')], {
+  runCommand(['build', at('fair'), '--quiet', '--date', date, '--into', at('dist')], {
     env,
     // Without a browser there are no PDFs.
     fine: [3],

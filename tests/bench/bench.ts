@@ -12,7 +12,7 @@ import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
 import { thisMachine } from '../../src/print/browser/machine.ts'
 import { siteFiles } from '../support/site-files.ts'
 import { libraryWords } from '../support/worksheet-words.ts'
-import { type Aimed, runWhole, takenText } from './whole-process.ts'
+import { type Aimed, runCommand, takenText } from './whole-process.ts'
 
 // How long everything takes on this machine. Aims stand beside the lines, with what it was before work
 // on them began, on two cores that do nothing else; all figures of a facility in a warm process take
@@ -22,16 +22,15 @@ const folders = projectFolders()
 const facility = path.join(folders.content, 'facilities', 'larkmoor')
 const date = '2027-06-14'
 const into = path.join(folders.project, 'node_modules', '.cache', 'bench')
-const start = path.join(folders.project, 'src', 'cli', 'start.mjs')
 
 /** Runs a command as a process of its own and prints how long it took and what it used. */
 function wholeProcess(
   name: string,
-  args: readonly string[],
+  args: readonly [string, ...string[]],
   env: NodeJS.ProcessEnv,
   goal?: Omit<Aimed, 'is'>,
 ): void {
-  console.log(takenText(name, runWhole([start, ...args], { env, fine: [0, 3] }), goal))
+  console.log(takenText(name, runCommand(args, { env, fine: [0, 3] }), goal))
 }
 
 /** A facility with a procedure of its own, to be edited. */
@@ -59,7 +58,15 @@ async function edit(file: string, from: RegExp, to: string): Promise<void> {
 const temporary = await mkdtemp(path.join(os.tmpdir(), 'bench-build-'))
 const fair = await ownFair(temporary)
 const without = { ...process.env, OVALKEEP_BROWSER: path.join(into, 'none') }
-const make = (of: string): string[] => ['build', of, '--quiet', '--date', date, '--into', into]
+const make = (of: string): [string, ...string[]] => [
+  'build',
+  of,
+  '--quiet',
+  '--date',
+  date,
+  '--into',
+  into,
+]
 // The first run bundles the program.
 wholeProcess('(the program bundled first)', ['check', facility], without)
 wholeProcess('check', ['check', facility], without, { aim: 0.5, was: 0.8 })

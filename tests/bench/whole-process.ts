@@ -2,12 +2,15 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import os from 'node:os'
 import path from 'node:path'
+import { projectFolders } from '../../src/cli/folders.ts'
+
+const { project } = projectFolders()
 
 /**
  * Notes in a file, when a process of node ends, what it has used: CPU, ms; memory, KiB. What Linux counts
  * for a process includes what its parent held when it started it, so its own most is read.
  */
-const script = `
+const atEnd = `
 const { appendFileSync, readFileSync } = process.getBuiltinModule('fs')
 process.on('exit', () => {
   const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage()
@@ -18,7 +21,7 @@ process.on('exit', () => {
   const cpu = Math.round((userCPUTime + systemCPUTime) / 1000)
   appendFileSync(process.env.OVALKEEP_USED, cpu + ' ' + peak + '\\n')
 })`
-const noting = `--import=data:text/javascript,${encodeURIComponent(script)}`
+const noting = `--import=data:text/javascript,${encodeURIComponent(atEnd)}`
 
 /** What a program and all processes of node that it starts took, and what it said. */
 export type Taken = {
@@ -33,20 +36,42 @@ export type Taken = {
   readonly said: string
 }
 
+/** Surroundings of a process, and the codes with which it may end. */
+type Run = { readonly env: NodeJS.ProcessEnv; readonly fine?: readonly number[] }
+
+const script = /^node (?<flags>(?:--\S+ )*)src\/cli\/start\.mjs (?<command>\S+)$/
+
+/** Flags of node with which `npm run` starts a command: time and memory hang on them. */
+function flagsOf(command: string): readonly string[] {
+  const about: unknown = JSON.parse(readFileSync(path.join(project, 'package.json'), 'utf8'))
+  const { scripts } = about as { readonly scripts: Readonly<Record<string, string>> }
+  for (const text of Object.values(scripts)) {
+    const found = script.exec(text)?.groups
+    if (found?.['command'] === command) return (found['flags'] ?? '').trim().split(' ')
+  }
+  throw new Error(`package.json starts no ${command}`)
+}
+
+/**
+ * Runs a command of ours as a process of its own, as whoever calls `npm run` does.
+ * @throws Error where it cannot be run, or ends otherwise than expected.
+ */
+export function runCommand([command, ...args]: readonly [string, ...string[]], run: Run): Taken {
+  const start = path.join(project, 'src', 'cli', 'start.mjs')
+  return runWhole([...flagsOf(command), start, command, ...args], run)
+}
+
 /**
  * Runs a program of node as a process of its own.
  * @throws Error where it cannot be run, or ends otherwise than expected.
  */
-export function runWhole(
-  args: readonly string[],
-  { env, fine = [0] }: { readonly env: NodeJS.ProcessEnv; readonly fine?: readonly number[] },
-): Taken {
+export function runWhole(args: readonly string[], { env, fine = [0] }: Run): Taken {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'used-'))
   try {
     const file = path.join(folder, 'used')
     const options = `${env['NODE_OPTIONS'] ?? ''} ${noting}`.trim()
     const started = performance.now()
-    const { stderr, status } = spawnSync(process.execPath, [...process.execArgv, ...args], {
+    const { stderr, status } = spawnSync(process.execPath, [...args], {
       env: { ...env, NODE_OPTIONS: options, OVALKEEP_USED: file },
       encoding: 'utf8',
       maxBuffer: 2 ** 26,
