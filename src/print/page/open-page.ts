@@ -80,7 +80,8 @@ export async function openPage(
 ): Promise<OpenPage> {
   const context = await browser.createBrowserContext()
   const page = await context.newPage()
-  await putAway(page)
+  // A browser that cannot do so prints the same, and works more.
+  await putAway(page).catch(() => undefined)
   const outside: string[] = []
   // Only watched, not intercepted: stopping every font's data URL for a word costs seconds.
   page.on('request', (request) => {
