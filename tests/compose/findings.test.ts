@@ -107,6 +107,14 @@ describe('findings about machines and hours', () => {
     expect(await onDays(list, 'lights: true\n')).not.toContain('late-end')
   })
 
+  it('say that a night of racing is not worked out past midnight, lights or not', async () => {
+    // Off the track nine intervals of 20 min after 20:40, at 23:40; with eleven at 0:20.
+    const night = (races: number) => [`date: 2027-08-03, first-post: "20:40", races: ${races}`]
+    expect(await onDays(night(9), 'lights: true\n')).not.toContain('past-midnight')
+    expect(await onDays(night(11), 'lights: true\n')).toContain('past-midnight')
+    expect(await onDays(night(11))).toContain('late-end')
+  })
+
   it('see a rota that takes more people than there are', async () => {
     const list = ['date: 2027-08-03, first-post: "13:00", races: 8']
     // One crew without machines: superintendent, gate, and two on foot.

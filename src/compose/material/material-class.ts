@@ -2,6 +2,7 @@ import { soilGroup } from '../../compute/materials/soil-group.ts'
 import { soilTexture, type Texture } from '../../compute/materials/soil-texture.ts'
 import type { TableRows } from '../../model/manual/schedule.ts'
 import type { SieveTest } from '../../model/material-tests.ts'
+import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import { type ComposeContext, printed } from '../context.ts'
 import { dateWithYear } from '../dates.ts'
@@ -11,7 +12,8 @@ export function sievePointRows(context: ComposeContext): TableRows {
   const test = context.facility.tests.sieves.at(-1)
   return (test?.sieves ?? []).map((s) => [
     s.name,
-    printed(s.opening, 'sieveSize', context),
+    // An opening has a name of its own, 0.075 mm, that rounding would change.
+    formatExact(s.opening, 'sieveSize', context.locale),
     printed(s.passing, 'share', context),
   ])
 }

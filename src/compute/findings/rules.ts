@@ -160,6 +160,11 @@ export const findingRules: readonly FindingRule[] = [
     figures: ['daylight.dusk'],
   },
   {
+    id: 'past-midnight',
+    holds: allOf(positive('clock.start'), refused('clock.after')),
+    facts: ['race-days.first-post'],
+  },
+  {
     id: 'evening-dark',
     holds: unlit(allOf(exceeds('daylight.dusk', 'clock.after'), refused('clock.watered'))),
     facts: ['race-days.first-post'],
