@@ -110,6 +110,9 @@ export const allOf =
   (input) =>
     conditions.every((holds) => holds(input))
 
+/** The day begins on its date, and its last race ends on the next. */
+export const pastMidnight: Condition = allOf(positive('clock.start'), refused('clock.after'))
+
 /**
  * One crew works this day and the one that follows, and rests too little between them. Where a day
  * has an early and a late crew, its people are others.

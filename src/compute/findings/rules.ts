@@ -14,6 +14,7 @@ import {
   notGiven,
   orderIsLate,
   outside,
+  pastMidnight,
   positive,
   reaches,
   refused,
@@ -159,11 +160,7 @@ export const findingRules: readonly FindingRule[] = [
     facts: ['race-days.first-post'],
     figures: ['daylight.dusk'],
   },
-  {
-    id: 'past-midnight',
-    holds: allOf(positive('clock.start'), refused('clock.after')),
-    facts: ['race-days.first-post'],
-  },
+  { id: 'past-midnight', holds: pastMidnight, facts: ['race-days.first-post'] },
   {
     id: 'evening-dark',
     holds: unlit(allOf(exceeds('daylight.dusk', 'clock.after'), refused('clock.watered'))),
