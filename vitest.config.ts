@@ -18,7 +18,6 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 600_000,
     maxWorkers: 2,
-    execArgv: ['--max-semi-space-size=64'],
     globalSetup: 'tests/fixtures/small/set-up.ts',
     projects: [
       {
@@ -45,6 +44,8 @@ export default defineConfig({
           globalSetup: './tests/support/printed-folder.ts',
           // A PDF is read once by a worker, however many files look at it.
           isolate: false,
+          // One more than there are cores: a worker often waits for its browser.
+          maxWorkers: 3,
           sequence: { groupOrder: 3 },
         },
       },

@@ -1,22 +1,10 @@
 import { existsSync, readdirSync } from 'node:fs'
 import path from 'node:path'
 import { expect, it } from 'vitest'
+import { stages } from './support/stages.ts'
 
 const project = path.resolve(import.meta.dirname, '..')
-const stages = [
-  'model',
-  'read',
-  'validate',
-  'edit',
-  'compute',
-  'compose',
-  'answers',
-  'render',
-  'print',
-  'write',
-  'cli',
-  'browser',
-]
+const folders = [...stages, 'browser']
 
 /** `a/b.test.ts` and `a/b.more.test.ts` test the file `a/b.ts` or the folder `a/b`. */
 function isMirrored(test: string): boolean {
@@ -26,7 +14,7 @@ function isMirrored(test: string): boolean {
 }
 
 it('every test of a stage stands where its source stands', () => {
-  const tests = stages.flatMap((stage) =>
+  const tests = folders.flatMap((stage) =>
     readdirSync(path.join(project, 'tests', stage), { recursive: true, encoding: 'utf8' })
       .filter((file) => file.endsWith('.test.ts'))
       .map((file) => path.join(stage, file)),

@@ -4,19 +4,9 @@ import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 
 const project = path.resolve(import.meta.dirname, '..')
-const stages = [
-  'model',
-  'read',
-  'validate',
-  'edit',
-  'compute',
-  'compose',
-  'answers',
-  'render',
-  'print',
-  'write',
-  'cli',
-]
+
+import { stages } from './support/stages.ts'
+
 const core = stages.slice(0, 8)
 
 const sources = readdirSync(path.join(project, 'src'), { recursive: true, encoding: 'utf8' })

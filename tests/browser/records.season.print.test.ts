@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
 import { demoFolder, folders } from '../support/demo.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
+import { clock } from '../support/race-day-clock.ts'
 import { siteFolder } from '../support/site-folder.ts'
 import { siteServer } from '../support/site-server.ts'
 
@@ -29,16 +30,6 @@ afterAll(async () => {
 
 /** The day after, on which the next revision is made. */
 const next = '2027-08-04'
-
-/** Two in the afternoon of the first race day of the demo fair. */
-const clock = `{
-  const Real = Date
-  const now = '2027-08-03T14:05:00'
-  globalThis.Date = class extends Real {
-    constructor(...given) { super(...(given.length ? given : [now])) }
-    static now() { return new Real(now).getTime() }
-  }
-}`
 
 it('a day of the season, on a phone without network, reaches the next revision', async () => {
   const page = await browser.newPage()

@@ -6,6 +6,7 @@ import { useIdOf } from '../../src/compute/uses/use.ts'
 import { demoManual, demos, folders } from '../support/demo.ts'
 import { faultsOfPage, looks, show } from '../support/faults-of-page.ts'
 import { loopbackBrowser } from '../support/loopback-browser.ts'
+import { clock } from '../support/race-day-clock.ts'
 import { siteFolder } from '../support/site-folder.ts'
 
 type Browser = Awaited<ReturnType<typeof loopbackBrowser>>
@@ -26,16 +27,6 @@ afterAll(async () => {
 
 const address = (id: string, page: string): string =>
   pathToFileURL(path.join(sites.get(id)?.folder ?? '', page)).href
-
-/** Two in the afternoon of the first race day of the demo fair. */
-const clock = `{
-  const Real = Date
-  const now = '2027-08-03T14:05:00'
-  globalThis.Date = class extends Real {
-    constructor(...given) { super(...(given.length ? given : [now])) }
-    static now() { return new Real(now).getTime() }
-  }
-}`
 
 /** A page from disk on a phone, on the race day. */
 async function open(id: string, name: string, begin = clock): Promise<Page> {

@@ -3,9 +3,9 @@ import os from 'node:os'
 import path from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { build } from '../../src/cli/build.ts'
-import type { Io } from '../../src/cli/io.ts'
 import { badBuilds, edited } from '../support/bad-input.ts'
 import { date, demoFolder, folders } from '../support/demo.ts'
+import { ioIn } from '../support/io.ts'
 
 const cases = await badBuilds()
 
@@ -14,19 +14,7 @@ let said: string
 const fair = (): string => path.join(root, 'fair')
 const out = (): string => path.join(root, 'out')
 
-/**
- * No browser is needed to see that input is refused; an explicit one that is not there keeps the
- * builds fast.
- */
-const io = (): Io => ({
-  out: (t) => (said += `${t}\n`),
-  err: (t) => (said += `${t}\n`),
-  colors: false,
-  terminal: false,
-  env: { ...process.env, OVALKEEP_BROWSER: path.join(root, 'no-browser') },
-  cwd: root,
-  today: date,
-})
+const io = () => ioIn(root, (line) => (said += `${line}\n`))
 
 const run = (): Promise<number> => build([fair()], { into: out(), date, quiet: true }, io())
 

@@ -3,9 +3,9 @@ import os from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type BuildOptions, build } from '../../src/cli/build.ts'
-import type { Io } from '../../src/cli/io.ts'
 import { partOf } from '../../src/cli/many/part.ts'
 import { date } from '../support/demo.ts'
+import { ioIn } from '../support/io.ts'
 import { madeUpFair } from '../support/made-up-fairs.ts'
 
 let root: string
@@ -13,15 +13,7 @@ let said: string
 const fair = (name: string): string => path.join(root, 'fairs', name)
 const out = (...below: string[]): string => path.join(root, 'out', ...below)
 
-const io = (): Io => ({
-  out: (t) => (said += `${t}\n`),
-  err: (t) => (said += `${t}\n`),
-  colors: false,
-  terminal: false,
-  env: { ...process.env, OVALKEEP_BROWSER: path.join(root, 'no-browser') },
-  cwd: root,
-  today: date,
-})
+const io = () => ioIn(root, (line) => (said += `${line}\n`))
 
 const run = (named: readonly string[], options: BuildOptions = {}): Promise<number> => {
   said = ''

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { type CardContext, cardRoom, cardsOf } from '../../src/compose/cards.ts'
 import type { ManualReckoner } from '../../src/model/manual/reckoner.ts'
 import type { Card } from '../../src/validate/schemas/cards.ts'
+import { cautionWith, harrowHere } from './support/harrow.ts'
 
 const table = (id: string, cell: string): ManualReckoner => ({
   id,
@@ -24,23 +25,9 @@ const contact = (role: string, name: string) => ({
 })
 
 const context = (change: Partial<CardContext> = {}): CardContext => ({
-  here: {
-    surface: 'clay',
-    rail: 'pylons',
-    units: 'us',
-    capabilities: new Set(['harrow']),
-    si: () => undefined,
-  },
+  here: harrowHere('clay'),
   known: () => true,
-  caution: (id) => ({
-    id,
-    signal: 'warning',
-    hazard: 'h',
-    avoid: 'a',
-    more: undefined,
-    machine: false,
-    sources: [],
-  }),
+  caution: cautionWith('warning'),
   reckoner: (id) => table(id, '4'),
   contacts: [],
   ...change,

@@ -3,28 +3,15 @@ import type { ProcedureContext } from '../../../src/compose/procedures/chosen.ts
 import { composeProcedure } from '../../../src/compose/procedures/procedure.ts'
 import type { Procedure } from '../../../src/validate/schemas/procedure.ts'
 import { facilityOf, halfMile } from '../support/context.ts'
+import { cautionWith, harrowHere } from '../support/harrow.ts'
 
 const context = (change: Partial<ProcedureContext> = {}): ProcedureContext => ({
-  here: {
-    surface: 'stone-dust',
-    rail: 'pylons',
-    units: 'us',
-    capabilities: new Set(['harrow']),
-    si: () => undefined,
-  },
+  here: harrowHere('stone-dust'),
   facility: facilityOf(
     `${halfMile}equipment: [{ id: h, name: the red harrow, can: [harrow], from: own }]\nnotes: [{ procedure: one, text: Mind the soft turn. }]\n`,
   ).file,
   machine: (can) => (can === 'harrow' ? 'the red harrow' : undefined),
-  caution: (id) => ({
-    id,
-    signal: 'warning',
-    hazard: 'h',
-    avoid: 'a',
-    more: undefined,
-    machine: false,
-    sources: [],
-  }),
+  caution: cautionWith('warning'),
   reckoner: () => undefined,
   present: (id) => id === 'two',
   worksheetOf: (name) => `W-${name.length}`,

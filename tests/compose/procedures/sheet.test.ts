@@ -3,24 +3,11 @@ import type { ProcedureContext } from '../../../src/compose/procedures/chosen.ts
 import { composeSheet } from '../../../src/compose/procedures/sheet.ts'
 import type { ManualMethod, ManualStep } from '../../../src/model/manual/procedure.ts'
 import type { Procedure } from '../../../src/validate/schemas/procedure.ts'
+import { cautionWith, harrowHere } from '../support/harrow.ts'
 
 const context: Pick<ProcedureContext, 'here' | 'caution' | 'reckoner' | 'worksheetOf' | 'known'> = {
-  here: {
-    surface: 'clay',
-    rail: 'pylons',
-    units: 'us',
-    capabilities: new Set(['harrow']),
-    si: () => undefined,
-  },
-  caution: (id) => ({
-    id,
-    signal: 'danger',
-    hazard: 'h',
-    avoid: 'a',
-    more: undefined,
-    machine: false,
-    sources: [],
-  }),
+  here: harrowHere('clay'),
+  caution: cautionWith('danger'),
   reckoner: () => undefined,
   worksheetOf: (name) => ({ 'a.n1': 'W-10', 'a.n2': 'W-9', 'b.n': 'W-10' })[name],
   known: (name) => name !== 'a.n0',

@@ -1,30 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { trackArea } from '../../../src/compute/oval/track-area.ts'
-import { railOf } from '../../../src/compute/survey/along.ts'
 import { depthBalance } from '../../../src/compute/survey/depth-balance.ts'
 import { surveyCells } from '../../../src/compute/survey/survey-cells.ts'
-import type { SurveyDay } from '../../../src/model/survey.ts'
 import { numberOf } from '../support/answers.ts'
-import { FEW, inches, ovals } from '../support/realistic.ts'
+import { FEW, inches } from '../support/realistic.ts'
 
-/** A survey on even stations and three lines, with any depths. */
-const surveys = fc
-  .record({
-    oval: ovals,
-    stations: fc.integer({ min: 3, max: 16 }),
-    depths: fc.array(inches(0, 4), { minLength: 48, maxLength: 48 }),
-  })
-  .map(({ oval, stations, depths }) => {
-    const readings = Array.from({ length: stations }, (_, i) =>
-      [0.1, 0.5, 0.9].map((share, j) => ({
-        station: (i * railOf(oval)) / stations,
-        offset: share * oval.widthTurns,
-        value: depths[3 * i + j] ?? 0,
-      })),
-    ).flat()
-    return { oval, day: { date: '2027-06-12', readings } satisfies SurveyDay }
-  })
+import { surveys } from '../support/surveys.ts'
 
 describe('a depth survey', () => {
   it('finds as much above as below when the target is the mean by area, and the same both ways where the depth is even', () => {

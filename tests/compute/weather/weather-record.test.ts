@@ -3,18 +3,7 @@ import { weatherRecord } from '../../../src/compute/weather/weather-record.ts'
 import type { WeatherDay } from '../../../src/model/weather.ts'
 import { numberOf } from '../support/answers.ts'
 
-const place = { latitude: 0.71, elevation: 270, windHeight: 10 }
-
-const weather = (more: Partial<WeatherDay> = {}): WeatherDay => ({
-  date: '2027-07-06',
-  high: 302,
-  low: 289,
-  rain: 0,
-  humidity: 0.7,
-  wind: 3,
-  sun: 32_000,
-  ...more,
-})
+import { place, weather } from '../support/weather.ts'
 
 describe('a record of weather', () => {
   it('leaves less to add on the evening after a soaking than after a dry day, and more with every dry day', () => {

@@ -3,22 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { evapotranspiration } from '../../../src/compute/weather/reference-evapotranspiration.ts'
 import { observedEvapotranspiration, weatherRun } from '../../../src/compute/weather/weather-run.ts'
 import { dayNumber } from '../../../src/model/day.ts'
-import type { WeatherDay } from '../../../src/model/weather.ts'
 import { numberOf } from '../support/answers.ts'
 import { FEW, whole } from '../support/realistic.ts'
 
-const place = { latitude: 0.71, elevation: 270, windHeight: 10 }
-
-const weather = (more: Partial<WeatherDay> = {}): WeatherDay => ({
-  date: '2027-07-06',
-  high: 302,
-  low: 289,
-  rain: 0,
-  humidity: 0.7,
-  wind: 3,
-  sun: 32_000,
-  ...more,
-})
+import { place, weather } from '../support/weather.ts'
 
 describe('a record of weather', () => {
   const layer = {

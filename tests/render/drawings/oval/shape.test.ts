@@ -1,29 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { OvalGeometry } from '../../../../src/model/manual/geometry.ts'
 import { onOval, ovalPath } from '../../../../src/render/drawings/oval/shape.ts'
-
-const oval = (straight: number, radius: number): OvalGeometry => ({
-  straight,
-  radius,
-  offset: 0.9144,
-  lap: 0,
-  railLength: 2 * straight + 2 * Math.PI * radius,
-  widthStraights: 20,
-  widthTurns: 20,
-  crossFallStraights: 0.02,
-  crossFallTurns: 0.06,
-  stationSpacing: 25,
-  rail: 'pylons',
-  direction: 'counterclockwise',
-  homeBearing: undefined,
-  foundStraights: undefined,
-  foundTurns: undefined,
-  baseDepth: undefined,
-  cushionDepth: 0.03,
-  ridgeHeight: 0.02,
-  marks: [],
-})
+import { ovalOf } from '../../support/oval-geometry.ts'
 
 /** Length of a path of lines and half circles, worked out from its own data. */
 function pathLength(d: string): number {
@@ -60,7 +38,7 @@ describe('plan of the oval', () => {
         fc.integer({ min: 25, max: 300 }),
         fc.integer({ min: 1, max: 5 }),
         (straight, radius, k) => {
-          const g = oval(straight, radius)
+          const g = ovalOf(straight, radius)
           expect(pathLength(ovalPath(g, 0, k, [0, 0])) / k / g.railLength).toBeCloseTo(1, 4)
         },
       ),
@@ -75,7 +53,7 @@ describe('plan of the oval', () => {
         fc.integer({ min: 40, max: 200 }),
         fc.integer({ min: 0, max: 999 }),
         (straight, radius, part) => {
-          const g = oval(straight, radius)
+          const g = ovalOf(straight, radius)
           const s = (part / 1000) * g.railLength
           const [a, b] = [onOval(g, s, 0).point, onOval(g, s + 0.01, 0).point]
           expect(Math.hypot(a[0] - b[0], a[1] - b[1])).toBeCloseTo(0.01, 5)
@@ -88,7 +66,7 @@ describe('plan of the oval', () => {
   })
 
   it('starts at the home straight below and runs counterclockwise', () => {
-    const g = oval(180, 70)
+    const g = ovalOf(180, 70)
     expect(onOval(g, 0, 0).point).toEqual([-90, 70])
     expect(onOval(g, 10, 0).point[0]).toBeGreaterThan(-90)
     expect(onOval({ ...g, direction: 'clockwise' }, 10, 0).point[0]).toBeLessThan(90)
