@@ -1,6 +1,7 @@
 import type { Engine } from '../compute/engine/engine.ts'
 import { quantityIdOf } from '../compute/uses/ids.ts'
 import { isFactPath } from '../model/fact-spec.ts'
+import { isEstimated } from '../model/figure.ts'
 import type { Manual } from '../model/manual.ts'
 import { placeholder } from '../model/placeholders.ts'
 import { formatQuantity, type Locale } from '../model/quantity/format-quantity.ts'
@@ -51,12 +52,12 @@ export const filled = (text: string, asked: Asked): string =>
 export const isKnown = (name: string, asked: Asked): boolean =>
   namedNumber(name, asked) !== undefined
 
-/** Whether a figure or fact that content names is, or rests on, a usual value. */
+/** Whether a figure or fact that content names is, or rests on, an estimate. */
 export function isEstimate(name: string, { engine }: Asked): boolean {
   const id = quantityIdOf(name)
-  return isFactPath(id)
-    ? engine.facts.get(id)?.provenance.kind === 'typical'
-    : engine.figure(id)?.estimate === true
+  if (!isFactPath(id)) return engine.figure(id)?.estimate === true
+  const fact = engine.facts.get(id)
+  return fact !== undefined && isEstimated(fact.provenance)
 }
 
 /** An SI value as the manual prints it. */

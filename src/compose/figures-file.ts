@@ -4,7 +4,7 @@ import type { Manual } from '../model/manual.ts'
 import type { Rounded } from '../model/quantity/format-quantity.ts'
 
 const provenance = z.strictObject({
-  kind: z.enum(['measured', 'stated', 'typical', 'rule', 'choice', 'derived']),
+  kind: z.enum(['measured', 'stated', 'rough', 'typical', 'rule', 'choice', 'derived']),
   /** `facility.yaml:31`, for what the facility says. */
   where: z.string().optional(),
   date: z.string().optional(),
@@ -72,6 +72,7 @@ function provenanceEntry(p: Provenance): z.infer<typeof provenance> {
     case 'measured':
       return { kind: p.kind, where: `${p.at.file}:${p.at.line}`, date: p.date, by: p.by }
     case 'stated':
+    case 'rough':
       return { kind: p.kind, where: `${p.at.file}:${p.at.line}` }
     case 'derived':
       return { kind: p.kind, figure: p.figure }

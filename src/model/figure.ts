@@ -7,6 +7,8 @@ import type { KindName } from './quantity/kinds.ts'
 export type Provenance =
   | { readonly kind: 'measured'; readonly at: Place; readonly date: string; readonly by: string }
   | { readonly kind: 'stated'; readonly at: Place }
+  /** Stated as no more than an estimate, such as `about 60 ft`; so is whatever rests on it. */
+  | { readonly kind: 'rough'; readonly at: Place }
   /** Nobody has said: a usual value from reference data. Whatever rests on it is an estimate. */
   | { readonly kind: 'typical'; readonly sources: readonly string[]; readonly note: string }
   /** A written rule of racing, of law or of a standard; nothing to measure. */
@@ -14,6 +16,9 @@ export type Provenance =
   /** What the manual chooses where the facility does not: an example, a tolerance, a lead time. */
   | { readonly kind: 'choice'; readonly sources: readonly string[]; readonly note: string }
   | { readonly kind: 'derived'; readonly figure: string }
+
+/** Whether what rests on a value is an estimate. */
+export const isEstimated = ({ kind }: Provenance): boolean => kind === 'typical' || kind === 'rough'
 
 /** A known quantity of the facility: a line of its file, or what stands in for it. */
 export type Fact<Path extends string = FactPath> = {
@@ -64,9 +69,9 @@ export type Figure = {
       }
     /** Why there is no number: out of the formula's range, or something is not known. */
     | { readonly ok: false; readonly reason: string }
-  /** Rests, directly or not, on a typical value. */
+  /** Rests, directly or not, on a value that is an estimate. */
   readonly estimate: boolean
-  /** Paths of the typical facts that it rests on: what to measure to make it sharp. */
+  /** Paths of those facts that it rests on: what to measure to make it sharp. */
   readonly toMeasure: readonly string[]
 }
 

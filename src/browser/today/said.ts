@@ -1,3 +1,4 @@
+import { isEstimated } from '../../model/figure.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import { formatQuantity } from '../../model/quantity/format-quantity.ts'
 import { escapeHtml } from '../../render/text/escape-html.ts'
@@ -38,7 +39,7 @@ function saidBy(name: string, engine: DayEngine, day: Day): Said | undefined {
     si,
     ...formatQuantity(si, kind, day.locale, 'nearest'),
     text: formatExact(si, kind, day.locale, 'prose'),
-    estimate: fact.provenance.kind === 'typical' && !measured.has(name),
+    estimate: isEstimated(fact.provenance) && !measured.has(name),
   }
 }
 

@@ -26,6 +26,8 @@ function origin({ provenance: p }: FigureInput): string {
       return `measured ${p.date} by ${p.by} (${p.at.file}:${p.at.line})`
     case 'stated':
       return `stated (${p.at.file}:${p.at.line})`
+    case 'rough':
+      return `said as about so much, not measured (${p.at.file}:${p.at.line})`
     case 'typical':
       return `typical, not measured here: ${p.note}`
     case 'rule':

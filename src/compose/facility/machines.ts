@@ -1,3 +1,4 @@
+import { saidAt } from '../../compute/facts/known.ts'
 import { gearFields, gearSpec } from '../../model/fact-spec.ts'
 import type { GlanceRow, Machine } from '../../model/manual/facility.ts'
 import { formatExact } from '../../model/quantity/format-exact.ts'
@@ -24,7 +25,7 @@ function factsOf(
       {
         label: words.fieldLabel(field),
         text: formatExact(value.si, spec.kind, locale),
-        provenance: { kind: 'stated', at: facility.tree.placeOf(['equipment', index, field]) },
+        provenance: saidAt(value, facility.tree.placeOf(['equipment', index, field])).provenance,
         howTo: words.fieldHowTo(field),
       },
     ]

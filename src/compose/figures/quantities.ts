@@ -1,6 +1,7 @@
 import { figureIds, isFigureId } from '../../compute/uses/ids.ts'
 import { useIdOf } from '../../compute/uses/use.ts'
 import { capabilityOf, factPaths, isFactPath } from '../../model/fact-spec.ts'
+import { isEstimated } from '../../model/figure.ts'
 import type { NamedQuantity } from '../../model/manual/named-quantity.ts'
 import type { Manual } from '../../model/manual.ts'
 import { fill } from '../../model/pattern.ts'
@@ -62,7 +63,7 @@ function ofFigure(name: string, { engine, library }: Given): NamedQuantity | und
 function ofFact(name: string, { engine, locale }: Given): NamedQuantity | undefined {
   const fact = isFactPath(name) ? engine.facts.get(name) : undefined
   if (!fact) return undefined
-  const estimate = fact.provenance.kind === 'typical'
+  const estimate = isEstimated(fact.provenance)
   return {
     name,
     label: fact.label,

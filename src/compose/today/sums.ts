@@ -1,5 +1,6 @@
 import { worksheetWords } from '../../compute/uses/worksheet-words.ts'
 import { type FactPath, kindOfFact } from '../../model/fact-spec.ts'
+import { isEstimated } from '../../model/figure.ts'
 import type { Sums } from '../../model/manual/today.ts'
 import { type ComposeContext, itemsOf } from '../context.ts'
 import { usesOfFacts, usesOfReadings, withGivers } from './uses-behind.ts'
@@ -18,7 +19,7 @@ export function composeSums(varied: readonly FactPath[], context: ComposeContext
     currency: locale.currency,
     unitWords: locale.unitWords,
     facts: [...engine.facts.values()].map(({ path, kind, si, provenance }) =>
-      provenance.kind === 'typical' ? [path, kind, si, 1] : [path, kind, si],
+      isEstimated(provenance) ? [path, kind, si, 1] : [path, kind, si],
     ),
     supposed: Object.fromEntries(
       varied.flatMap((path) => {

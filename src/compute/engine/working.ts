@@ -1,4 +1,4 @@
-import type { Fact, Figure, FigureInput } from '../../model/figure.ts'
+import { type Fact, type Figure, type FigureInput, isEstimated } from '../../model/figure.ts'
 import { formatQuantity, type Locale } from '../../model/quantity/format-quantity.ts'
 import type { KindName } from '../../model/quantity/kinds.ts'
 import { isRefusal, type OutputSpec, type Refusal } from '../calculation.ts'
@@ -60,9 +60,10 @@ function toFigure(
   { facts, locale, trace, wording }: Given,
 ): Figure {
   const id = `${use.id}.${name}`
-  const toMeasure = [...trace.ofFigure(id)].filter(
-    (path) => facts.get(path)?.provenance.kind === 'typical',
-  )
+  const toMeasure = [...trace.ofFigure(id)].filter((path) => {
+    const fact = facts.get(path)
+    return fact !== undefined && isEstimated(fact.provenance)
+  })
   return {
     id,
     label: wording.output(use.calculation, name),

@@ -16,7 +16,7 @@ import { coarserThan } from '../materials/gradation.ts'
 import { curveOf } from '../materials/sieve-analysis.ts'
 import { type FittedOval, fitOval } from '../oval/rail-line/fit-oval.ts'
 import { graderDays } from './grader-days.ts'
-import type { KnownValue, KnownValues } from './known.ts'
+import { type KnownValue, type KnownValues, saidAt } from './known.ts'
 import { surveyedDepths } from './surveyed-depths.ts'
 import { waterTrucks } from './truck-kinds.ts'
 
@@ -35,7 +35,7 @@ function walk(
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return
   for (const [key, value] of Object.entries(data)) {
     const here = [...path, key]
-    if (isQuantity(value)) into.set(here.join('.'), stated(value.si, tree.placeOf(here)))
+    if (isQuantity(value)) into.set(here.join('.'), saidAt(value, tree.placeOf(here)))
     else walk(value, here, tree, into)
   }
 }
@@ -69,7 +69,7 @@ function gear(
       if (isQuantity(value))
         into.set(
           `gear.${capability}.${field}`,
-          stated(value.si, tree.placeOf(['equipment', chosen.index, field])),
+          saidAt(value, tree.placeOf(['equipment', chosen.index, field])),
         )
     }
   }
@@ -99,16 +99,16 @@ function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownV
     stated(fullest['first-post'], at(['race-days', days.indexOf(fullest), 'first-post'])),
   )
   const intervals = days.flatMap((d, i) =>
-    isQuantity(d.interval) ? [{ si: d.interval.si, i }] : [],
+    isQuantity(d.interval) ? [{ said: d.interval, i }] : [],
   )
-  const shortest = intervals.sort((a, b) => a.si - b.si)[0]
+  const shortest = intervals.sort((a, b) => a.said.si - b.said.si)[0]
   if (shortest)
-    into.set('race-days.interval', stated(shortest.si, at(['race-days', shortest.i, 'interval'])))
+    into.set('race-days.interval', saidAt(shortest.said, at(['race-days', shortest.i, 'interval'])))
   const index = days.indexOf(fullest)
   for (const key of ['break-every', 'break'] as const) {
     const value = fullest[key]
     if (isQuantity(value))
-      into.set(`race-days.${key}`, stated(value.si, at(['race-days', index, key])))
+      into.set(`race-days.${key}`, saidAt(value, at(['race-days', index, key])))
   }
 }
 
@@ -121,7 +121,7 @@ function climate(file: FacilityFile, tree: SourceTree, into: Map<string, KnownVa
   const month = file.climate?.[index] as Readonly<Record<string, unknown>> | undefined
   for (const [key, value] of Object.entries(month ?? {})) {
     if (isQuantity(value))
-      into.set(`climate.${key}`, stated(value.si, tree.placeOf(['climate', index, key])))
+      into.set(`climate.${key}`, saidAt(value, tree.placeOf(['climate', index, key])))
   }
 }
 

@@ -1,9 +1,10 @@
 import { type FactPath, factSpec, type GearField } from '../../model/fact-spec.ts'
+import { isEstimated } from '../../model/figure.ts'
 import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import { usualValue } from '../../model/usual-value.ts'
 import type { SourceTree } from '../../read/read-yaml.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
-import type { KnownValue } from './known.ts'
+import { type KnownValue, saidAt } from './known.ts'
 
 type Known = Map<string, KnownValue>
 
@@ -18,8 +19,7 @@ function fieldOf(field: GearField, index: number, file: FacilityFile, tree: Sour
   const machine = file.equipment?.[index] as Readonly<Record<string, unknown>> | undefined
   const said = machine?.[field] as Quantity | undefined
   if (said) {
-    const at = tree.placeOf(['equipment', index, field])
-    return { si: said.si, provenance: { kind: 'stated', at } }
+    return saidAt(said, tree.placeOf(['equipment', index, field]))
   }
   const usual = factSpec(`gear.spray.${field}`)?.typical(file.cushion.material)
   if (!usual) throw new RangeError(`nothing is usual for the ${field} of a water truck`)
@@ -33,7 +33,7 @@ function fieldOf(field: GearField, index: number, file: FacilityFile, tree: Sour
 /** Worked out from several fields: no surer than the least sure of them. */
 const from = (si: number, ...fields: readonly Field[]): Field => ({
   si,
-  provenance: (fields.find((f) => f.provenance.kind === 'typical') ?? fields[0])
+  provenance: (fields.find((f) => isEstimated(f.provenance)) ?? fields[0])
     ?.provenance as Field['provenance'],
 })
 

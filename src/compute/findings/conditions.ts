@@ -1,6 +1,7 @@
 import type { Capability } from '../../model/capability.ts'
 import { secondsPerDay } from '../../model/day.ts'
 import type { FactPath } from '../../model/fact-spec.ts'
+import { isEstimated } from '../../model/figure.ts'
 import type { ContactRole } from '../../validate/schemas/contacts.ts'
 import type { FacilityFile } from '../../validate/schemas/facility.ts'
 import type { Engine } from '../engine/engine.ts'
@@ -165,4 +166,4 @@ export const orderIsLate: Condition = ({ engine, today }) => {
 
 /** Some value stands in for what nobody has measured. */
 export const somethingIsEstimated: Condition = ({ engine }) =>
-  [...engine.facts.values()].some((f) => f.provenance.kind === 'typical')
+  [...engine.facts.values()].some((f) => isEstimated(f.provenance))

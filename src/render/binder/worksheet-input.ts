@@ -1,4 +1,4 @@
-import type { Figure, FigureInput } from '../../model/figure.ts'
+import { type Figure, type FigureInput, isEstimated } from '../../model/figure.ts'
 import { fill } from '../../model/pattern.ts'
 import { formulaHtml } from '../text/formula.ts'
 import { type Html, html } from '../text/html.ts'
@@ -34,7 +34,7 @@ export function inputView(i: FigureInput, pen: Pen): InputView {
     label: i.label,
     origin: worksheet ? worksheet.number : shortOrigin(i, pen),
     href: (worksheet && pen.context.worksheetHref(worksheet.id)) ?? '',
-    typical: i.provenance.kind === 'typical',
+    typical: isEstimated(i.provenance),
   }
 }
 

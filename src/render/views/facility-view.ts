@@ -1,3 +1,4 @@
+import { isEstimated } from '../../model/figure.ts'
 import type { GlanceRow } from '../../model/manual/facility.ts'
 import type { Manual } from '../../model/manual.ts'
 import { type Html, html } from '../text/html.ts'
@@ -18,8 +19,8 @@ const row = (r: GlanceRow, pen: Pen): FactRow => ({
   label: r.label,
   value: html(quantityHtml(r.text)),
   origin: provenanceWords(r.provenance, pen),
-  howTo: r.provenance.kind === 'typical' ? r.howTo : '',
-  typical: r.provenance.kind === 'typical',
+  howTo: isEstimated(r.provenance) ? r.howTo : '',
+  typical: isEstimated(r.provenance),
 })
 
 /** The facts of the facility for its own page. */

@@ -17,6 +17,7 @@ export function provenanceWords(p: Provenance, pen: Pen): string {
     case 'measured':
       return `${word} ${p.date}, ${p.by}${place(p.at)}`
     case 'stated':
+    case 'rough':
       return `${word}${place(p.at)}`
     case 'typical':
     case 'rule':

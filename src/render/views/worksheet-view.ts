@@ -1,4 +1,4 @@
-import type { FigureInput, Worksheet } from '../../model/figure.ts'
+import { type FigureInput, isEstimated, type Worksheet } from '../../model/figure.ts'
 import { fill } from '../../model/pattern.ts'
 import type { Rounded } from '../../model/quantity/format-quantity.ts'
 import { formulaHtml, formulaTemplates } from '../text/formula.ts'
@@ -65,8 +65,8 @@ function inputView(i: FigureInput, pen: Pen): InputView {
       ? `${pen.words.provenance.derived}, ${worksheet.number}`
       : provenanceWords(i.provenance, pen),
     href: (worksheet && pen.context.worksheetHref(worksheet.id)) ?? '',
-    howTo: i.provenance.kind === 'typical' ? i.howTo : '',
-    typical: i.provenance.kind === 'typical',
+    howTo: isEstimated(i.provenance) ? i.howTo : '',
+    typical: isEstimated(i.provenance),
     name: i.name,
     fact: pen.context.live?.has(i.from) && i.provenance.kind !== 'derived' ? i.from : '',
   }

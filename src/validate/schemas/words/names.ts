@@ -44,7 +44,15 @@ export const ownership = group(...ownerships)
 export const compass = group('north', 'east', 'south', 'west')
 
 /** Shown for each provenance of a value. */
-export const provenance = group('measured', 'stated', 'typical', 'rule', 'choice', 'derived')
+export const provenance = group(
+  'measured',
+  'stated',
+  'rough',
+  'typical',
+  'rule',
+  'choice',
+  'derived',
+)
 
 export const signals = group('danger', 'warning', 'caution', 'notice')
 export const signalMeanings = group('danger', 'warning', 'caution', 'notice')
