@@ -97,9 +97,9 @@ describe('a phone that has been told the day', () => {
       expect.any(String),
     ])
     // Ten days before the first race somebody may just have been hired; after it nobody starts.
-    expect((await shown('2027-07-24')).first).toBe('Start in ten days')
-    expect((await shown('2027-08-04')).first).not.toBe('Start in ten days')
-    expect((await shown('2027-06-20')).first).not.toBe('Start in ten days')
+    expect((await shown('2027-07-24')).first).toBe('Ready in ten days')
+    expect((await shown('2027-08-04')).first).not.toBe('Ready in ten days')
+    expect((await shown('2027-06-20')).first).not.toBe('Ready in ten days')
     await site.remove()
   })
 })
