@@ -35,13 +35,16 @@ export function missingFor(use: string, { known, data, system }: Had): MissingFo
     readings = fewer
     return false
   })
-  const facts = factPaths.filter((path) => {
-    if (known.has(path)) return false
-    paths.delete(path)
-    if (there(paths, readings)) return false
-    paths.add(path)
-    return true
-  })
+  /** Gives back what can be, many facts at once where none of them is needed. @returns the others. */
+  const neededOf = (some: readonly string[]): readonly string[] => {
+    for (const path of some) paths.delete(path)
+    if (there(paths, readings)) return []
+    for (const path of some) paths.add(path)
+    if (some.length === 1) return some
+    const half = Math.ceil(some.length / 2)
+    return [...neededOf(some.slice(0, half)), ...neededOf(some.slice(half))]
+  }
+  const facts = neededOf(factPaths.filter((path) => !known.has(path)))
   return { facts, readings: needed }
 }
 

@@ -3,9 +3,9 @@ import os from 'node:os'
 import path from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { openResults, useResults } from '../../../src/cli/kept/kept-results.ts'
-import { type Folders, loadManual } from '../../../src/cli/load/load-manual.ts'
+import { type Folders, type LoadedManual, loadManual } from '../../../src/cli/load/load-manual.ts'
 import type { Library, Sourced } from '../../../src/validate/check-library.ts'
-import { date, demoFolder, demos, folders } from '../../support/demo.ts'
+import { date, demoFolder, demos, folders, loadDemo } from '../../support/demo.ts'
 import { nonsenseFacility, withNonsense } from '../../support/nonsense-language.ts'
 
 let root: string
@@ -35,20 +35,19 @@ function contents({ words, ...lists }: Library): unknown {
   return [words, parts]
 }
 
-/** A library as a command has it that finds it checked, and as one that checks it. */
-async function twice(facility: string, of: Folders) {
-  const fresh = await loadManual(facility, of, date)
+/** A manual as a command has it that finds the library checked. */
+async function loadedAgain(facility: string, of: Folders): Promise<LoadedManual> {
   // Another process each time.
   useResults(openResults(root, 'program'))
   await loadManual(facility, of, date)
   useResults(openResults(root, 'program'))
-  const known = await loadManual(facility, of, date)
-  return { fresh, known }
+  return loadManual(facility, of, date)
 }
 
 describe('a library that was checked before', () => {
   it.each(demos)('is the same for %s', async (id) => {
-    const { fresh, known } = await twice(demoFolder(id), folders)
+    const fresh = await loadDemo(id)
+    const known = await loadedAgain(demoFolder(id), folders)
     expect(fresh.library).toBeDefined()
     expect(contents(known.library as Library)).toStrictEqual(contents(fresh.library as Library))
     expect(known.problems).toEqual(fresh.problems)
@@ -58,7 +57,8 @@ describe('a library that was checked before', () => {
   it('is the same in another language', async () => {
     const of = await withNonsense()
     const facility = await nonsenseFacility('brambleford', of)
-    const { fresh, known } = await twice(facility, of)
+    const fresh = await loadManual(facility, of, date)
+    const known = await loadedAgain(facility, of)
     expect(contents(known.library as Library)).toStrictEqual(contents(fresh.library as Library))
     await rm(path.dirname(of.content), { recursive: true, force: true })
   })
