@@ -6,6 +6,7 @@ import {
   layerDrying,
 } from '../../../src/compute/weather/layer-drying.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
+import { evaluateFormula } from '../support/evaluate-formula.ts'
 import { FEW, whole } from '../support/realistic.ts'
 
 describe('how fast a layer dries', () => {
@@ -36,6 +37,16 @@ describe('how fast a layer dries', () => {
         9,
       )
     }
+  })
+
+  it('is what its printed formula gives, before and after the readily lost water is gone', () => {
+    const tex = layerDrying.outputs.workable?.tex.split('t(D) = ')[1] ?? ''
+    const values = { total: 12, readily: 5, rate: 6 / 1.2 }
+    for (const lost of [3, 5, 8, 11])
+      expect(evaluateFormula(tex.replaceAll('D', `${lost}`), values)).toBeCloseTo(
+        dryingTime(lost, 12, 5, 6),
+        9,
+      )
   })
 
   it('takes longer when it is deeper, and half as long where the air draws twice as much', () => {

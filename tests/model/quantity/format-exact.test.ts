@@ -10,6 +10,11 @@ describe('formatExact', () => {
     expect(formatExact(0.03175, 'depth', us)).toBe('1 1/4 in')
   })
 
+  it('works out to the minute what is printed in quarters of an hour', () => {
+    // A plan says from 3:30 PM; its formula ends at 3:42 PM.
+    expect(formatExact((15 * 60 + 42) * 60, 'quarterClock', us)).toBe('3:42 PM')
+  })
+
   it('gives four digits where rounding would change a sum', () => {
     expect(formatExact(0.0333, 'depth', us)).toBe('1.311 in')
   })
