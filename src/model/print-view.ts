@@ -16,7 +16,8 @@ export type PartToLay = {
 /** A posted sheet, as it is rendered for the printer. */
 type SheetToLay = {
   readonly id: string
-  readonly layouts: readonly { readonly name: string; readonly body: string }[]
+  readonly pages: readonly string[]
+  readonly layouts: readonly { readonly name: string; readonly pages: readonly number[] }[]
   readonly drawings: readonly { readonly size: 'beside' | 'below'; readonly body: string }[]
 }
 

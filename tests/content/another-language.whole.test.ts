@@ -80,7 +80,9 @@ describe.each(demos)('the manual of %s in a language that nobody speaks', (id) =
       ...renderSheets(manual, assets)
         .sections.flatMap((section) => section.sheets())
         .flatMap((s) =>
-          [...s.layouts, ...s.drawings].map((l) => [`sheet ${s.id}`, l.body] as const),
+          [...s.pages, ...s.drawings.map((d) => d.body)].map(
+            (body) => [`sheet ${s.id}`, body] as const,
+          ),
         ),
       ['forms', renderForms(manual, assets).body],
       ['cards', renderCards(manual, assets).body],

@@ -34,11 +34,8 @@ const forPaper: Readonly<
     const sheets = sections.flatMap((section) => section.sheets())
     return [
       ...papers.map(({ name, css }) => ({ path: `sheets-${name}.css`, text: css })),
-      ...sheets.flatMap(({ id, layouts, drawings }) => [
-        ...layouts.map(({ name, body }) => ({
-          path: `sheets/${id}-${name.replace(/\W+/g, '-')}.html`,
-          text: body,
-        })),
+      ...sheets.flatMap(({ id, pages, drawings }) => [
+        ...pages.map((text, i) => ({ path: `sheets/${id}-${i}.html`, text })),
         ...drawings.map(({ size, body }) => ({
           path: `sheets/${id}-drawing-${size}.html`,
           text: body,

@@ -18,7 +18,7 @@ const largestGrowth = 1.5
 /** Points in a millimeter, and what of the size of the type its capitals are high. */
 const [pointsInMillimeter, capitalShare] = [72 / 25.4, 0.656]
 
-type Posted = Pick<Sheet, 'id' | 'layouts' | 'drawings'>
+type Posted = Pick<Sheet, 'id' | 'pages' | 'layouts' | 'drawings'>
 
 /** What one page of a sheet is set in. */
 export type PageFit = {
@@ -69,8 +69,10 @@ function showLayouts({ widest, mostGrowth, least }: Sizes): void {
         return [kept.dataset['drawing'], holder.innerHTML]
       }),
     )
+    const bodies = [...posted.querySelectorAll('script[data-page]')].map((e) => e.textContent ?? '')
     for (const layout of posted.querySelectorAll('script[data-layout]')) {
-      shown.innerHTML = layout.textContent ?? ''
+      const places = (layout.textContent ?? '').split(' ')
+      shown.innerHTML = places.map((place) => bodies[Number(place)] ?? '').join('')
       for (const slot of shown.querySelectorAll('[data-drawing]'))
         slot.outerHTML = lifted.get(slot.dataset['drawing']) ?? ''
       shown.dataset['layout'] = layout.dataset['layout']
@@ -223,19 +225,20 @@ const shownLayouts = (): { id: string; layout: string; pages: number }[] =>
     pages: posted.querySelectorAll('.sheet').length,
   }))
 
-const keptAs = (name: string, value: string, body: string): string =>
+const keptAs = (name: string, value: string | number, body: string): string =>
   `<script type="text/html" data-${name}="${value}">${body}</script>`
 
 /**
- * A document with sheets to be fitted, each with all its layouts and its drawing; these are read when
- * they are tried.
+ * A document with sheets to be fitted, each with the pages of all its layouts and its drawing; these
+ * are read when they are tried.
  */
 export const sheetsToFit = (sheets: readonly Posted[]): string =>
   sheets
-    .map(({ id, layouts, drawings }) => {
+    .map(({ id, pages, layouts, drawings }) => {
       const kept = [
         ...drawings.map(({ size, body }) => keptAs('drawing', size, body)),
-        ...layouts.map(({ name, body }) => keptAs('layout', name, body)),
+        ...pages.map((body, i) => keptAs('page', i, body)),
+        ...layouts.map((layout) => keptAs('layout', layout.name, layout.pages.join(' '))),
       ]
       return `<div class="posted" data-sheet="${id}">${kept.join('')}<div class="layout"></div></div>`
     })

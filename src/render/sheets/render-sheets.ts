@@ -27,8 +27,10 @@ import { sheetPaperCss } from './sheet-papers.ts'
 export type Sheet = {
   readonly id: string
   readonly title: string
-  /** The ways in which it may be parted over pages, the best first. */
-  readonly layouts: readonly { readonly name: string; readonly body: string }[]
+  /** The pages of all its layouts, most of which several have. */
+  readonly pages: readonly string[]
+  /** The ways in which it may be parted over pages, the best first, each as places in `pages`. */
+  readonly layouts: readonly { readonly name: string; readonly pages: readonly number[] }[]
   /** Its drawing in the sizes that layouts ask for by `data-drawing`, once for all of them. */
   readonly drawings: readonly { readonly size: DrawingSize; readonly body: string }[]
 }
@@ -174,6 +176,22 @@ function sheetData({ manual, pen, render }: SheetMaker, p: ManualProcedure, draw
   }
 }
 
+/** Layouts with each of their pages once, however many of them have it. */
+function inPages<P>(
+  layouts: readonly { readonly name: string; readonly pages: readonly P[] }[],
+  write: (page: P) => string,
+): Pick<Sheet, 'pages' | 'layouts'> {
+  const places = new Map<string, number>()
+  const placeOf = (page: P): number => {
+    const body = write(page).trimEnd()
+    const place = places.get(body) ?? places.size
+    places.set(body, place)
+    return place
+  }
+  const placed = layouts.map(({ name, pages }) => ({ name, pages: pages.map(placeOf) }))
+  return { pages: [...places.keys()], layouts: placed }
+}
+
 /** What to do and whom to call: on one page where that can be read, else on two. */
 function emergencyLayouts({ sheet }: RenderAssets['words']) {
   const part = (number: string): string => fill(sheet.part, { number, of: '2' })
@@ -195,10 +213,9 @@ function emergencySheetOf({ manual, assets, pen, render }: SheetMaker): Sheet {
     id: emergencySheet,
     title: `${assets.words.emergency.title}: ${manual.facility.name}`,
     drawings: [],
-    layouts: emergencyLayouts(assets.words).map(({ name, pages }) => ({
-      name,
-      body: render('sheet/emergency', { pages, emergency }),
-    })),
+    ...inPages(emergencyLayouts(assets.words), (page) =>
+      render('sheet/emergency', { pages: [page], emergency }),
+    ),
   }
 }
 
@@ -210,10 +227,7 @@ function procedureSheet(maker: SheetMaker, p: ManualProcedure): Sheet {
     id: p.id,
     title: `${p.title}: ${manual.facility.name}`,
     drawings: sheet.drawings,
-    layouts: layouts.map(({ name, pages }) => ({
-      name,
-      body: render('sheet/sheet', { sheet: { ...sheet, pages } }),
-    })),
+    ...inPages(layouts, (page) => render('sheet/sheet', { sheet: { ...sheet, pages: [page] } })),
   }
 }
 

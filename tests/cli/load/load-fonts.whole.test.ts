@@ -50,7 +50,7 @@ async function everythingOf(id: (typeof demos)[number]): Promise<string> {
     ...sheets.papers.map((p) => p.css),
     ...sheets.sections
       .flatMap((section) => section.sheets())
-      .flatMap((s) => [...s.layouts, ...s.drawings].map((l) => l.body)),
+      .flatMap((s) => [...s.pages, ...s.drawings.map((d) => d.body)]),
   ].join('\n')
 }
 

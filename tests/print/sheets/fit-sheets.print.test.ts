@@ -41,7 +41,8 @@ describe('a document of sheets', () => {
     '.sheet{--fs:11pt;font-size:var(--fs);width:4in;height:5in;overflow:hidden}.sheet-fit{height:100%;overflow:hidden}.sheet p{margin:0}'
   const sheet = (id: string, ...words: readonly string[]) => ({
     id,
-    layouts: words.map((w, i) => ({ name: String(i), body: page(w) })),
+    pages: words.map(page),
+    layouts: words.map((_, i) => ({ name: String(i), pages: [i] })),
     drawings: [],
   })
   const fitted = (sheets: readonly ReturnType<typeof sheet>[]) =>
