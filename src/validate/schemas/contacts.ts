@@ -6,11 +6,14 @@ export const contactRoles = [
   'superintendent',
   'president',
   'board',
+  'secretary',
+  'treasurer',
   'race-secretary',
   'presiding-judge',
   'ambulance',
   'veterinarian',
   'horse-ambulance',
+  'farrier',
   'fire',
   'police',
   'power',
@@ -18,6 +21,8 @@ export const contactRoles = [
   'quarry',
   'water-supply',
   'utility-locate',
+  // What for is said in the note.
+  'other',
 ] as const
 export type ContactRole = (typeof contactRoles)[number]
 

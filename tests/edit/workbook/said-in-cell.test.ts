@@ -86,13 +86,13 @@ describe('what people say in a cell', () => {
         text: nowhere.procedures.get('harrow') ?? '',
       },
       { sheet: 'Your notes', at: 'what you add', line: 0, text: 'Roll it first.' },
-      { sheet: 'People to call', at: 'what they are there for', line: 0, text: 'secretary' },
+      { sheet: 'People to call', at: 'what they are there for', line: 0, text: 'judge' },
       { sheet: 'People to call', at: 'name', line: 0, text: 'Ann Doe' },
       { sheet: 'People to call', at: 'telephone', line: 0, text: '740-555-4163' },
     )
     expect(errors).toEqual([])
     expect(taken.problems.map((p) => p.message)).toContain(
-      '"secretary" is taken for race-secretary',
+      '"judge" is taken for presiding-judge',
     )
     const unknown = await typedInto(
       { sheet: 'Your notes', at: 'procedure', line: 0, text: 'polishing' },
