@@ -11,6 +11,7 @@ import { emptyOf, placesOf } from './cell-places.ts'
 import { valueAt } from './cell-text.ts'
 import { completed } from './complete.ts'
 import { type Counted, countedOf } from './counted.ts'
+import type { Field } from './fields.ts'
 import { cellOf, type Found, type FoundRow, nothingFound, rowOf } from './found.ts'
 import { type Grid, openGrids, type TakenFile } from './grid.ts'
 import { type Asked, merge } from './merge.ts'
@@ -111,13 +112,13 @@ function madeOf(found: Found, { standing, base, fileOf }: Work): Made {
 
 const cellKey = ({ cell }: Place): string => `${cell?.sheet}!${cell?.name}`
 
-/** What the file calls the entries of cells. */
-function keysByCell({ values, lists }: Found): ReadonlyMap<string, string> {
+/** The entries of cells. */
+function fieldsByCell({ values, lists }: Found): ReadonlyMap<string, Field> {
   const cells = [
     ...values,
     ...lists.flatMap(({ rows }) => rows.flatMap((row) => [...row.values.values()])),
   ]
-  return new Map(cells.map(({ field, place }) => [cellKey(place), field.path.at(-1) ?? '']))
+  return new Map(cells.map(({ field, place }) => [cellKey(place), field]))
 }
 
 /** What notes may name. */
@@ -132,9 +133,9 @@ function checked(found: Found, made: Made, { standing, fileOf }: Work): readonly
   })
   const { value: facility, problems } = checkFacility(tree)
   const notes = facility ? checkNotes(facility, targetsOf(standing)) : []
-  const keys = keysByCell(found)
+  const fields = fieldsByCell(found)
   return [...made.problems, ...problems, ...notes, ...readTables(made, standing)].map((problem) =>
-    forCells(problem, keys.get(cellKey(problem.place))),
+    forCells(problem, fields.get(cellKey(problem.place))),
   )
 }
 

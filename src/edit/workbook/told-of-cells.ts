@@ -1,5 +1,6 @@
 import type { Problem } from '../../model/problem.ts'
 import { fileProblem } from '../../read/source-file.ts'
+import type { Field } from './fields.ts'
 
 /** What is only so where one types the file. */
 const aboutFiles: readonly (readonly [RegExp, string])[] = [
@@ -24,13 +25,20 @@ const aboutFiles: readonly (readonly [RegExp, string])[] = [
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
+const isMissing = /^"[\w-]+" is missing\b.*$/
+
 /**
- * Words of the file in a hint, as they are for a cell: only what belongs into it.
- * @param key Of the entry that stands in the cell, as the file calls it.
+ * Words of the file, as they are for a cell: what its head says, and only what belongs into it.
+ * @param field The entry that stands in the cell.
  */
-export const forCells = (problem: Problem, key: string | undefined): Problem => {
+export const forCells = (problem: Problem, field: Field | undefined): Problem => {
   const { hint, place } = problem
-  if (hint === undefined || !place.cell) return problem
+  if (!place.cell) return problem
+  const label = field?.about.label ?? ''
+  const message =
+    label === '' ? problem.message : problem.message.replace(isMissing, `"${label}" is missing`)
+  if (hint === undefined) return { ...problem, message }
+  const key = field?.path.at(-1)
   const isNumber = key === 'phone' || key === 'number'
   const said = aboutFiles
     .reduce((text, [pattern, to]) => text.replace(pattern, to), hint)
@@ -38,7 +46,7 @@ export const forCells = (problem: Problem, key: string | undefined): Problem => 
       new RegExp(`"?\\b${escaped(key ?? '-')}: ("?)([^"]+)\\1"?`, 'g'),
       (_, __, value: string) => value,
     )
-  return { ...problem, hint: isNumber ? said.replace(/, such as 555-\d+/, '') : said }
+  return { ...problem, message, hint: isNumber ? said.replace(/, such as 555-\d+/, '') : said }
 }
 
 /** A file that is written so that nothing can be put into it without changing something else. */

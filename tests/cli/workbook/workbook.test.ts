@@ -42,7 +42,9 @@ describe('npm run workbook', () => {
     const shown = await run('workbook', folder, file)
     expect(shown.out).toMatch(/Fair {15}5 read\n/)
     expect(shown.out).toMatch(/People to call {5}0 read, 1 not\n/)
-    expect(shown.err).toContain('sheet People to call, cell B5: error: "role" is missing')
+    expect(shown.err).toContain(
+      'sheet People to call, cell B5: error: "what they are there for" is missing',
+    )
     expect(shown.err).toContain('With --yes')
     expect(await readdir(folder)).toEqual(['facility.xlsx'])
 

@@ -91,9 +91,7 @@ describe('what people say in a cell', () => {
       { sheet: 'People to call', at: 'telephone', line: 0, text: '740-555-4163' },
     )
     expect(errors).toEqual([])
-    expect(taken.problems.map((p) => p.message)).toContain(
-      '"judge" is taken for presiding-judge',
-    )
+    expect(taken.problems.map((p) => p.message)).toContain('"judge" is taken for presiding-judge')
     const unknown = await typedInto(
       { sheet: 'Your notes', at: 'procedure', line: 0, text: 'polishing' },
       { sheet: 'Your notes', at: 'what you add', line: 0, text: 'Roll it first.' },

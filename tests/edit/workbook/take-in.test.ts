@@ -192,8 +192,8 @@ describe('faults of a workbook', () => {
       { sheet: 'People to call', at: 'name', line: 15, text: 'Mo Somebody' },
     ])
     expect(told(taken)).toEqual([
-      'People to call!B20: "role" is missing in entry 16 of "contacts"',
-      'People to call!D20: "phone" is missing in entry 16 of "contacts"',
+      'People to call!B20: "what they are there for" is missing',
+      'People to call!D20: "telephone" is missing',
     ])
     expect(taken.problems[1]?.hint).toBe(
       'write the telephone (one number, as it is dialed from the grounds)',
@@ -207,7 +207,7 @@ describe('faults of a workbook', () => {
     ])
     const taken = takeWorkbook(bytes, nowhere)
     expect(taken.text).toBeUndefined()
-    expect(told(taken)).toContain('Fair!B11: "units" is missing')
+    expect(told(taken)).toContain('Fair!B11: "units of the manual" is missing')
   })
 })
 

@@ -8,7 +8,7 @@ import type { Part } from '../fields/field.ts'
 import { beginReadings } from '../readings/begin.ts'
 import { readingsPart } from '../readings/readings-part.ts'
 import type { Sitting } from '../sitting.ts'
-import { lackingIn } from './lacking.ts'
+import { toDoIn } from './lacking.ts'
 import { machineStart } from './machine.ts'
 import { nextDay } from './next-day.ts'
 import { openEntry, openEntryOf } from './open-entry.ts'
@@ -89,17 +89,20 @@ function entry(asked: ListAsked, index: number, count: number): Part {
   const isOpen = openEntryOf(at) === index
   const { title, about } = summaryOf(sitting, question, [...at, index])
   const called = title === '' ? list.fresh : title
-  const lacking = lackingIn(sitting, question, [...at, index])
   const head = button('', () => toggle(asked, isOpen ? undefined : index))
   head.className = 'entry-head'
   head.setAttribute('aria-expanded', String(isOpen))
   head.append(classed('strong', 'entry-title', called), classed('span', 'entry-about', about))
-  const lacks = classed('span', 'entry-lacks', fill(list.lacking, { what: lacking }))
-  lacks.hidden = lacking === '' || index >= count
+  const lacks = classed('span', 'entry-lacks')
+  const say = (): void => {
+    lacks.textContent = toDoIn(sitting, question, [...at, index])
+    lacks.hidden = lacks.textContent === '' || index >= groupsAt(sitting.draft().data, at).length
+  }
+  say()
   head.append(lacks)
   const node = classed('li', isOpen ? 'entry open' : 'entry', head)
   node.dataset['at'] = [...at, index].join('.')
-  if (!isOpen) return { node, refresh: () => undefined }
+  if (!isOpen) return { node, refresh: say }
   const inside = fields(asked, index)
   const close = button(list.close, () => toggle(asked, undefined))
   close.className = 'close'
@@ -114,9 +117,7 @@ function entry(asked: ListAsked, index: number, count: number): Part {
     const now = summaryOf(sitting, question, [...at, index])
     const words = head.querySelector('.entry-title')
     if (words) words.textContent = now.title === '' ? list.fresh : now.title
-    const what = lackingIn(sitting, question, [...at, index])
-    lacks.textContent = fill(list.lacking, { what })
-    lacks.hidden = what === '' || index >= groupsAt(sitting.draft().data, at).length
+    say()
   }
   return { node, refresh }
 }
