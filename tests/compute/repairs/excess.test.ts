@@ -4,8 +4,7 @@ import { excess, excessHauled } from '../../../src/compute/repairs/excess.ts'
 import { missingDepthUnpriced } from '../../../src/compute/repairs/missing-depth.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
 import { FEW, FT, IN, inches, PCF, TON, YD3 } from '../support/realistic.ts'
-
-const area = 180_000 * FT ** 2
+import { area, thin } from '../support/thin-cushion.ts'
 
 const deep = {
   area,
@@ -21,16 +20,6 @@ const deep = {
   bucket: YD3,
   bucketTime: 60,
   loaders: 1,
-}
-
-const thin = {
-  area,
-  target: IN,
-  found: 0.75 * IN,
-  unitWeight: 105 * PCF,
-  moisture: 0,
-  load: 20 * TON,
-  swell: 0.25,
 }
 
 describe('cushion too deep', () => {

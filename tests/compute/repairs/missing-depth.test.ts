@@ -2,19 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { missingDepth, missingDepthUnpriced } from '../../../src/compute/repairs/missing-depth.ts'
 import { expectRefused, numberOf } from '../support/answers.ts'
-import { FEW, FT, IN, inches, PCF, percent, TON } from '../support/realistic.ts'
-
-const area = 180_000 * FT ** 2
-
-const thin = {
-  area,
-  target: IN,
-  found: 0.75 * IN,
-  unitWeight: 105 * PCF,
-  moisture: 0,
-  load: 20 * TON,
-  swell: 0.25,
-}
+import { FEW, IN, inches, percent, TON } from '../support/realistic.ts'
+import { thin } from '../support/thin-cushion.ts'
 
 describe('cushion too thin', () => {
   it('needs 197 tons, or a cut of 0.2 in that swells, for a quarter inch', () => {
