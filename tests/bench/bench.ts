@@ -12,7 +12,7 @@ import { cacheFolder } from '../../src/print/browser/cache-folder.ts'
 import { thisMachine } from '../../src/print/browser/machine.ts'
 import { siteFiles } from '../support/site-files.ts'
 import { libraryWords } from '../support/worksheet-words.ts'
-import { type Aimed, runCommand, takenText } from './whole-process.ts'
+import { type Aimed, aimed, runCommand, type Taken, takenText } from './whole-process.ts'
 
 // How long everything takes on this machine. Aims stand beside the lines, with what it was before work
 // on them began, on two cores that do nothing else; all figures of a facility in a warm process take
@@ -29,8 +29,10 @@ function wholeProcess(
   args: readonly [string, ...string[]],
   env: NodeJS.ProcessEnv,
   goal?: Omit<Aimed, 'is'>,
-): void {
-  console.log(takenText(name, runCommand(args, { env, fine: [0, 3] }), goal))
+): Taken {
+  const taken = runCommand(args, { env, fine: [0, 3] })
+  console.log(takenText(name, taken, goal))
+  return taken
 }
 
 /** A facility with a procedure of its own, to be edited. */
@@ -54,7 +56,7 @@ async function edit(file: string, from: RegExp, to: string): Promise<void> {
 
 // Whole processes: first those that make no PDFs, then a manual with everything: cold, with nothing
 // changed, after an edit of a procedure and of a value of the facility. Memory is that of node, the
-// browser apart (aim 400 MiB).
+// browser apart.
 const temporary = await mkdtemp(path.join(os.tmpdir(), 'bench-build-'))
 const fair = await ownFair(temporary)
 const without = { ...process.env, OVALKEEP_BROWSER: path.join(into, 'none') }
@@ -79,7 +81,8 @@ await cp(cache, path.join(temporary, 'cache', 'ovalkeep'), {
   recursive: true,
   filter: (file) => !['prints', 'kept'].some((made) => file.startsWith(path.join(cache, made))),
 })
-wholeProcess('everything with PDFs, cold', make(fair), kept)
+const { peak } = wholeProcess('everything with PDFs, cold', make(fair), kept)
+console.log(aimed('its memory', `${peak.toFixed(0)} MiB`, { is: peak, aim: 400 }))
 wholeProcess('nothing changed', make(fair), kept, { aim: 1, was: 5.6 })
 await edit(path.join(fair, 'procedures', 'own.yaml'), /^purpose: /m, '$&Slowly. ')
 wholeProcess('one procedure edited', make(fair), kept, { aim: 3, was: 11.4 })
