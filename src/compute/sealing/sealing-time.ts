@@ -45,7 +45,7 @@ export const sealingTime = calculation({
     rolling: {
       symbol: "t_r'",
       kind: 'duration',
-      tex: `\\frac{${eachLaps('\\min(@rollers,\\,@people)')}}{${eachLaps('@rollers')}}\\,@roll`,
+      tex: `${eachLaps('\\min(@rollers,\\,@people)')} \\cdot ${eachLaps('@rollers')}^{-1}\\,@roll`,
     },
     time: {
       symbol: 't',
