@@ -19,6 +19,15 @@ describe('the library', () => {
     expect(unknown).toEqual([])
   })
 
+  it.each(demos)(
+    'leads elsewhere in the notes of steps, never in what sheets print, at %s',
+    async (id) => {
+      const { manual } = await demoManual(id)
+      const steps = manual.procedures.flatMap((p) => p.methods.flatMap((m) => m.steps))
+      expect(steps.map((s) => s.do).filter((text) => text.includes(']('))).toEqual([])
+    },
+  )
+
   it('asks questions whose answers cannot be guessed from their letters', async () => {
     const { manual } = await demoManual('larkmoor')
     const right = manual.procedures.flatMap((p) => p.training.questions.map((q) => q.right))
