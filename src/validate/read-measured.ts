@@ -34,11 +34,14 @@ function withUnit(spec: FactSpec, number: string): string | undefined {
 /** The number before what is counted: `3 volunteers`. */
 const counted = /^\s*(\d+)\s+[a-z][a-z -]*$/i
 
-const often: Readonly<Record<string, string>> = { once: '1', twice: '2' }
+const often: ReadonlyMap<string, string> = new Map([
+  ['once', '1'],
+  ['twice', '2'],
+])
 
 /** What is counted, as a number alone: `3 volunteers`, `ten`, `twice`. */
 function countIn(text: string): string {
-  const alone = often[text.trim().toLowerCase()] ?? inFigures(text) ?? asSaid(text)
+  const alone = often.get(text.trim().toLowerCase()) ?? inFigures(text) ?? asSaid(text)
   return counted.exec(alone)?.[1] ?? alone
 }
 

@@ -2,13 +2,16 @@ import { inFigures } from '../../model/quantity/as-said.ts'
 import { readTimeOfDay } from '../../model/time-of-day.ts'
 import { type Understood, worded } from './understood.ts'
 
-const partOfDay: Readonly<Record<string, 'a' | 'p'>> = {
-  morning: 'a',
-  afternoon: 'p',
-  evening: 'p',
-  night: 'p',
-}
-const words: Readonly<Record<string, string>> = { noon: '12:00 PM', midday: '12:00 PM' }
+const partOfDay: ReadonlyMap<string, 'a' | 'p'> = new Map([
+  ['morning', 'a'],
+  ['afternoon', 'p'],
+  ['evening', 'p'],
+  ['night', 'p'],
+])
+const words: ReadonlyMap<string, string> = new Map([
+  ['noon', '12:00 PM'],
+  ['midday', '12:00 PM'],
+])
 const behindHour =
   /\s*(?:o['’]?clock)?\s*(?:,?\s*(?:in the (morning|afternoon|evening)|at (night)|(noon)))?$/i
 
@@ -18,10 +21,10 @@ const behindHour =
  */
 export function clockMeant(typed: string): string {
   const text = typed.trim()
-  const whole = words[text.toLowerCase().replace(/^12(?::00)? /, '')]
+  const whole = words.get(text.toLowerCase().replace(/^12(?::00)? /, ''))
   if (whole !== undefined) return whole
   const [, morning, night, noon] = behindHour.exec(text) ?? []
-  const part = partOfDay[(morning ?? night ?? '').toLowerCase()]
+  const part = partOfDay.get((morning ?? night ?? '').toLowerCase())
   const said = text.replace(behindHour, '')
   const past = /^(half|quarter) past (\w+)$/i.exec(said)
   const hourSaid = inFigures(past?.[2] ?? said) ?? past?.[2] ?? said

@@ -16,9 +16,7 @@ export function withoutAbout(text: string): { readonly text: string; readonly is
 
 const plain = (value: number): string => String(Number(value.toPrecision(12)))
 
-const part = Object.keys(partsInWords)
-  .sort((a, b) => b.length - a.length)
-  .join('|')
+const part = [...partsInWords.keys()].sort((a, b) => b.length - a.length).join('|')
 const partFirst = new RegExp(`^(${part})(?:[ -](?:of )?an?|[ -]of)?[ -](?=[a-z])`, 'i')
 const andPart = new RegExp(`^(\\d+|an?|one|two|three|four|five|six) and (${part}|\\d+/\\d+) `, 'i')
 const unitAndPart = new RegExp(
@@ -32,7 +30,7 @@ function mixed(text: string): string {
     const lower = word.toLowerCase()
     return /^an?$/.test(lower) ? '1' : plain(numberInWords([lower])?.value ?? Number(lower))
   }
-  const fraction = (said: string): string => partsInWords[said.toLowerCase()] ?? said
+  const fraction = (said: string): string => partsInWords.get(said.toLowerCase()) ?? said
   return text
     .replace(unitAndPart, (_all, n: string, unit: string, f: string) =>
       [number(n), fraction(f), unit].join(' '),
@@ -46,7 +44,7 @@ function counted(text: string): string {
   const rest = text.slice(sign.length)
   const first = partFirst.exec(rest)
   if (first)
-    return `${sign}${partsInWords[(first[1] ?? '').toLowerCase()]} ${rest.slice(first[0].length)}`
+    return `${sign}${partsInWords.get((first[1] ?? '').toLowerCase())} ${rest.slice(first[0].length)}`
   const words = rest.split(/\s+/)
   const found = numberInWords(words.map((word) => word.toLowerCase()))
   if (found) return `${sign}${[plain(found.value), ...words.slice(found.taken)].join(' ')}`
@@ -96,5 +94,5 @@ export function inFigures(text: string): string | undefined {
   const said = text.trim().toLowerCase()
   const words = said.split(/\s+/)
   const found = numberInWords(words)
-  return found && found.taken === words.length ? plain(found.value) : partsInWords[said]
+  return found && found.taken === words.length ? plain(found.value) : partsInWords.get(said)
 }

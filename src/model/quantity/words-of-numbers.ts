@@ -1,61 +1,69 @@
-const small: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  fifteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-}
-const tens: Readonly<Record<string, number>> = {
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  ninety: 90,
-}
-const times: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000, million: 1e6 }
+const small: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    thirteen: 13,
+    fourteen: 14,
+    fifteen: 15,
+    sixteen: 16,
+    seventeen: 17,
+    eighteen: 18,
+    nineteen: 19,
+  }),
+)
+const tens: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    twenty: 20,
+    thirty: 30,
+    forty: 40,
+    fifty: 50,
+    sixty: 60,
+    seventy: 70,
+    eighty: 80,
+    ninety: 90,
+  }),
+)
+const times: ReadonlyMap<string, number> = new Map(
+  Object.entries({ hundred: 100, thousand: 1000, million: 1e6 }),
+)
 
 /** Parts of one that are said in words. */
-export const partsInWords: Readonly<Record<string, string>> = {
-  half: '1/2',
-  'a half': '1/2',
-  'one half': '1/2',
-  'a quarter': '1/4',
-  quarter: '1/4',
-  'one quarter': '1/4',
-  'three quarters': '3/4',
-  'three quarter': '3/4',
-  'a third': '1/3',
-  'one third': '1/3',
-  'two thirds': '2/3',
-  'an eighth': '1/8',
-  'one eighth': '1/8',
-  'three eighths': '3/8',
-  'five eighths': '5/8',
-  'seven eighths': '7/8',
-}
+export const partsInWords: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    half: '1/2',
+    'a half': '1/2',
+    'one half': '1/2',
+    'a quarter': '1/4',
+    quarter: '1/4',
+    'one quarter': '1/4',
+    'three quarters': '3/4',
+    'three quarter': '3/4',
+    'a third': '1/3',
+    'one third': '1/3',
+    'two thirds': '2/3',
+    'an eighth': '1/8',
+    'one eighth': '1/8',
+    'three eighths': '3/8',
+    'five eighths': '5/8',
+    'seven eighths': '7/8',
+  }),
+)
 
 /** Words that say a number or a part of one; a quantity with one of them is said in words. */
 export const wordsOfNumbers: readonly string[] = [
-  ...Object.keys(small),
-  ...Object.keys(tens),
-  ...Object.keys(times),
+  ...small.keys(),
+  ...tens.keys(),
+  ...times.keys(),
   ...['a', 'an', 'half', 'quarter', 'third', 'eighth', 'once', 'twice', 'per cent', 'free', 'and'],
 ]
 
@@ -64,9 +72,9 @@ const digits = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$|^\d+(?:\.\d+)?$/
 /** How many of something a word says; nothing for a word that says no number. */
 function countOf(word: string): number | undefined {
   const [ten = '', one = ''] = word.split('-')
-  const both = tens[ten]
-  if (one !== '') return both === undefined ? undefined : both + (small[one] ?? Number.NaN)
-  return small[word] ?? tens[word]
+  const both = tens.get(ten)
+  if (one !== '') return both === undefined ? undefined : both + (small.get(one) ?? Number.NaN)
+  return small.get(word) ?? tens.get(word)
 }
 
 /**
@@ -85,10 +93,14 @@ export function numberInWords(
       ? 1
       : countOf(first)
   if (begins === undefined || Number.isNaN(begins)) return undefined
-  const unit = tens[first] !== undefined ? small[second] : undefined
+  const unit = tens.get(first) !== undefined ? small.get(second) : undefined
   let value = begins + (unit ?? 0)
   let taken = unit === undefined ? 1 : 2
-  for (let by = times[words[taken] ?? '']; by !== undefined; by = times[words[taken] ?? '']) {
+  for (
+    let by = times.get(words[taken] ?? '');
+    by !== undefined;
+    by = times.get(words[taken] ?? '')
+  ) {
     value *= by
     taken += 1
   }
