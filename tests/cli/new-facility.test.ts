@@ -52,7 +52,7 @@ describe('questions on the terminal', () => {
   const asked = (...replies: string[]) => answers(async () => replies.shift() ?? '', io)
 
   it('are asked again where an answer is no length, and take a number alone', async () => {
-    const given = await asked('Tiny Fair', 'Nowhere', '', 'half a mile', '2640', '600 ft')
+    const given = await asked('Tiny Fair', 'Nowhere', '', 'half of it', '2640', '600 ft')
     expect(given).toEqual({
       name: 'Tiny Fair',
       town: 'Nowhere',
@@ -60,7 +60,7 @@ describe('questions on the terminal', () => {
       lap: '2640 ft',
       straight: '600 ft',
     })
-    expect(said.join('\n')).toContain('write it in digits: 1/2 mile')
+    expect(said.join('\n')).toContain('does not begin with a number')
   })
 
   it('fill the file in, which then lacks the material alone', async () => {

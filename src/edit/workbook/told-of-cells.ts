@@ -1,3 +1,4 @@
+import { entryAbout } from '../../model/entry-about.ts'
 import type { Problem } from '../../model/problem.ts'
 import { fileProblem } from '../../read/source-file.ts'
 import type { Field } from './fields.ts'
@@ -25,7 +26,12 @@ const aboutFiles: readonly (readonly [RegExp, string])[] = [
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
-const isMissing = /^"[\w-]+" is missing\b.*$/
+/** What is missing as the head of its column says it: it need not be the cell that this is told of. */
+const missing = (message: string, { path }: Field): string =>
+  message.replace(/^"([\w-]+)" is missing\b.*$/, (_, key: string) => {
+    const about = entryAbout([...path.slice(0, -1), key])
+    return `"${about?.label ?? key}" is missing`
+  })
 
 /**
  * Words of the file, as they are for a cell: what its head says, and only what belongs into it.
@@ -34,9 +40,7 @@ const isMissing = /^"[\w-]+" is missing\b.*$/
 export const forCells = (problem: Problem, field: Field | undefined): Problem => {
   const { hint, place } = problem
   if (!place.cell) return problem
-  const label = field?.about.label ?? ''
-  const message =
-    label === '' ? problem.message : problem.message.replace(isMissing, `"${label}" is missing`)
+  const message = field ? missing(problem.message, field) : problem.message
   if (hint === undefined) return { ...problem, message }
   const key = field?.path.at(-1)
   const isNumber = key === 'phone' || key === 'number'

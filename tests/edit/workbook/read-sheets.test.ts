@@ -195,7 +195,7 @@ describe('a workbook of somebody’s own', () => {
       'Sheet1!A1: nobody can tell what "Sheet1" is about',
       'Contacts!C1: unknown column "telefone"',
       'Contacts!D1: unknown column "shoe size"',
-      'Contacts!A2: "phone" is missing in entry 3 of "contacts"',
+      'Contacts!A2: "telephone" is missing',
     ])
     expect(taken.problems[1]?.hint).toBe('did you mean "telephone"?')
   })
