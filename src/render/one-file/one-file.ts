@@ -14,7 +14,7 @@ import { emergencyBar } from '../views/emergency-bar.ts'
 import { drawnOnce, onePicture } from './drawn-once.ts'
 import { inOneFile } from './in-one-file.ts'
 import { firstPage, pageId, placeOf } from './place.ts'
-import { shorterDrawings, withoutEnds } from './shorter.ts'
+import { formulasByStyle, shorterDrawings, withoutEnds } from './shorter.ts'
 import { withoutMarks } from './without-marks.ts'
 
 /** The whole manual as one page, before its fonts are known. */
@@ -83,7 +83,7 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
   })
   const { text, css } = shorterDrawings(inFrame(around, paths))
   return {
-    body: withoutEnds(text),
+    body: formulasByStyle(withoutEnds(text)),
     data: [
       dataOf(fileData.index, indexInFile(searchIndex(site), paths)),
       dataOf(fileData.day, dayFile(site)),

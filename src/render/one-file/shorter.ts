@@ -41,3 +41,12 @@ const ends =
  * by themselves (HTML Standard, 13.1.2.4, optional tags).
  */
 export const withoutEnds = (text: string): string => text.replace(ends, '')
+
+/**
+ * The same formulas without what nobody sees: the style of the file sets all as formulas that stand
+ * alone, and what an operator is there for changes no sign (W3C, MathML Core: `fence`, `separator`).
+ */
+export const formulasByStyle = (text: string): string =>
+  text
+    .replaceAll('<math displaystyle="true">', '<math>')
+    .replace(/(?<=<mo(?: [a-z]+="[^"]*")*) (?:fence|separator)="true"/g, '')

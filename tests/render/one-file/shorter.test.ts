@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { shorterDrawings, withoutEnds } from '../../../src/render/one-file/shorter.ts'
+import {
+  formulasByStyle,
+  shorterDrawings,
+  withoutEnds,
+} from '../../../src/render/one-file/shorter.ts'
 
 describe('drawings of the manual in one file', () => {
   const line = '<path d="m1 1" fill="none" stroke="var(--ink)" stroke-width="1.2"/>'
@@ -27,5 +31,17 @@ describe('tables and lists of the manual in one file', () => {
       '<ul><li>a<li>b <ol><li>c</ol></ul><p>d</p>',
     )
     expect(withoutEnds('<thead><tr><td>1</td></tr></thead>')).toBe('<thead><tr><td>1</thead>')
+  })
+})
+
+describe('formulas of the manual in one file', () => {
+  it('leave out what the style says of all, and what nobody sees', () => {
+    expect(
+      formulasByStyle(
+        '<math displaystyle="true"><mo form="prefix" stretchy="false" fence="true">(</mo><mi>a</mi><mo separator="true">,</mo></math>',
+      ),
+    ).toBe('<math><mo form="prefix" stretchy="false">(</mo><mi>a</mi><mo>,</mo></math>')
+    const smaller = '<math><mstyle displaystyle="false"><mi>a</mi></mstyle></math>'
+    expect(formulasByStyle(smaller)).toBe(smaller)
   })
 })
