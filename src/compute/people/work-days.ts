@@ -13,7 +13,7 @@ export type Job = {
   readonly daily: boolean
   /** May be stopped in the evening and taken up again. */
   readonly split: boolean
-  /** Who does it, counted from 0; whoever has the most room where nobody is named. */
+  /** Who is among them, counted from 0; the others are those who have the most room. */
   readonly by?: number | undefined
 }
 
@@ -58,7 +58,10 @@ const fallsOn = ({ from, to, on }: Job, day: number): boolean =>
 
 /** Books a job on a day, whole or as much as there is room for; what it takes is off the room. */
 function book(job: Job, time: number, room: number[]): Part | undefined {
-  const who = job.by === undefined ? freest(room, job.people) : [job.by]
+  const who = freest(
+    room.map((free, person) => (person === job.by ? Infinity : free)),
+    job.people,
+  )
   if (who.length === 0) return undefined
   const free = Math.min(...who.map((p) => room[p] ?? 0))
   const fits = free + slack >= time

@@ -44,6 +44,12 @@ describe('work of a small crew', () => {
     expect(days[0]?.parts.map((p) => p.who)).toEqual([[1], [1]])
   })
 
+  it('sends those with the most time along with whoever is named', () => {
+    const jobs = [job('call', 2, { by: 1 }), job('survey', 3, { people: 2, by: 1 })]
+    const { days } = workDays(jobs, { ...crew, people: 3 })
+    expect(days[0]?.parts.map((p) => p.who)).toEqual([[1], [0, 1]])
+  })
+
   it('begins nothing after its last day', () => {
     const { days, left } = workDays([job('move', 30, { split: true, to: 2 })], crew)
     expect(days.map((d) => d.parts.length)).toEqual([1, 1, 0])
