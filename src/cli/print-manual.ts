@@ -242,7 +242,7 @@ async function printDocuments(
     binderPages: binder.laid.length,
     fieldBookPages: fieldBook.pages,
     besideSite: files.filter((f) => offered.has(f.path)),
-    sheets: posted.sections.reduce((sum, s) => sum + s.count, 0),
+    sheets: posted.sheets.length,
     posted: sheets.posted,
     binder: binder.memory,
     revision: { revision: manual.facility.revision, date: manual.date, pages },

@@ -78,7 +78,7 @@ describe.each(demos)('the manual of %s in a language that nobody speaks', (id) =
     const pages: readonly (readonly [string, string])[] = [
       ...renderBinder(manual, assets).parts.map((p) => [p.id, p.body] as const),
       ...renderSheets(manual, assets)
-        .sections.flatMap((section) => section.sheets())
+        .sheets.map((sheet) => sheet())
         .flatMap((s) =>
           [...s.pages, ...s.drawings.map((d) => d.body)].map(
             (body) => [`sheet ${s.id}`, body] as const,

@@ -30,8 +30,8 @@ const forPaper: Readonly<
     ]),
   dividers: (manual, assets) => document('dividers', renderDividers(manual, assets)),
   sheets: (manual, assets) => {
-    const { papers, sections } = renderSheets(manual, assets)
-    const sheets = sections.flatMap((section) => section.sheets())
+    const { papers, sheets: all } = renderSheets(manual, assets)
+    const sheets = all.map((sheet) => sheet())
     return [
       ...papers.map(({ name, css }) => ({ path: `sheets-${name}.css`, text: css })),
       ...sheets.flatMap(({ id, pages, drawings }) => [

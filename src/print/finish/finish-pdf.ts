@@ -67,7 +67,7 @@ export function finishPart(
  * Finishes a document whose content is in order, in one pass: metadata, page labels, links,
  * bookmarks, fixed identity.
  */
-export function finishOrdered(document: PdfDocument, about: PdfAbout): Uint8Array {
+function finishOrdered(document: PdfDocument, about: PdfAbout): Uint8Array {
   writeMetadata(document, about)
   labelPages(document, about.labels)
   renumberStructure(document)

@@ -1,7 +1,7 @@
 import { arrayAt } from './dictionaries.ts'
 import { resolve } from './documents.ts'
 import type { PdfDictionary, PdfDocument, PdfObject, PdfReference } from './kinds.ts'
-import { asDictionary, asNumber, asReference, itemsOf } from './objects.ts'
+import { asDictionary, asReference, itemsOf } from './objects.ts'
 
 export type Pair = readonly [key: PdfObject, value: PdfObject]
 
@@ -23,9 +23,6 @@ export function treePairs(
   const kids = itemsOf(arrayAt(tree, 'Kids')).map((kid) => asDictionary(resolve(document, kid)))
   return [...own, ...kids.flatMap((kid) => treePairs(document, kid, leaf))]
 }
-
-export const highestKey = (pairs: readonly Pair[]): number =>
-  pairs.reduce((most, [key]) => Math.max(most, asNumber(key) ?? -1), -1)
 
 /** The objects that a tree is made of, its root first. */
 export function treeReferences(

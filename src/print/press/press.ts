@@ -84,7 +84,7 @@ export function openPress(settings: PressSettings): Press {
         }, isNext),
       )
     },
-    keep: (parts, make) => cache.get([browserName, program, ...parts], make),
+    keep: (parts, make) => cache.get([browserName, program, fonts, lang, ...parts], make),
     close: pages.close,
   }
 }

@@ -21,11 +21,9 @@ export function sheetsToPrint(
   assets: RenderAssets,
   { paper, ink, id }: SheetsAsked,
 ): ToPrint {
-  const { papers, sections } = renderSheets(manual, assets)
+  const { papers, sheets: all } = renderSheets(manual, assets)
   const css = papers.find(({ name }) => name === paper)?.css
-  const sheets = sections
-    .flatMap((section) => section.sheets())
-    .filter((sheet) => id === undefined || sheet.id === id)
+  const sheets = all.map((sheet) => sheet()).filter((sheet) => id === undefined || sheet.id === id)
   const [first] = sheets
   if (css === undefined || !first) throw new RangeError(`no sheet ${id} on ${paper}`)
   const { words } = assets

@@ -38,17 +38,11 @@ export type Sheet = {
 /** In a column beside the steps, or across the page. */
 type DrawingSize = 'beside' | 'below'
 
-/** Sheets that are printed together: a change of one prints the others anew. */
-type SheetSection = {
-  readonly count: number
-  /** Renders them, when they are asked for: the browser prints others meanwhile. */
-  readonly sheets: () => readonly Sheet[]
-}
-
 export type Sheets = {
   /** Style by paper, in the facility's order. */
   readonly papers: readonly { readonly name: SheetPaper; readonly css: string }[]
-  readonly sections: readonly SheetSection[]
+  /** Each is rendered when it is asked for: the browser prints others meanwhile. */
+  readonly sheets: readonly (() => Sheet)[]
 }
 
 type Render = (name: string, data: object) => string
@@ -231,16 +225,6 @@ function procedureSheet(maker: SheetMaker, p: ManualProcedure): Sheet {
   }
 }
 
-/** The sheets of each section together, in the order in which sections first have one. */
-function bySection(
-  all: readonly { readonly section: string; readonly sheet: () => Sheet }[],
-): readonly SheetSection[] {
-  return [...new Set(all.map((s) => s.section))].map((section) => {
-    const own = all.filter((s) => s.section === section)
-    return { count: own.length, sheets: () => own.map(({ sheet }) => sheet()) }
-  })
-}
-
 /**
  * All posted sheets, that of the emergency first, in every layout that they may have; the printer
  * takes the first in which the steps are large enough to be read from where people stand, finds the
@@ -267,12 +251,9 @@ export function renderSheets(manual: Manual, assets: RenderAssets): Sheets {
       name,
       css: `${sheetPaperCss(name)}\n${style}`,
     })),
-    sections: bySection([
-      { section: emergencySheet, sheet: () => emergencySheetOf(maker) },
-      ...manual.procedures.map((p) => ({
-        section: p.section,
-        sheet: () => procedureSheet(maker, p),
-      })),
-    ]),
+    sheets: [
+      () => emergencySheetOf(maker),
+      ...manual.procedures.map((p) => () => procedureSheet(maker, p)),
+    ],
   }
 }

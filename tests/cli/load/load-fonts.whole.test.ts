@@ -48,8 +48,8 @@ async function everythingOf(id: (typeof demos)[number]): Promise<string> {
       .map((render) => render(manual, assets))
       .flatMap((copy) => [copy.body, copy.css]),
     ...sheets.papers.map((p) => p.css),
-    ...sheets.sections
-      .flatMap((section) => section.sheets())
+    ...sheets.sheets
+      .map((sheet) => sheet())
       .flatMap((s) => [...s.pages, ...s.drawings.map((d) => d.body)]),
   ].join('\n')
 }

@@ -18,8 +18,8 @@ const length = (p: ManualProcedure): number =>
 describe.each(demos)('posted sheets of %s', (id) => {
   it('for the emergency, the longest and the shortest procedure have no word cut off or on another, on every paper', async () => {
     const { manual, words } = await demoManual(id)
-    const { papers, sections } = renderSheets(manual, await assetsFor(words, 'inline'))
-    const sheets = sections.flatMap((section) => section.sheets())
+    const { papers, sheets: all } = renderSheets(manual, await assetsFor(words, 'inline'))
+    const sheets = all.map((sheet) => sheet())
     const byLength = [...manual.procedures].sort((p, q) => length(p) - length(q))
     const wanted = [emergencySheet, byLength[0]?.id, byLength.at(-1)?.id]
     const body = sheetsToFit(sheets.filter((s) => wanted.includes(s.id)))

@@ -71,7 +71,7 @@ describe('drawings', () => {
     expect(String(page?.data)).toContain(figure)
     const plan = `<b>Drawing ${words.drawings['plan']?.number}.</b>`
     const sheet = renderSheets(manual, assets)
-      .sections.flatMap((section) => section.sheets())
+      .sheets.map((sheet) => sheet())
       .find((s) => s.id === 'harrow')
     expect(sheet?.drawings.map((d) => d.body).join()).toContain(plan)
   })

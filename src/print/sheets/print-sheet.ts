@@ -8,17 +8,13 @@ import { toPdf } from '../page/to-pdf.ts'
 import type { Press } from '../press/press.ts'
 import { capitalsOf, fitSheets, sheetsToFit } from './fit-sheets.ts'
 
-/** The sheets of a section on one paper, as the browser has printed them. */
-export type SectionPrint = {
+/** A sheet on one paper, as the browser has printed it. */
+export type SheetPrint = {
   readonly paper: SheetPaper
-  /** One after another in one document. */
   readonly printed: Readonly<Record<Ink, Uint8Array>>
-  readonly sheets: readonly {
-    readonly id: string
-    readonly pages: number
-    /** Height of the capitals of its steps, mm. */
-    readonly capitals: number
-  }[]
+  readonly pages: number
+  /** Height of the capitals of its steps, mm. */
+  readonly capitals: number
 }
 
 const dress = (page: BrowserPage, ink: Ink): Promise<void> =>
@@ -36,42 +32,39 @@ type Args = {
   readonly papers: readonly { name: SheetPaper; css: string; capitals: number }[]
 }
 
-async function printOnPapers(page: BrowserPage, args: Args): Promise<readonly SectionPrint[]> {
+async function printOnPapers(page: BrowserPage, args: Args): Promise<readonly SheetPrint[]> {
   const { system, papers } = args
-  const prints: SectionPrint[] = []
+  const prints: SheetPrint[] = []
   for (const { name, css, capitals } of papers) {
     await setStyle(page, css)
     await dress(page, 'color')
     const fits = await fitSheets(page, capitals, (points) => readingDistanceWords(points, system))
+    const pages = fits.flatMap((fit) => fit.pages)
     // Of all the sizes that were tried only the last may be on paper, which both inks have alike.
     await freshFonts(page)
     const color = await inInk(page, 'color')
     prints.push({
       paper: name,
       printed: { color, black: await inInk(page, 'black') },
-      sheets: fits.map(({ id, pages }) => ({
-        id,
-        pages: pages.length,
-        capitals: Math.min(...pages.map(capitalsOf)),
-      })),
+      pages: pages.length,
+      capitals: Math.min(...pages.map(capitalsOf)),
     })
   }
   return prints
 }
 
 /**
- * Prints the sheets of a section, which are laid out together, on every paper in both inks: two
- * inks of one layout.
- * @throws Error naming the sheet that does not fit.
+ * Prints a sheet on every paper in both inks: two inks of one layout.
+ * @throws Error naming the sheet where it does not fit.
  */
-export const printSection = (
+export const printSheet = (
   press: Press,
   system: UnitSystem,
   papers: Sheets['papers'],
-  sheets: readonly Sheet[],
-): Promise<readonly SectionPrint[]> =>
+  sheet: Sheet,
+): Promise<readonly SheetPrint[]> =>
   press.run(
-    { css: '', body: sheetsToFit(sheets) },
+    { css: '', body: sheetsToFit([sheet]) },
     {
       system,
       papers: papers.map(({ name, css }) => ({ name, css, capitals: leastCapitals(name) })),
