@@ -16,7 +16,7 @@ import { workerFile } from '../render/site/kept-site.ts'
 import { oneFileName } from '../render/site/papers.ts'
 import { isKept } from '../render/site/site-files.ts'
 import { tablesFolder } from '../render/tables/tables.ts'
-import { buildRecord, hashOf, sha256 } from '../write/build-record.ts'
+import { buildRecord, hashedOnce, hashOf } from '../write/build-record.ts'
 import { carryOver } from '../write/carry-over.ts'
 import { lastBuild } from '../write/last-build.ts'
 import { replaceFolder } from '../write/replace-folder.ts'
@@ -152,8 +152,10 @@ const isIn =
 function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
   const { site, worker, beside, printed, kept: before, version, browser, notices } = made
   const tables = site.filter(isIn(tablesFolder))
-  const kept = workerFile(worker, site.filter(isKept), [...beside, ...tables], sha256)
-  const files: readonly OutputFile[] = [
+  const hashed = hashedOnce()
+  const hash = (data: OutputFile['data']): string => hashed(data).sha256
+  const kept = workerFile(worker, site.filter(isKept), [...beside, ...tables], hash)
+  const all: readonly OutputFile[] = [
     ...[...site, kept].map((f) => ({ path: `site/${f.path}`, data: f.data })),
     ...site.filter(isIn(calendarFolder)),
     ...tables,
@@ -163,6 +165,7 @@ function outputOf({ manual, contentFiles, facilityFiles }: Ready, made: Made) {
     { path: 'THIRD-PARTY-NOTICES.txt', data: notices },
     { path: 'figures.json', data: `${JSON.stringify(composeFiguresFile(manual), null, 1)}\n` },
   ]
+  const files = all.map(({ path, data }) => ({ path, ...hashed(data) }))
   const counts = countsOf(manual, site.filter(isPage).length)
   const data = buildRecord({
     facility: manual.facility.id,

@@ -5,6 +5,29 @@ import type { OutputFile } from '../model/output-file.ts'
 export const sha256 = (data: string | Uint8Array): string =>
   createHash('sha256').update(data).digest('hex')
 
+/** A file as it is written. */
+export type HashedFile = {
+  readonly path: string
+  readonly data: Uint8Array
+  readonly sha256: string
+}
+
+/**
+ * Makes bytes with their hash of the data of files, once of each, however often it lies in the output
+ * and whoever asks.
+ */
+export function hashedOnce(): (data: OutputFile['data']) => Omit<HashedFile, 'path'> {
+  const known = new Map<OutputFile['data'], Omit<HashedFile, 'path'>>()
+  return (data) => {
+    const before = known.get(data)
+    if (before) return before
+    const bytes = typeof data === 'string' ? Buffer.from(data) : data
+    const hashed = { data: bytes, sha256: sha256(bytes) }
+    known.set(data, hashed)
+    return hashed
+  }
+}
+
 /**
  * One hash over many files: any change of a name or a text changes it, the order of reading does
  * not.
@@ -42,15 +65,11 @@ export function buildRecord(input: {
   readonly fieldBook: { readonly pages: number } | undefined
   /** The revision of an earlier build, whose printed files have stayed. */
   readonly older: { readonly revision: string; readonly date: string } | undefined
-  readonly files: readonly OutputFile[]
+  readonly files: readonly HashedFile[]
 }): string {
   const { files, counts, binder, sheets, fieldBook, older, ...went } = input
   const out = [...files]
     .sort((a, b) => a.path.localeCompare(b.path, 'en'))
-    .map((f) => ({
-      path: f.path,
-      bytes: typeof f.data === 'string' ? Buffer.byteLength(f.data) : f.data.length,
-      sha256: sha256(f.data),
-    }))
+    .map((f) => ({ path: f.path, bytes: f.data.length, sha256: f.sha256 }))
   return `${JSON.stringify({ format: 'ovalkeep-build', version: 1, ...went, counts, binder, sheets, fieldBook, older, files: out }, null, 1)}\n`
 }

@@ -42,20 +42,43 @@ const italicOf = (letter: string): string => {
   return own ? String.fromCodePoint(own.italic + code - (own.from.codePointAt(0) ?? 0)) : ''
 }
 
+/** Characters that were seen, each once. */
+type Seen = { readonly units: Uint8Array; readonly characters: Set<string> }
+
+const noneSeen = (): Seen => ({ units: new Uint8Array(0x10000), characters: new Set() })
+
 /** Looks at each unit of a text, of which a site has many millions, but at each character once. */
-function eachOnce(...texts: readonly string[]): readonly string[] {
-  const units = new Uint8Array(0x10000)
-  const found = new Set<string>()
-  for (const text of texts)
-    for (let i = 0; i < text.length; i++) {
-      const unit = text.charCodeAt(i)
-      if (units[unit]) continue
-      const character = String.fromCodePoint(text.codePointAt(i) ?? unit)
-      found.add(character)
-      if (character.length === 1) units[unit] = 1
-      else i++
+function see({ units, characters }: Seen, text: string, from = 0, to = text.length): void {
+  for (let i = from; i < to; i++) {
+    const unit = text.charCodeAt(i)
+    if (units[unit]) continue
+    const character = String.fromCodePoint(text.codePointAt(i) ?? unit)
+    characters.add(character)
+    if (character.length === 1) units[unit] = 1
+    else i++
+  }
+}
+
+const inOrder = ({ characters }: Seen): readonly string[] => [...characters].sort()
+
+const [formulaStart, formulaEnd] = ['<math', '</math>']
+
+/** Characters of texts, those in formulas apart: pages are long, and no part of them is copied. */
+function seenIn(texts: readonly string[]): { readonly formulas: Seen; readonly shown: Seen } {
+  const [formulas, shown] = [noneSeen(), noneSeen()]
+  for (const text of texts) {
+    let at = 0
+    for (;;) {
+      const start = text.indexOf(formulaStart, at)
+      const end = start === -1 ? -1 : text.indexOf(formulaEnd, start)
+      if (end === -1) break
+      see(shown, text, at, start)
+      at = end + formulaEnd.length
+      see(formulas, text.slice(start, at).replace(/<[^>]*>/g, ''))
     }
-  return [...found].sort()
+    see(shown, text, at)
+  }
+  return { formulas, shown }
 }
 
 /**
@@ -63,15 +86,15 @@ function eachOnce(...texts: readonly string[]): readonly string[] {
  * @param texts Files of a site.
  */
 export function usedCharacters(texts: readonly string[]): UsedCharacters {
-  const formulas = texts.flatMap((text) => text.match(/<math.*?<\/math>/gs) ?? [])
-  const inFormulas = formulas.join('').replace(/<[^>]*>/g, '')
-  const shown = eachOnce(...texts.map((text) => text.replace(/<math.*?<\/math>/gs, '')), typed)
+  const seen = seenIn(texts)
+  const hasFormulas = seen.formulas.characters.size > 0
+  for (const some of [seen.formulas, seen.shown]) see(some, typed)
   const isBeyond = (c: string): boolean => isBeyondLatin(c.codePointAt(0) ?? 0)
   // Greek letters stand for quantities, and STIX has them.
   const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c) && !/\p{Script=Greek}/u.test(c)
-  const letters = eachOnce(inFormulas, typed)
+  const [letters, shown] = [inOrder(seen.formulas), inOrder(seen.shown)]
   return {
-    formulas: inFormulas === '' ? '' : [...letters, ...letters.map(italicOf)].join(''),
+    formulas: hasFormulas ? [...letters, ...letters.map(italicOf)].join('') : '',
     latin: shown.filter((c) => c >= ' ' && !isBeyond(c)).join(''),
     signs: shown.filter((c) => isBeyond(c) && !isLetter(c)).join(''),
     letters: shown.filter((c) => isBeyond(c) && isLetter(c)).join(''),

@@ -11,10 +11,17 @@ const naming = [
   'headers',
 ]
 
-const named = new RegExp(`(?<=\\s(?:${naming.join('|')})=")[^"]+`, 'g')
+/** What names or leads, with what stands before it. */
+const telling = new RegExp(
+  `(\\s(?:${naming.join('|')})=")([^"]+)|(\\shref=")([^"]*)|(url\\(#)([^)]+)`,
+  'g',
+)
 
-/** What a tag holds that names or leads; most are lines of drawings and hold nothing of it. */
-const telling = [...naming.map((name) => `${name}="`), 'url(#', 'href="']
+/** Whether a place stands in a tag, not in words. */
+function isInTag(text: string, at: number): boolean {
+  const start = text.lastIndexOf('<', at)
+  return start > text.lastIndexOf('>', at) && /[a-z]/i.test(text.charAt(start + 1))
+}
 
 /** What loads a script is gone, and what pages hold for a script of their own alone. */
 const withoutScripts = (text: string): string =>
@@ -28,17 +35,22 @@ const withoutScripts = (text: string): string =>
  * @param text What the project itself has made: attributes stand in double quotes.
  * @throws RangeError for a link to what is no page.
  */
-export const inOneFile = (text: string, page: string, pages: ReadonlySet<string>): string =>
-  withoutScripts(text).replace(/<[a-z][^>]*>/gi, (tag) =>
-    telling.some((part) => tag.includes(part))
-      ? tag
-          .replace(named, (ids) =>
-            ids
-              .split(' ')
-              .map((id) => placeId(page, id))
-              .join(' '),
-          )
-          .replace(/(?<=url\(#)[^)]+/g, (id) => placeId(page, id))
-          .replace(/(?<=\shref=")[^"]*/g, (href) => placeOf(href, page, pages))
-      : tag,
-  )
+export function inOneFile(text: string, page: string, pages: ReadonlySet<string>): string {
+  const own = (id: string): string => placeId(page, id)
+  const changed = (
+    whole: string,
+    naming: string | undefined,
+    ids: string,
+    leading: string | undefined,
+    href: string,
+    drawn: string,
+    id: string,
+    at: number,
+    all: string,
+  ): string => {
+    if (!isInTag(all, at)) return whole
+    if (naming !== undefined) return naming + ids.split(' ').map(own).join(' ')
+    return leading === undefined ? drawn + own(id) : leading + placeOf(href, page, pages)
+  }
+  return withoutScripts(text).replace(telling, changed)
+}

@@ -63,7 +63,9 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
   // Marks on every page that follows numbers of the day would not fit into a message; the page
   // that shows what most people ask for has them.
   const shown = ({ path, body }: { readonly path: string; readonly body: string }): string =>
-    inOneFile(onePicture(path === dayPage ? body : withoutMarks(body)), path, paths)
+    formulasByStyle(
+      inOneFile(onePicture(path === dayPage ? body : withoutMarks(body)), path, paths),
+    )
   const drawn = drawnOnce(rendered.map(shown))
   const templates = createTemplates(assets.templates)
   const around = templates.render('one-file', {
@@ -83,7 +85,7 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
   })
   const { text, css } = shorterDrawings(inFrame(around, paths))
   return {
-    body: formulasByStyle(withoutEnds(text)),
+    body: withoutEnds(text),
     data: [
       dataOf(fileData.index, indexInFile(searchIndex(site), paths)),
       dataOf(fileData.day, dayFile(site)),
@@ -98,7 +100,10 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
 
 /** Links of the bar and the menu, which stand around all pages; those of the pages lead already. */
 const inFrame = (text: string, pages: ReadonlySet<string>): string =>
-  text.replace(/(?<=\shref=")[a-z/-]+\.html(?=")/g, (href) => placeOf(href, firstPage, pages))
+  text.replace(
+    /(\shref=")([a-z/-]+\.html)(?=")/g,
+    (_, leading: string, href: string) => leading + placeOf(href, firstPage, pages),
+  )
 
 /**
  * The file itself. Its policy lets nothing be fetched and no other style or script be used than

@@ -10,26 +10,35 @@ const often = 8
 const declarations = (said: string): string =>
   [...said.matchAll(/ ([a-z-]+)="([^"]*)"/g)].map(([, name, value]) => `${name}:${value}`).join(';')
 
+/** Parts of drawings that are drawn or group others. */
+const drawn = /<(?:path|line|rect|circle|text|g) [^>]*>/g
+
 /**
  * The same drawings in fewer characters: what many of their lines say in the same attributes, they
  * say in a class.
  * @returns the text, and the style that it needs.
  */
 export function shorterDrawings(text: string): { readonly text: string; readonly css: string } {
-  const times = new Map<string, number>()
-  const inDrawings = (change: (said: string) => string): string =>
-    text.replace(/<(?:path|line|rect|circle|text|g) [^>]*>/g, (tag) =>
-      tag.includes(' class=') ? tag : tag.replace(attributes, change),
-    )
-  inDrawings((said) => {
-    times.set(said, (times.get(said) ?? 0) + 1)
-    return said
-  })
-  const common = [...times].filter(([, count]) => count >= often).map(([said]) => said)
-  const name = (said: string): string => `s${common.indexOf(said)}`
+  const places = new Map<string, number[]>()
+  // What is said stands in every other part.
+  const parts: string[] = []
+  let last = 0
+  for (const { 0: tag, index } of text.matchAll(drawn)) {
+    const found = tag.includes(' class=') ? undefined : attributes.exec(tag)
+    if (!found) continue
+    const [said] = found
+    const known = places.get(said)
+    if (known) known.push(parts.length + 1)
+    else places.set(said, [parts.length + 1])
+    parts.push(text.slice(last, index + found.index), said)
+    last = index + found.index + said.length
+  }
+  const common = [...places].filter(([, where]) => where.length >= often)
+  for (const [i, [, where]] of common.entries())
+    for (const place of where) parts[place] = ` class="s${i}"`
   return {
-    text: inDrawings((said) => (common.includes(said) ? ` class="${name(said)}"` : said)),
-    css: common.map((said) => `.${name(said)}{${declarations(said)}}`).join('\n'),
+    text: parts.join('') + text.slice(last),
+    css: common.map(([said], i) => `.s${i}{${declarations(said)}}`).join('\n'),
   }
 }
 
@@ -49,4 +58,4 @@ export const withoutEnds = (text: string): string => text.replace(ends, '')
 export const formulasByStyle = (text: string): string =>
   text
     .replaceAll('<math displaystyle="true">', '<math>')
-    .replace(/(?<=<mo(?: [a-z]+="[^"]*")*) (?:fence|separator)="true"/g, '')
+    .replace(/ (?:fence|separator)="true"(?<=<mo(?: [a-z]+="[^"]*")+)/g, '')

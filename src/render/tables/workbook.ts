@@ -1,4 +1,4 @@
-import { unzipSync, zipSync } from 'fflate'
+import { zipSync } from 'fflate'
 import writeWorkbook from 'write-excel-file/universal'
 import type { DataTable } from './tables.ts'
 
@@ -35,6 +35,29 @@ export const packed = (parts: Readonly<Record<string, Uint8Array>>): Uint8Array 
     ) as Parameters<typeof zipSync>[0],
   )
 
+/** Where entries of an archive say when they were written (ZIP file format, 4.3.7 and 4.3.12). */
+const [timeInDirectory, timeInEntry] = [12, 10]
+
+/** The first moment that an archive can say: midnight, then the first day of 1980. */
+const firstMoment = 0x0021_0000
+
+/**
+ * An archive as it would have been packed at the first moment that one can say, its parts as they are.
+ * @param archive Without a comment at its end.
+ */
+function atAnyTime(archive: Uint8Array): Uint8Array {
+  const view = new DataView(archive.buffer, archive.byteOffset, archive.byteLength)
+  const end = archive.length - 22
+  let at = view.getUint32(end + 16, true)
+  for (let left = view.getUint16(end + 10, true); left > 0; left--) {
+    view.setUint32(at + timeInDirectory, firstMoment, true)
+    view.setUint32(view.getUint32(at + 42, true) + timeInEntry, firstMoment, true)
+    const lengths = [28, 30, 32].map((place) => view.getUint16(at + place, true))
+    at += lengths.reduce((sum, length) => sum + length, 46)
+  }
+  return archive
+}
+
 /** Tables as one workbook (ECMA-376, .xlsx), one sheet each, heads kept in sight. */
 export async function workbookOf(tables: readonly DataTable[]): Promise<Uint8Array> {
   const file = writeWorkbook(
@@ -56,5 +79,5 @@ export async function workbookOf(tables: readonly DataTable[]): Promise<Uint8Arr
       ],
     })),
   )
-  return packed(unzipSync(new Uint8Array(await (await file.toBlob()).arrayBuffer())))
+  return atAnyTime(new Uint8Array(await (await file.toBlob()).arrayBuffer()))
 }

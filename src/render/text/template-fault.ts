@@ -47,14 +47,22 @@ export const templateFault = (error: unknown): Problem | undefined =>
 /** Lets an error be known as the fault of a template from now on. */
 export const blame = (error: Error, fault: Problem): void => void faults.set(error, fault)
 
+/** Whether some template is being filled, and whether each of its partials is looked at. */
+const now = { isFilling: false, looksInside: false }
+
 /**
  * Fills a template, or a partial inside one; an error for which its text is to blame is known by its
  * place from then on.
  */
 export function blaming(file: SourceFile, fillIn: () => string): string {
+  const isWhole = !now.isFilling
+  now.isFilling = true
   try {
     const text = fillIn()
-    if (text.includes(printedGroup)) throw groupPrinted(file, text)
+    if ((isWhole || now.looksInside) && text.includes(printedGroup)) {
+      if (isWhole) lookInside(fillIn)
+      throw groupPrinted(file, text)
+    }
     return text
   } catch (error) {
     // Partials stand inside: the innermost has caused it.
@@ -62,6 +70,18 @@ export function blaming(file: SourceFile, fillIn: () => string): string {
     if (error instanceof Error && isOfText && !faults.has(error))
       faults.set(error, faultOfTemplate(file, error))
     throw error
+  } finally {
+    if (isWhole) now.isFilling = false
+  }
+}
+
+/** What was filled in is whole pages: their partials are looked at only where something is wrong. */
+function lookInside(fillIn: () => string): void {
+  now.looksInside = true
+  try {
+    fillIn()
+  } finally {
+    now.looksInside = false
   }
 }
 

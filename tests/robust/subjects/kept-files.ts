@@ -3,7 +3,7 @@ import path from 'node:path'
 import { isDeepStrictEqual } from 'node:util'
 import { lastBinder } from '../../../src/cli/last-binder.ts'
 import { printCache } from '../../../src/print/press/print-cache.ts'
-import { buildRecord } from '../../../src/write/build-record.ts'
+import { buildRecord, hashedOnce } from '../../../src/write/build-record.ts'
 import { lastBuild, printedFiles } from '../../../src/write/last-build.ts'
 import { mutate } from '../mutations/mutate.ts'
 import type { Subject } from './subject.ts'
@@ -39,6 +39,8 @@ const laid = (revision: string) => ({
   pages: [{ label: '1-1', print: 'a1b2' }],
 })
 
+const hashed = hashedOnce()
+
 const record = buildRecord({
   facility: 'shaken',
   date: '2027-06-14',
@@ -57,8 +59,8 @@ const record = buildRecord({
   fieldBook: { pages: 24 },
   older: undefined,
   files: [
-    { path: 'binder.pdf', data: 'binder' },
-    { path: 'sheets/seal.pdf', data: 'sheet' },
+    { path: 'binder.pdf', ...hashed('binder') },
+    { path: 'sheets/seal.pdf', ...hashed('sheet') },
   ],
 })
 

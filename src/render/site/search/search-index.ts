@@ -1,6 +1,8 @@
+import type { Manual } from '../../../model/manual.ts'
 import { type SearchIndex, searchWords } from '../../../model/search.ts'
+import type { Words } from '../../../validate/schemas/words.ts'
 import type { SiteContext } from '../page.ts'
-import { type Findable, kindWords } from './entry.ts'
+import { type Findable, type FindablesOf, kindWords } from './entry.ts'
 import { findings, reckoners, worksheets } from './numbers.ts'
 import { chapters, pages, papers, terms } from './pages.ts'
 import { forms, hazards, plans, procedures, symptoms } from './work.ts'
@@ -9,7 +11,7 @@ import { forms, hazards, plans, procedures, symptoms } from './work.ts'
  * All that can be found by a kind, and how much more a result of it helps than another: people come
  * for what to do and for what they see.
  */
-const sources = [
+const ofManual = [
   { find: procedures, helps: 1.25 },
   { find: symptoms, helps: 1.2 },
   { find: plans, helps: 1 },
@@ -21,14 +23,13 @@ const sources = [
   { find: hazards, helps: 0.6 },
   { find: findings, helps: 0.7 },
   { find: pages, helps: 1.1 },
-  { find: papers, helps: 0.9 },
 ] as const
+
+/** The same of what lies beside the pages. */
+const ofPapers = [{ find: papers, helps: 0.9 }] as const
 
 /** How much a word says of a result: in its title, in a line below it, elsewhere in it. */
 const says = { title: 6, line: 2.5, text: 1 } as const
-
-export const findables = (site: SiteContext): readonly Findable[] =>
-  sources.flatMap(({ find }) => find(site))
 
 /** What each word says of one result. A text that is long says less with each of its words. */
 function wordsOf({ title, lines, text }: Findable): ReadonlyMap<string, number> {
@@ -50,20 +51,55 @@ function wordsOf({ title, lines, text }: Findable): ReadonlyMap<string, number> 
 /** Tenths are exact enough, and short. */
 const tenths = (much: number): number => Math.max(1, Math.round(much * 10))
 
+type Entry = {
+  readonly findable: Findable
+  /** What each of its words says of it, as a number of the index. */
+  readonly said: () => ReadonlyMap<string, number>
+}
+
+const entriesOf = (
+  sources: readonly { readonly find: FindablesOf; readonly helps: number }[],
+  site: SiteContext,
+): readonly Entry[] =>
+  sources.flatMap(({ find, helps }) =>
+    find(site).map((findable) => {
+      let said: ReadonlyMap<string, number> | undefined
+      return {
+        findable,
+        said: () => {
+          said ??= new Map([...wordsOf(findable)].map(([w, much]) => [w, tenths(much * helps)]))
+          return said
+        },
+      }
+    }),
+  )
+
+/** The site, its page of results and the manual in one file find the same in a manual. */
+const made = new WeakMap<Manual, { readonly words: Words; readonly entries: readonly Entry[] }>()
+
+function allEntries(site: SiteContext): readonly Entry[] {
+  const { manual, words } = site
+  const before = made.get(manual)
+  const entries = before?.words === words ? before.entries : entriesOf(ofManual, site)
+  made.set(manual, { words, entries })
+  return [...entries, ...entriesOf(ofPapers, site)]
+}
+
+export const findables = (site: SiteContext): readonly Findable[] =>
+  allEntries(site).map(({ findable }) => findable)
+
 /** Everything that the search needs, as plain data. */
 export function searchIndex(site: SiteContext): SearchIndex {
   const { same, silent } = site.manual.search
   const mute = new Set(silent)
   const found = new Map<string, number[]>()
   const last = new Map<string, number>()
-  const entries = sources.flatMap(({ find, helps }) =>
-    find(site).map((findable) => ({ findable, helps })),
-  )
-  for (const [at, { findable, helps }] of entries.entries())
-    for (const [word, much] of wordsOf(findable)) {
+  const entries = allEntries(site)
+  for (const [at, { said }] of entries.entries())
+    for (const [word, much] of said()) {
       if (mute.has(word)) continue
       const list = found.get(word) ?? []
-      list.push(at - (last.get(word) ?? 0), tenths(much * helps))
+      list.push(at - (last.get(word) ?? 0), much)
       last.set(word, at)
       found.set(word, list)
     }
