@@ -11,6 +11,8 @@ import { problemsText } from './problem-text.ts'
 import { userFault } from './user-fault.ts'
 import type { WorkbookOptions } from './workbook/workbook.ts'
 
+export { startedFrom } from './kept/program-id.ts'
+
 /** How a facility is chosen, and what other inputs do. */
 const explainExamples = `
 Examples:

@@ -5,7 +5,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { setFlagsFromString } from 'node:v8'
-import { bundledProgram, bundledTool } from './start/bundle.mjs'
+import { bundledProgram, bundledTool, stateOfSources } from './start/bundle.mjs'
 import { runScript } from './start/run-script.mjs'
 import { nameSources } from './start/source-places.mjs'
 
@@ -86,9 +86,11 @@ if (first === '--run-tests') {
   // Most of a command runs only once or a few times: twenty times as long as usual is waited before
   // the engine puts work into making code faster, which is a quarter of all work otherwise.
   setFlagsFromString('--interrupt-budget=1500000')
-  const script = await bundledProgram(project)
+  const sources = stateOfSources(project)
+  const script = await bundledProgram(project, sources)
   nameSources(script)
   const { exports, keep } = runScript(script, /^[a-z]+$/.test(first ?? '') ? first : 'help')
+  exports.startedFrom(sources)
   process.exitCode = await exports.main(process.argv.slice(2))
   keep()
 }

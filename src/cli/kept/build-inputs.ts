@@ -3,6 +3,7 @@ import { type Dirent, readdirSync, readFileSync, statSync } from 'node:fs'
 import path from 'node:path'
 import type { Folders } from '../load/load-manual.ts'
 import { withSlashes } from '../load/shown-path.ts'
+import { startedWith } from './program-id.ts'
 
 /** A folder with more than this is no facility's own: its files are read anew by every build. */
 const [mostFiles, mostBytes] = [2000, 64 * 1024 * 1024]
@@ -61,7 +62,11 @@ export function inputsOf(asked: BuildAsked, { project, content }: Folders): stri
   hash.update(JSON.stringify(said.map((s) => s ?? null)))
   const others = path.join(content, 'facilities')
   try {
-    for (const part of ['src', 'templates', 'shared', 'content'])
+    // Whoever has started the program has looked at its sources and at what is shared.
+    const sources = startedWith()
+    hash.update(sources ?? '')
+    const parts = sources === undefined ? ['src', 'shared'] : []
+    for (const part of [...parts, 'templates', 'content'])
       addFiles(
         hash,
         project,

@@ -48,3 +48,13 @@ export function programId(folders: Folders): string {
   whole ??= folder.startsWith('program-') ? `${folder} ${runtime}` : programHash(folders)
   return whole
 }
+
+let started: string | undefined
+
+/** Tells this process the state of all sources with which it was started (`start/bundle.mjs`). */
+export function startedFrom(sources: string): void {
+  started = sources
+}
+
+/** The state of all sources with which this process was started; undefined where nobody has looked. */
+export const startedWith = (): string | undefined => started

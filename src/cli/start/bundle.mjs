@@ -28,7 +28,7 @@ const sha256 = (...parts) => {
 function stateOf(folder) {
   return readdirSync(folder, { withFileTypes: true, recursive: true })
     .filter((e) => e.isFile())
-    .map((e) => path.join(e.parentPath ?? e.path, e.name))
+    .map((e) => `${e.parentPath ?? e.path}${path.sep}${e.name}`)
     .sort()
     .map((file) => {
       const { mtimeMs, size } = statSync(file)
@@ -107,15 +107,19 @@ export async function bundledTool(project, entry) {
 /** Packages that stay outside: they are large, and seldom needed, or find their own files. */
 const outside = ['esbuild', 'puppeteer', '@sparticuz/chromium', 'subset-font']
 
+const entryOf = (project) => path.join(project, 'src', 'cli', 'main.ts')
+
+/** Stands for all sources of the program, those of its pages' scripts too, as they lie there now. */
+export const stateOfSources = (project) => stateOfAll(project, entryOf(project))
+
 /**
  * The program with its packages as one script. It lies in a folder named after all that it is made
  * of, so that the same sources have the same name wherever they lie and whenever they were saved.
  * @returns the script's path.
  */
-export async function bundledProgram(project) {
+export async function bundledProgram(project, sources = stateOfSources(project)) {
   const cache = cacheOf(project)
-  const entry = path.join(project, 'src', 'cli', 'main.ts')
-  const state = path.join(cache, `state-${stateOfAll(project, entry)}`)
+  const state = path.join(cache, `state-${sources}`)
   if (existsSync(state)) {
     const folder = path.join(cache, readFileSync(state, 'utf8'))
     const file = path.join(folder, 'main.cjs')
@@ -127,7 +131,7 @@ export async function bundledProgram(project) {
   const { build } = await import('esbuild')
   const { outputFiles } = await build({
     ...shared,
-    entryPoints: [entry],
+    entryPoints: [entryOf(project)],
     outfile: path.join(cache, 'main.cjs'),
     absWorkingDir: project,
     write: false,
