@@ -61,6 +61,17 @@ const taskEntries = (table: ScheduleTable, context: ComposeContext): readonly Ca
         ],
   )
 
+type Shift = NonNullable<ScheduleRow['shift']>
+
+/** Seconds from the start of the race day; undefined where one of both is not known. */
+function shiftHours(shift: Shift, context: ComposeContext) {
+  const next = 'next-day' in shift
+  const from = namedNumber(next ? shift['next-day'] : shift.from, context)
+  const to = namedNumber(next ? shift.lasts : shift.to, context)
+  if (from === undefined || to === undefined) return undefined
+  return next ? { from: secondsPerDay + from, to: secondsPerDay + from + to } : { from, to }
+}
+
 /** Who works from when to when, on every race day by its own clock. */
 function shiftEntries(
   roles: readonly string[],
@@ -73,16 +84,14 @@ function shiftEntries(
     .filter((row) => row.shift && roles.includes(row.shift.role))
   return days.flatMap(({ day, context: own }) =>
     datedRows(rows, own).flatMap(({ row }) => {
-      if (!row.shift) return []
-      const from = namedNumber(row.shift.from, own)
-      const to = row.shift.to === undefined ? secondsPerDay : namedNumber(row.shift.to, own)
-      return from === undefined || to === undefined
+      const hours = row.shift && shiftHours(row.shift, own)
+      return !row.shift || !hours
         ? []
         : {
             id: `${row.shift.role}-${day.date}`,
             title: filled(row.cells[0] ?? '', own),
             notes: [],
-            time: hoursOf(day.date, from, to, zone),
+            time: hoursOf(day.date, hours.from, hours.to, zone),
           }
     }),
   )

@@ -16,6 +16,7 @@ export const raceDayHourInputs = {
   start: 'clock.start',
   begin: 'clock.water',
   look: 'clock.look',
+  done: 'clock.done',
   harrowed: 'clock.truck',
   first: 'race-days.first-post',
   interval: 'race-days.interval',
@@ -32,14 +33,12 @@ export const raceDayHourInputs = {
 export function raceDayHourRows(context: ComposeContext): TableRows {
   const { engine } = context
   const known = engine.siOfAll(raceDayHourInputs)
-  // A day that ends after midnight is shown as far as the last race.
-  const done = engine.si('clock.done') ?? engine.si('clock.after')
-  if (!known || done === undefined) return []
+  if (!known) return []
   const held = engine.siOfAll({ full: 'water.storage', morning: 'store.morning' })
   const store =
     held === undefined ? {} : { store: { ...held, recharge: engine.si('water.recharge') ?? 0 } }
   const before = known.parade + known.reserve
-  return raceDayHours({ ...known, before, done, ...store }).map((h) => [
+  return raceDayHours({ ...known, before, ...store }).map((h) => [
     printed(h.from, 'clock', context),
     printed(h.lost, 'thinDepth', context),
     printed(h.needed, 'tenths', context),

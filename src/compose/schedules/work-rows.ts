@@ -132,7 +132,7 @@ export function workDailyRows(context: ComposeContext): TableRows {
     ])
 }
 
-/** Each day with its work, and how long everybody works on it. */
+/** Each day with its work, and how long everybody who works works on it. */
 export function workDayRows(context: ComposeContext): TableRows {
   const planned = plannedWork(context)
   if (!planned) return []
@@ -140,7 +140,9 @@ export function workDayRows(context: ComposeContext): TableRows {
   const first = raceWeek(context.facility.file)?.first
   return plan.days.flatMap(({ day, parts, worked }) => {
     const date = first && shortDate(addDays(first, day - 1 - plan.days.length), context)
-    const hours = worked.map((w, p) => `${people[p]} ${timeOf(w, context)}`).join('; ')
+    const hours = worked
+      .flatMap((w, p) => (w > 0 ? `${people[p]} ${timeOf(w, context)}` : []))
+      .join('; ')
     const rows = [
       ...parts.map((part) => [
         jobOf(part.id).does,

@@ -111,8 +111,9 @@ export const allOf =
   (input) =>
     conditions.every((holds) => holds(input))
 
-/** The day begins on its date, and its last race ends on the next. */
-export const pastMidnight: Condition = allOf(positive('clock.start'), refused('clock.after'))
+/** The last race ends on the day after its date, or later than any clock says here. */
+export const pastMidnight: Condition = (input) =>
+  refused('clock.after')(input) || (input.engine.si('clock.after') ?? 0) >= secondsPerDay
 
 /**
  * One crew works this day and the one that follows, and rests too little between them. Where a day

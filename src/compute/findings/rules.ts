@@ -156,7 +156,7 @@ export const findingRules: readonly FindingRule[] = [
   },
   {
     id: 'late-end',
-    holds: unlit(anyOf(exceeds('clock.after', 'daylight.dusk'), refused('clock.after'))),
+    holds: unlit(exceeds('clock.after', 'daylight.dusk')),
     facts: ['race-days.first-post'],
     figures: ['daylight.dusk'],
   },

@@ -16,6 +16,7 @@ const clock = (symbol: string): InputSpec => ({
  * Hours (s) that the rota has everybody there on a race day, what they come to for each person at
  * hand, and how many people it takes: superintendent and drivers once for each crew, gate and people
  * on foot once. A late crew comes when the early one leaves, so that it adds people and no hours.
+ * What is left for first light takes a driver, and the superintendent: nobody drives there alone.
  */
 export const crewDay = calculation({
   id: 'crew-day',
@@ -29,6 +30,7 @@ export const crewDay = calculation({
     walkers: people('k'),
     harrows: people('d_h'),
     trucks: people('d_t'),
+    left: { symbol: 'T_l', kind: 'duration', range: [0, 2e6] },
     shifts: people('s', 1),
     people: people('p', 1),
   },
@@ -36,12 +38,12 @@ export const crewDay = calculation({
     driving: {
       symbol: 'T_d',
       kind: 'hours',
-      tex: '@harrows\\,(@done - @start) + @trucks\\,(@done - @water)',
+      tex: '@harrows\\,(@done - @start) + @trucks\\,(@done - @water) + @left',
     },
     foot: {
       symbol: 'T_f',
       kind: 'hours',
-      tex: '(@done - @start) + (1 + @walkers)(@after - @look)',
+      tex: '(@done - @start) + (1 + @walkers)(@after - @look) + @left',
     },
     all: { symbol: 'T', kind: 'hours', tex: '@driving + @foot' },
     each: { symbol: 'T_1', kind: 'hours', tex: '\\frac{@all}{@people}' },
@@ -52,8 +54,8 @@ export const crewDay = calculation({
     },
   },
   compute: (x) => {
-    const driving = x.harrows * (x.done - x.start) + x.trucks * (x.done - x.water)
-    const foot = x.done - x.start + (1 + x.walkers) * (x.after - x.look)
+    const driving = x.harrows * (x.done - x.start) + x.trucks * (x.done - x.water) + x.left
+    const foot = x.done - x.start + (1 + x.walkers) * (x.after - x.look) + x.left
     const all = driving + foot
     return {
       driving,

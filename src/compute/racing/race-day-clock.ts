@@ -11,6 +11,9 @@ const time = (symbol: string, most = secondsPerDay): InputSpec => ({
 })
 const five = 300
 
+/** A card that is not over by noon of the day after its date is a slip of the pen. */
+const latest = 1.5 * secondsPerDay
+
 /** Plans are made, and durations printed, in whole five minutes. */
 const inFives = (time: number): number => wholeUp(time / five) * five
 
@@ -81,6 +84,11 @@ const outputs = {
   },
   truck: { symbol: 't_d', kind: 'clock', tex: '\\min(@harrowed,\\,@done)' },
   done: { symbol: 't_8', kind: 'clock', tex: '\\max(@after,\\,@pulled,\\,@harrowed,\\,@watered)' },
+  left: {
+    symbol: 'T_l',
+    kind: 'duration',
+    tex: '\\max(0,\\,@after + @pulling + @harrowing - @done)',
+  },
   long: { symbol: 'T', kind: 'hours', tex: '@done - @start' },
   shifts: {
     symbol: 's',
@@ -99,14 +107,16 @@ function shiftsOf(start: number, done: number, longest: number) {
 
 /**
  * The working day around a card of races: clock times (s after midnight), counted back from the
- * first race and on from the last. After it no work is planned that would end after the light.
+ * first race and on from the last, past midnight on the next day. After it no work is planned that
+ * would end after the light, or after midnight; pulling back and harrowing that are left are done at
+ * first light.
  */
 export const raceDayClock = calculation({
   id: 'race-day-clock',
   sources: ['common-practice'],
   inputs,
   outputs,
-  refusals: ['begins-day-before', 'ends-after-midnight', 'after-light', 'one-crew'],
+  refusals: ['begins-day-before', 'ends-next-day', 'after-light', 'one-crew'],
   compute: ({ ...x }) => {
     const harrowing = inFives(x.harrow)
     const watering = inFives(x.round)
@@ -118,10 +128,10 @@ export const raceDayClock = calculation({
     const after = last + x.interval
     const work = evening(after, Math.min(x.light, secondsPerDay), { harrowing, pulling, watering })
     const early = refuse('begins-day-before')
-    const midnight = refuse('ends-after-midnight')
+    const noEnd = refuse('ends-next-day')
     const from = (s: number) => (start < 0 ? early : s)
-    const until = (s: number) => (after >= secondsPerDay ? midnight : s)
-    const no = start < 0 ? early : after >= secondsPerDay ? midnight : undefined
+    const until = (s: number) => (after > latest ? noEnd : s)
+    const no = start < 0 ? early : after > latest ? noEnd : undefined
     return {
       harrowing,
       watering,
@@ -132,11 +142,12 @@ export const raceDayClock = calculation({
       look: from(look),
       horses: from(look + x.check),
       breaks,
-      last: last < secondsPerDay ? last : midnight,
+      last: until(last),
       after: until(after),
       ...work,
       truck: until(typeof work.harrowed === 'number' ? work.harrowed : work.done),
       done: until(work.done),
+      left: until(Math.max(0, after + pulling + harrowing - work.done)),
       ...(no ? { long: no, shifts: no, over: no } : shiftsOf(start, work.done, x.longest)),
     }
   },

@@ -142,7 +142,7 @@ function light(known: ReadonlySet<string>): Binding {
     : fixed(secondsPerDay, 'light-unknown')
 }
 
-/** Harrow and every water truck have a driver each. */
+/** One driver has the harrow and then the blade, and every water truck has one. */
 const drivers = (known: ReadonlySet<string>): Record<'harrows' | 'trucks', Binding> => ({
   harrows: known.has('gear.harrow.width') ? fixed(1, 'one-driver') : none('nothing-harrows'),
   trucks: known.has('gear.spray.tank') ? figure('fleet.all') : none('no-water-truck'),
@@ -182,6 +182,7 @@ export function racingUses(known: ReadonlySet<string>): readonly Use[] {
       done: figure('clock.done'),
       walkers: fact('practice.walkers'),
       ...drivers(known),
+      left: figure('clock.left'),
       shifts: figure('clock.shifts'),
       people: fact('crew.race-day'),
     }),

@@ -1,8 +1,19 @@
+import type * as z from 'zod'
+import type { Path } from '../../read/read-yaml.ts'
+import { schemaAt } from '../../validate/schema-advice/schema-keys.ts'
+import { facility } from '../../validate/schemas/facility.ts'
 import type { FirstQuestion } from '../../validate/schemas/form.ts'
 import { contactWith } from './answers.ts'
 import { valueAt } from './data.ts'
 import type { Question } from './question.ts'
 import type { Screen } from './subjects.ts'
+
+/** What stands at an entry, as far as it can be used: a day that no calendar has is no answer. */
+function isSound(data: unknown, at: Path): boolean {
+  const value = valueAt(data, at)
+  const schema = schemaAt(facility, at) as z.ZodType | undefined
+  return value !== undefined && (schema?.safeParse(value).success ?? true)
+}
 
 /** Whether one of the questions that come first has its answer in the file. */
 export function isAnswered(data: unknown, { entries = [], person }: FirstQuestion): boolean {
@@ -13,7 +24,7 @@ export function isAnswered(data: unknown, { entries = [], person }: FirstQuestio
       ['name', 'phone'].every((field) => valueAt(data, ['contacts', index, field]) !== undefined)
     )
   }
-  return entries.every((at) => valueAt(data, at.split('.')) !== undefined)
+  return entries.every((at) => isSound(data, at.split('.')))
 }
 
 /** Whether the file says anything to a question. */

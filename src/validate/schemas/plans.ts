@@ -60,8 +60,13 @@ const row = z.strictObject({
   after: z.array(figureName).min(1).optional(),
   /** The plan for the last days covers it: left out where the first race is close. */
   long: z.literal(true).optional(),
-  /** Who works from when to when, for calendars; to midnight where no end is named. */
-  shift: z.strictObject({ role: id, from: figureName, to: figureName.optional() }).optional(),
+  /** Who works from when to when, for calendars; or from a time of the next day, and how long. */
+  shift: z
+    .union([
+      z.strictObject({ role: id, from: figureName, to: figureName }),
+      z.strictObject({ role: id, 'next-day': figureName, lasts: figureName }),
+    ])
+    .optional(),
   ...belongs,
 })
 

@@ -14,6 +14,7 @@ describe('hours of a crew', () => {
     walkers: 2,
     harrows: 1,
     trucks: 1,
+    left: 0,
     shifts: 1,
     people: 4,
   }
@@ -40,6 +41,13 @@ describe('hours of a crew', () => {
     expect(
       numberOf(crewDay.compute({ ...crew, after: 18 * h, done: 20 * h }).each),
     ).toBeGreaterThan(numberOf(crewDay.compute(crew).each))
+  })
+
+  it('count what is left for first light, for a driver and for the superintendent', () => {
+    const out = crewDay.compute({ ...crew, left: 1.5 * h })
+    expect(numberOf(out.driving) / h).toBe(13 + 11 + 1.5)
+    expect(numberOf(out.all) / h).toBe(55 + 2 * 1.5)
+    expect(out.places).toBe(crewDay.compute(crew).places)
   })
 
   it('need the superintendent and each driver once for each crew', () => {

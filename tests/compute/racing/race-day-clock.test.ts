@@ -102,8 +102,32 @@ describe('a race day by the clock', () => {
     expectRefused([raceDayClock.compute({ ...day, longest: 15 * h }).over], /^one-crew$/)
   })
 
-  it('refuses a day that would begin before midnight, and an end after the next', () => {
+  it('goes on past midnight, and leaves all work after it for first light', () => {
+    // From 21:30 nine intervals of 20 min: the last race at 0:30, clear at 0:50 of the next day.
+    // 90 min of pulling back and 60 of harrowing are left.
+    const at = raceDayClock.compute({ ...day, first: 21.5 * h })
+    expect([at.last, at.after, at.done, at.left].map((t) => numberOf(t) / min)).toEqual([
+      24 * 60 + 30,
+      24 * 60 + 50,
+      24 * 60 + 50,
+      150,
+    ])
+    expectRefused([at.pulled, at.harrowed, at.watered], /after-light/)
+    // In at 14:30, out at 0:50.
+    expect(numberOf(at.long) / min).toBe(10 * 60 + 20)
+  })
+
+  it('leaves for first light what is neither pulled back nor harrowed, water apart', () => {
+    const left = (light: number) =>
+      numberOf(raceDayClock.compute({ ...day, light: light * h }).left) / min
+    // Clear at 16:20; 90 min of pulling back until 17:50, 60 of harrowing until 18:50.
+    expect([17, 18, 19, 24].map(left)).toEqual([150, 60, 0, 0])
+  })
+
+  it('refuses a day that would begin before midnight, and an end after the next noon', () => {
     expectRefused([raceDayClock.compute({ ...day, rounds: 8 }).start], /^begins-day-before$/)
-    expectRefused([raceDayClock.compute({ ...day, first: 21 * h }).done], /^ends-after-midnight$/)
+    const slow = { ...day, interval: 3 * h }
+    expectRefused([raceDayClock.compute(slow).done], /^ends-next-day$/)
+    expect(numberOf(raceDayClock.compute({ ...slow, interval: 2 * h }).after) / h).toBe(33)
   })
 })
