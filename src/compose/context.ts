@@ -27,6 +27,8 @@ export type ComposeContext = {
   /** Build date, `YYYY-MM-DD`. */
   readonly date: string
   readonly here: Circumstances
+  /** Findings that hold on the one race day whose numbers these are; undefined for the whole facility. */
+  readonly found?: ReadonlySet<string>
   /** The other parts of the same manual, each composed when it is first asked for. */
   readonly parts: ManualParts
 }

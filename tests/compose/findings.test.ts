@@ -115,6 +115,11 @@ describe('findings about machines and hours', () => {
     expect(await onDays(night(11))).toContain('late-end')
   })
 
+  it('see a high ridge where no machine rides on it', async () => {
+    const ridge = 'rail-ridge: { height: 2 in }\n'
+    expect(await found({ more: ridge })).toContain('ridge-high')
+  })
+
   it('see a rota that takes more people than there are', async () => {
     const list = ['date: 2027-08-03, first-post: "13:00", races: 8']
     // One crew without machines: superintendent, gate, and two on foot.

@@ -1,20 +1,30 @@
 import { addDays, isClose, secondsPerDay, workingDaysOff } from '../../model/day.ts'
 import type { Belongs, ScheduleRow } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
-import { type ComposeContext, isKnown, namedNumber } from '../context.ts'
+import { type ComposeContext, filled, isKnown, namedNumber } from '../context.ts'
 import { raceWeek } from '../dates.ts'
+import { dayOfFinding } from '../findings.ts'
 
 /** Days that facts come to when they are added up. */
 export const daysOf = (names: readonly string[], context: ComposeContext): number =>
   names.reduce((total, name) => total + (namedNumber(name, context) ?? 0), 0) / secondsPerDay
 
-/** Whether a row or a job of a plan belongs in the manual of this facility. */
+/**
+ * The race day whose numbers an item is about, where it is there because of a finding that does not
+ * hold on the fullest one.
+ */
+const dayOf = ({ finding }: Belongs, context: ComposeContext): ComposeContext | undefined =>
+  finding === undefined || context.found ? undefined : dayOfFinding(finding, context)
+
+/** Whether a row or a job of a plan belongs in the manual of this facility, or on the day of the context. */
 export function isKept(item: Belongs, context: ComposeContext): boolean {
-  const found = (id: string): boolean => context.parts.findings.some((f) => f.id === id)
+  const found = (id: string): boolean =>
+    context.found?.has(id) ?? context.parts.findings.some((f) => f.id === id)
+  const day = dayOf(item, context) ?? context
   return (
     applies(item.when, context.here) &&
-    (item.needs ?? []).every((name) => isKnown(name, context)) &&
-    !(item.lacks ?? []).some((name) => isKnown(name, context)) &&
+    (item.needs ?? []).every((name) => isKnown(name, day)) &&
+    !(item.lacks ?? []).some((name) => isKnown(name, day)) &&
     (item.finding?.some(found) ?? true) &&
     !(item['no-finding']?.some(found) ?? false)
   )
@@ -41,6 +51,12 @@ export const raceIsClose = ({
 }: Pick<ComposeContext, 'facility' | 'date'>): boolean =>
   isClose(raceWeek(facility.file)?.first, date)
 
+/** A row with the numbers of the day that it is about, where that is not the fullest one. */
+function ofItsDay(row: ScheduleRow, context: ComposeContext): ScheduleRow {
+  const day = dayOf(row, context)
+  return day ? { ...row, cells: row.cells.map((cell) => filled(cell, day)) } : row
+}
+
 /** Rows that apply here, those with a date (`YYYY-MM-DD`) in its order behind those without. */
 export const datedRows = (
   rows: readonly ScheduleRow[],
@@ -48,5 +64,5 @@ export const datedRows = (
 ): readonly { readonly row: ScheduleRow; readonly date: string | undefined }[] =>
   rows
     .filter((row) => isKept(row, context) && !(row.long && raceIsClose(context)))
-    .map((row) => ({ row, date: dateOf(row, context) }))
+    .map((row) => ({ row: ofItsDay(row, context), date: dateOf(row, context) }))
     .sort((a, b) => (a.date ?? '').localeCompare(b.date ?? ''))

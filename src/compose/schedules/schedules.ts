@@ -4,6 +4,7 @@ import type { Schedule, ScheduleTable } from '../../validate/schemas/plans.ts'
 import { applies } from '../applies.ts'
 import { type ComposeContext, filled, isEstimate, isKnown, itemsOf } from '../context.ts'
 import { dueDate } from '../dates.ts'
+import { foundOn } from '../findings.ts'
 import { datedRows, raceIsClose } from './dated-rows.ts'
 import { raceDayGroups } from './race-day-groups.ts'
 import { madeFrom, rowMakers } from './row-makers.ts'
@@ -36,7 +37,9 @@ const restsOnUsual = (
 /** Race days on which a table says the same share one, under all their dates. */
 function saidByDay(table: ScheduleTable, context: ComposeContext): readonly Said[] {
   const said = new Map<string, Said>()
-  for (const { dates, context: day } of raceDayGroups(context)) {
+  for (const group of raceDayGroups(context)) {
+    const { dates } = group
+    const day = { ...group.context, found: foundOn(group) }
     const named = rowsOf(table, day)
     const rows = named.map((cells) => cells.map((c) => filled(c, day)))
     const key = JSON.stringify(rows)

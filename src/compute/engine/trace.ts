@@ -41,9 +41,10 @@ export function createTrace(uses: ReadonlyMap<string, Use<string>>): Trace {
   })
   const ofFigure = remembering((id, paths) => {
     const use = uses.get(useIdOf(id))
-    if (!use) return
-    for (const name of inputsOf(use.calculation, id.slice(use.id.length + 1)))
-      add(use.bindings[name], paths, ofFigure)
+    const output = id.slice(useIdOf(id).length + 1)
+    // A use may be worked by a shorter calculation where a machine is missing: it lacks some outputs.
+    if (!use || !(output in use.calculation.outputs)) return
+    for (const name of inputsOf(use.calculation, output)) add(use.bindings[name], paths, ofFigure)
   })
   return { ofUse: (use) => ofUseId(use.id), ofFigure }
 }
