@@ -45,8 +45,13 @@ async function readFonts(): Promise<Fonts> {
   const texts = await Promise.all(
     licences.map(async (l) => ({ family: l.family, text: await readFile(locate(l), 'utf8') })),
   )
+  let inline: string | undefined
   return {
-    inline: faces.map((f) => rule(f, dataUrl(data.get(nameOf(f))), 'block')).join('\n'),
+    // Only what is printed takes it.
+    get inline() {
+      inline ??= faces.map((f) => rule(f, dataUrl(data.get(nameOf(f))), 'block')).join('\n')
+      return inline
+    },
     linked: faces.map((f) => rule(f, `fonts/${nameOf(f)}`, 'swap')).join('\n'),
     files: [
       ...[...data].map(([name, bytes]) => ({ path: `fonts/${name}`, data: bytes })),

@@ -1,4 +1,4 @@
-import { readdir, readFile } from 'node:fs/promises'
+import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import type { RenderAssets } from '../../render/assets.ts'
 import type { TemplateTexts } from '../../render/text/templates.ts'
@@ -17,25 +17,21 @@ const withImports = (text: string, styles: Readonly<Record<string, string>>): st
 export async function loadTemplates(
   folders: Folders,
 ): Promise<{ readonly templates: TemplateTexts } & Pick<RenderAssets, 'styles'>> {
-  const names = (await readdir(folders.templates, { recursive: true }))
+  const names = readdirSync(folders.templates, { recursive: true, encoding: 'utf8' })
     .map((n) => withSlashes(n))
     .sort()
-  const read = async (ending: string): Promise<[string, string][]> =>
-    Promise.all(
-      names
-        .filter((n) => n.endsWith(ending))
-        .map(
-          async (n): Promise<[string, string]> => [
-            n.slice(0, -ending.length),
-            await readFile(path.join(folders.templates, n), 'utf8'),
-          ],
-        ),
-    )
+  const read = (ending: string): [string, string][] =>
+    names
+      .filter((n) => n.endsWith(ending))
+      .map((n) => [
+        n.slice(0, -ending.length),
+        readFileSync(path.join(folders.templates, n), 'utf8'),
+      ])
   const styles = Object.fromEntries(
-    (await read('.css')).map(([n, text]) => [n.replace('styles/', ''), text]),
+    read('.css').map(([n, text]) => [n.replace('styles/', ''), text]),
   )
   return {
-    templates: Object.fromEntries(await read('.hbs')),
+    templates: Object.fromEntries(read('.hbs')),
     styles: Object.fromEntries(
       Object.entries(styles).map(([n, text]) => [n, withImports(text, styles)]),
     ),

@@ -78,10 +78,15 @@ const rules = (all: readonly Cut[], url: (file: Cut) => string): string =>
 export async function siteFonts(texts: readonly string[]): Promise<SiteFonts> {
   const { text, cut: small, letters } = await fontsFor(usedCharacters(texts))
   const all = [...text, ...small, ...letters]
+  let inline: string | undefined
   const licences = (await loadFonts()).files.filter(({ path }) => path.endsWith('LICENSE.txt'))
   return {
     linked: rules(all, ({ name }) => `fonts/${name}`),
-    inline: rules([...text, ...small], ({ data }) => dataUrl(data)),
+    // Only the manual in one file takes it.
+    get inline() {
+      inline ??= rules([...text, ...small], ({ data }) => dataUrl(data))
+      return inline
+    },
     files: [...all.map(({ name, data }) => ({ path: `fonts/${name}`, data })), ...licences],
   }
 }

@@ -42,60 +42,39 @@ const italicOf = (letter: string): string => {
   return own ? String.fromCodePoint(own.italic + code - (own.from.codePointAt(0) ?? 0)) : ''
 }
 
-/** Characters that were seen, each once. */
-type Seen = { readonly units: Uint8Array; readonly characters: Set<string> }
+/** What not everybody can type: a few thousand units of the millions that a site has. */
+const rare = /[\u0080-\uffff]+/g
 
-const noneSeen = (): Seen => ({ units: new Uint8Array(0x10000), characters: new Set() })
+/** The same outside tags. */
+const rareWords = /[\u0080-\uffff]+(?![^<>]*>)/g
 
-/** Looks at each unit of a text, of which a site has many millions, but at each character once. */
-function see({ units, characters }: Seen, text: string, from = 0, to = text.length): void {
-  for (let i = from; i < to; i++) {
-    const unit = text.charCodeAt(i)
-    if (units[unit]) continue
-    const character = String.fromCodePoint(text.codePointAt(i) ?? unit)
-    characters.add(character)
-    if (character.length === 1) units[unit] = 1
-    else i++
-  }
+/** The characters of texts, each once, with all that can be typed, in order. */
+function eachOnce(texts: readonly string[], wanted: RegExp): readonly string[] {
+  const found = new Set(typed)
+  for (const text of texts)
+    for (const run of text.match(wanted) ?? []) for (const character of run) found.add(character)
+  return [...found].sort()
 }
 
-const inOrder = ({ characters }: Seen): readonly string[] => [...characters].sort()
-
-const [formulaStart, formulaEnd] = ['<math', '</math>']
-
-/** Characters of texts, those in formulas apart: pages are long, and no part of them is copied. */
-function seenIn(texts: readonly string[]): { readonly formulas: Seen; readonly shown: Seen } {
-  const [formulas, shown] = [noneSeen(), noneSeen()]
-  for (const text of texts) {
-    let at = 0
-    for (;;) {
-      const start = text.indexOf(formulaStart, at)
-      const end = start === -1 ? -1 : text.indexOf(formulaEnd, start)
-      if (end === -1) break
-      see(shown, text, at, start)
-      at = end + formulaEnd.length
-      see(formulas, text.slice(start, at).replace(/<[^>]*>/g, ''))
-    }
-    see(shown, text, at)
-  }
-  return { formulas, shown }
-}
+const formula = /<math.*?<\/math>/gs
 
 /**
  * Characters that pages, scripts and styles hold.
  * @param texts Files of a site.
  */
 export function usedCharacters(texts: readonly string[]): UsedCharacters {
-  const seen = seenIn(texts)
-  const hasFormulas = seen.formulas.characters.size > 0
-  for (const some of [seen.formulas, seen.shown]) see(some, typed)
+  const formulas = texts.flatMap((text) => text.match(formula) ?? []).join('')
+  const shown = eachOnce(
+    texts.map((text) => text.replace(formula, '')),
+    rare,
+  )
   const isBeyond = (c: string): boolean => isBeyondLatin(c.codePointAt(0) ?? 0)
   // Greek letters stand for quantities, and STIX has them.
   const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c) && !/\p{Script=Greek}/u.test(c)
-  const [letters, shown] = [inOrder(seen.formulas), inOrder(seen.shown)]
+  const letters = eachOnce([formulas], rareWords)
   return {
-    formulas: hasFormulas ? [...letters, ...letters.map(italicOf)].join('') : '',
-    latin: shown.filter((c) => c >= ' ' && !isBeyond(c)).join(''),
+    formulas: />[^<]/.test(formulas) ? [...letters, ...letters.map(italicOf)].join('') : '',
+    latin: shown.filter((c) => !isBeyond(c)).join(''),
     signs: shown.filter((c) => isBeyond(c) && !isLetter(c)).join(''),
     letters: shown.filter((c) => isBeyond(c) && isLetter(c)).join(''),
   }
