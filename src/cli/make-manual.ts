@@ -5,12 +5,9 @@ import { composeFiguresFile } from '../compose/figures-file.ts'
 import type { Manual } from '../model/manual.ts'
 import type { OutputFile } from '../model/output-file.ts'
 import { hasErrors, type Problem } from '../model/problem.ts'
-import { cacheFolder } from '../print/browser/cache-folder.ts'
-import type { BrowserFound } from '../print/browser/find-browser.ts'
 import type { KeptBrowser } from '../print/browser/keep-browser.ts'
-import { thisMachine } from '../print/browser/machine.ts'
+import { once } from '../print/once.ts'
 import { isNoRoom } from '../print/page/no-room.ts'
-import { printCache } from '../print/press/print-cache.ts'
 import { calendarFolder } from '../render/calendars/calendar-file.ts'
 import { workerFile } from '../render/site/kept-site.ts'
 import { oneFileName } from '../render/site/papers.ts'
@@ -26,18 +23,19 @@ import { type Built, countsOf, keptText, withoutPdfs } from './build-summary.ts'
 import { terminalNames } from './folders.ts'
 import { type ExitCode, exit, type Io } from './io.ts'
 import { type Kept, keptPrints } from './kept-prints.ts'
-import { lastBinder } from './last-binder.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import { loadKept } from './load/load-kept.ts'
 import type { Folders, LoadedManual } from './load/load-manual.ts'
 import { loadWorker } from './load/load-scripts.ts'
 import type { Printed } from './print-manual.ts'
+import { printWith } from './print-with.ts'
 import { problemsText } from './problem-text.ts'
 import type { Progress } from './progress.ts'
-import { siteWith } from './site-with.ts'
+import { oneFileFirst, siteWith } from './site-with.ts'
 import { unwritable } from './user-fault.ts'
 
-type Ready = LoadedManual & {
+/** A manual without faults. */
+export type Ready = LoadedManual & {
   readonly manual: Manual
   readonly library: NonNullable<LoadedManual['library']>
 }
@@ -99,27 +97,6 @@ async function load({
 async function versionOf({ project }: Folders): Promise<string> {
   const about: unknown = JSON.parse(await readFile(path.join(project, 'package.json'), 'utf8'))
   return z.object({ version: z.string() }).parse(about).version
-}
-
-/** Everything that needs a browser; the printing itself is loaded only where there is one. */
-async function print(
-  found: BrowserFound,
-  { manual, library }: Ready,
-  { version, target }: { readonly version: string; readonly target: string },
-  { folders, progress, io }: ManualJob,
-): Promise<Printed> {
-  const { printManual } = await import('./print-manual.ts')
-  const last = await lastBinder(target)
-  const before = last?.revision.revision === manual.facility.revision ? last.before : last?.revision
-  const cache = printCache(path.join(await cacheFolder(thisMachine(io.env)), 'prints'))
-  await cache.prune()
-  const job = { found, cache, manual, words: library.words, folders, version, last, before }
-  return progress.stage(
-    'print',
-    (tell) => printManual(job, tell),
-    (p) =>
-      `binder of ${p.binderPages} pages, field book of ${p.fieldBookPages}, ${p.sheets} sheets`,
-  )
 }
 
 const isPage = (file: OutputFile): boolean => file.path.endsWith('.html')
@@ -251,9 +228,11 @@ export async function makeManual(job: ManualJob): Promise<MadeManual | ExitCode>
     io.err(shut)
     return exit.unwritable
   }
+  const { words } = ready.library
+  const first = once(() => oneFileFirst(manual, words, folders))
   // The pages say how large the files beside them are.
   const used = await browser
-    .use((found) => print(found, ready, { version, target }, job))
+    .use((found) => printWith(found, ready, { version, target, meanwhile: first }, job))
     .catch(withoutRoom)
   const printed = used.kind === 'done' ? used.value : undefined
   const why = used.kind === 'done' ? '' : used.message
@@ -264,7 +243,7 @@ export async function makeManual(job: ManualJob): Promise<MadeManual | ExitCode>
   const kept = await keptPrints(target, manual, printed !== undefined)
   const { site, beside } = await progress.stage(
     'render',
-    () => siteWith(printed?.besideSite ?? [], kept, manual, ready.library.words, folders),
+    async () => siteWith(printed?.besideSite ?? [], kept, manual, words, await first()),
     (files) => `${files.site.filter(isPage).length} site pages`,
   )
   const built = await write(

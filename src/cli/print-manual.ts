@@ -12,12 +12,13 @@ import { printCards } from '../print/cards/print-cards.ts'
 import { printFieldBook, printHandout } from '../print/field-book/print-field-book.ts'
 import type { PdfAbout } from '../print/finish/finish-pdf.ts'
 import { printForms } from '../print/forms/print-forms.ts'
+import { stepByStep } from '../print/in-turn.ts'
 import { openPress, type Press } from '../print/press/press.ts'
 import type { PrintCache } from '../print/press/print-cache.ts'
 import { printPages } from '../print/press/print-pages.ts'
 import { printSheets, type SheetFile } from '../print/sheets/print-sheets.ts'
 import type { RenderAssets } from '../render/assets.ts'
-import { type Binder, renderBinder } from '../render/binder/render-binder.ts'
+import { type Binder, renderingBinder } from '../render/binder/render-binder.ts'
 import { renderDividers } from '../render/binder/render-dividers.ts'
 import { renderReplacementList } from '../render/binder/replacement-list.ts'
 import { renderCards } from '../render/cards/render-cards.ts'
@@ -29,6 +30,7 @@ import { filesOffered } from '../render/site/papers.ts'
 import type { Words } from '../validate/schemas/words.ts'
 import { loadFonts } from './load/load-fonts.ts'
 import type { Folders } from './load/load-manual.ts'
+import { loadPressScript } from './load/load-scripts.ts'
 import { loadTemplates } from './load/load-templates.ts'
 import { printingProgram } from './printing-program.ts'
 
@@ -74,6 +76,8 @@ export type PrintJob = {
   readonly last: BinderMemory | undefined
   /** The binder that is in use: the last build of another revision. */
   readonly before: BinderRevision | undefined
+  /** Begins other work, when everything is rendered and the browser has the rest to do. */
+  readonly meanwhile: () => Promise<unknown>
 }
 
 type Tell = (what: string) => void
@@ -200,7 +204,7 @@ async function blackBinder(
   last: BinderMemory,
 ): Promise<{ readonly rendered: Binder; readonly printed: BinderPrint } | undefined> {
   if (manual.facility.binder.ink !== 'black') return undefined
-  const rendered = renderBinder(manual, assets, 'black')
+  const rendered = await stepByStep(renderingBinder(manual, assets, 'black'))
   const titled = about(assets.words.binder.subject, 'binder-black')
   const printed = await printBinder(press, { binder: rendered, about: titled, last }, tell)
   return { rendered, printed }
@@ -208,20 +212,27 @@ async function blackBinder(
 
 async function printDocuments(
   printing: Printing,
-  { last, before }: Pick<PrintJob, 'last' | 'before'>,
+  { last, before, meanwhile }: Pick<PrintJob, 'last' | 'before' | 'meanwhile'>,
 ): Promise<Printed> {
   const { press, manual, assets, about, tell } = printing
   tell('binder and sheets')
-  const posted = renderSheets(manual, assets)
-  const rendered = renderBinder(manual, assets)
-  const job = { binder: rendered, about: about(assets.words.binder.subject, 'binder'), last }
-  const [binder, forms, cards, fieldBook, dividers, sheets] = await Promise.all([
-    printBinder(press, job, tell),
+  // What is soon rendered is printed while the binder is.
+  const small = Promise.all([
     formFiles(printing),
     cardFiles(printing),
     fieldBookFiles(printing),
     dividerFiles(printing),
+  ])
+  small.catch(() => undefined)
+  const posted = renderSheets(manual, assets)
+  const rendered = await stepByStep(renderingBinder(manual, assets))
+  // Whoever asks for what comes of it is told of its failure.
+  meanwhile().catch(() => undefined)
+  const job = { binder: rendered, about: about(assets.words.binder.subject, 'binder'), last }
+  const [binder, sheets, [forms, cards, fieldBook, dividers]] = await Promise.all([
+    printBinder(press, job, tell),
     sheetFiles(printing, posted),
+    small,
   ])
   const black = await blackBinder(printing, binder.memory)
   const replacement = await replacementFiles(
@@ -265,8 +276,9 @@ const growSlowly = (): void => setFlagsFromString('--heap-growing-percent=40')
 export async function printManual(job: PrintJob, tell: Tell): Promise<Printed> {
   growSlowly()
   const { found, cache, manual, words, folders } = job
-  const [fonts, templates, program] = await Promise.all([
+  const [fonts, script, templates, program] = await Promise.all([
     loadFonts(),
+    loadPressScript(folders),
     loadTemplates(folders),
     printingProgram(folders),
   ])
@@ -275,6 +287,7 @@ export async function printManual(job: PrintJob, tell: Tell): Promise<Printed> {
     browserName: found.version,
     program,
     fontCss: fonts.inline,
+    script,
     lang: manual.facility.lang,
     cache,
   })

@@ -4,6 +4,7 @@ import path from 'node:path'
 import { projectFolders } from '../../src/cli/folders.ts'
 import { loadFonts } from '../../src/cli/load/load-fonts.ts'
 import { loadManual } from '../../src/cli/load/load-manual.ts'
+import { loadPressScript } from '../../src/cli/load/load-scripts.ts'
 import { loadTemplates } from '../../src/cli/load/load-templates.ts'
 import { printManual } from '../../src/cli/print-manual.ts'
 import type { Text } from '../../src/model/manual/text.ts'
@@ -30,7 +31,11 @@ const { manual, library } = await loadManual(
 )
 const found = await findBrowser(process.env)
 if (!manual || !library || found.kind !== 'found') throw new Error('no manual or no browser')
-const [fonts, templates] = await Promise.all([loadFonts(), loadTemplates(folders)])
+const [fonts, script, templates] = await Promise.all([
+  loadFonts(),
+  loadPressScript(folders),
+  loadTemplates(folders),
+])
 const binder = renderBinder(manual, { ...templates, words: library.words, fontCss: fonts.inline })
 const about = {
   title: 't',
@@ -83,6 +88,7 @@ const finished = (cache: PrintCache, last?: Awaited<ReturnType<typeof printBinde
       browserName: found.version,
       program: '',
       fontCss: fonts.inline,
+      script,
       lang: 'en',
       cache,
     })
@@ -107,6 +113,7 @@ const everything = (
         version: '',
         last,
         before: undefined,
+        meanwhile: async () => undefined,
       },
       () => undefined,
     ),

@@ -1,12 +1,13 @@
 import { composeFiguresFile } from '../../src/compose/figures-file.ts'
 import type { Manual } from '../../src/model/manual.ts'
+import { atOnce } from '../../src/model/steps.ts'
 import type { RenderAssets, SiteAssets } from '../../src/render/assets.ts'
 import { renderBinder } from '../../src/render/binder/render-binder.ts'
 import { renderDividers } from '../../src/render/binder/render-dividers.ts'
 import { renderCards } from '../../src/render/cards/render-cards.ts'
 import { renderFieldBook, renderHandout } from '../../src/render/field-book/render-field-book.ts'
 import { renderForms } from '../../src/render/forms/render-forms.ts'
-import { oneFile, oneFilePage } from '../../src/render/one-file/one-file.ts'
+import { oneFilePage, renderingOneFile } from '../../src/render/one-file/one-file.ts'
 import { renderSheets } from '../../src/render/sheets/render-sheets.ts'
 import { sitePages } from '../../src/render/site/render-site.ts'
 import type { Chance } from './chance.ts'
@@ -50,7 +51,7 @@ const forPaper: Readonly<
 }
 
 function inOneFile(manual: Manual, assets: SiteAssets): readonly Output[] {
-  const made = oneFile(manual, assets)
+  const made = atOnce(renderingOneFile(manual, assets))
   const page = oneFilePage(made, assets, { fontCss: '', hash: () => '' })
   const scripts = page.match(/<script\b/g)?.length
   return [

@@ -1,7 +1,9 @@
 import { afterAll, beforeAll } from 'vitest'
 import { loadFonts } from '../../src/cli/load/load-fonts.ts'
+import { loadPressScript } from '../../src/cli/load/load-scripts.ts'
 import { findBrowser } from '../../src/print/browser/find-browser.ts'
 import { openPress, type Press } from '../../src/print/press/press.ts'
+import { folders } from './demo.ts'
 import { noCache } from './no-cache.ts'
 
 /** A press with the project's fonts that keeps nothing, in a browser of its own. */
@@ -16,6 +18,7 @@ export async function openTestPress(): Promise<{
     browserName: found.version,
     program: '',
     fontCss: (await loadFonts()).inline,
+    script: await loadPressScript(folders),
     lang: 'en',
     cache: noCache,
   })

@@ -83,6 +83,10 @@ export async function bundleScript(
 export const loadLayScript = (folders: Folders): Promise<string> =>
   bundleScript('print-itself', folders, [], 'print/view')
 
+/** The script that pages run in which the program prints. */
+export const loadPressScript = (folders: Folders): Promise<string> =>
+  bundleScript('in-page', folders, [], 'print/lay')
+
 /** The worker that keeps the site on a phone, without the list of what it keeps. */
 export const loadWorker = (folders: Folders): Promise<string> => bundleScript('worker', folders)
 

@@ -1,4 +1,4 @@
-import type { BrowserPage } from '../page/open-page.ts'
+import type { LayingPage } from '../page/open-page.ts'
 import { type Numbering, pageLabel } from './page-numbers.ts'
 
 /** How a part is numbered, and which of the places that its slots ask for stand in it. */
@@ -29,7 +29,7 @@ function fillInPage(labels: readonly (readonly [string, string])[]): void {
  * @returns what was put in, by place.
  */
 export async function foreseePages(
-  page: BrowserPage,
+  page: LayingPage,
   { numbering, ids }: OwnPlaces,
 ): Promise<Readonly<Record<string, string>>> {
   if (ids.length === 0) return {}

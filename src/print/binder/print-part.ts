@@ -3,24 +3,21 @@ import { type Hand, margins, textArea } from '../../render/binder/page-rules.ts'
 import type { BinderPart } from '../../render/binder/render-binder.ts'
 import { finishPart, orderContent } from '../finish/finish-pdf.ts'
 import { keepBookmarks } from '../finish/outline.ts'
+import { giveWay } from '../in-turn.ts'
 import { joinLinks } from '../join/join-links.ts'
 import type { PartPlace } from '../join/part-place.ts'
 import type { WrittenPart } from '../join/write-part.ts'
+import { lay } from '../lay/lay.ts'
 import { once } from '../once.ts'
-import type { BrowserPage } from '../page/open-page.ts'
-import { refuseSmall } from '../page/refuse-small.ts'
-import { refuseWide } from '../page/refuse-wide.ts'
 import { toDraft, toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import type { PdfDocument } from '../pdf/kinds.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Press } from '../press/press.ts'
 import { pageFingerprints } from './fingerprints.ts'
-import { foreseePages, type OwnPlaces } from './foresee-pages.ts'
-import { layOpenings } from './openings/lay-openings.ts'
+import type { OwnPlaces } from './foresee-pages.ts'
 import { placesOf } from './places.ts'
 import { fillSlots, slotsIn } from './slots.ts'
-import { spanWide } from './span-wide.ts'
 
 type PartPages = {
   readonly pages: number
@@ -76,7 +73,7 @@ async function readPrint(
   let opened: PdfDocument | undefined
   const pages = await press.keep(['pages', bytes], async () => {
     // The browser is given its next part first, and works while this one is looked at.
-    await new Promise((go) => setImmediate(go))
+    await giveWay()
     const document = openDocument(bytes)
     if (isLikelyLast) opened = document
     return readPages(document)
@@ -114,10 +111,6 @@ function ownPlaces(part: BinderPart): readonly string[] {
   return slotsIn(part.body).filter((id) => part.body.includes(` id="${id}"`))
 }
 
-/** Held at the width of the text until it is printed, so that all of it is laid out once. */
-const hold = (page: BrowserPage, width: number): Promise<void> =>
-  page.evaluate((value) => document.body.style.setProperty('width', `${value}px`), width)
-
 type LaidOut = { readonly bytes: Uint8Array; readonly foreseen: Readonly<Record<string, string>> }
 
 type HowToPrint = {
@@ -143,12 +136,7 @@ function printLaidOut(
     { css: part.css[hand], body: fillSlots(part.body, filled) },
     { area: { width: width * inch, height: height * inch }, places, ranges, isDraft },
     async (page, { area, places, ranges, isDraft }) => {
-      await hold(page, area.width)
-      await spanWide(page, area)
-      await layOpenings(page, area)
-      const foreseen = await foreseePages(page, places)
-      await refuseWide(page, area.width)
-      await refuseSmall(page, area.width)
+      const foreseen = await lay(page, 'part', { area, places })
       return { bytes: isDraft ? await toDraft(page) : await toPdf(page, ranges), foreseen }
     },
     isNext,

@@ -17,7 +17,7 @@ const printFlags = [
   '--no-default-browser-check',
 ]
 
-const withoutSandbox = ['--no-sandbox', '--no-zygote']
+const withoutSandbox = ['--no-sandbox']
 
 /** Files by which a program knows that it runs in a container. */
 const containerMarks = ['/.dockerenv', '/run/.containerenv']

@@ -1,12 +1,10 @@
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
-import { freshFonts } from '../page/open-page.ts'
-import { refuseSmall } from '../page/refuse-small.ts'
+import { lay } from '../lay/lay.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import { openDocument } from '../pdf/documents.ts'
 import { pageCount } from '../pdf/pages.ts'
 import type { Copy, Press } from '../press/press.ts'
 import { finishPrinted } from '../press/print-pages.ts'
-import { fitFieldBook } from './fit-field-book.ts'
 import { foldBooklet } from './fold-booklet.ts'
 
 /** What somebody carries: six leaves, folded. */
@@ -23,11 +21,8 @@ export type FieldBookPrint = {
 /** Lays a booklet out and prints it as it has come out. */
 const printLaidOut = (press: Press, copy: Copy, most: number) =>
   press.run(copy, { most }, async (page, limit) => {
-    const fitted = await fitFieldBook(page, limit.most)
-    await refuseSmall(page)
-    // Of all the sizes that were tried only the last may be on paper.
-    await freshFonts(page)
-    return { bytes: await toPdf(page), pages: fitted.length }
+    const pages = await lay(page, 'fieldBook', limit)
+    return { bytes: await toPdf(page), pages }
   })
 
 /** Both sides of half a leaf. */

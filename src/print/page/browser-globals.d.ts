@@ -68,10 +68,16 @@ declare function getComputedStyle(element: PageElement): { readonly columnCount:
 /** Asks the reader whether to print. */
 declare function print(): void
 
+/** Set by the script of a press; see `src/print/lay/in-page.ts`. */
+declare var lay: (
+  name: keyof import('../lay/in-page.ts').Layings,
+  args: unknown,
+) => Promise<import('../lay/in-page.ts').Laid<unknown>>
+
 /** Set by `openPage`, for `freshFonts`. */
 declare var fontCss: string
 
-/** Set by `openPage`; see `lift-drawings.ts`. */
+/** Set by the script of a press; see `lift-drawings.ts`. */
 declare var drawings: {
   /** Forgets drawings of an earlier document and lifts those of this one. */
   readonly begin: () => void

@@ -1,14 +1,18 @@
-import type { Browser, Page } from 'puppeteer'
-import { installDrawings } from './lift-drawings.ts'
+import type { Browser, CDPSession, Page, Protocol } from 'puppeteer'
 
 /** Pages are made of what they carry: anything else would be a request to somewhere outside. */
 const inside = /^(data|about|blob):/
+
+type PrintParameters = Protocol.Page.PrintToPDFRequest
 
 /** A browser, for whoever opens pages in it. */
 export type PagesBrowser = Pick<Browser, 'createBrowserContext'>
 
 /** A page of a browser: the little of it that printing asks for. */
-export type BrowserPage = Pick<Page, 'evaluate' | 'pdf'>
+export type BrowserPage = LayingPage & {
+  /** Prints what the page shows, with the parameters of `Page.printToPDF` of the browser's protocol. */
+  readonly print: (how: PrintParameters) => Promise<Uint8Array>
+}
 
 /** What laying out asks for: that functions are run where the document is. */
 export type LayingPage = Pick<Page, 'evaluate'>
@@ -28,7 +32,7 @@ export type OpenPage = {
  * nothing.
  * @throws Error naming fonts that do not load.
  */
-export async function freshFonts(page: BrowserPage): Promise<void> {
+export async function freshFonts(page: LayingPage): Promise<void> {
   const missing = await page.evaluate(async () => {
     const shown = document.createDocumentFragment()
     shown.append(...document.body.childNodes)
@@ -49,55 +53,64 @@ export async function freshFonts(page: BrowserPage): Promise<void> {
   if (missing.length > 0) throw new Error(`fonts did not load: ${missing.join(', ')}`)
 }
 
-/** Gives what a page shows another style sheet. */
-export const setStyle = (page: BrowserPage, css: string): Promise<void> =>
-  page.evaluate((text) => {
-    const own = document.getElementById('own')
-    if (own) own.textContent = text
-  }, css)
-
 /**
  * Puts a page's window away, so that nothing is painted for a screen that nobody looks at, sixty
  * times a second beside all that is laid out.
  */
-async function putAway(page: Page): Promise<void> {
-  const session = await page.createCDPSession()
+async function putAway(session: CDPSession): Promise<void> {
   const { windowId } = await session.send('Browser.getWindowForTarget')
   const bounds = { windowState: 'minimized' } as const
   await session.send('Browser.setWindowBounds', { windowId, bounds })
-  await session.detach()
 }
+
+/** No text in it may end the script that it stands in. */
+const inScript = (text: string): string => JSON.stringify(text).replaceAll('<', '\\u003c')
+
+/** What pages of a press are opened with. */
+export type PageMakings = {
+  readonly lang: string
+  readonly fontCss: string
+  /** What pages run: `src/print/lay/in-page.ts`, as one script. */
+  readonly script: string
+}
+
+/**
+ * The compiler marks the names of functions with a helper that functions sent into the page would
+ * miss.
+ */
+const helper = 'globalThis.__name=(f)=>f'
+
+const shell = ({ lang, fontCss, script }: PageMakings): string =>
+  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style id="fonts"></style><style id="own"></style><script>${helper};globalThis.fontCss=${inScript(fontCss)};\n${script}</script></head><body></body></html>`
 
 /**
  * Opens a page for printing, in a context of its own, which gives it a renderer of its own. The
  * browser is started so that it cannot reach any host.
- * @param html A document with a style element `fonts`, which is filled with `fontCss`.
  */
-export async function openPage(
-  browser: PagesBrowser,
-  html: string,
-  fontCss: string,
-): Promise<OpenPage> {
+export async function openPage(browser: PagesBrowser, makings: PageMakings): Promise<OpenPage> {
   const context = await browser.createBrowserContext()
   const page = await context.newPage()
-  // A browser that cannot do so prints the same, and works more.
-  await putAway(page).catch(() => undefined)
   const outside: string[] = []
   // Only watched, not intercepted: stopping every font's data URL for a word costs seconds.
   page.on('request', (request) => {
     if (!inside.test(request.url())) outside.push(request.url())
   })
-  await page.emulateMediaType('print')
-  await page.setContent(html, { waitUntil: 'load', timeout: 120_000 })
-  // The compiler marks the names of functions with a helper that functions sent into the page would
-  // miss.
-  await page.evaluate('globalThis.__name = (f) => f')
-  await page.evaluate((css) => {
-    globalThis.fontCss = css
-  }, fontCss)
-  await installDrawings(page)
+  const [session] = await Promise.all([
+    page.createCDPSession(),
+    page.emulateMediaType('print'),
+    page.setContent(shell(makings), { waitUntil: 'load', timeout: 120_000 }),
+  ])
+  // A browser that cannot do so prints the same, and works more.
+  await putAway(session).catch(() => undefined)
   return {
-    page,
+    page: {
+      evaluate: page.evaluate.bind(page),
+      print: async (how) => {
+        // All at once: the driver would fetch a print in pieces, each of them a journey.
+        const { data } = await session.send('Page.printToPDF', how)
+        return Buffer.from(data, 'base64')
+      },
+    },
     refuseOutside: () => {
       if (outside.length > 0)
         throw new Error(`the pages ask for something outside: ${outside.splice(0).join(', ')}`)

@@ -1,5 +1,5 @@
 import { noRoom } from './no-room.ts'
-import type { BrowserPage } from './open-page.ts'
+import type { LayingPage } from './open-page.ts'
 
 /** Smaller type is not read in a drawing, points. */
 const least = 8
@@ -31,7 +31,7 @@ function smallerInPage({ least, width }: Limits): readonly string[] {
  * @param width Of the text, CSS pixels; undefined where pages have their own width already.
  * @throws Error with the words that are too small.
  */
-export async function refuseSmall(page: BrowserPage, width?: number): Promise<void> {
+export async function refuseSmall(page: LayingPage, width?: number): Promise<void> {
   const small = await page.evaluate(smallerInPage, { least, width })
   if (small.length > 0)
     throw noRoom(`type in a drawing under ${least} pt: ${small.slice(0, 6).join(' | ')}`)

@@ -12,36 +12,33 @@ const show = (page: BrowserPage): Promise<void> =>
     document.body.style.setProperty('width', '')
   })
 
+/** The paper, its size and margins are those of the style. */
+const asStyled = {
+  preferCSSPageSize: true,
+  // In where the style does not say them.
+  ...{ marginTop: 0, marginBottom: 0, marginLeft: 0, marginRight: 0 },
+}
+
 /**
  * Prints where everything stands, without any of it, as long as it is hidden: for the places that
  * links lead to.
  */
 export async function toDraft(page: BrowserPage): Promise<Uint8Array> {
   await release(page)
-  return page.pdf({
-    preferCSSPageSize: true,
-    tagged: false,
-    outline: false,
-    waitForFonts: false,
-    timeout: 300_000,
-  })
+  return page.print({ ...asStyled, generateTaggedPDF: false, generateDocumentOutline: false })
 }
 
 /**
  * Prints what a page shows, at the size that its style asks for, with tags and bookmarks.
  * @param ranges Pages to print, such as `3-4,9`; all when it is left out.
  */
-export async function toPdf(page: BrowserPage, ranges?: string): Promise<Uint8Array> {
+export async function toPdf(page: BrowserPage, ranges = ''): Promise<Uint8Array> {
   await show(page)
-  return page.pdf({
-    preferCSSPageSize: true,
+  return page.print({
+    ...asStyled,
     printBackground: true,
-    tagged: true,
-    outline: true,
-    // Waiting for fonts lays everything out for a screen first; those of the press are there
-    // already.
-    waitForFonts: false,
-    timeout: 300_000,
-    ...(ranges === undefined ? {} : { pageRanges: ranges }),
+    generateTaggedPDF: true,
+    generateDocumentOutline: true,
+    pageRanges: ranges,
   })
 }

@@ -10,11 +10,13 @@ export type Lanes = {
   readonly close: () => Promise<void>
 }
 
-/** Each page is opened when it is first needed. */
+/** All pages are opened now, so that they are there when the first work has been made ready. */
 export function openLanes(most: number, open: () => Promise<OpenPage>): Lanes {
   const waiting: (() => Promise<void>)[] = []
-  const opened: Promise<OpenPage>[] = []
-  const idle: OpenPage[] = []
+  const opened = Array.from({ length: most }, open)
+  // A page that could not be opened says so to whoever wants to use it.
+  for (const opening of opened) opening.catch(() => undefined)
+  const idle = [...opened]
   let busy = 0
 
   const next = (): void => {
@@ -28,17 +30,13 @@ export function openLanes(most: number, open: () => Promise<OpenPage>): Lanes {
         })
     }
   }
-  const oneMore = (): Promise<OpenPage> => {
-    const opening = open()
-    opened.push(opening)
-    return opening
-  }
   const withLane = async <T>(work: (lane: OpenPage) => Promise<T>): Promise<T> => {
-    const lane = idle.pop() ?? (await oneMore())
+    const opening = idle.pop()
+    if (!opening) throw new Error('more work at once than pages')
     try {
-      return await work(lane)
+      return await work(await opening)
     } finally {
-      idle.push(lane)
+      idle.push(opening)
     }
   }
   return {
@@ -50,7 +48,6 @@ export function openLanes(most: number, open: () => Promise<OpenPage>): Lanes {
         next()
       }),
     close: async () => {
-      // A page that could not be opened has said so to whoever wanted to use it.
       const lanes = await Promise.allSettled(opened)
       await Promise.all(lanes.map((l) => (l.status === 'fulfilled' ? l.value.close() : undefined)))
     },

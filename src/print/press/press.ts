@@ -1,5 +1,11 @@
 import { createHash } from 'node:crypto'
-import { type BrowserPage, freshFonts, openPage, type PagesBrowser } from '../page/open-page.ts'
+import { lay } from '../lay/lay.ts'
+import {
+  type BrowserPage,
+  openPage,
+  type PageMakings,
+  type PagesBrowser,
+} from '../page/open-page.ts'
 import { openLanes } from './lanes.ts'
 import type { CachePart, PrintCache } from './print-cache.ts'
 
@@ -32,59 +38,38 @@ export type Press = {
   readonly close: () => Promise<void>
 }
 
-export type PressSettings = {
+export type PressSettings = PageMakings & {
   readonly browser: PagesBrowser
   /** Name and version of the browser: another one prints other bytes. */
   readonly browserName: string
   /** Stands for the program that prints: what another state of it has printed is not taken. */
   readonly program: string
-  readonly fontCss: string
-  readonly lang: string
   readonly cache: PrintCache
 }
 
 /** One renderer for each of two cores; more only wait for each other. */
 const lanes = 2
 
-const shell = (lang: string): string =>
-  `<!doctype html><html lang="${lang}"><head><meta charset="utf-8"><title>-</title><style id="fonts"></style><style id="own"></style></head><body></body></html>`
-
-/** Puts a document into an open page, with fonts that nothing has used before. */
-async function load(page: BrowserPage, copy: Copy): Promise<void> {
-  await page.evaluate(() => document.body.replaceChildren())
-  await freshFonts(page)
-  await page.evaluate(({ css, body }) => {
-    const own = document.getElementById('own')
-    if (own) own.textContent = css
-    const { body: shown } = document
-    shown.className = ''
-    // Nobody looks at it: what is not seen is laid out and never painted.
-    shown.style.setProperty('visibility', 'hidden')
-    shown.innerHTML = body
-    globalThis.drawings.begin()
-  }, copy)
-}
-
-/** Opens a press. Its pages are opened when they are first needed. */
+/** Opens a press with its pages. */
 export function openPress(settings: PressSettings): Press {
-  const { browser, browserName, program, fontCss, lang, cache } = settings
+  const { browser, browserName, program, lang, fontCss, script, cache } = settings
   // Fonts are half a million letters, and the same for every job.
-  const fonts = createHash('sha256').update(fontCss).digest()
-  const pages = openLanes(lanes, () => openPage(browser, shell(lang), fontCss))
+  const makings = createHash('sha256').update(fontCss).update(script).digest()
+  const pages = openLanes(lanes, () => openPage(browser, { lang, fontCss, script }))
   return {
     run: (copy, args, work, isNext = false) => {
       const { css, body } = copy
       const on = [css, body, JSON.stringify(args), String(work)]
-      return cache.get([browserName, program, fonts, lang, ...on], () =>
+      return cache.get([browserName, program, makings, lang, ...on], () =>
         pages.use(async (lane) => {
-          await load(lane.page, copy)
+          await lay(lane.page, 'begin', copy)
           const done = await work(lane.page, args)
           lane.refuseOutside()
           return done
         }, isNext),
       )
     },
-    keep: (parts, make) => cache.get([browserName, program, fonts, lang, ...parts], make),
+    keep: (parts, make) => cache.get([browserName, program, makings, lang, ...parts], make),
     close: pages.close,
   }
 }

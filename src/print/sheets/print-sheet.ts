@@ -1,12 +1,12 @@
-import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
 import type { Ink } from '../../model/ink.ts'
 import { leastCapitals, type SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheet, Sheets } from '../../render/sheets/render-sheets.ts'
-import { type BrowserPage, freshFonts, setStyle } from '../page/open-page.ts'
+import { lay } from '../lay/lay.ts'
+import type { BrowserPage } from '../page/open-page.ts'
 import { toPdf } from '../page/to-pdf.ts'
 import type { Press } from '../press/press.ts'
-import { capitalsOf, fitSheets, sheetsToFit } from './fit-sheets.ts'
+import { capitalsOf, sheetsToFit } from './fit-sheets.ts'
 
 /** A sheet on one paper, as the browser has printed it. */
 export type SheetPrint = {
@@ -17,13 +17,10 @@ export type SheetPrint = {
   readonly capitals: number
 }
 
-const dress = (page: BrowserPage, ink: Ink): Promise<void> =>
-  page.evaluate((name) => {
+async function inInk(page: BrowserPage, ink: Ink): Promise<Uint8Array> {
+  await page.evaluate((name) => {
     document.body.className = name
   }, ink)
-
-async function inInk(page: BrowserPage, ink: Ink): Promise<Uint8Array> {
-  await dress(page, ink)
   return toPdf(page)
 }
 
@@ -36,13 +33,9 @@ async function printOnPapers(page: BrowserPage, args: Args): Promise<readonly Sh
   const { system, papers } = args
   const prints: SheetPrint[] = []
   for (const { name, css, capitals } of papers) {
-    await setStyle(page, css)
-    await dress(page, 'color')
-    const fits = await fitSheets(page, capitals, (points) => readingDistanceWords(points, system))
+    const fits = await lay(page, 'sheets', { css, capitals, system })
     const pages = fits.flatMap((fit) => fit.pages)
-    // Of all the sizes that were tried only the last may be on paper, which both inks have alike.
-    await freshFonts(page)
-    const color = await inInk(page, 'color')
+    const color = await toPdf(page)
     prints.push({
       paper: name,
       printed: { color, black: await inInk(page, 'black') },

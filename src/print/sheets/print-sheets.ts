@@ -3,7 +3,7 @@ import type { SheetPaper } from '../../model/papers.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Sheet, Sheets } from '../../render/sheets/render-sheets.ts'
 import { finishPart, orderContent, type PdfAbout } from '../finish/finish-pdf.ts'
-import { inTurn } from '../in-turn.ts'
+import { giveWay, inTurn } from '../in-turn.ts'
 import { joinWritten } from '../join/join-written.ts'
 import type { PartPlace } from '../join/part-place.ts'
 import type { WrittenPart } from '../join/write-part.ts'
@@ -38,7 +38,7 @@ type FinishedSheet = Pick<SheetPrint, 'paper' | 'pages' | 'capitals'> & {
 
 async function finishPrint(bytes: Uint8Array, place: PartPlace): Promise<WrittenPart> {
   // The browser is given its next sheet first, and works while this one is looked at.
-  await new Promise((go) => setImmediate(go))
+  await giveWay()
   const document = openDocument(bytes)
   orderContent(document)
   return finishPart(document, place)

@@ -5,9 +5,10 @@ import { orderParts } from '../binder/order.ts'
 import { pageLabel } from '../binder/page-numbers.ts'
 import { fillSlots, slotsIn } from '../binder/slots.ts'
 import { spanWide } from '../binder/span-wide.ts'
+import { here } from '../page/here.ts'
 import { refuseWide } from '../page/refuse-wide.ts'
-import { breathe, here } from './here.ts'
 import { countPages, type PagesOf, settleBreaks } from './pages-in-columns.ts'
+import { breathe } from './place-in.ts'
 
 type BinderWork = Extract<PrintWork, { kind: 'binder' }>
 

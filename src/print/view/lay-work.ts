@@ -3,9 +3,9 @@ import type { PrintWork } from '../../model/print-view.ts'
 import { fitCards } from '../cards/fit-cards.ts'
 import { bookletSides, pagesOfLeaf } from '../field-book/booklet-order.ts'
 import { fitFieldBook } from '../field-book/fit-field-book.ts'
+import { here } from '../page/here.ts'
 import { installDrawings } from '../page/lift-drawings.ts'
 import { fitSheets, sheetsToFit } from '../sheets/fit-sheets.ts'
-import { here } from './here.ts'
 import { layBinder } from './lay-binder.ts'
 
 type Of<K extends PrintWork['kind']> = Extract<PrintWork, { kind: K }>

@@ -1,8 +1,8 @@
 import { fill, type Pattern } from '../../model/pattern.ts'
 import { type PrintWork, printPlaces, printWorkId } from '../../model/print-view.ts'
 import { layAsOnPaper } from './as-on-paper.ts'
-import { breathe, placeIn } from './here.ts'
 import { layWork } from './lay-work.ts'
+import { breathe, placeIn } from './place-in.ts'
 import { printsMargins } from './prints-margins.ts'
 
 /** What the document is given. */

@@ -1,5 +1,6 @@
 import type { Ink } from '../../model/ink.ts'
 import type { Manual } from '../../model/manual.ts'
+import { atOnce, type Steps } from '../../model/steps.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
 import { blamingLinks } from '../text/dead-link.ts'
 import { createTemplates, type Templates } from '../text/templates.ts'
@@ -47,31 +48,53 @@ type WrittenPart = {
   readonly body: string
 }
 
-/** All parts in the order of the book. */
-function writtenParts(book: Book, templates: Templates): readonly WrittenPart[] {
+function writeSection(
+  { shared }: Book,
+  section: ReturnType<typeof sectionData>,
+  templates: Templates,
+): WrittenPart {
+  const { id, number, title, procedures } = section
+  const part = `${number}  ${title}`
+  const named = [
+    ...procedures.map((p) => ({
+      name: `p-${p.id}`,
+      part,
+      subject: `${p.number}  ${p.title}`,
+    })),
+    { name: 'section-notes', part, subject: '' },
+  ]
+  return { id, number, named, body: templates.render('binder/section', { ...shared, section }) }
+}
+
+function writeBack(book: Book, part: Book['back'][number], templates: Templates): WrittenPart {
+  const { id, number, title } = part
+  return {
+    id,
+    number,
+    named: [{ name: `b-${id}`, part: `${number}  ${title}`, subject: '' }],
+    body: templates.render(`binder/${id}`, { ...book.shared, part, ...backData[id](book) }),
+  }
+}
+
+/** All parts in the order of the book, one after the other. */
+function* writingParts(book: Book, templates: Templates): Steps<readonly WrittenPart[]> {
   const { manual, words, shared } = book
   // What stands first in the book is drawn first; the front lists what all parts have drawn.
   const glance = glanceDrawings(book)
-  const sections = manual.sections.map((s) => sectionData(book, s))
-  const written = sections.map((section) => ({
-    id: section.id,
-    number: section.number,
-    named: [
-      ...section.procedures.map((p) => ({
-        name: `p-${p.id}`,
-        part: `${section.number}  ${section.title}`,
-        subject: `${p.number}  ${p.title}`,
-      })),
-      { name: 'section-notes', part: `${section.number}  ${section.title}`, subject: '' },
-    ],
-    body: templates.render('binder/section', { ...shared, section }),
-  }))
-  const back = book.back.map((part) => ({
-    id: part.id,
-    number: part.number,
-    named: [{ name: `b-${part.id}`, part: `${part.number}  ${part.title}`, subject: '' }],
-    body: templates.render(`binder/${part.id}`, { ...shared, part, ...backData[part.id](book) }),
-  }))
+  const sections: ReturnType<typeof sectionData>[] = []
+  for (const section of manual.sections) {
+    sections.push(sectionData(book, section))
+    yield
+  }
+  const written: WrittenPart[] = []
+  for (const section of sections) {
+    written.push(writeSection(book, section, templates))
+    yield
+  }
+  for (const part of book.back) {
+    written.push(writeBack(book, part, templates))
+    yield
+  }
   const heads = { part: manual.facility.name, subject: words.binder.subject }
   const front: WrittenPart = {
     id: 'front',
@@ -82,7 +105,7 @@ function writtenParts(book: Book, templates: Templates): readonly WrittenPart[] 
     ],
     body: templates.render('binder/front', { ...shared, ...glance, ...frontData(book) }),
   }
-  return [front, ...written, ...back]
+  return [front, ...written]
 }
 
 /** The style of what is printed in black, for a document that is nothing else. */
@@ -101,12 +124,16 @@ function partCss(part: WrittenPart, pages: PartPages, style: string): BinderPart
 }
 
 /**
- * The binder in parts: front, one part a section, and the parts behind them. Each is numbered by
+ * The binder in parts, rendered one after the other: front, one part a section, and the parts behind them. Each is numbered by
  * itself (`3-2`), so that a page more in one moves no number in another, and printed pages can be
  * exchanged one by one.
  * @throws DeadLink when something leads to a place that the binder does not have.
  */
-export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'color'): Binder {
+export function* renderingBinder(
+  manual: Manual,
+  assets: RenderAssets,
+  ink: Ink = 'color',
+): Steps<Binder> {
   const { words } = assets
   const { paper, name, revision, binder } = manual.facility
   const { sides, sections, dividers } = binder
@@ -119,7 +146,8 @@ export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'c
   ].join('\n')
   const foot = `${name} · ${words.binder.revision} ${revision} · ${manual.date}`
   const titles = [...manual.sections, ...book.back].map((part) => part.title)
-  const parts = writtenParts(book, templates).map((part): BinderPart => {
+  const written = yield* writingParts(book, templates)
+  const parts = written.map((part): BinderPart => {
     const { id, number, named } = part
     const isSection = manual.sections.some((s) => s.id === id)
     const divides = dividers === 'leaves' && number !== undefined && !isSection
@@ -139,3 +167,10 @@ export function renderBinder(manual: Manual, assets: RenderAssets, ink: Ink = 'c
   })
   return { parts: blamingLinks(assets.templates, () => linkParts(parts)), sides, blank, style }
 }
+
+/**
+ * The whole binder at once.
+ * @throws DeadLink when something leads to a place that the binder does not have.
+ */
+export const renderBinder = (manual: Manual, assets: RenderAssets, ink?: Ink): Binder =>
+  atOnce(renderingBinder(manual, assets, ink))

@@ -1,10 +1,17 @@
 import { fileData } from '../../model/file-data.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { SearchIndex } from '../../model/search.ts'
+import type { Steps } from '../../model/steps.ts'
 import { type SiteAssets, stylesOf } from '../assets.ts'
 import { icon } from '../site/icon.ts'
 import { today } from '../site/pages/today.ts'
-import { type InsidesAlone, insides, menuOf, siteContext } from '../site/render-site.ts'
+import {
+  type Inside,
+  type InsidesAlone,
+  insides,
+  menuOf,
+  siteContext,
+} from '../site/render-site.ts'
 import { searchIndex } from '../site/search/search-index.ts'
 import { dayFile } from '../site/today-script.ts'
 import { blamingLinks } from '../text/dead-link.ts'
@@ -48,17 +55,27 @@ const dataOf = (id: string, data: unknown) => ({
 })
 
 /**
- * All pages in one file, to be sent by message or mail. A link shows its page by style alone, so
- * that it works where a phone only shows what a file holds and runs no script; where scripts run,
- * there is a search too, and numbers of the day.
+ * All pages in one file, to be sent by message or mail, page by page. A link shows its page by style
+ * alone, so that it works where a phone only shows what a file holds and runs no script; where scripts
+ * run, there is a search too, and numbers of the day.
  */
-export const oneFile = (manual: Manual, assets: SiteAssets): OneFile =>
-  blamingLinks(assets.templates, () => inOne(manual, assets))
+export function* renderingOneFile(manual: Manual, assets: SiteAssets): Steps<OneFile> {
+  const steps = inSteps(manual, assets)
+  for (;;) {
+    const step = blamingLinks(assets.templates, () => steps.next())
+    if (step.done) return step.value
+    yield
+  }
+}
 
-function inOne(manual: Manual, assets: SiteAssets): OneFile {
+function* inSteps(manual: Manual, assets: SiteAssets): Steps<OneFile> {
   const { words } = assets
   const site = siteContext(manual, words, { beside: false })
-  const rendered = insides(site, assets).map(({ path, inside }) => ({ path, ...inside() }))
+  const rendered: (Inside & { readonly path: string })[] = []
+  for (const { path, inside } of insides(site, assets)) {
+    rendered.push({ path, ...inside() })
+    yield
+  }
   const paths = new Set(rendered.map(({ path }) => path))
   // Marks on every page that follows numbers of the day would not fit into a message; the page
   // that shows what most people ask for has them.
@@ -66,7 +83,13 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
     formulasByStyle(
       inOneFile(onePicture(path === dayPage ? body : withoutMarks(body)), path, paths),
     )
-  const drawn = drawnOnce(rendered.map(shown))
+  const pages: string[] = []
+  for (const page of rendered) {
+    pages.push(shown(page))
+    yield
+  }
+  const drawn = drawnOnce(pages)
+  yield
   const templates = createTemplates(assets.templates)
   const around = templates.render('one-file', {
     up: '',
@@ -83,7 +106,9 @@ function inOne(manual: Manual, assets: SiteAssets): OneFile {
     })),
     drawings: html(drawn.drawings),
   })
+  yield
   const { text, css } = shorterDrawings(inFrame(around, paths))
+  yield
   return {
     body: withoutEnds(text),
     data: [

@@ -1,8 +1,9 @@
 import type { Manual } from '../../model/manual.ts'
 import type { OutputFile } from '../../model/output-file.ts'
+import { atOnce, type Steps } from '../../model/steps.ts'
 import type { Words } from '../../validate/schemas/words.ts'
 import type { SiteScripts } from '../assets.ts'
-import { oneFile, oneFilePage } from '../one-file/one-file.ts'
+import { oneFilePage, renderingOneFile } from '../one-file/one-file.ts'
 import { type DataTable, dataTables, tablesFolder, workbookPath } from '../tables/tables.ts'
 import type { TemplateSet } from '../text/templates.ts'
 import { oneFileName, type PrintedFiles } from './papers.ts'
@@ -62,13 +63,17 @@ export async function siteOf(
 }
 
 /** The manual in one file, with the insides of its pages. */
+export type OneFileMade = OutputFile & { readonly insides: InsidesAlone }
+
+/** @param work Does the steps in which the file is rendered: all at once, or with other work between. */
 export async function oneFileOf(
   manual: Manual,
   words: Words,
   makings: SiteMakings,
-): Promise<OutputFile & { readonly insides: InsidesAlone }> {
+  work: <T>(steps: Steps<T>) => T | Promise<T> = atOnce,
+): Promise<OneFileMade> {
   const assets = { ...makings, words, fontCss: '', keeps: false }
-  const made = oneFile(manual, assets)
+  const made = await work(renderingOneFile(manual, assets))
   const { inline } = await makings.fonts([
     made.body,
     ...made.data.map(({ json }) => json),

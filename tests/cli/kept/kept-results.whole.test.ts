@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openResults, useResults } from '../../../src/cli/kept/kept-results.ts'
 import { keepTexts, recallTexts } from '../../../src/cli/kept/kept-texts.ts'
 import { type Folders, loadManual } from '../../../src/cli/load/load-manual.ts'
-import { siteWith } from '../../../src/cli/site-with.ts'
+import { oneFileFirst, siteWith } from '../../../src/cli/site-with.ts'
 import { keepDrawingsIn } from '../../../src/render/drawings/kept-drawings.ts'
 import { date, demoFolder, folders } from '../../support/demo.ts'
 
@@ -30,7 +30,9 @@ async function made(): Promise<ReadonlyMap<string, Buffer>> {
   const { manual, library } = await loadManual(at('fair'), own(), date)
   if (!manual || !library) throw new Error('the facility has faults')
   const nothing = { files: [], older: undefined, last: undefined }
-  const { site, beside } = await siteWith([], nothing, manual, library.words, own())
+  const { words } = library
+  const first = await oneFileFirst(manual, words, own())
+  const { site, beside } = await siteWith([], nothing, manual, words, first)
   return new Map([...site, ...beside].map((f) => [f.path, Buffer.from(f.data)]))
 }
 

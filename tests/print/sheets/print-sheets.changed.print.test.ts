@@ -3,11 +3,13 @@ import os from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { loadFonts } from '../../../src/cli/load/load-fonts.ts'
+import { loadPressScript } from '../../../src/cli/load/load-scripts.ts'
 import { findBrowser } from '../../../src/print/browser/find-browser.ts'
 import { openPress } from '../../../src/print/press/press.ts'
 import { printCache } from '../../../src/print/press/print-cache.ts'
 import { printSheets } from '../../../src/print/sheets/print-sheets.ts'
 import type { Sheet } from '../../../src/render/sheets/render-sheets.ts'
+import { folders } from '../../support/demo.ts'
 import { about } from '../../support/sample-document.ts'
 
 const page = (words: string): string =>
@@ -45,7 +47,8 @@ async function printed(sheets: readonly (() => Sheet)[]) {
   const { inline: fontCss } = await loadFonts()
   const { browser, version: browserName } = found
   const cache = printCache(folder)
-  const press = openPress({ browser, browserName, program: '', fontCss, lang: 'en', cache })
+  const script = await loadPressScript(folders)
+  const press = openPress({ browser, browserName, program: '', lang: 'en', fontCss, script, cache })
   let laid = 0
   const counting: typeof press = {
     ...press,

@@ -1,10 +1,3 @@
-import type { LayingPage } from '../page/open-page.ts'
-
-/** The page in which this script runs: what elsewhere is sent into a page is called as it stands. */
-export const here = {
-  evaluate: async (work: (...args: unknown[]) => unknown, ...args: unknown[]) => work(...args),
-} as LayingPage
-
 /**
  * An element of the document.
  * @throws Error when there is none of that id.
