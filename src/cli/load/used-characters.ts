@@ -48,32 +48,47 @@ const rare = /[\u0080-\uffff]+/g
 /** The same outside tags. */
 const rareWords = /[\u0080-\uffff]+(?![^<>]*>)/g
 
-/** The characters of texts, each once, with all that can be typed, in order. */
-function eachOnce(texts: readonly string[], wanted: RegExp): readonly string[] {
-  const found = new Set(typed)
-  for (const text of texts)
-    for (const run of text.match(wanted) ?? []) for (const character of run) found.add(character)
-  return [...found].sort()
+function see(seen: Set<string>, text: string, wanted: RegExp): void {
+  for (const run of text.match(wanted) ?? []) for (const character of run) seen.add(character)
 }
 
-const formula = /<math.*?<\/math>/gs
+const [formulaStart, formulaEnd] = ['<math', '</math>']
+
+/** What texts hold beside all that can be typed, in formulas and elsewhere. Nothing of them is copied. */
+function seenIn(texts: readonly string[]) {
+  const [formulas, shown] = [new Set<string>(), new Set<string>()]
+  let hasFormulas = false
+  for (const text of texts) {
+    let at = 0
+    for (;;) {
+      const start = text.indexOf(formulaStart, at)
+      const end = start === -1 ? -1 : text.indexOf(formulaEnd, start)
+      if (end === -1) break
+      see(shown, text.slice(at, start), rare)
+      at = end + formulaEnd.length
+      const formula = text.slice(start, at)
+      hasFormulas ||= />[^<]/.test(formula)
+      see(formulas, formula, rareWords)
+    }
+    see(shown, text.slice(at), rare)
+  }
+  return { formulas, shown, hasFormulas }
+}
+
+const withTyped = (seen: ReadonlySet<string>): readonly string[] => [...typed, ...seen].sort()
 
 /**
  * Characters that pages, scripts and styles hold.
  * @param texts Files of a site.
  */
 export function usedCharacters(texts: readonly string[]): UsedCharacters {
-  const formulas = texts.flatMap((text) => text.match(formula) ?? []).join('')
-  const shown = eachOnce(
-    texts.map((text) => text.replace(formula, '')),
-    rare,
-  )
+  const seen = seenIn(texts)
   const isBeyond = (c: string): boolean => isBeyondLatin(c.codePointAt(0) ?? 0)
   // Greek letters stand for quantities, and STIX has them.
   const isLetter = (c: string): boolean => /[\p{L}\p{M}]/u.test(c) && !/\p{Script=Greek}/u.test(c)
-  const letters = eachOnce([formulas], rareWords)
+  const [letters, shown] = [withTyped(seen.formulas), withTyped(seen.shown)]
   return {
-    formulas: />[^<]/.test(formulas) ? [...letters, ...letters.map(italicOf)].join('') : '',
+    formulas: seen.hasFormulas ? [...letters, ...letters.map(italicOf)].join('') : '',
     latin: shown.filter((c) => !isBeyond(c)).join(''),
     signs: shown.filter((c) => isBeyond(c) && !isLetter(c)).join(''),
     letters: shown.filter((c) => isBeyond(c) && isLetter(c)).join(''),

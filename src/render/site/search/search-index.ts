@@ -31,8 +31,15 @@ const ofPapers = [{ find: papers, helps: 0.9 }] as const
 /** How much a word says of a result: in its title, in a line below it, elsewhere in it. */
 const says = { title: 6, line: 2.5, text: 1 } as const
 
-/** What each word says of one result. A text that is long says less with each of its words. */
-function wordsOf({ title, lines, text }: Findable): ReadonlyMap<string, number> {
+/** Tenths are exact enough, and short. */
+const tenths = (much: number): number => Math.max(1, Math.round(much * 10))
+
+/**
+ * What each word says of one result, as a number of the index. A text that is long says less with each
+ * of its words.
+ * @param helps How much more the result helps than another.
+ */
+function wordsOf({ title, lines, text }: Findable, helps: number): ReadonlyMap<string, number> {
   const said = new Map<string, number>()
   const add = (words: readonly string[], much: number): void => {
     for (const word of words) said.set(word, Math.max(said.get(word) ?? 0, much))
@@ -45,15 +52,13 @@ function wordsOf({ title, lines, text }: Findable): ReadonlyMap<string, number> 
     add([word], Math.min(2, (says.text * (1 + Math.log(times))) / (1 + inText.length / 600)))
   add(lines.flatMap(searchWords), says.line)
   add(inTitle, says.title * (1 + 1 / Math.max(1, inTitle.length)))
+  for (const [word, much] of said) said.set(word, tenths(much * helps))
   return said
 }
 
-/** Tenths are exact enough, and short. */
-const tenths = (much: number): number => Math.max(1, Math.round(much * 10))
-
 type Entry = {
   readonly findable: Findable
-  /** What each of its words says of it, as a number of the index. */
+  /** What each of its words says of it. */
   readonly said: () => ReadonlyMap<string, number>
 }
 
@@ -67,7 +72,7 @@ const entriesOf = (
       return {
         findable,
         said: () => {
-          said ??= new Map([...wordsOf(findable)].map(([w, much]) => [w, tenths(much * helps)]))
+          said ??= wordsOf(findable, helps)
           return said
         },
       }
