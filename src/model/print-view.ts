@@ -1,3 +1,4 @@
+import type { BookletRoom } from './booklet.ts'
 import type { UnitSystem } from './quantity/kinds.ts'
 
 /** One part of a binder that a page lays out by itself. */
@@ -41,8 +42,7 @@ export type PrintWork =
   | {
       readonly kind: 'booklet'
       readonly body: string
-      /** Pages that it may have. */
-      readonly most: number
+      readonly room: BookletRoom
       /** Whether two pages stand on each side of a leaf, to be folded. */
       readonly folds: boolean
     }

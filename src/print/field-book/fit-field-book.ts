@@ -1,3 +1,4 @@
+import type { BookletRoom } from '../../model/booklet.ts'
 import { noRoom } from '../page/no-room.ts'
 import type { LayingPage } from '../page/open-page.ts'
 import { pagesOfLeaf } from './booklet-order.ts'
@@ -14,8 +15,7 @@ type Limits = {
 const limits: Limits = { sizes: [10.6, 10.2, 9.8, 9.4, 9, 8.75, 8.5], mostPages: 4 }
 
 type Numbering = {
-  /** Pages that somebody carries. */
-  readonly most: number
+  readonly carried: number
   readonly perLeaf: number
   /** A line to write on, and the least that is left free below what is printed, CSS pixels. */
   readonly line: number
@@ -133,12 +133,12 @@ function layOutInPage({ sizes, mostPages }: Limits): string[] {
  * longer than what is carried, and pages of notes fill the last leaf; ruled lines fill what is left
  * free. Self-contained, since it is sent to the browser.
  */
-function numberInPage({ perLeaf, line, most, size }: Numbering): FittedPage[] {
+function numberInPage({ perLeaf, line, carried, size }: Numbering): FittedPage[] {
   const notes = document.querySelector('.notes')
   notes?.remove()
   const count = (): number => document.querySelectorAll('.leaf').length
   for (const { id } of [...document.querySelectorAll('.leaf[data-spare]')].reverse())
-    if (id !== '' && count() > most)
+    if (id !== '' && count() > carried)
       for (const gone of document.querySelectorAll(`#${id}, [data-of="${id}"]`)) gone.remove()
   while (notes && count() % perLeaf !== 0) document.body.append(notes.cloneNode(true))
   const pages = [...document.querySelectorAll('.leaf')].map((leaf, i) => {
@@ -170,20 +170,24 @@ function numberInPage({ perLeaf, line, most, size }: Numbering): FittedPage[] {
 
 /**
  * Lays the book out.
- * @param most Pages that somebody carries.
  * @param scale What the page measures of a CSS pixel: 1 but where its style enlarges it.
  * @throws Error naming the pages that hold more than there is room for, or that are too many.
  */
 export async function fitFieldBook(
   page: LayingPage,
-  most: number,
+  { carried, most }: BookletRoom,
   scale = 1,
 ): Promise<readonly FittedPage[]> {
   const full = await page.evaluate(layOutInPage, limits)
   if (full.length > 0) throw noRoom(`field book, more than a page has room for: ${full.join(', ')}`)
-  const numbering = { most, perLeaf: pagesOfLeaf, line: 28.5 * scale, size: limits.sizes[0] ?? 0 }
+  const numbering = {
+    carried,
+    perLeaf: pagesOfLeaf,
+    line: 28.5 * scale,
+    size: limits.sizes[0] ?? 0,
+  }
   const pages = await page.evaluate(numberInPage, numbering)
   if (pages.length > most)
-    throw noRoom(`the booklet has ${pages.length} pages, and at most ${most} are carried`)
+    throw noRoom(`the booklet has ${pages.length} pages, and at most ${most} can be folded`)
   return pages
 }

@@ -1,3 +1,4 @@
+import { type BookletRoom, fieldBookRoom, handoutRoom } from '../../model/booklet.ts'
 import { finishPdf, type PdfAbout } from '../finish/finish-pdf.ts'
 import { lay } from '../lay/lay.ts'
 import { toPdf } from '../page/to-pdf.ts'
@@ -6,9 +7,6 @@ import { pageCount } from '../pdf/pages.ts'
 import type { Copy, Press } from '../press/press.ts'
 import { finishPrinted } from '../press/print-pages.ts'
 import { foldBooklet } from './fold-booklet.ts'
-
-/** What somebody carries: six leaves, folded. */
-const mostPages = 24
 
 export type FieldBookPrint = {
   /** The book, one page after the other. */
@@ -19,21 +17,18 @@ export type FieldBookPrint = {
 }
 
 /** Lays a booklet out and prints it as it has come out. */
-const printLaidOut = (press: Press, copy: Copy, most: number) =>
-  press.run(copy, { most }, async (page, limit) => {
+const printLaidOut = (press: Press, copy: Copy, room: BookletRoom) =>
+  press.run(copy, room, async (page, limit) => {
     const pages = await lay(page, 'fieldBook', limit)
     return { bytes: await toPdf(page), pages }
   })
 
-/** Both sides of half a leaf. */
-const handoutPages = 2
-
 /**
  * Prints the pages that volunteers are handed.
- * @throws Error when they hold more than two pages.
+ * @throws Error when they are too many.
  */
 export async function printHandout(press: Press, copy: Copy, about: PdfAbout): Promise<Uint8Array> {
-  const { bytes } = await printLaidOut(press, copy, handoutPages)
+  const { bytes } = await printLaidOut(press, copy, handoutRoom)
   return finishPrinted(press, bytes, about)
 }
 
@@ -46,7 +41,7 @@ export async function printFieldBook(
   copy: Copy,
   { book, booklet }: { readonly book: PdfAbout; readonly booklet: PdfAbout },
 ): Promise<FieldBookPrint> {
-  const raw = await printLaidOut(press, copy, mostPages)
+  const raw = await printLaidOut(press, copy, fieldBookRoom)
   return press.keep([JSON.stringify([book, booklet]), raw.bytes], async () => {
     const printed = openDocument(raw.bytes)
     const pages = pageCount(printed)

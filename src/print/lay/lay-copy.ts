@@ -1,4 +1,5 @@
 import { readingDistanceWords } from '../../compute/safety/reading-distance.ts'
+import type { BookletRoom } from '../../model/booklet.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { foreseePages, type OwnPlaces } from '../binder/foresee-pages.ts'
 import { layOpenings } from '../binder/openings/lay-openings.ts'
@@ -74,9 +75,9 @@ export async function sheets({
   return fits
 }
 
-/** Lays a field book out. @param most Pages that somebody carries. @returns how many it has. */
-export async function fieldBook({ most }: { readonly most: number }): Promise<number> {
-  const fitted = await fitFieldBook(here, most)
+/** Lays a booklet out. @returns how many pages it has. */
+export async function fieldBook(room: BookletRoom): Promise<number> {
+  const fitted = await fitFieldBook(here, room)
   await refuseSmall(here)
   await freshFonts(here)
   return fitted.length

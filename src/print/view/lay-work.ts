@@ -34,7 +34,7 @@ function fold(book: PageElement, leaves: readonly PageElement[]): number {
 
 async function layBooklet(book: PageElement, work: Of<'booklet'>, scale: number): Promise<number> {
   book.innerHTML = work.body
-  await fitFieldBook(here, work.most, scale)
+  await fitFieldBook(here, work.room, scale)
   const leaves = [...document.querySelectorAll('.leaf')]
   if (work.folds && leaves.length % pagesOfLeaf === 0) return fold(book, leaves)
   book.replaceChildren(...leaves)

@@ -1,12 +1,10 @@
+import { fieldBookRoom, handoutRoom } from '../../model/booklet.ts'
 import type { Manual } from '../../model/manual.ts'
 import { foldedLengths, type Paper, paperLengths, paperSize } from '../../model/papers.ts'
 import type { RenderAssets } from '../assets.ts'
 import { renderCards } from '../cards/render-cards.ts'
 import { renderFieldBook, renderHandout } from '../field-book/render-field-book.ts'
 import type { ToPrint } from './print-view.ts'
-
-/** What somebody carries. */
-const [bookPages, handoutPages] = [24, 2]
 
 /** Two pages of a booklet beside each other on a leaf that lies on its side. */
 function foldedCss(paper: Paper): string {
@@ -30,7 +28,7 @@ export function fieldBookToPrint(manual: Manual, assets: RenderAssets, folds: bo
   return {
     title: folds ? words.fieldBook.booklet : words.fieldBook.title,
     advice: folds ? [words.fieldBook.fold, words.printing.noHeads] : [words.printing.noHeads],
-    work: { kind: 'booklet', body, most: bookPages, folds },
+    work: { kind: 'booklet', body, room: fieldBookRoom, folds },
     hasMargins: false,
     look: '',
     css: { paper: `${css}\n${folds ? foldedCss(paper) : enlargedCss(paper)}`, laying: css },
@@ -44,7 +42,7 @@ export function handoutToPrint(manual: Manual, assets: RenderAssets): ToPrint {
   return {
     title: words.fieldBook.handout,
     advice: [words.printing.noHeads],
-    work: { kind: 'booklet', body, most: handoutPages, folds: false },
+    work: { kind: 'booklet', body, room: handoutRoom, folds: false },
     hasMargins: false,
     look: '',
     css: { paper: `${css}\n${enlargedCss(manual.facility.paper)}`, laying: css },
