@@ -1,6 +1,7 @@
 import { chanceFrom } from './chance.ts'
 import type { Ground } from './ground.ts'
 import { facilityFile, ownProcedures, railLines, tables } from './subjects/facility-folder.ts'
+import { fairs } from './subjects/fairs.ts'
 import { buildRecords, prints } from './subjects/kept-files.ts'
 import { facts, libraryFiles, words } from './subjects/library.ts'
 import type { Run, Subject } from './subjects/subject.ts'
@@ -9,7 +10,8 @@ import { workbooks } from './subjects/workbooks.ts'
 
 /** Every kind of file, with its share of the runs. */
 const subjects = {
-  facility: { share: 36, subject: facilityFile },
+  facility: { share: 26, subject: facilityFile },
+  fairs: { share: 10, subject: fairs },
   tables: { share: 13, subject: tables },
   workbooks: { share: 6, subject: workbooks },
   'rail-lines': { share: 8, subject: railLines },

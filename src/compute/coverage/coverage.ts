@@ -50,7 +50,7 @@ export const coverage = calculation({
     time: {
       symbol: 't',
       kind: 'duration',
-      tex: '\\frac{@distance}{@machines \\cdot @speed \\cdot @efficiency}',
+      tex: '\\left\\lceil \\frac{@laps}{@machines} \\right\\rceil \\frac{@distance}{@laps \\cdot @speed \\cdot @efficiency}',
     },
   },
   sources: ['geometry', 'navedtra-14081', 'isu-pm-696'],
@@ -66,14 +66,17 @@ export const coverage = calculation({
       (sum, lap) => sum + lap,
       0,
     )
+    const laps = x.passes * strips
     const distance = x.passes * once
+    // Each machine drives whole laps: the time is that of whoever has the most of them.
+    const share = wholeUp(laps / x.machines) / laps
     return {
       effective,
       rate: x.machines * fieldCapacity(x.speed, effective, x.efficiency),
       strips,
-      laps: x.passes * strips,
+      laps,
       distance,
-      time: distance / (x.machines * x.speed * x.efficiency),
+      time: (share * distance) / (x.speed * x.efficiency),
     }
   },
 })

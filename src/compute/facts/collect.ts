@@ -78,18 +78,22 @@ function gear(
 /** What the race dates say: how many, the fullest card with its breaks, the shortest interval, the time of year. */
 function raceDays(file: FacilityFile, tree: SourceTree, into: Map<string, KnownValue>): void {
   const days = file['race-days'] ?? []
-  const first = [...days].sort((a, b) => a.date.localeCompare(b.date))[0]
+  const dated = days.toSorted((a, b) => a.date.localeCompare(b.date))
+  const [first] = dated
   if (!first) return
   const at = (path: Path): Place => tree.placeOf(path)
   into.set('race-days.count', stated(days.length, at(['race-days'])))
-  const dated = at(['race-days', days.indexOf(first), 'date'])
-  into.set('fair.day', stated(dayNumber(first.date), dated))
+  into.set(
+    'fair.day',
+    stated(dayNumber(first.date), at(['race-days', days.indexOf(first), 'date'])),
+  )
   const zone =
     file.place['time-zone'] === undefined
       ? undefined
       : zoneOffset(first.date, file.place['time-zone'])
   if (zone !== undefined) into.set('fair.zone', stated(zone, at(['place', 'time-zone'])))
-  const fullest = days.reduce((a, b) => (b.races > a.races ? b : a))
+  // Of days that are as full the first by date, whatever their order in the file.
+  const fullest = dated.reduce((a, b) => (b.races > a.races ? b : a))
   into.set(
     'race-days.races',
     stated(fullest.races, at(['race-days', days.indexOf(fullest), 'races'])),

@@ -16,9 +16,9 @@ const eachLaps = (drivers: string): string =>
 const onFoot = 1
 
 /**
- * How long sealing takes, and how long before rain it must begin, flattening alone included. With a
- * driver for the screen and for each roller they work behind each other, the rollers one lap of the
- * screen behind; with fewer people one thing follows the other, and a roller without a driver stands.
+ * How long sealing takes, and how long before rain it must begin, flattening alone included. Rollers
+ * that have a driver beside the screen's follow it one lap behind; where it is quicker, one thing
+ * follows the other, and then more rollers have a driver. A roller without one stands.
  */
 export const sealingTime = calculation({
   id: 'sealing-time',
@@ -38,19 +38,24 @@ export const sealingTime = calculation({
   outputs: {
     need: { symbol: 'P_1', kind: 'count', tex: `1 + @rollers + ${onFoot}` },
     'at-once': {
-      symbol: 'b',
+      symbol: 'n_b',
       kind: 'count',
-      tex: '\\min\\left(1,\\,\\left\\lfloor \\frac{@people}{@need} \\right\\rfloor\\right)',
+      tex: `\\max(0,\\,\\min(@rollers,\\,@people - ${1 + onFoot}))`,
     },
     rolling: {
       symbol: "t_r'",
       kind: 'duration',
       tex: `${eachLaps('\\min(@rollers,\\,@people)')} \\cdot ${eachLaps('@rollers')}^{-1}\\,@roll`,
     },
+    behind: {
+      symbol: 't_b',
+      kind: 'duration',
+      tex: `${eachLaps('@at-once')} \\cdot ${eachLaps('@rollers')}^{-1}\\,@roll`,
+    },
     time: {
       symbol: 't',
       kind: 'duration',
-      tex: '@flatten + @rolling - @at-once \\cdot \\max\\left(0,\\,\\min(@flatten,\\,@rolling) - \\frac{@flatten}{@laps}\\right)',
+      tex: '@flatten + \\min\\left(@rolling,\\; @behind - \\min(1,\\,@at-once) \\cdot \\max\\left(0,\\,\\min(@flatten,\\,@behind) - \\frac{@flatten}{@laps}\\right)\\right)',
     },
     'start-before': {
       symbol: 't_0',
@@ -66,15 +71,18 @@ export const sealingTime = calculation({
   sources: ['common-practice'],
   compute: ({ flatten, roll, laps, rollers, rollLaps, people, margin }) => {
     const wanted = 1 + rollers + onFoot
-    const atOnce = people >= wanted ? 1 : 0
+    const atOnce = Math.max(0, Math.min(rollers, people - 1 - onFoot))
     const each = (drivers: number): number => wholeUp(rollLaps / Math.max(1, drivers))
-    const rolling = (roll * each(Math.min(rollers, people))) / each(rollers)
-    const saved = Math.max(0, Math.min(flatten, rolling) - flatten / laps)
-    const time = flatten + rolling - atOnce * saved
+    const rollingBy = (drivers: number): number => (roll * each(drivers)) / each(rollers)
+    const rolling = rollingBy(Math.min(rollers, people))
+    const behind = rollingBy(atOnce)
+    const saved = Math.max(0, Math.min(flatten, behind) - flatten / laps)
+    const time = flatten + Math.min(rolling, behind - Math.min(1, atOnce) * saved)
     return {
       need: wanted,
       'at-once': atOnce,
       rolling,
+      behind,
       time,
       'start-before': time + margin,
       'flat-before': flatten + margin,

@@ -49,22 +49,33 @@ const orders: readonly ((a: Next, b: Next) => number)[] = [
   (a, b) => a.fills - b.fills || a.down - b.down,
 ]
 
-/** A round driven by some trucks in an order. */
+type Round = {
+  readonly kinds: readonly TruckKind[]
+  readonly points: number
+  readonly need: number
+  /** No load is begun that would not be down before this, s. */
+  readonly before: number
+}
+
+/** A round driven by some trucks in an order; undefined where it is not done in time. */
 function drive(
   trucks: readonly number[],
   order: (a: Next, b: Next) => number,
-  { kinds, points, need }: { kinds: readonly TruckKind[]; points: number; need: number },
-): readonly Trip[] {
+  { kinds, points, need, before }: Round,
+): readonly Trip[] | undefined {
   const back = trucks.map(() => 0)
   const hoses = Array.from({ length: points }, () => 0)
   const trips: Trip[] = []
   for (let put = 0; put < need * (1 - slack); ) {
     const hose = hoses.indexOf(Math.min(...hoses))
-    const each = trucks.map((kind, truck): Next => {
-      const { fill, away, load } = kinds[kind] as TruckKind
-      const fills = Math.max(back[truck] ?? 0, hoses[hose] ?? 0)
-      return { truck, kind, load, fills, full: fills + fill, down: fills + fill + away }
-    })
+    const each = trucks
+      .map((kind, truck): Next => {
+        const { fill, away, load } = kinds[kind] as TruckKind
+        const fills = Math.max(back[truck] ?? 0, hoses[hose] ?? 0)
+        return { truck, kind, load, fills, full: fills + fill, down: fills + fill + away }
+      })
+      .filter(({ down }) => down < before)
+    if (each.length === 0) return undefined
     const { truck, load, ...trip } = each.reduce((a, b) => (order(b, a) < 0 ? b : a))
     back[truck] = trip.down
     hoses[hose] = trip.full
@@ -102,9 +113,24 @@ const choices = (kinds: readonly TruckKind[]): readonly (readonly number[])[] =>
 
 const endOf = (trips: readonly Trip[]): number => Math.max(0, ...trips.map((t) => t.down))
 
+/** The quickest of the rounds that are driven in each order by all choices of trucks. */
+function quickest(ways: readonly (readonly number[])[], round: Round): readonly Trip[] | undefined {
+  const driven = ways.flatMap((way) =>
+    orders.flatMap((order) => {
+      const trips = drive(way, order, round)
+      return trips ? [trips] : []
+    }),
+  )
+  return driven.reduce<readonly Trip[] | undefined>(
+    (a, b) => (a === undefined || endOf(b) < endOf(a) - slack ? b : a),
+    undefined,
+  )
+}
+
 /**
  * The loads of one round with trucks that are not alike. A truck that would only stand in the way of
- * the others stays away, so that one more truck never makes a round longer.
+ * the others stays away, so that one more truck never makes a round longer; and no load is begun that
+ * others have down sooner.
  * @param need Water of the round, m³.
  * @param points Filling points: so many trucks fill at once.
  */
@@ -114,10 +140,12 @@ export function tripsOfRound(
   need: number,
 ): readonly Trip[] {
   const ways = choices(kinds).filter((way) => way.length > 0)
-  const driven = ways.flatMap((way) =>
-    orders.map((order) => drive(way, order, { kinds, points, need })),
-  )
-  return driven.reduce((a, b) => (endOf(b) < endOf(a) - slack ? b : a))
+  let best: readonly Trip[] = []
+  for (let before = Number.POSITIVE_INFINITY; ; before = endOf(best) * (1 - slack)) {
+    const better = quickest(ways, { kinds, points, need, before })
+    if (!better || better.length === 0) return best
+    best = better
+  }
 }
 
 /** The time (s) of such a round. */

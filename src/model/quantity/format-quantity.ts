@@ -43,7 +43,7 @@ export const spelledUnit = (unit: string, { unitWords }: Locale): string | undef
 
 /** The unit after just one: a ton, a day, an acre. */
 function unitOfOne(style: Style, locale: Locale): string {
-  const one = (style.label ?? style.unit).replace(/^(ton|day|acre)s$/, '$1')
+  const one = (style.label ?? style.unit).replace(/^(ton|day|acre)s(?=$|\/)/, '$1')
   return unitText({ ...style, label: one }, locale)
 }
 
@@ -164,5 +164,10 @@ export function formatQuantity(
   const named = number === '1' ? unitOfOne(s, locale) : unit
   // A degree sign stands close to its number; every other unit is set off from it.
   const text = named === '' ? number : named === '°' ? `${number}°` : `${number} ${named}`
-  return { number, unit: named, text, rounding: roundedAs(s, unit) }
+  return {
+    number,
+    unit: named,
+    text,
+    rounding: roundedAs(s, s.step === 1 ? unitOfOne(s, locale) : unit),
+  }
 }

@@ -19,8 +19,9 @@ describe('time to seal', () => {
   it('is one after the other where people are too few for screen and trucks at once', () => {
     expect(sealingTime.compute(usual)).toEqual({
       need: 4,
-      'at-once': 0,
+      'at-once': 1,
       rolling: 50 * min,
+      behind: 100 * min,
       time: 90 * min,
       'start-before': 100 * min,
       'flat-before': 50 * min,
@@ -30,7 +31,7 @@ describe('time to seal', () => {
   it('is the longer of both, and one lap of the screen, where everything drives at once', () => {
     // 50 min, and 40 ÷ 5 = 8 min ahead.
     const out = sealingTime.compute({ ...usual, people: 4 })
-    expect([out['at-once'], out.time]).toEqual([1, 58 * min])
+    expect([out['at-once'], out.time]).toEqual([2, 58 * min])
   })
 
   it('is the rolling alone where nothing flattens and no margin is kept', () => {
@@ -57,6 +58,26 @@ describe('time to seal', () => {
         const time = (hands: number): number =>
           numberOf(sealingTime.compute({ ...usual, rollers, rollLaps, people: hands }).time)
         expect(time(people + 1)).toBeLessThanOrEqual(time(people))
+      }),
+      FEW,
+    )
+  })
+
+  it('lets rollers follow the screen as far as there are drivers, where that is quicker', () => {
+    // Three trucks, 12 laps each of 36, and four people: two trucks follow the screen with 18 laps each.
+    const three = sealingTime.compute({ ...usual, rollers: 3, people: 4, roll: 40 * min })
+    expect([three['at-once'], three.behind, three.time]).toEqual([2, 60 * min, 68 * min])
+  })
+
+  it('never takes longer with one truck more', () => {
+    fc.assert(
+      fc.property(whole(1, 6), whole(1, 60), whole(1, 9), (trucks, rollLaps, people) => {
+        const time = (rollers: number): number => {
+          // A truck takes two minutes for a lap.
+          const roll = 2 * min * Math.ceil(rollLaps / rollers)
+          return numberOf(sealingTime.compute({ ...usual, rollers, rollLaps, roll, people }).time)
+        }
+        expect(time(trucks + 1)).toBeLessThanOrEqual(time(trucks) + 1e-6)
       }),
       FEW,
     )

@@ -66,6 +66,19 @@ describe('a round with any trucks', () => {
     )
   })
 
+  it('begins no load that another truck has down sooner', () => {
+    // 13.1, 14.6 and 8.4 m³; 48 are wanted. The smallest goes three times, the others once: at the hose
+    // from 0, from 1.9 and 4.9 min, the small one again from 18 and 36 min. The largest is back first.
+    const trucks = [
+      { count: 1, load: 13.1, fill: 3, away: 30.8 },
+      { count: 1, load: 14.6, fill: 3.4, away: 36.2 },
+      { count: 1, load: 8.4, fill: 1.9, away: 16.1 },
+    ]
+    const trips = tripsOfRound(trucks, 1, 48)
+    expect(trips.map(({ kind }) => kind).toSorted()).toEqual([0, 1, 2, 2, 2])
+    expect(timeOfRound(trips)).toBeCloseTo(3 * 18, 6)
+  })
+
   it('is as short as two unlike trucks allow that hardly wait for each other', () => {
     // 1,800 gal: 18 min at the hose, 19 away; 1,080 gal: 10.8 and 13. They bring 48.6 and 45.4
     // gal/min, and the hose gives 100: 6,500 gal need 69 min at least, and one more load at the most.

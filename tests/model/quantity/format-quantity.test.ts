@@ -30,6 +30,7 @@ describe('formatQuantity', () => {
   it('says how it rounds', () => {
     expect(formatQuantity(5000, 'duration', us).rounding).toEqual({ mode: 'up', step: '5 min' })
     expect(formatQuantity(0.05, 'depth', us).rounding).toEqual({ mode: 'nearest', step: '1/4 in' })
+    expect(formatQuantity(5 * 86_400, 'days', us).rounding.step).toBe('1 day')
   })
 
   it('is never off by more than one step', () => {

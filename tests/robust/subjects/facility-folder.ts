@@ -13,7 +13,7 @@ import {
   shelfOf,
   today,
 } from '../ground.ts'
-import { faultsOfOutput, faultsOfValue } from '../judge/outputs.ts'
+import { faultsOfOutput, faultsOfValue, type Output } from '../judge/outputs.ts'
 import { faultsOfProblems } from '../judge/problems.ts'
 import { someOutputs } from '../make-outputs.ts'
 import { type Form, mutate } from '../mutations/mutate.ts'
@@ -45,13 +45,17 @@ const endingOf = (problems: readonly Problem[], isMade: boolean): readonly strin
   ...(!isMade && !hasErrors(problems) ? ['not made, and nobody says why'] : []),
 ]
 
-/** Reads a facility folder, makes its manual and looks at some of what is made of it. */
+/**
+ * Reads a facility folder, makes its manual and looks at some of what is made of it.
+ * @param alsoIn What else is wrong with a text that was made.
+ */
 export async function lookAtFolder(
   root: string,
   files: Files,
   shelf: Shelf,
   ground: Ground,
   chance: Chance,
+  alsoIn: (output: Output) => readonly string[] = () => [],
 ): Promise<Pick<Run, 'ending' | 'faults'>> {
   const [loaded, own] = await Promise.all([
     loadFacility({ root, shown: '' }, { today, wanted: undefined }),
@@ -84,9 +88,10 @@ export async function lookAtFolder(
     faults: [
       ...said,
       ...faultsOfValue(manual),
-      ...someOutputs(manual, { ...assets, words }, chance).flatMap((o) =>
-        faultsOfOutput(o, allowed),
-      ),
+      ...someOutputs(manual, { ...assets, words }, chance).flatMap((o) => [
+        ...faultsOfOutput(o, allowed),
+        ...alsoIn(o),
+      ]),
     ],
   }
 }
