@@ -1,11 +1,13 @@
 import path from 'node:path'
-import type { Result } from '../../model/problem.ts'
+import { hasErrors, type Problem, type Result } from '../../model/problem.ts'
 import { namedSheet } from '../../read/named-sheet.ts'
 import type { Path } from '../../read/read-yaml.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { largestWorkbook } from '../../read/workbook/read-workbook.ts'
 import type { Facility } from '../../validate/check-facility.ts'
+import type { Imported } from '../../validate/imports/imports.ts'
 import { allFilesNamed, type Named, readImports } from '../../validate/imports/read-imports.ts'
+import { keptOr } from '../kept/kept-results.ts'
 import { readBytes, readText } from './read-text.ts'
 import type { Loaded } from './read-tree.ts'
 
@@ -42,8 +44,30 @@ async function loadNamed(
   return { value: undefined, problems, files: [] }
 }
 
+/** What is kept of files that were read. */
+type KeptImports = { readonly imported: Imported; readonly problems: readonly Problem[] }
+
+/** All that reading the files of a facility depends on. */
+const partsOf = (
+  facility: Facility,
+  loaded: ReadonlyMap<string, Loaded<SourceFile>>,
+  date: string,
+): readonly string[] => {
+  const { units, place } = facility.file
+  const named = allFilesNamed(facility).map(({ entry, at }) => [
+    entry,
+    at,
+    facility.tree.placeOf(at),
+  ])
+  return [
+    JSON.stringify([named, units, place.latitude, place.longitude, date]),
+    ...[...loaded.values()].flatMap(({ files }) => files.flatMap((f) => [f.path, f.text])),
+  ]
+}
+
 /**
- * Adds to a facility what stands in the files that its file names.
+ * Adds to a facility what stands in the files that its file names, or what was found in the same files
+ * before.
  * @param date Of the manual.
  */
 export async function loadImports(
@@ -60,10 +84,19 @@ export async function loadImports(
     ),
   )
   const none: Loaded<SourceFile> = { value: undefined, problems: [], files: [] }
-  const read = readImports(facility, { textOf: ({ at }) => loaded.get(at.join('.')) ?? none, date })
+  const textOf = ({ at }: { readonly at: Path }) => loaded.get(at.join('.')) ?? none
+  const make = (): KeptImports => {
+    const read = readImports(facility, { textOf, date })
+    return { imported: read.facility.imported, problems: read.problems }
+  }
+  const isSound = ({ problems }: KeptImports): boolean => !hasErrors(problems)
+  const { imported, problems } =
+    loaded.size > 0
+      ? await keptOr('imports', partsOf(facility, loaded, date), make, isSound)
+      : make()
   return {
-    value: read.facility,
-    problems: read.problems,
+    value: { ...facility, imported },
+    problems,
     files: [...loaded.values()].flatMap((l) => l.files),
   }
 }

@@ -1,7 +1,8 @@
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { openResults, useResults } from '../../../src/cli/kept/kept-results.ts'
 import { loadFacility } from '../../../src/cli/load/load-facility.ts'
 import { date, demoFolder } from '../../support/demo.ts'
 import { rawWorkbook, textSheet } from '../../support/workbooks.ts'
@@ -59,4 +60,43 @@ describe('a workbook that a facility file names', () => {
     )
     expect(problems[0]?.hint).toContain('a workbook is named .xlsx')
   })
+})
+
+describe('tables that were read before', () => {
+  afterEach(() => useResults(undefined))
+
+  /** A facility as another process has it that finds what earlier ones have kept. */
+  const again = () => {
+    useResults(openResults(path.join(folder, 'kept'), 'program'))
+    return load()
+  }
+
+  const depths = () => path.join(folder, 'depths.csv')
+
+  it('say the same, with the same problems', async () => {
+    await cp(demoFolder('larkmoor'), folder, { recursive: true })
+    const { facility, problems } = await load()
+    await again()
+    const kept = await again()
+    expect(kept.facility?.imported).toEqual(facility?.imported)
+    expect(kept.problems).toEqual(problems)
+  })
+
+  it('are read again where one of them, or where it is named, has changed', async () => {
+    await again()
+    const text = await readFile(depths(), 'utf8')
+    const lines = text.trimEnd().split('\n')
+    await writeFile(depths(), `${lines.slice(0, -1).join('\n')}\n`)
+    expect((await again()).facility?.imported).toEqual((await fresh()).facility?.imported)
+    await inFile((yaml) => `# A line more\n${yaml}`)
+    expect((await again()).facility?.imported).toEqual((await fresh()).facility?.imported)
+    await writeFile(depths(), 'station,depth\n1,deep\n')
+    expect((await again()).problems).toEqual((await fresh()).problems)
+  })
+
+  /** The same without anything kept. */
+  const fresh = () => {
+    useResults(undefined)
+    return load()
+  }
 })
