@@ -8,7 +8,7 @@ import { type ComposeContext, isKnown, itemsOf } from './context.ts'
 import { cautionsHere } from './procedures/cautions.ts'
 
 /** What a card has room for. */
-export const cardRoom = { figures: 5, phones: 10 } as const
+export const cardRoom = { figures: 6, phones: 10 } as const
 
 export type CardContext = {
   readonly here: Circumstances

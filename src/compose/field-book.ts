@@ -62,6 +62,7 @@ function composePart(part: FieldBookPart, context: ComposeContext): readonly Com
   const symptoms = allById(parts.symptoms, part.symptoms)
   const all: readonly ComposedPart[] = [
     ...(part.emergency ? [{ kind: 'emergency' as const }] : []),
+    ...(part.say ? [{ kind: 'say' as const }] : []),
     ...procedurePart(part, byId(parts.procedures, part.procedure)),
     ...planPart(part, parts),
     ...(reckoner ? [{ kind: 'reckoner' as const, reckoner }] : []),

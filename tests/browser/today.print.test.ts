@@ -141,8 +141,11 @@ describe('a day on a phone, from disk', () => {
   it('shows what comes next, by the card of the day', async () => {
     const page = await open('larkmoor', 'today.html')
     expect(await textOf(page, '.day-list [aria-current]')).toBe('2:15 PMRace 4next in 10 min')
+    // The same stands first on the page, with what comes then.
+    expect(await textOf(page, '.day-soon li')).toBe('2:15 PMRace 4next in 10 min | 2:35 PMRace 5')
     await type(page, 'first race', '1:30')
     expect(await textOf(page, '.day-list [aria-current]')).toBe('2:10 PMRace 3next in 5 min')
+    expect(await textOf(page, '.day-soon [aria-current]')).toBe('2:10 PMRace 3next in 5 min')
     await page.evaluate('localStorage.clear()')
     await page.close()
   })

@@ -84,3 +84,13 @@ export function followList(section: HTMLElement, day: Day, now: () => Date): () 
     if (isRaceDay(day, now())) markNext(all, day, now())
   }
 }
+
+/** What comes next, and what comes then, where the page begins: as the list says it. */
+export function followSoon(place: HTMLElement): () => void {
+  const list = place.closest('main')?.querySelector('.day-list')
+  return () => {
+    const next = list?.querySelector('[aria-current]')
+    const rows = [next, next?.nextElementSibling].flatMap((row) => row?.cloneNode(true) ?? [])
+    place.replaceChildren(...rows)
+  }
+}

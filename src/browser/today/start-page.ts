@@ -1,7 +1,7 @@
 import type { DayFile } from '../../model/today.ts'
 import { button, classed } from '../element.ts'
 import { type Day, startDay } from './day.ts'
-import { followList } from './day-list.ts'
+import { followList, followSoon } from './day-list.ts'
 import { fieldFor } from './fields.ts'
 import { type AllPutIn, fromFragment, fromText, sameDay, toText } from './kept.ts'
 import { factsBehind, markNumbers } from './marks.ts'
@@ -131,10 +131,13 @@ export function startPage(file: DayFile, now: () => Date, canSend = true): void 
       followList(at, day, now),
     ),
   ]
+  // Behind the marks, since it repeats what they have put into the list.
+  const soon = [...document.querySelectorAll<HTMLElement>('.day-soon')].map(followSoon)
   let begun = false
   const show = (): void => {
     for (const each of follow) each()
     const changes = mark()
+    for (const each of soon) each()
     const all = day.putIn()
     const isKept = begun ? writeStore(file.key, all.size > 0 ? toText(all) : undefined) : true
     said.show(isKept)
@@ -146,6 +149,6 @@ export function startPage(file: DayFile, now: () => Date, canSend = true): void 
   show()
   begun = true
   setInterval(() => {
-    for (const each of follow) each()
+    for (const each of [...follow, ...soon]) each()
   }, often)
 }

@@ -24,6 +24,8 @@ export type ProcedureShown =
 /** A part of a page: something that stands elsewhere in the manual, or some of it. */
 export type FieldBookPart =
   | { readonly kind: 'emergency' }
+  /** What to say to dispatch, in a few lines. */
+  | { readonly kind: 'say' }
   | {
       readonly kind: 'procedure'
       readonly procedure: ManualProcedure

@@ -1,5 +1,6 @@
 import type { FieldBookPart } from '../../model/manual/field-book.ts'
 import type { ManualSymptom } from '../../model/manual/symptom.ts'
+import { escapeHtml } from '../text/escape-html.ts'
 import { html } from '../text/html.ts'
 import { quantityHtml } from '../text/number-html.ts'
 import { createDrawingPrinter } from '../views/drawing-places.ts'
@@ -39,12 +40,31 @@ function emergencyBlocks(pen: Pen): readonly Block[] {
   return [{ call: view }, { who: view }, { kept: view }].map((part) => block({ emergency: part }))
 }
 
+/** What to say to dispatch, for a page without room for all of the emergency: what is known here. */
+function sayBlock({ manual, words }: Pen): Block {
+  const { number, address, gate, meetingPoint } = manual.emergency
+  const said = [
+    [words.emergency.address, address],
+    [words.emergency.gate, gate],
+    [words.emergency.meetingPoint, meetingPoint],
+  ] as const
+  const items = said.flatMap(([label, text]) =>
+    text === '' ? [] : [html(escapeHtml(`${label}: ${text}.`))],
+  )
+  const label = `${words.emergency.call} ${number}`.trim()
+  return block({
+    inline: { label, items: [html(escapeHtml(`${manual.facility.name}.`)), ...items] },
+  })
+}
+
 /** A part as blocks, each of which stays whole as long as a page has room for it. */
 export function partBlocks(part: FieldBookPart, setter: Setter): readonly Block[] {
   const { pen, drawings } = setter
   switch (part.kind) {
     case 'emergency':
       return emergencyBlocks(pen)
+    case 'say':
+      return [sayBlock(pen)]
     case 'procedure':
       return procedureBlocks(part, setter)
     case 'plan':

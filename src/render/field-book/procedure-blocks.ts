@@ -43,7 +43,7 @@ const groupsOf = ({ procedure, methods }: ProcedurePart): readonly SheetGroup[] 
 /** What was found; a letter only where its way stands on this page. */
 function lookBlock(part: ProcedurePart, { pen, placeOf }: Setter): readonly Block[] {
   const { procedure } = part
-  const letters = new Set(groupsOf(part).map((g) => g.letter))
+  const letters = new Set(part.show.includes('steps') ? groupsOf(part).map((g) => g.letter) : [])
   const rows = procedure.sheet.look.map((b) => {
     const here = b.letter !== undefined && letters.has(b.letter)
     const way = procedure.sheet.groups.find((g) => g.letter === b.letter)?.method

@@ -26,8 +26,8 @@ const slot = (page: string, says: string, without: string): string =>
   `<span data-page="${anchor(page)}" data-says="${escapeHtml(says)}">${escapeHtml(without)}</span>`
 
 /**
- * The page on which the steps of a procedure stand, those of one way of working where it is given,
- * or else whatever of it is shown.
+ * The page on which the steps of a procedure stand, or else whatever of it is shown; where a way of
+ * working is given, its steps alone.
  */
 function pageOf(
   pages: readonly FieldBookPage[],
@@ -42,7 +42,9 @@ function pageOf(
         (method === undefined || p.methods.includes(method)) &&
         (!steps || p.show.includes('steps')),
     )
-  return (pages.find((p) => shows(p, true)) ?? pages.find((p) => shows(p, false)))?.id
+  const worked = pages.find((p) => shows(p, true))
+  // A page that only says which way to take is no place to find it.
+  return (worked ?? (method === undefined ? pages.find((p) => shows(p, false)) : undefined))?.id
 }
 
 /** Where the rest of a part stands in the binder, such as `2.1`. */

@@ -148,6 +148,8 @@ function sheetData({ manual, pen, render }: SheetMaker, p: ManualProcedure, draw
     number: p.number,
     title: pen.line(p.title),
     when: pen.line(s.when),
+    // In an emergency nobody looks for tools first.
+    bring: s.calls.length > 0 || p.tools.length === 0 ? '' : pen.line(p.tools.join(', ')),
     box: cautionBox(p, pen),
     figures: s.calls.length > 0 ? [] : s.figures.map((f) => figureView(f.name, pen, f.label)),
     layouts,

@@ -18,7 +18,7 @@ const card = z.strictObject({
   figures: z.array(figure).min(3).max(10),
   /** Tables by id: the first that has something to say here is printed. */
   reckoners: z.array(id).min(1).optional(),
-  cautions: z.array(id).min(1).max(2),
+  cautions: z.array(id).min(1).max(3),
   /** Whom to call, in this order; a role that nobody fills is left out. */
   phones: z.array(z.enum(contactRoles)).min(1).optional(),
 })

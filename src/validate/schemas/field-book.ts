@@ -20,6 +20,7 @@ const procedureShows = [
 /** What a part is taken from: exactly one of these is named. */
 const sources = [
   'emergency',
+  'say',
   'procedure',
   'plan',
   'reckoner',
@@ -37,6 +38,8 @@ const ids = z.array(id).min(1)
 
 const shape = z.strictObject({
   emergency: z.literal(true).optional(),
+  /** What to say to dispatch, in a few lines: number, address, gate, where help is met. */
+  say: z.literal(true).optional(),
   procedure: id.optional(),
   plan: id.optional(),
   reckoner: id.optional(),

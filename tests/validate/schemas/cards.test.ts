@@ -46,7 +46,7 @@ describe('a list of cards with mistakes', () => {
     ],
     [
       'a caution',
-      (t: string) => t.replace('[truck-bank, backing]', '[truck-bank, backin]'),
+      (t: string) => t.replace('truck-bank, backing]', 'truck-bank, backin]'),
       'backin]',
       'there is no caution "backin"',
     ],

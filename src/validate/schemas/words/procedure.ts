@@ -36,6 +36,7 @@ export const procedure = z.strictObject({
 export const sheet = z.strictObject({
   ...entries(
     'when',
+    'bring',
     'found',
     'doneRight',
     'stopAndCall',
