@@ -51,7 +51,14 @@ describe('composing cards', () => {
       [card({ figures: figures(8) })],
       context({ known: (name) => name !== 'a.n1' }),
     )
-    expect(whole?.figures.map((f) => f.name)).toEqual(['a.n0', 'a.n2', 'a.n3', 'a.n4', 'a.n5', 'a.n6'])
+    expect(whole?.figures.map((f) => f.name)).toEqual([
+      'a.n0',
+      'a.n2',
+      'a.n3',
+      'a.n4',
+      'a.n5',
+      'a.n6',
+    ])
     expect(whole?.figures).toHaveLength(cardRoom.figures)
     const [less] = cardsOf(
       [
