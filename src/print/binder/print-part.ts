@@ -96,10 +96,10 @@ export const askedFor = (
 ): Readonly<Record<string, string>> =>
   Object.fromEntries(slotsIn(part.body).map((id) => [id, labels[id] ?? '']))
 
-/** Whether a part asks for numbers that are neither known nor found while it is laid out. */
-export function lacksNumbers(part: BinderPart, labels: Readonly<Record<string, string>>): boolean {
+/** The places whose numbers a part asks for and that are not found while it is laid out. */
+export function askedOfOthers(part: BinderPart): readonly string[] {
   const own = new Set(ownPlaces(part))
-  return slotsIn(part.body).some((id) => !own.has(id) && labels[id] === undefined)
+  return slotsIn(part.body).filter((id) => !own.has(id))
 }
 
 /** CSS pixels. */

@@ -4,7 +4,7 @@ import type { Press } from '../press/press.ts'
 import { itemAt } from './item-at.ts'
 import { type Order, orderParts } from './order.ts'
 import { pageLabel } from './page-numbers.ts'
-import { askedFor, draftPart, lacksNumbers, type PartPrint, printPart } from './print-part.ts'
+import { askedFor, askedOfOthers, draftPart, type PartPrint, printPart } from './print-part.ts'
 
 /** What is known of a binder from its last build, and saves prints where nothing has moved. */
 export type BinderMemory = {
@@ -51,9 +51,9 @@ export const placeOf = ({ parts }: Pick<Binder, 'parts'>, part: number): PartPla
 })
 
 /**
- * Prints all parts with what the last build knew of them. Parts that ask for numbers that nobody
- * knows are printed when the others are there, and it has been seen where everything stands in them
- * themselves.
+ * Prints all parts with what the last build knew of them. Parts that ask for numbers of others are
+ * printed when the others are there, since these may have moved; where nobody knows what they ask
+ * for, it has been seen before where everything stands in them themselves.
  */
 async function printAll(
   press: Press,
@@ -68,9 +68,12 @@ async function printAll(
   )
   // The longest first, so that both cores are busy to the end.
   const longestFirst = [...parts.entries()].sort(([, a], [, b]) => b.body.length - a.body.length)
-  const later = longestFirst.filter(([, part]) => lacksNumbers(part, known))
+  const later = longestFirst.filter(([, part]) => askedOfOthers(part).length > 0)
+  const unknown = later.filter(([, part]) =>
+    askedOfOthers(part).some((id) => known[id] === undefined),
+  )
   const found: (Pick<PartPrint, 'places'> | undefined)[] = []
-  const drafts = later.map(async ([i, part]) => {
+  const drafts = unknown.map(async ([i, part]) => {
     found[i] = { places: await draftPart(press, part, itemAt(hands, i), known) }
   })
   const prints: PartPrint[] = []
