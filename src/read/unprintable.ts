@@ -11,6 +11,10 @@ const unprintable =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
   /[\0-\x08\x0b\x0c\x0e-\x1f\x7f\ue000\ue001\ufffe\uffff\u202d\u202e]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/
 
+/** A text that somebody typed or pasted, without such characters: nobody can see that they are there. */
+export const printable = (text: string): string =>
+  text.replace(new RegExp(unprintable.source, 'g'), '')
+
 /** The first such character of a text, as Unicode numbers it. */
 export function unprintableIn(
   text: string,

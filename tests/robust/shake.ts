@@ -1,16 +1,22 @@
 import { chanceFrom } from './chance.ts'
 import type { Ground } from './ground.ts'
+import { answers } from './subjects/answers.ts'
 import { facilityFile, ownProcedures, railLines, tables } from './subjects/facility-folder.ts'
 import { fairs } from './subjects/fairs.ts'
 import { buildRecords, prints } from './subjects/kept-files.ts'
 import { facts, libraryFiles, words } from './subjects/library.ts'
+import { phone } from './subjects/phone.ts'
+import { readings } from './subjects/readings.ts'
 import type { Run, Subject } from './subjects/subject.ts'
 import { templates } from './subjects/templates.ts'
 import { workbooks } from './subjects/workbooks.ts'
 
 /** Every kind of file, with its share of the runs. */
 const subjects = {
-  facility: { share: 26, subject: facilityFile },
+  facility: { share: 17, subject: facilityFile },
+  answers: { share: 4, subject: answers },
+  readings: { share: 2, subject: readings },
+  phone: { share: 3, subject: phone },
   fairs: { share: 10, subject: fairs },
   tables: { share: 13, subject: tables },
   workbooks: { share: 6, subject: workbooks },

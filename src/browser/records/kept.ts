@@ -1,4 +1,5 @@
 import { isDay } from '../../model/day.ts'
+import { printable } from '../../read/unprintable.ts'
 
 /**
  * What a phone keeps: by day the texts that were written, each under its name. Numbers carry their
@@ -11,7 +12,8 @@ export type Kept = Readonly<Record<string, DayKept>>
 export function written(kept: Kept, day: string, name: string, text: string): Kept {
   const { [name]: _, ...others } = kept[day] ?? {}
   const { [day]: __, ...days } = kept
-  const changed = text.trim() === '' ? others : { ...others, [name]: text.trim() }
+  const said = printable(text).trim()
+  const changed = said === '' ? others : { ...others, [name]: said }
   return Object.keys(changed).length === 0 ? days : { ...days, [day]: changed }
 }
 

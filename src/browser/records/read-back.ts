@@ -3,6 +3,7 @@ import { hasErrors, type Problem } from '../../model/problem.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { depthName, isKeptNumber } from '../../model/records.ts'
 import { readRecords } from '../../read/csv-fields.ts'
+import { asWritten } from '../../read/harmless-cell.ts'
 import { type CsvTable, readCsv } from '../../read/read-csv.ts'
 import { readSurvey } from '../../validate/imports/survey-table.ts'
 import { isBare, partHead } from '../../validate/imports/table-columns.ts'
@@ -22,7 +23,7 @@ function readAll(text: string): Kept {
   return records.reduce<Kept>((kept, [date, name, said]) => {
     const day = date?.text.trim() ?? ''
     return isDay(day) && name !== undefined && said !== undefined
-      ? written(kept, day, name.text.trim(), said.text)
+      ? written(kept, day, name.text.trim(), asWritten(said.text))
       : kept
   }, {})
 }
@@ -63,7 +64,7 @@ function cellsOf(table: CsvTable, name: TableName, system: UnitSystem): Kept {
       const said = cells[i]?.text ?? ''
       if (i === dated || said === '') return kept
       const whole = isBare(said) && unit !== '' ? `${said} ${unit}` : said
-      const text = isKeptNumber(column) ? withUnit(column, whole, system) : said
+      const text = isKeptNumber(column) ? withUnit(column, whole, system) : asWritten(said)
       const under = name === 'moisture' ? rowName(sampleForm, row, column) : column
       return written(kept, date, under, text)
     }, before)

@@ -1,6 +1,8 @@
 import type { Problem, Result } from '../../model/problem.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { KeptNumber } from '../../model/records.ts'
+import { harmless } from '../../read/harmless-cell.ts'
+import { printable } from '../../read/unprintable.ts'
 import { readDailyLog } from '../../validate/imports/daily-log-table.ts'
 import { readMoisture } from '../../validate/imports/moisture-table.ts'
 import { readSurvey } from '../../validate/imports/survey-table.ts'
@@ -14,7 +16,7 @@ export const sampleForm = 'moisture-log'
 
 /** A cell; one that holds a comma, a quote or a line break stands in quotes (RFC 4180). */
 const cell = (text: string): string => {
-  const line = text.replace(/\s*[\r\n]+\s*/g, '; ')
+  const line = harmless(printable(text).replace(/\s*[\r\n]+\s*/g, '; '))
   return /[",]/.test(line) ? `"${line.replaceAll('"', '""')}"` : line
 }
 const row = (cells: readonly string[]): string => cells.map(cell).join(',')
@@ -186,7 +188,7 @@ export const savedAll = (kept: Kept): string =>
     ...daysOf(kept).flatMap((date) =>
       Object.entries(kept[date] ?? {})
         .sort(([a], [b]) => (a < b ? -1 : 1))
-        .map(([name, text]) => [date, name, `"${text.replaceAll('"', '""')}"`])
+        .map(([name, text]) => [date, name, `"${harmless(printable(text)).replaceAll('"', '""')}"`])
         .map(([day = '', name = '', text = '']) => `${day},${cell(name)},${text}`),
     ),
     '',

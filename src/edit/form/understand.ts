@@ -5,6 +5,7 @@ import { type FactSpec, factSpec } from '../../model/fact-spec.ts'
 import { asSaid, inFigures, withoutAbout } from '../../model/quantity/as-said.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import type { Path } from '../../read/read-yaml.ts'
+import { printable } from '../../read/unprintable.ts'
 import { isInvented } from '../../validate/facility/invented.ts'
 import { dateMeant } from '../../validate/schema-advice/date-meant.ts'
 import { schemaAt } from '../../validate/schema-advice/schema-keys.ts'
@@ -120,7 +121,7 @@ const notKnown =
 
 /** What was meant by something typed, as the file will say it; what is of a demo is refused. */
 export function understand(asked: Asked, typed: string): Understood {
-  const found = meantAbout(asked, typed)
+  const found = meantAbout(asked, printable(typed))
   const { at, copied } = asked
   const values = Array.isArray(found.value) ? found.value : [found.value]
   return copied !== undefined && values.some((value) => isInvented(at, value))

@@ -1,4 +1,5 @@
 import { readRecords } from '../../read/csv-fields.ts'
+import { printable } from '../../read/unprintable.ts'
 import { isBare } from '../../validate/imports/table-columns.ts'
 import {
   type Column,
@@ -39,7 +40,8 @@ function rowWith(
 /** A reading as it stands in its column, whose head says the unit. */
 function valueText({ columns }: ReadingTable, typed: string): string {
   const { unit } = columns.value
-  const text = typed.replace(/(?<=\d),(?=\d{3}\b)/g, '')
+  const line = printable(typed).replace(/\s*[\r\n]+\s*/g, ' ')
+  const text = line.replace(/(?<=\d),(?=\d{3}\b)/g, '')
   const bare = text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text
   return unit !== '' && isBare(bare) ? bare : text
 }

@@ -1,5 +1,6 @@
 import type { LoggedDay } from '../../model/daily-log.ts'
 import { hasErrors, type Result } from '../../model/problem.ts'
+import { asWritten } from '../../read/harmless-cell.ts'
 import { readTable } from '../../read/read-table.ts'
 import type { SourceFile } from '../../read/source-file.ts'
 import { datedTwice } from './dated-twice.ts'
@@ -18,6 +19,9 @@ const columns = {
 } as const
 const example = 'date, use, loads, stored (gal), work, seen, tomorrow, by'
 
+const said = (cell: string | undefined): string | undefined =>
+  cell === undefined ? undefined : asWritten(cell)
+
 /** Turns a table of daily logs into days, oldest first. All faults are reported at once. */
 export function readDailyLog(
   source: SourceFile,
@@ -31,12 +35,12 @@ export function readDailyLog(
   const days = rows.map(
     ({ values: { date: day, use, loads, stored, work, seen, tomorrow } }): LoggedDay => ({
       date: day,
-      use,
       loads,
       stored,
-      work,
-      seen,
-      tomorrow,
+      use: said(use),
+      work: said(work),
+      seen: said(seen),
+      tomorrow: said(tomorrow),
     }),
   )
   return { value: days.sort((a, b) => a.date.localeCompare(b.date)), problems }
