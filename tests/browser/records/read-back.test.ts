@@ -40,6 +40,15 @@ describe('a file that is read back', () => {
     },
   )
 
+  it('holds nothing that a spreadsheet would work out, and gives back what was written', () => {
+    const kept = { '2027-06-01': { seen: '=1+1', work: '- raked the gate' } }
+    const all = savedAll(kept)
+    const log = savedTables(kept, 'us', date).find((t) => t.file === 'log.csv')?.text ?? ''
+    expect([all, log].join('\n')).not.toMatch(/(?:^|[,"])[=-][ 1]/m)
+    expect(keptIn(all)).toEqual(kept)
+    expect(keptIn(log)).toEqual(kept)
+  })
+
   it('is refused with the words of the folder when it has faults, and when it is no table of ours', () => {
     expect(
       readBack('date,high (°F),low (°F),rain (in)\n2027-06-01,60,80,0\n', 'us', date),

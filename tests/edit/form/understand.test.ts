@@ -14,6 +14,11 @@ function typed(at: Path, text: string, system: 'us' | 'metric' = 'us') {
   return understand({ question, at, locale: { system, currency }, copied }, text)
 }
 
+it('leaves out marks that nobody sees, as contacts and other programs copy them along', () => {
+  const marked = '\u202d555-0131\u202c\u0000'
+  expect(typed(['contacts', 0, 'phone'], marked).value).not.toMatch(/[\u202d\0]/)
+})
+
 describe('a quantity', () => {
   it.each([
     [['oval', 'lap'], '2640', '2640 ft', '2640 ft = 804.7 m'],
