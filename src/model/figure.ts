@@ -54,7 +54,10 @@ export type FigureInput = {
 /** A computed quantity with its history. */
 export type Figure = {
   readonly id: string
+  /** As it stands with its value. */
   readonly label: string
+  /** As it stands with many, over a column of values. */
+  readonly many: string
   readonly kind: KindName
   /** The worksheet that shows its working, such as `W-12`. */
   readonly worksheet: string

@@ -3,15 +3,25 @@ import type { UnitSystem } from './quantity/kinds.ts'
 /** Words for both systems of units, or for each its own. */
 export type Said = string | Readonly<Record<UnitSystem, string>>
 
+/** Words that stand with a number: the same with every one, or others with just one. */
+export type Counted = string | { readonly one: string; readonly other: string }
+
+/** Words as they stand with many, or where the number is not known. */
+export const ofMany = (words: Counted): string => (typeof words === 'string' ? words : words.other)
+
+/** Words as they stand with a printed number. */
+export const ofNumber = (words: Counted, number: string): string =>
+  typeof words === 'object' && number === '1' ? words.one : ofMany(words)
+
 /** The words of one calculation; names are those of its declaration. */
 type CalculationWords = {
   readonly title: string
   /** What it answers and how to read it. */
   readonly about: string
   /** Plain words for each input: "length of one straight". */
-  readonly inputs?: Readonly<Record<string, string>> | undefined
+  readonly inputs?: Readonly<Record<string, Counted>> | undefined
   /** What each number is, in words that can stand under it: "laps for the whole width". */
-  readonly outputs: Readonly<Record<string, string>>
+  readonly outputs: Readonly<Record<string, Counted>>
   /** Why a number is not given, by the ids of the calculation. */
   readonly refusals?: Readonly<Record<string, string>> | undefined
   /** Words inside its formulas. */

@@ -2,6 +2,7 @@ import type * as z from 'zod'
 import type { Place, Problem, ProblemCode, Result } from '../model/problem.ts'
 import type { Path, SourceTree } from '../read/read-yaml.ts'
 import { type HiddenHead, hiddenHeadHint, hiddenHeads } from '../read/yaml-faults/hidden-head.ts'
+import { fairYear } from './fair-year.ts'
 import { missing } from './schema-advice/missing.ts'
 import { schemaAt, shapeOf } from './schema-advice/schema-keys.ts'
 import { emptyGroupFor, nameMeant, unknownKey } from './schema-advice/unknown-key.ts'
@@ -123,7 +124,12 @@ function problemsOf(tree: SourceTree, schema: object, issue: Issue): Problem[] {
   if (value === undefined && (issue.code === 'invalid_type' || issue.code === 'invalid_value'))
     return [missingEntry(tree, schema, path)]
   const raw = tree.lineAt(place).slice(place.column - 1, place.column - 1 + place.length)
-  const { code, message, hint } = saidOf(schema, path, { value, raw }, issue)
+  const { code, message, hint } = saidOf(
+    schema,
+    path,
+    { value, raw, fairYear: fairYear(tree.data) },
+    issue,
+  )
   return [tree.problem(place, code, message, { hint })]
 }
 
@@ -136,7 +142,7 @@ function choiceSaid(choices: readonly string[], value: unknown) {
 function saidOf(
   schema: object,
   path: Path,
-  given: { readonly value: unknown; readonly raw: string },
+  given: { readonly value: unknown; readonly raw: string; readonly fairYear: string | undefined },
   issue: Issue,
 ) {
   const { value } = given
@@ -148,7 +154,10 @@ function saidOf(
       code: 'schema/choice',
       ...wrongChoice(issue.values.map(String), value, typeof path.at(-1) === 'number'),
     } as const
-  return { code: 'schema/format', ...wrongForm(schema, path, value, issue.message) } as const
+  return {
+    code: 'schema/format',
+    ...wrongForm(schema, path, value, { message: issue.message, fairYear: given.fairYear }),
+  } as const
 }
 
 /** The entry before one that is the end of its number. */

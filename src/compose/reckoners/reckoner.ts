@@ -33,7 +33,7 @@ export function composeReckoner(
   const columns = spec.columns && reckonerAxis(spec.columns, engine, locale)
   // Without its figure the table has nothing to say here; its inputs are the reader's to suppose.
   if (!main) return undefined
-  const own = [{ figure: spec.figure, to: spec.to, label: main.label }]
+  const own = [{ figure: spec.figure, to: spec.to, label: main.many }]
   const figures = columns ? own : (spec.figures ?? own)
   for (const f of figures) figureIdOf(f.figure)
   return {

@@ -73,12 +73,13 @@ export function shownInput(
 ): FigureInput {
   const spec = calculation.inputs[name]
   if (!spec) throw new RangeError(`${calculation.id} has no input ${name}`)
+  const text = formatExact(value.si, spec.kind, locale)
   return {
     name,
     symbol: spec.symbol,
-    label: wording.input(calculation, name),
+    label: wording.input(calculation, name, text),
     kind: spec.kind,
-    text: formatExact(value.si, spec.kind, locale),
+    text,
     ...value,
   }
 }

@@ -1,6 +1,12 @@
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
-import type { Said, WorksheetWords } from '../../model/worksheet-words.ts'
+import {
+  type Counted,
+  ofMany,
+  ofNumber,
+  type Said,
+  type WorksheetWords,
+} from '../../model/worksheet-words.ts'
 import type { Calculation, Told } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 
@@ -12,8 +18,9 @@ export type Wording = {
   readonly number: (use: Use<string>) => string
   readonly title: (use: Use<string>) => string
   readonly about: (calculation: Calculation) => string
-  readonly input: (calculation: Calculation, name: string) => string
-  readonly output: (calculation: Calculation, name: string) => string
+  /** What an input is, as it stands with its printed number; as with many where none is given. */
+  readonly input: (calculation: Calculation, name: string, number?: string) => string
+  readonly output: (calculation: Calculation, name: string, number?: string) => string
   /** Why a calculation gives no number, from the id of its refusal. */
   readonly refusal: (calculation: Calculation, id: string) => string
   /** Why a number is fixed, from its id. */
@@ -41,6 +48,9 @@ const toldIn = (told: Told | undefined, locale: Locale): Readonly<Record<string,
     ]),
   )
 
+const counted = (words: Counted = '', number?: string): string =>
+  number === undefined ? ofMany(words) : ofNumber(words, number)
+
 /** The words that an engine speaks with. */
 export function createWording(words: WorksheetWords, locale: Locale): Wording {
   const here = (said: Said | undefined): string | undefined =>
@@ -53,8 +63,8 @@ export function createWording(words: WorksheetWords, locale: Locale): Wording {
     title: ({ id, calculation }) =>
       here(words.worksheets[id]?.title) ?? of(calculation)?.title ?? '',
     about: (calculation) => told(calculation, of(calculation)?.about),
-    input: (calculation, name) => of(calculation)?.inputs?.[name] ?? '',
-    output: (calculation, name) => of(calculation)?.outputs[name] ?? '',
+    input: (calculation, name, number) => counted(of(calculation)?.inputs?.[name], number),
+    output: (calculation, name, number) => counted(of(calculation)?.outputs[name], number),
     refusal: (calculation, id) => told(calculation, of(calculation)?.refusals?.[id]),
     reason: (id) => here(words.reasons[id]) ?? '',
     term: (calculation, id) => of(calculation)?.terms?.[id],

@@ -64,14 +64,16 @@ function toFigure(
     const fact = facts.get(path)
     return fact !== undefined && isEstimated(fact.provenance)
   })
+  const value = result.ok
+    ? { ...result, ...formatQuantity(result.si, spec.kind, locale, spec.round) }
+    : result
   return {
     id,
-    label: wording.output(use.calculation, name),
+    label: wording.output(use.calculation, name, value.ok ? value.number : undefined),
+    many: wording.output(use.calculation, name),
     kind: spec.kind,
     worksheet: wording.number(use),
-    value: result.ok
-      ? { ...result, ...formatQuantity(result.si, spec.kind, locale, spec.round) }
-      : result,
+    value,
     estimate: toMeasure.length > 0,
     toMeasure,
   }

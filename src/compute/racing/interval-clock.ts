@@ -1,5 +1,6 @@
 import { roundTo } from '../../model/quantity/format-quantity.ts'
 import { calculation, refuse } from '../calculation.ts'
+import { besideRail } from '../water/beside-rail.ts'
 import { intervalInputs, workWindow } from './between-races.ts'
 
 const wholeLaps = (room: number, lap: number): number =>
@@ -13,6 +14,7 @@ const inputs = {
   speed: { symbol: 'v', kind: 'speed', range: [0, 14] },
   trucks: { symbol: 'm', kind: 'count', range: [0, 20] },
   reach: { symbol: 'D_1', kind: 'reach', range: [0, 1e5] },
+  bar: { symbol: 'W', kind: 'width', range: [0, 20] },
 } as const
 
 type Inputs = Readonly<Record<keyof typeof inputs, number>>
@@ -30,8 +32,9 @@ function water(x: Inputs, free: number) {
       both: none,
     }
   }
-  const lap = x.rail / (x.trucks * x.speed)
-  const tank = wholeLaps(x.trucks * x.reach, x.rail)
+  const way = besideRail(x.rail, x.bar)
+  const lap = way / (x.trucks * x.speed)
+  const tank = wholeLaps(x.trucks * x.reach, way)
   const behind = Math.min(tank, wholeLaps(free - x.lap, lap))
   return {
     'water-lap': lap,
@@ -66,11 +69,15 @@ export const intervalClock = calculation({
     },
     harrowed: { symbol: 'b', kind: 'minutes', tex: '@clear + @laps\\,@lap' },
     left: { symbol: 'n_l', kind: 'whole', tex: '@whole - @laps' },
-    'water-lap': { symbol: 't_w', kind: 'minutes', tex: '\\frac{@rail}{@trucks\\,@speed}' },
+    'water-lap': {
+      symbol: 't_w',
+      kind: 'minutes',
+      tex: '\\frac{@rail + \\pi\\,@bar}{@trucks\\,@speed}',
+    },
     'tank-laps': {
       symbol: 'k_t',
       kind: 'whole',
-      tex: '\\left\\lfloor \\frac{@trucks\\,@reach}{@rail} \\right\\rfloor',
+      tex: '\\left\\lfloor \\frac{@trucks\\,@reach}{@rail + \\pi\\,@bar} \\right\\rfloor',
     },
     'water-laps': {
       symbol: 'k',

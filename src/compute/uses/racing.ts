@@ -33,8 +33,9 @@ function between(known: ReadonlySet<string>): Use[] {
           speed: figure('fleet.pace'),
           trucks: figure('fleet.all'),
           reach: figure('fleet.range'),
+          bar: fact('gear.spray.spray-width'),
         }
-      : { speed: noTruck, trucks: noTruck, reach: noTruck }),
+      : { speed: noTruck, trucks: noTruck, reach: noTruck, bar: noTruck }),
   }
   return [
     use('between', betweenRaces, {

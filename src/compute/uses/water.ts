@@ -133,6 +133,7 @@ export function waterUses(known: ReadonlySet<string>): readonly Use[] {
       ...raceDay(known),
       rail: figure('rail.length'),
       reach: figure('fleet.range'),
+      sprayWidth,
       load: figure('round.each'),
       fillFlow,
       points: fact('water.fill-points'),

@@ -1,5 +1,6 @@
 import { calculation, refuse } from '../calculation.ts'
 import { wholeUp } from '../whole-up.ts'
+import { besideRail } from './beside-rail.ts'
 import { fillPoints } from './fleet.ts'
 
 const tank = { symbol: 'T', kind: 'waterVolume', range: [0.05, 60] } as const
@@ -93,6 +94,7 @@ export const raceDaySupply = calculation({
     lapsInBreak: { symbol: 'k', kind: 'whole', range: [0, 1000] },
     rail: { symbol: 'L_r', kind: 'distance', range: [100, 4000] },
     reach: { symbol: 'D_1', kind: 'reach', range: [1, 1e5] },
+    sprayWidth,
     load,
     fillFlow,
     points: fillPoints,
@@ -102,7 +104,7 @@ export const raceDaySupply = calculation({
     'break-loads': {
       symbol: 'n_b',
       kind: 'whole',
-      tex: '\\left\\lceil \\frac{@lapsInBreak\\,@rail}{@reach} \\right\\rceil',
+      tex: '\\left\\lceil \\frac{@lapsInBreak\\,(@rail + \\pi\\,@sprayWidth)}{@reach} \\right\\rceil',
     },
     loads: { symbol: 'n_d', kind: 'whole', tex: '@rounds\\,@round + @breaks\\,@break-loads' },
     need: { symbol: 'V', kind: 'waterVolume', tex: '@loads\\,@load', round: 'up' },
@@ -111,7 +113,7 @@ export const raceDaySupply = calculation({
   refusals: ['no-rounds'],
   compute: (x) => {
     const rounds = x.before + x.after
-    const inBreak = wholeUp((x.lapsInBreak * x.rail) / x.reach)
+    const inBreak = wholeUp((x.lapsInBreak * besideRail(x.rail, x.sprayWidth)) / x.reach)
     const loads = rounds * x.round + x.breaks * inBreak
     if (loads === 0) {
       const none = refuse('no-rounds')

@@ -14,10 +14,12 @@ const signs: Readonly<Record<string, string>> = { EUR: '€', GBP: '£' }
 /** Currencies whose sign is that of the dollar, or that have no sign of their own here. */
 const signOf = (currency: string): string => signs[currency] ?? '$'
 
-/** The unit in which a kind is said, as it is typed. */
+/** The unit in which a kind is said, as it is written everywhere. */
 function unitOf(spec: FactSpec, system: UnitSystem): string {
   const { unit } = kindOf(spec.kind)[system]
-  return unit === '°' ? 'deg' : unit
+  return unit === '°'
+    ? 'deg'
+    : unit.replace(/(?<=ft|yd|m)[23]$/, (power) => (power === '2' ? '²' : '³'))
 }
 
 /** What somebody typed with the unit that a bare number has here. */

@@ -25,6 +25,8 @@ export type Asked = {
   readonly fact?: FactSpec | undefined
   /** What is said of something that was left over from a demo; nothing where the file is one. */
   readonly copied?: string | undefined
+  /** Of the fair: what a day without a year is taken to be in. */
+  readonly fairYear?: string | undefined
 }
 
 type Parsed = {
@@ -60,10 +62,10 @@ const checked = (at: Path, value: string | number, typed: string): Understood =>
 }
 
 /** A date in any usual way of writing it; two readings are asked about. */
-function understandDate(typed: string): Understood {
+function understandDate(typed: string, { fairYear }: Asked): Understood {
   const text = typed.trim()
   if (text === '' || isDay(text)) return { value: text === '' ? undefined : text, typed: text }
-  const advice = dateMeant(text)
+  const advice = dateMeant(text, fairYear)
   const meant = advice?.match(/\d{4}-\d\d-\d\d/g) ?? []
   if (meant.length === 1 && meant[0] !== undefined)
     return { value: meant[0], typed: meant[0], shown: `${text} = ${meant[0]}` }
@@ -95,9 +97,10 @@ const lines = (typed: string): readonly string[] =>
     .map((line) => line.trim())
     .filter((line) => line !== '')
 
-function understandLines({ question, at }: Asked, typed: string): Understood {
+function understandLines(asked: Asked, typed: string): Understood {
+  const { question, at } = asked
   const each = lines(typed).map((line) =>
-    question.kind === 'dates' ? understandDate(line) : checked([...at, 0], line, line),
+    question.kind === 'dates' ? understandDate(line, asked) : checked([...at, 0], line, line),
   )
   const fault = each.find((one) => one.fault !== undefined)?.fault
   const value = each.flatMap((one) => (typeof one.value === 'string' ? [one.value] : []))
@@ -154,7 +157,7 @@ function meant(asked: Asked, typed: string): Understood {
     case 'number':
       return understandNumber(asked, text)
     case 'date':
-      return understandDate(text)
+      return understandDate(text, asked)
     case 'time':
       return understandTime(
         text,

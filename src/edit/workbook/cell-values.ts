@@ -2,6 +2,7 @@ import { factAt } from '../../model/entry-about.ts'
 import type { Problem } from '../../model/problem.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
+import { isYearless, withYear } from '../../validate/fair-year.ts'
 import { type DayStyle, readDay } from '../../validate/imports/day-style.ts'
 import { type NumberStyle, withPoint } from '../../validate/imports/number-style.ts'
 import { asKey, choiceCalled } from '../../validate/schema-advice/near-name.ts'
@@ -18,6 +19,8 @@ export type CellStyles = {
   /** Of numbers that somebody typed; those that stood there before are read as the file has them. */
   readonly numbers: NumberStyle & { readonly known: ReadonlySet<string> }
   readonly days: DayStyle
+  /** Of the fair, where it can be told: a day without a year is taken to be in it. */
+  readonly fairYear: string | undefined
   /** Titles of the procedures that there are, by id. */
   readonly procedures: ReadonlyMap<string, string>
   /** In which a number is meant that says no unit; nothing where nobody has said yet. */
@@ -70,7 +73,7 @@ export function readValue(
   cell: GridCell,
   field: Field,
   file: SourceFile,
-  { numbers, days, procedures, locale }: CellStyles,
+  { numbers, days, fairYear, procedures, locale }: CellStyles,
   unit = '',
 ): Read {
   const isKnown = numbers.known.has(cell.text)
@@ -99,11 +102,17 @@ export function readValue(
     return { value: severalOf(text, field).map((part) => chosen(part, field)) }
   if (field.kind === 'day' || field.kind === 'several-days') {
     const parts = field.kind === 'day' ? [text] : daysOf(text)
-    const read = parts.map((part) => readDay(part, days))
+    const inYear = (part: string): boolean => fairYear !== undefined && isYearless(part)
+    const read = parts.map((part) =>
+      readDay(inYear(part) ? withYear(part, fairYear ?? '') : part, days),
+    )
     const wrong = read.find((day) => typeof day !== 'string')
     if (wrong) return fault('schema/format', wrong.message, wrong.hint)
     const texts = read.filter((day) => typeof day === 'string')
-    return { value: field.kind === 'day' ? texts[0] : texts }
+    const value = field.kind === 'day' ? texts[0] : texts
+    return parts.some(inYear)
+      ? { value, problem: yearTaken(file, cell, texts.join(', ')) }
+      : { value }
   }
   if (field.kind === 'words')
     return { value: isProcedure(field) ? procedureCalled(text, procedures) : chosen(text, field) }
@@ -120,6 +129,13 @@ export function readValue(
 const unitTaken = (file: SourceFile, cell: GridCell, value: string): Problem =>
   problemAt(file, cell.place, 'facility/odd', `${cell.text} is entered as ${value}`, {
     hint: 'if it was meant in another unit, write that behind the number',
+    severity: 'warning',
+  })
+
+/** A day without its year: it is taken to be in that of the fair, and told. */
+const yearTaken = (file: SourceFile, cell: GridCell, value: string): Problem =>
+  problemAt(file, cell.place, 'facility/odd', `${cell.text} is entered as ${value}`, {
+    hint: 'that is the year of the fair; if another one was meant, write it behind the day',
     severity: 'warning',
   })
 

@@ -1,6 +1,7 @@
 import type { Problem } from '../../model/problem.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import { problemAt } from '../../read/source-file.ts'
+import { fairYear, yearOf } from '../../validate/fair-year.ts'
 import { dayStyle } from '../../validate/imports/day-style.ts'
 import { numberStyle } from '../../validate/imports/number-style.ts'
 import { asKey, entryCalled } from '../../validate/schema-advice/near-name.ts'
@@ -89,6 +90,9 @@ function stylesOf(
   const typed = cells(isNumber).filter((cell) => !before.has(cell.text))
   const style = numberStyle(typed, base || units === 'us' ? '.' : undefined)
   const numbers = { ...style, apart: true, known: before }
+  const raceDays = cells((field) => field.path.join('.') === 'race-days.date').map(
+    (cell) => cell.text,
+  )
   return (grid) => ({
     numbers,
     procedures,
@@ -96,6 +100,7 @@ function stylesOf(
       system: units,
       currency: currency ?? (units === 'us' ? 'USD' : 'EUR'),
     },
+    fairYear: yearOf(raceDays) ?? fairYear(base?.data),
     days: dayStyle(
       cells(
         isDay,

@@ -97,7 +97,7 @@ function tableOf(
   })
   const results = (first?.outputs ?? []).map((o, at): Row => {
     const cells = group.map((w) => resultCell(w, at, letters, pen))
-    const { label } = o
+    const label = group.length > 1 ? o.many : o.label
     const rounding = roundingWords(o, pen)
     const tex = first?.formulas.find((f) => f.figure === o.id)?.tex ?? ''
     const formula = formulaHtml(tex, `${pen.words.worksheet.formula}: ${label}`)

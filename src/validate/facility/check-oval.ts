@@ -1,9 +1,11 @@
 import { factSpec } from '../../model/fact-spec.ts'
 import { radiusFrom, straightFrom } from '../../model/oval-shape.ts'
 import type { Problem } from '../../model/problem.ts'
+import type { UnitSystem } from '../../model/quantity/kinds.ts'
 import type { Quantity } from '../../model/quantity/read-quantity.ts'
 import { foot } from '../../model/quantity/units.ts'
 import { usualValue } from '../../model/usual-value.ts'
+import { inBothUnits } from '../in-both-units.ts'
 import type { FacilityFile } from '../schemas/facility.ts'
 import type { ParsedFacility } from './parsed-facility.ts'
 
@@ -45,7 +47,12 @@ type Impossible = {
   readonly hint: string
 }
 
-function fromStraight(lap: number, straight: number, given: StatedShape): Impossible | undefined {
+function fromStraight(
+  lap: number,
+  straight: number,
+  given: StatedShape,
+  units: UnitSystem,
+): Impossible | undefined {
   const found = radiusFrom(lap, straight, given.offset)
   if (found < smallestRadius)
     return {
@@ -57,15 +64,18 @@ function fromStraight(lap: number, straight: number, given: StatedShape): Imposs
     return undefined
   return {
     key: 'radius',
-    message: `lap and straight ask for a turn radius of ${found.toFixed(2)} m (${(found / foot).toFixed(1)} ft) at the rail`,
+    message: `lap and straight ask for a turn radius of ${inBothUnits(units, {
+      us: `${(found / foot).toFixed(1)} ft`,
+      metric: `${found.toFixed(2)} m`,
+    })} at the rail`,
     hint: 'leave out the least sure of the three, or measure again',
   }
 }
 
-function impossible(given: StatedShape): Impossible | undefined {
+function impossible(given: StatedShape, units: UnitSystem): Impossible | undefined {
   const { lap, straight, radius, offset } = given
   if (lap === undefined) return undefined
-  if (straight !== undefined) return fromStraight(lap, straight, given)
+  if (straight !== undefined) return fromStraight(lap, straight, given, units)
   return radius !== undefined && straightFrom(lap, radius, offset) < smallestRadius
     ? {
         key: 'radius',
@@ -88,7 +98,7 @@ export function checkOval({ file, tree }: ParsedFacility): Problem[] {
         { hint: 'give two of: lap, straight, radius' },
       ),
     ]
-  const fault = impossible(given)
+  const fault = impossible(given, file.units)
   if (!fault) return []
   const { key, message, hint } = fault
   return [tree.problem(tree.placeOf(['oval', key]), 'oval/impossible', message, { hint })]

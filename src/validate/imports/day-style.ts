@@ -1,5 +1,6 @@
 import { isDay } from '../../model/day.ts'
 import type { UnitSystem } from '../../model/quantity/kinds.ts'
+import { isYearless } from '../fair-year.ts'
 
 /** Whether the month or the day stands first in `3/4/2027`; `ask` where nobody has said. */
 export type DayStyle = 'month-first' | 'day-first' | 'ask'
@@ -59,14 +60,10 @@ type Unread = { readonly message: string; readonly hint: string }
 
 const wanted = 'expected a date such as 2027-06-12'
 
-/** A day of no year: Nov 1, 15 Aug, 6/22. */
-const yearless =
-  /^(?:[a-z]{3,9}\.? \d{1,2}(?:st|nd|rd|th)?|\d{1,2}(?:st|nd|rd|th)?\.? [a-z]{3,9}\.?|\d{1,2}\/\d{1,2})$/i
-
 /** A date as it is written everywhere, `YYYY-MM-DD`; or why it cannot be read. */
 export function readDay(written: string, style: DayStyle): string | Unread {
   const text = written.trim().replace(weekday, '').replace(midnight, '')
-  const none = yearless.test(text)
+  const none = isYearless(text)
     ? { message: `"${written}" has no year`, hint: 'write the year behind it' }
     : { message: `"${written}" is no date`, hint: wanted }
   const [, year, second, third] = yearFirst.exec(text) ?? []

@@ -4,6 +4,7 @@ import { byStation, type Reading, type SurveyDay, type SurveyKind } from '../../
 import type { CsvCell, CsvTable } from '../../read/read-csv.ts'
 import { readTable } from '../../read/read-table.ts'
 import { problemAt, type SourceFile } from '../../read/source-file.ts'
+import { inBothUnits } from '../in-both-units.ts'
 import type { ImportContext } from './import.ts'
 import { median } from './median.ts'
 import { depthOutliers, levelOutliers, medianSlope } from './survey-outliers.ts'
@@ -150,15 +151,23 @@ function tooFew(
 }
 
 /** A distance for readers of either system: `2.1 in (53 mm)`. */
-const said = (off: number): string => {
+const saidIn = (units: Units) => (off: number) => {
   const m = Math.abs(off)
   return m < foot
-    ? `${(m / inch).toFixed(1)} in (${Math.round(m * 1000)} mm)`
-    : `${(m / foot).toFixed(1)} ft (${m.toFixed(2)} m)`
+    ? inBothUnits(units, {
+        us: `${(m / inch).toFixed(1)} in`,
+        metric: `${Math.round(m * 1000)} mm`,
+      })
+    : inBothUnits(units, { us: `${(m / foot).toFixed(1)} ft`, metric: `${m.toFixed(2)} m` })
 }
 
 /** Readings that their neighbours do not bear out: asked about, or refused where none can be so. */
-const oddReadings = (table: CsvTable, of: SurveyKind, rows: readonly SurveyRow[]): Problem[] =>
+const oddReadings = (
+  table: CsvTable,
+  of: SurveyKind,
+  rows: readonly SurveyRow[],
+  units: Units,
+): Problem[] =>
   [...new Set(rows.map((r) => r.date))].flatMap((date) => {
     const day = rows.filter((r) => r.date === date)
     const outliers = of === 'cushion-depth' ? depthOutliers(day) : levelOutliers(day)
@@ -168,8 +177,8 @@ const oddReadings = (table: CsvTable, of: SurveyKind, rows: readonly SurveyRow[]
         reading.cells.value.place,
         'quantity/range',
         of === 'cushion-depth'
-          ? `this depth is ${said(off)} ${off > 0 ? 'more' : 'less'} than the middle one of that day`
-          : `this level is ${said(off)} ${off > 0 ? 'above' : 'below'} the others of its station`,
+          ? `this depth is ${saidIn(units)(off)} ${off > 0 ? 'more' : 'less'} than the middle one of that day`
+          : `this level is ${saidIn(units)(off)} ${off > 0 ? 'above' : 'below'} the others of its station`,
         {
           hint: credible
             ? 'read it again; where it is so, leave it'
@@ -241,7 +250,7 @@ export function readSurvey(
   ]
   if (problems.length > 0) return { value: undefined, problems }
   const odd = [
-    ...oddReadings(table, entry.of, rows),
+    ...oddReadings(table, entry.of, rows, units),
     ...(entry.of === 'surface-level' ? fallsAway(table, rows, days) : []),
     ...dayProblems(
       table,

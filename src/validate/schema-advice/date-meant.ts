@@ -1,4 +1,5 @@
 import { isDay } from '../../model/day.ts'
+import { isYearless, withYear } from '../fair-year.ts'
 import { months } from '../schemas/words/calendar.ts'
 
 const two = (n: number): string => String(n).padStart(2, '0')
@@ -23,11 +24,17 @@ function inWords(text: string): string | undefined {
   return m === 0 ? undefined : dayOr(year(y || y2), m, Number(day || day2))
 }
 
-/** What to write for a date in another style; nothing where it is no date at all. */
-export function dateMeant(typed: string): string | undefined {
+/**
+ * What to write for a date in another style; nothing where it is no date at all.
+ * @param fairYear Of the fair, which a day without a year is taken to be in.
+ */
+export function dateMeant(typed: string, fairYear?: string): string | undefined {
   const text = typed.trim()
-  if (/^(?:[A-Za-z]{3,9}\.? \d{1,2}|\d{1,2}\.? [A-Za-z]{3,9}|\d{1,2}\/\d{1,2})$/.test(text))
-    return 'the year is missing: write year, month, day'
+  if (isYearless(text))
+    return (
+      (fairYear === undefined ? undefined : dateMeant(withYear(text, fairYear))) ??
+      'the year is missing: write year, month, day'
+    )
   const worded = inWords(text)
   if (worded !== undefined) return `write year, month, day: ${worded}`
   const [, a = '', b = '', c = ''] = /^(\d{1,4})[/.\- ](\d{1,2})[/.\- ](\d{1,4})$/.exec(text) ?? []

@@ -81,15 +81,20 @@ function ownHint(path: Path, text: string): string {
 
 /**
  * A text or number that is not in the form that its place asks for.
- * @param message What its place asks for.
+ * @param asked What its place asks for, and the year of the fair where the file says it.
  */
-export function wrongForm(root: object, path: Path, value: unknown, message: string) {
+export function wrongForm(
+  root: object,
+  path: Path,
+  value: unknown,
+  { message, fairYear }: { readonly message: string; readonly fairYear?: string | undefined },
+) {
   const text = typeof value === 'string' ? value : ''
   const name = nameOf(path)
   const inList = typeof path.at(-1) === 'number'
   const typed = (what: string): string => (inList ? what : `${name}: ${what}`)
   const isDate = message.startsWith('a date')
-  const day = isDate ? dateMeant(text) : undefined
+  const day = isDate ? dateMeant(text, fairYear) : undefined
   const intended = meant(name, text.trim(), message)
   const said = `${shown(value)} is not right here: ${limit(message)}`
   if (day !== undefined) return { message: said, hint: day }

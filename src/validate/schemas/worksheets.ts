@@ -8,12 +8,15 @@ const name = z
 /** Words for both systems of units, or for each its own. */
 const said = z.union([line, z.strictObject({ us: line, metric: line })])
 
+/** What stands with a number: the same words for one and for more, or for each its own. */
+const counted = z.union([line, z.strictObject({ one: line, other: line })])
+
 /** The words of one calculation; names are those of its declaration. */
 const calculation = z.strictObject({
   title: line,
   about: prose,
-  inputs: z.record(name, line).optional(),
-  outputs: z.record(name, line),
+  inputs: z.record(name, counted).optional(),
+  outputs: z.record(name, counted),
   refusals: z.record(id, line).optional(),
   terms: z.record(id, line).optional(),
   steps: z.record(id, line).optional(),

@@ -18,6 +18,7 @@ const half = {
   speed: 1.4,
   trucks: 1,
   reach: 899,
+  bar: 0,
 }
 
 describe('the interval by the minute', () => {
@@ -28,6 +29,16 @@ describe('the interval by the minute', () => {
     expect([at.laps, at['water-laps'], at['water-alone'], at.left]).toEqual([0, 0, 0, 8])
     // 14 + 7.6 + 9.5 min.
     expect(numberOf(at.both) / min).toBeCloseTo(31.1, 9)
+  })
+
+  it('counts the way of the truck, half a bar out from the rail: worked by hand', () => {
+    // A bar of 4.8 m: 798 + 3.1416 · 4.8 = 813.08 m at 1.4 m/s takes 580.8 s, 10.8 s more than the rail.
+    const wide = intervalClock.compute({ ...half, bar: 4.8 })
+    expect(numberOf(wide['water-lap'])).toBeCloseTo(580.77, 2)
+    expect(numberOf(intervalClock.compute(half)['water-lap'])).toBeCloseTo(570, 9)
+    // A tank that reaches 805 m reaches once along the rail, and not once around on the truck's way.
+    expect(intervalClock.compute({ ...half, reach: 805 })['tank-laps']).toBe(1)
+    expect(intervalClock.compute({ ...half, reach: 805, bar: 4.8 })['tank-laps']).toBe(0)
   })
 
   it('holds one lap of each in the break that it asks for', () => {

@@ -45,6 +45,7 @@ describe('spraying', () => {
     lapsInBreak: 1,
     rail: 800,
     reach: 900,
+    sprayWidth: 5,
     load: 7,
     fillFlow: 0.01,
     points: 1,
@@ -55,6 +56,12 @@ describe('spraying', () => {
     expect([n(out, 'rounds'), n(out, 'loads'), n(out, 'need'), n(out, 'hours')]).toEqual([
       3, 15, 105, 10_500,
     ])
+  })
+
+  it('counts a second load in a break where the way of the truck is longer than one reaches', () => {
+    // 890 m of rail and 3.14 · 5 m make 905.7 m; a load reaches 900.
+    expect(n(raceDaySupply.compute({ ...day, rail: 890 }), 'break-loads')).toBe(2)
+    expect(n(raceDaySupply.compute({ ...day, rail: 880 }), 'break-loads')).toBe(1)
   })
 
   it('is filled in half the time from two hoses', () => {

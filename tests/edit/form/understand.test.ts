@@ -8,10 +8,10 @@ import { facility } from '../../../src/validate/schemas/facility.ts'
 const questions = questionsOf(facility)
 const copied = 'This is from the example.'
 
-function typed(at: Path, text: string, system: 'us' | 'metric' = 'us') {
+function typed(at: Path, text: string, system: 'us' | 'metric' = 'us', fairYear?: string) {
   const question = questionAt(questions, at) as Question
   const currency = system === 'us' ? 'USD' : 'EUR'
-  return understand({ question, at, locale: { system, currency }, copied }, text)
+  return understand({ question, at, locale: { system, currency }, copied, fairYear }, text)
 }
 
 it('leaves out marks that nobody sees, as contacts and other programs copy them along', () => {
@@ -26,7 +26,7 @@ describe('a quantity', () => {
     [['cushion', 'depth', 'target'], '1 1/4', '1 1/4 in', '1 1/4 in = 31.75 mm'],
     [['cushion', 'depth', 'target'], '1¼', '1¼ in', /= 31.75 mm$/],
     [['oval', 'cross-fall', 'turns'], '6.5', '6.5 %', undefined],
-    [['cushion', 'unit-weight', 'loose'], '98', '98 lb/ft3', '98 lb/ft3 = 1,570 kg/m³'],
+    [['cushion', 'unit-weight', 'loose'], '98', '98 lb/ft³', '98 lb/ft³ = 1,570 kg/m³'],
     [['prices', 'material'], '19.50', '$19.50/ton', undefined],
     [['water', 'fill-flow'], '250', '250 gal/min', '250 gal/min = 946.4 L/min'],
     [['equipment', 0, 'travel'], '90', '90 min', '90 min = 1 h 30 min'],
@@ -121,6 +121,11 @@ describe('other answers', () => {
     expect(typed(['race-days', 0, 'first-post'], 'Aug 3 2027 1pm').shown).toBe(
       'Aug 3 2027 1pm = 1:00 PM',
     )
+    expect(typed(['race-days', 1, 'date'], 'Aug 13', 'us', '2027')).toMatchObject({
+      value: '2027-08-13',
+      shown: 'Aug 13 = 2027-08-13',
+    })
+    expect(typed(['race-days', 0, 'date'], 'Aug 13').fault).toMatch(/year is missing/)
   })
 
   it.each(

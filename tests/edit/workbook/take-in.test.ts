@@ -187,6 +187,16 @@ describe('faults of a workbook', () => {
     ])
   })
 
+  it('take a day without its year in the year of the fair, and tell', async () => {
+    const taken = await retyped('larkmoor', [
+      { sheet: 'Race days', at: 'day', line: 2, text: 'Aug 13' },
+    ])
+    expect(taken.asked.map(({ value }) => value)).toContainEqual(
+      expect.objectContaining({ date: '2027-08-13', races: 9 }),
+    )
+    expect(told(taken)).toEqual(['Race days!B7: Aug 13 is entered as 2027-08-13'])
+  })
+
   it('are told of empty cells that somebody must fill in, in the words of a workbook', async () => {
     const taken = await retyped('larkmoor', [
       { sheet: 'People to call', at: 'name', line: 15, text: 'Mo Somebody' },

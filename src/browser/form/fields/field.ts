@@ -12,6 +12,7 @@ import { formatExact } from '../../../model/quantity/format-exact.ts'
 import { parseQuantity } from '../../../model/quantity/parse-quantity.ts'
 import type { Path } from '../../../read/read-yaml.ts'
 import { isDemo } from '../../../validate/facility/demos.ts'
+import { fairYear } from '../../../validate/fair-year.ts'
 import { button, classed, element } from '../../element.ts'
 import { type Control, newId } from '../controls.ts'
 import { problemAt } from '../problem-at.ts'
@@ -60,7 +61,14 @@ function understood(sitting: Sitting, { question, at }: Put, typed: string): Und
   const of = question.kind === 'fact-value' ? textAt(data, [...at.slice(0, -1), 'of']) : undefined
   const copied = isExample(data) ? undefined : sitting.said.form.says.field.copied
   return understand(
-    { question, at, locale: sitting.locale(), fact: measuredFact(of), copied },
+    {
+      question,
+      at,
+      locale: sitting.locale(),
+      fact: measuredFact(of),
+      copied,
+      fairYear: fairYear(data),
+    },
     typed,
   )
 }

@@ -1,6 +1,8 @@
 import { monthOf } from '../../../model/day.ts'
 import type { Problem } from '../../../model/problem.ts'
+import type { UnitSystem } from '../../../model/quantity/kinds.ts'
 import type { WeatherDay } from '../../../model/weather.ts'
+import { inBothUnits } from '../../in-both-units.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { statedAt } from './valued.ts'
 
@@ -11,32 +13,38 @@ const compared: readonly {
   readonly field: Field
   readonly climate: string
   readonly apart: (record: number, climate: number) => boolean
-  readonly said: (si: number) => string
+  readonly said: (si: number) => Readonly<Record<UnitSystem, string>>
 }[] = [
   ...(['high', 'low'] as const).map((field) => ({
     field,
     climate: field === 'high' ? 'tmax' : 'tmin',
     // Kelvin; a month is seldom more than 5 off its mean.
     apart: (a: number, b: number) => Math.abs(a - b) > 10,
-    said: (si: number) => `${Math.round(si - 273.15)} °C (${Math.round(si * 1.8 - 459.67)} °F)`,
+    said: (si: number) => ({
+      us: `${Math.round(si * 1.8 - 459.67)} °F`,
+      metric: `${Math.round(si - 273.15)} °C`,
+    }),
   })),
   {
     field: 'rain',
     climate: 'rain',
     apart: (a, b) => a > 8 * b || a < b / 8,
-    said: (si) => `${(si * 1000).toFixed(1)} mm (${(si / 0.0254).toFixed(2)} in) a day`,
+    said: (si) => ({
+      us: `${(si / 0.0254).toFixed(2)} in a day`,
+      metric: `${(si * 1000).toFixed(1)} mm a day`,
+    }),
   },
   {
     field: 'wind',
     climate: 'wind',
     apart: (a, b) => a > 1.8 * b || a < b / 1.8,
-    said: (si) => `${si.toFixed(1)} m/s (${(si / 0.44704).toFixed(0)} mph)`,
+    said: (si) => ({ us: `${(si / 0.44704).toFixed(0)} mph`, metric: `${si.toFixed(1)} m/s` }),
   },
   {
     field: 'humidity',
     climate: 'humidity',
     apart: (a, b) => Math.abs(a - b) > 0.35,
-    said: (si) => `${Math.round(si * 100)} %`,
+    said: (si) => ({ us: `${Math.round(si * 100)} %`, metric: `${Math.round(si * 100)} %` }),
   },
 ]
 
@@ -61,6 +69,7 @@ function expected(parsed: ParsedFacility, dates: readonly string[], key: string)
 
 /** A record of weather is that of the same place as the climate, in the units that it says. */
 export function checkRecord(parsed: ParsedFacility, record: readonly WeatherDay[]): Problem[] {
+  const { units } = parsed.file
   return compared.flatMap(({ field, climate, apart, said }) => {
     const seen = record.filter((d) => d[field] !== undefined)
     if (seen.length < fewest) return []
@@ -69,13 +78,17 @@ export function checkRecord(parsed: ParsedFacility, record: readonly WeatherDay[
       seen.map((d) => d.date),
       climate,
     )
+    const told = (si: number): string => {
+      const both = said(si)
+      return both.us === both.metric ? both.us : inBothUnits(units, both)
+    }
     const found = mean(seen.map((d) => d[field] ?? 0))
     if (usual === undefined || !apart(found, usual)) return []
     return [
       parsed.tree.problem(
         parsed.tree.placeOf(['weather', 'file']),
         'facility/odd',
-        `the weather record has ${said(found)} as its mean ${field}, the climate of the same months ${said(usual)}`,
+        `the weather record has ${told(found)} as its mean ${field}, the climate of the same months ${told(usual)}`,
         { hint: 'is the unit in the head of the column right?', severity: 'warning' },
       ),
     ]

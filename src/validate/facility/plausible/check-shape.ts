@@ -1,6 +1,8 @@
 import { radiusFrom, straightFrom } from '../../../model/oval-shape.ts'
 import type { Problem } from '../../../model/problem.ts'
+import type { UnitSystem } from '../../../model/quantity/kinds.ts'
 import { foot, mile } from '../../../model/quantity/units.ts'
+import { inBothUnits } from '../../in-both-units.ts'
 import { smallestRadius, statedShape } from '../check-oval.ts'
 import type { ParsedFacility } from '../parsed-facility.ts'
 import { statedAt, written } from './valued.ts'
@@ -20,8 +22,11 @@ const proportion = [0.5, 1.25] as const
 /** Turns and straights are about as wide. */
 const widest = 1.6
 
-const said = (m: number): string =>
-  `${Math.round(m / foot).toLocaleString('en-US')} ft (${Math.round(m)} m)`
+const saidIn = (units: UnitSystem) => (m: number) =>
+  inBothUnits(units, {
+    us: `${Math.round(m / foot).toLocaleString('en-US')} ft`,
+    metric: `${Math.round(m)} m`,
+  })
 
 type Shape = {
   readonly lap: number
@@ -56,6 +61,7 @@ function ovalProblems(parsed: ParsedFacility): Problem[] {
       severity: 'warning',
     })
   const turn = lap / 2 - straight
+  const said = saidIn(parsed.file.units)
   const [least, most] = proportion
   const nearest = laps.toSorted((a, b) => Math.abs(a - lap) - Math.abs(b - lap))[0] ?? lap
   return [
