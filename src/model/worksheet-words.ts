@@ -6,12 +6,9 @@ export type Said = string | Readonly<Record<UnitSystem, string>>
 /** Words that stand with a number: the same with every one, or others with just one. */
 export type Counted = string | { readonly one: string; readonly other: string }
 
-/** Words as they stand with many, or where the number is not known. */
-export const ofMany = (words: Counted): string => (typeof words === 'string' ? words : words.other)
-
-/** Words as they stand with a printed number. */
-export const ofNumber = (words: Counted, number: string): string =>
-  typeof words === 'object' && number === '1' ? words.one : ofMany(words)
+/** Words as they stand with a printed number; with many where none is given. */
+export const counted = (words: Counted, number?: string): string =>
+  typeof words === 'string' ? words : number === '1' ? words.one : words.other
 
 /** The words of one calculation; names are those of its declaration. */
 type CalculationWords = {

@@ -6,7 +6,7 @@ import { ofReadings } from '../../compute/uses/readings.ts'
 import { fixed, type Use } from '../../compute/uses/use.ts'
 import type { Worksheet } from '../../model/figure.ts'
 import { kindWords } from '../../model/quantity/kind-words.ts'
-import { ofMany, type WorksheetWords } from '../../model/worksheet-words.ts'
+import { counted, type WorksheetWords } from '../../model/worksheet-words.ts'
 import { type Given, readInputs, type TypedInput } from './given-inputs.ts'
 
 /** All calculations whose inputs can be typed, by id, also those of no facility. */
@@ -28,7 +28,7 @@ const typedInputs = ({ id, inputs }: Calculation, words: WorksheetWords): readon
   Object.entries(inputs).map(([name, { kind }]) => ({
     name,
     kind,
-    label: ofMany(words.calculations[id]?.inputs?.[name] ?? name),
+    label: counted(words.calculations[id]?.inputs?.[name] ?? name),
   }))
 
 /** A worksheet of no manual, so without a number. */

@@ -112,12 +112,26 @@ const onlyFacts = (paths: readonly string[]): Plugin => ({
   },
 })
 
+/** Of the table of units a script carries the units: where they are from is said in the table. */
+const onlyUnits: Plugin = {
+  name: 'only-units',
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /[\\/]shared[\\/]units\.json$/ }, async ({ path: file }) => {
+      const { units } = JSON.parse(await readFile(file, 'utf8')) as { readonly units: unknown }
+      return { contents: JSON.stringify({ units }), loader: 'json' }
+    })
+  },
+}
+
 /** All scripts of the site's pages. */
 export async function loadScripts(folders: Folders): Promise<SiteScripts> {
   const [oneFile, ...bundled] = await Promise.all([
     bundleScript('one-file', folders),
     ...siteScripts.map(async (name) => {
-      const plugins = name === 'records' ? [onlyFacts(Object.values(keptNumbers))] : []
+      const plugins = [
+        onlyUnits,
+        ...(name === 'records' ? [onlyFacts(Object.values(keptNumbers))] : []),
+      ]
       return [name, await bundleScript(name, folders, plugins)] as const
     }),
   ])

@@ -2,13 +2,13 @@ import { worksheetWords } from '../../compute/uses/worksheet-words.ts'
 import { type FactPath, kindOfFact } from '../../model/fact-spec.ts'
 import { isEstimated } from '../../model/figure.ts'
 import type { Sums } from '../../model/manual/today.ts'
-import { type Counted, ofMany } from '../../model/worksheet-words.ts'
+import { type Counted, counted } from '../../model/worksheet-words.ts'
 import { type ComposeContext, itemsOf } from '../context.ts'
 import { usesOfFacts, usesOfReadings, withGivers } from './uses-behind.ts'
 
 /** Pages say what is missing, never how many. */
 const forMany = (inputs: Readonly<Record<string, Counted>>): Readonly<Record<string, string>> =>
-  Object.fromEntries(Object.entries(inputs).map(([name, words]) => [name, ofMany(words)]))
+  Object.fromEntries(Object.entries(inputs).map(([name, words]) => [name, counted(words)]))
 
 /**
  * What a page needs to work every figure out as it is worked out here.

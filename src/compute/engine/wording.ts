@@ -1,12 +1,6 @@
 import { formatExact } from '../../model/quantity/format-exact.ts'
 import type { Locale } from '../../model/quantity/format-quantity.ts'
-import {
-  type Counted,
-  ofMany,
-  ofNumber,
-  type Said,
-  type WorksheetWords,
-} from '../../model/worksheet-words.ts'
+import { counted, type Said, type WorksheetWords } from '../../model/worksheet-words.ts'
 import type { Calculation, Told } from '../calculation.ts'
 import type { Use } from '../uses/use.ts'
 
@@ -48,9 +42,6 @@ const toldIn = (told: Told | undefined, locale: Locale): Readonly<Record<string,
     ]),
   )
 
-const counted = (words: Counted = '', number?: string): string =>
-  number === undefined ? ofMany(words) : ofNumber(words, number)
-
 /** The words that an engine speaks with. */
 export function createWording(words: WorksheetWords, locale: Locale): Wording {
   const here = (said: Said | undefined): string | undefined =>
@@ -63,8 +54,8 @@ export function createWording(words: WorksheetWords, locale: Locale): Wording {
     title: ({ id, calculation }) =>
       here(words.worksheets[id]?.title) ?? of(calculation)?.title ?? '',
     about: (calculation) => told(calculation, of(calculation)?.about),
-    input: (calculation, name, number) => counted(of(calculation)?.inputs?.[name], number),
-    output: (calculation, name, number) => counted(of(calculation)?.outputs[name], number),
+    input: (calculation, name, number) => counted(of(calculation)?.inputs?.[name] ?? '', number),
+    output: (calculation, name, number) => counted(of(calculation)?.outputs[name] ?? '', number),
     refusal: (calculation, id) => told(calculation, of(calculation)?.refusals?.[id]),
     reason: (id) => here(words.reasons[id]) ?? '',
     term: (calculation, id) => of(calculation)?.terms?.[id],
