@@ -88,7 +88,7 @@ const times = (text: string, factor: number): string =>
   text.replace(number, (n) => {
     const [whole = '', , top, bottom] = /^([\d,.]+)( (\d+)\/(\d+))?$/.exec(n) ?? []
     const value = Number(whole.replaceAll(',', '')) + (top ? Number(top) / Number(bottom) : 0)
-    return String(Number((value * factor).toPrecision(6)))
+    return Number.isFinite(value) ? String(Number((value * factor).toPrecision(6))) : n
   })
 
 const kinds = [
