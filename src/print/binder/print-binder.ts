@@ -49,9 +49,9 @@ export type BinderJob = {
 }
 
 /**
- * Prints a binder: its parts side by side, each with the page numbers that the last build had, and
- * once more where these have moved; then all in one document, with blank pages where a part has to
- * begin on a right-hand page.
+ * Prints a binder: its parts side by side, those that ask for page numbers of others behind these, and
+ * once more where numbers have moved all the same; then all in one document, with blank pages where a
+ * part has to begin on a right-hand page.
  */
 export async function printBinder(
   press: Press,
