@@ -12,7 +12,7 @@ import { printCards } from '../print/cards/print-cards.ts'
 import { printFieldBook, printHandout } from '../print/field-book/print-field-book.ts'
 import type { PdfAbout } from '../print/finish/finish-pdf.ts'
 import { printForms } from '../print/forms/print-forms.ts'
-import { stepByStep } from '../print/in-turn.ts'
+import { inTurn, stepByStep } from '../print/in-turn.ts'
 import { openPress, type Press } from '../print/press/press.ts'
 import type { PrintCache } from '../print/press/print-cache.ts'
 import { printPages } from '../print/press/print-pages.ts'
@@ -216,22 +216,20 @@ async function printDocuments(
 ): Promise<Printed> {
   const { press, manual, assets, about, tell } = printing
   tell('binder and sheets')
-  // What is soon rendered is printed while the binder is.
-  const small = Promise.all([
-    formFiles(printing),
-    cardFiles(printing),
-    fieldBookFiles(printing),
-    dividerFiles(printing),
-  ])
-  small.catch(() => undefined)
+  // What is soon rendered is printed while the binder is, the longest first.
+  const book = fieldBookFiles(printing)
+  const small = inTurn([formFiles, cardFiles, dividerFiles], (make) => make(printing))
+  // Whoever waits for them is told of a failure, even while the binder is rendered.
+  for (const begun of [book, small]) begun.catch(() => undefined)
   const posted = renderSheets(manual, assets)
   const rendered = await stepByStep(renderingBinder(manual, assets))
   // Whoever asks for what comes of it is told of its failure.
   meanwhile().catch(() => undefined)
   const job = { binder: rendered, about: about(assets.words.binder.subject, 'binder'), last }
-  const [binder, sheets, [forms, cards, fieldBook, dividers]] = await Promise.all([
+  const [binder, sheets, fieldBook, others] = await Promise.all([
     printBinder(press, job, tell),
     sheetFiles(printing, posted),
+    book,
     small,
   ])
   const black = await blackBinder(printing, binder.memory)
@@ -245,7 +243,7 @@ async function printDocuments(
   const files = [
     { path: 'binder.pdf', data: binder.bytes },
     ...(black ? [{ path: 'binder-black.pdf', data: black.printed.bytes }] : []),
-    ...[replacement.files, forms, cards, fieldBook.files, dividers, sheets.files].flat(),
+    ...[replacement.files, fieldBook.files, others, sheets.files].flat(2),
   ]
   const offered = filesOffered(manual, assets.words)
   return {

@@ -103,5 +103,5 @@ describe.each(demos)('the page alone, with the files of %s', (id) => {
 it('carries no script that is made of text, and asks nobody anything', () => {
   expect(page.policy).not.toMatch(/unsafe-eval|connect-src|https?:/)
   expect(page.policy).toMatch(/default-src 'none'; script-src 'sha256-/)
-  expect(page.html.length).toBeLessThan(3_800_000)
+  expect(page.html.length).toBeLessThan(3_850_000)
 })
