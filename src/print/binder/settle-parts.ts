@@ -1,10 +1,12 @@
-import type { Binder } from '../../render/binder/render-binder.ts'
+import { idsIn } from '../../render/binder/link-parts.ts'
+import type { Binder, BinderPart } from '../../render/binder/render-binder.ts'
 import type { PartPlace } from '../join/part-place.ts'
 import type { Press } from '../press/press.ts'
 import { itemAt } from './item-at.ts'
 import { type Order, orderParts } from './order.ts'
 import { pageLabel } from './page-numbers.ts'
 import { askedFor, askedOfOthers, draftPart, type PartPrint, printPart } from './print-part.ts'
+import { wavesOf } from './waves.ts'
 
 /** What is known of a binder from its last build, and saves prints where nothing has moved. */
 export type BinderMemory = {
@@ -50,10 +52,20 @@ export const placeOf = ({ parts }: Pick<Binder, 'parts'>, part: number): PartPla
   of: parts.length + 1,
 })
 
+/** The parts that have the places whose numbers each part asks for, itself left out. */
+function partsAsked(parts: readonly BinderPart[]): readonly (readonly number[])[] {
+  const asked = parts.map(askedOfOthers)
+  if (asked.every((ids) => ids.length === 0)) return parts.map(() => [])
+  const own = parts.map(({ body }) => idsIn(body))
+  return asked.map((ids, i) =>
+    own.flatMap((places, j) => (j !== i && ids.some((id) => places.has(id)) ? [j] : [])),
+  )
+}
+
 /**
- * Prints all parts with what the last build knew of them. Parts that ask for numbers of others are
- * printed when the others are there, since these may have moved; where nobody knows what they ask
- * for, it has been seen before where everything stands in them themselves.
+ * Prints all parts, each when those are there whose page numbers it asks for, since these may have
+ * moved; of parts that ask for each other's, with what the last build knew. Where nobody knows what a
+ * part asks for, it is seen before where everything stands in it.
  */
 async function printAll(
   press: Press,
@@ -66,26 +78,40 @@ async function printAll(
     parts.map((p) => last?.pages[p.id] ?? 2),
     binder,
   )
-  // The longest first, so that both cores are busy to the end.
-  const longestFirst = [...parts.entries()].sort(([, a], [, b]) => b.body.length - a.body.length)
-  const later = longestFirst.filter(([, part]) => askedOfOthers(part).length > 0)
-  const unknown = later.filter(([, part]) =>
-    askedOfOthers(part).some((id) => known[id] === undefined),
-  )
   const found: (Pick<PartPrint, 'places'> | undefined)[] = []
-  const drafts = unknown.map(async ([i, part]) => {
-    found[i] = { places: await draftPart(press, part, itemAt(hands, i), known) }
-  })
+  const labels = (): BinderMemory['labels'] => ({ ...known, ...labelsOf(binder, found) })
+  const isUnknown = (part: BinderPart): boolean =>
+    askedOfOthers(part).some((id) => known[id] === undefined)
+  const drafts = Promise.all(
+    parts.map(async (part, i) => {
+      if (isUnknown(part))
+        found[i] = { places: await draftPart(press, part, itemAt(hands, i), known) }
+    }),
+  )
   const prints: PartPrint[] = []
-  const print = async (i: number, labels: BinderMemory['labels'], isNext: boolean) => {
+  const print = async (i: number, foresees: boolean, isNext: boolean): Promise<void> => {
     const [part, hand, place] = [itemAt(parts, i), itemAt(hands, i), placeOf(binder, i)]
-    const job = { part, hand, place, labels, foresees: true, isNext }
+    const job = { part, hand, place, labels: labels(), foresees, isNext }
     found[i] = prints[i] = await printPart(press, job)
   }
-  const first = longestFirst.filter((one) => !later.includes(one))
-  await Promise.all([...drafts, ...first.map(([i]) => print(i, known, false))])
-  const labels = { ...known, ...labelsOf(binder, found) }
-  await Promise.all(later.map(([i]) => print(i, labels, true)))
+  const asked = partsAsked(parts)
+  const waves = wavesOf(asked)
+  const printing: Promise<void>[] = []
+  const printWhenThere = async (i: number): Promise<void> => {
+    const part = itemAt(parts, i)
+    if (isUnknown(part)) await drafts
+    const wave = itemAt(waves, i)
+    const earlier = itemAt(asked, i).filter((j) => itemAt(waves, j) < wave)
+    await Promise.all(earlier.map((j) => printing[j]))
+    await print(i, true, wave > 0)
+    // Its own pages may have moved, for which others are waiting.
+    if (!sameLabels(askedFor(part, labels()), itemAt(prints, i).filled)) await print(i, false, true)
+  }
+  // The longest first, so that both cores are busy to the end.
+  const longestFirst = [...parts.entries()].sort(([, a], [, b]) => b.body.length - a.body.length)
+  for (const wave of [0, 1, 2])
+    for (const [i] of longestFirst) if (waves[i] === wave) printing[i] = printWhenThere(i)
+  await Promise.all([drafts, ...printing])
   return prints
 }
 

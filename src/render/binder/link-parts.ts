@@ -9,7 +9,8 @@ export type LinkedPart = { readonly id: string; readonly body: string }
  */
 export const elsewhere = 'https://binder.invalid/#'
 
-const idsIn = (body: string): Set<string> =>
+/** The places that a part has. */
+export const idsIn = (body: string): ReadonlySet<string> =>
   new Set([...body.matchAll(/\sid="([^"]+)"/g)].map((m) => m[1] ?? ''))
 
 const wantedIn = (body: string): string[] =>
@@ -31,7 +32,7 @@ export function linkParts<T extends LinkedPart>(parts: readonly T[]): T[] {
       `the binder leads to places that it does not have: ${lost.join(', ')}`,
     )
   return parts.map((p, i) => {
-    const here = own[i] ?? new Set()
+    const here = own[i] ?? new Set<string>()
     const out = p.body.replace(/href="#([^"]+)"/g, (all, id: string) =>
       here.has(id) ? all : `href="${elsewhere}${id}"`,
     )
