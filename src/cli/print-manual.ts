@@ -221,6 +221,7 @@ async function printDocuments(
   const small = inTurn([formFiles, cardFiles, dividerFiles], (make) => make(printing))
   // Whoever waits for them is told of a failure, even while the binder is rendered.
   for (const begun of [book, small]) begun.catch(() => undefined)
+  await press.opened()
   const posted = renderSheets(manual, assets)
   const rendered = await stepByStep(renderingBinder(manual, assets))
   // Whoever asks for what comes of it is told of its failure.

@@ -100,8 +100,8 @@ export async function openPage(browser: PagesBrowser, makings: PageMakings): Pro
     page.emulateMediaType('print'),
     page.setContent(shell(makings), { waitUntil: 'load', timeout: 120_000 }),
   ])
-  // A browser that cannot do so prints the same, and works more.
-  await putAway(session).catch(() => undefined)
+  // Nobody waits for it; a browser that cannot do so prints the same, and works more.
+  putAway(session).catch(() => undefined)
   return {
     page: {
       evaluate: page.evaluate.bind(page),

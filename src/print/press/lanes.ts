@@ -7,6 +7,8 @@ export type Lanes = {
    * @param isNext Whether it goes before what is already waiting.
    */
   readonly use: <T>(work: (lane: OpenPage) => Promise<T>, isNext: boolean) => Promise<T>
+  /** Waits until all of them are open, or cannot be opened. */
+  readonly opened: () => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -47,6 +49,7 @@ export function openLanes(most: number, open: () => Promise<OpenPage>): Lanes {
         else waiting.push(begin)
         next()
       }),
+    opened: async () => void (await Promise.allSettled(opened)),
     close: async () => {
       const lanes = await Promise.allSettled(opened)
       await Promise.all(lanes.map((l) => (l.status === 'fulfilled' ? l.value.close() : undefined)))

@@ -35,6 +35,8 @@ export type Press = {
    * work on what was printed.
    */
   readonly keep: <T>(parts: readonly CachePart[], make: () => Promise<T>) => Promise<T>
+  /** Waits for its pages: they open sooner while this program does nothing else. */
+  readonly opened: () => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -70,6 +72,7 @@ export function openPress(settings: PressSettings): Press {
       )
     },
     keep: (parts, make) => cache.get([browserName, program, makings, lang, ...parts], make),
+    opened: pages.opened,
     close: pages.close,
   }
 }
