@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { inScript } from '../../model/in-script.ts'
 import { type PageData, type PageMakings, pageDataId } from '../../model/page-data.ts'
 import { stylesOf } from '../../render/assets.ts'
 import { icon } from '../../render/site/icon.ts'
@@ -21,9 +22,6 @@ const templatesScript = (templates: TemplateTexts): string =>
   `var pageTemplates={${Object.entries(templates)
     .map(([name, text]) => `${JSON.stringify(name)}:${precompiled(text)}`)
     .join(',\n')}};`
-
-/** No text in it may end the script that it stands in. */
-const inScript = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c')
 
 const sha256 = (text: string): string =>
   `'sha256-${createHash('sha256').update(text).digest('base64')}'`

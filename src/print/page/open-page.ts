@@ -1,4 +1,5 @@
 import type { Browser, CDPSession, Page, Protocol } from 'puppeteer'
+import { inScript } from '../../model/in-script.ts'
 
 /** Pages are made of what they carry: anything else would be a request to somewhere outside. */
 const inside = /^(data|about|blob):/
@@ -62,9 +63,6 @@ async function putAway(session: CDPSession): Promise<void> {
   const bounds = { windowState: 'minimized' } as const
   await session.send('Browser.setWindowBounds', { windowId, bounds })
 }
-
-/** No text in it may end the script that it stands in. */
-const inScript = (text: string): string => JSON.stringify(text).replaceAll('<', '\\u003c')
 
 /** What pages of a press are opened with. */
 export type PageMakings = {

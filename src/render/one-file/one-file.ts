@@ -1,4 +1,5 @@
 import { fileData } from '../../model/file-data.ts'
+import { inScript } from '../../model/in-script.ts'
 import type { Manual } from '../../model/manual.ts'
 import type { SearchIndex } from '../../model/search.ts'
 import type { Steps } from '../../model/steps.ts'
@@ -51,7 +52,7 @@ const indexInFile = (index: SearchIndex, pages: ReadonlySet<string>): SearchInde
 /** No text in it may end the element that it stands in. */
 const dataOf = (id: string, data: unknown) => ({
   id,
-  json: JSON.stringify(data).replaceAll('<', '\\u003c'),
+  json: inScript(data),
 })
 
 /**

@@ -1,3 +1,4 @@
+import { inScript } from '../../model/in-script.ts'
 import type { Manual } from '../../model/manual.ts'
 import { type PrintWork, printPlaces, printWorkId } from '../../model/print-view.ts'
 import { type RenderAssets, stylesOf } from '../assets.ts'
@@ -25,9 +26,6 @@ export type ToPrint = {
   /** Style on paper, and while it is laid out. */
   readonly css: { readonly paper: string; readonly laying: string }
 }
-
-/** No text in it may end the script that it stands in. */
-const inScript = (data: unknown): string => JSON.stringify(data).replaceAll('<', '\\u003c')
 
 /**
  * A document that lays itself out and asks its browser to print it; it asks nobody for anything.
